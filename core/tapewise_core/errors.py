@@ -1,0 +1,39 @@
+"""Every error the core raises on purpose; each message is a sentence for a person.
+
+* TapewiseError
+  + ReadingError    what was typed is not a usable length or amount
+  + ProfileError    a person's file does not say what it must
+  + OptionError     a style option is unknown, out of its limits, or disagrees with another
+  + DraftError      the measures cannot be drawn as asked
+  + FilesError      a file or folder cannot be read or written
+"""
+
+from __future__ import annotations
+
+
+class TapewiseError(Exception):
+    """Base of all errors a caller may show to a person as they stand."""
+
+
+class ReadingError(TapewiseError):
+    """What was typed is not a usable length or amount."""
+
+
+class ProfileError(TapewiseError):
+    """A person's file does not say what it must; ``faults`` lists all of them."""
+
+    def __init__(self, message: str, faults: tuple[str, ...] = ()) -> None:
+        super().__init__(message)
+        self.faults = faults or (message,)
+
+
+class OptionError(TapewiseError):
+    """A style option is unknown, out of its limits, or disagrees with another."""
+
+
+class DraftError(TapewiseError):
+    """The measures cannot be drawn as asked."""
+
+
+class FilesError(TapewiseError):
+    """A file or folder cannot be read or written."""

@@ -1,0 +1,217 @@
+"""Closed outlines: their area, their extent, and the line to cut round them.
+
+Outlines run clockwise as seen on the paper, so that outside lies to the left
+of the walker.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import TYPE_CHECKING
+
+from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.point import Point, Vector, crossing
+
+if TYPE_CHECKING:
+    from shapely.geometry import Polygon
+
+FINE = 0.02
+"""Flattening used under a cut line [mm]; well below what scissors can follow."""
+
+MITRE = 3.0
+"""A corner longer than this many allowances is blunted, as in the SVG and PDF stroke rules."""
+
+
+@dataclass(frozen=True, slots=True)
+class Margin:
+    """One edge of an outline with what is added outside it.
+
+    ``turned`` edges are folded up along the stitch line, so their corners are
+    mirrored; a ``fold`` edge lies on the fold of the cloth and gets nothing.
+    """
+
+    path: Path
+    width: float
+    turned: bool = False
+    fold: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """An upright rectangle [mm]."""
+
+    left: float
+    top: float
+    right: float
+    bottom: float
+
+    @property
+    def width(self) -> float:
+        """Across [mm]."""
+        return self.right - self.left
+
+    @property
+    def height(self) -> float:
+        """Down [mm]."""
+        return self.bottom - self.top
+
+    def grown(self, by: float) -> Box:
+        """Return the box with a border added all round [mm]."""
+        return Box(self.left - by, self.top - by, self.right + by, self.bottom + by)
+
+    def moved(self, by: Vector) -> Box:
+        """Return the box shifted."""
+        return Box(self.left + by.x, self.top + by.y, self.right + by.x, self.bottom + by.y)
+
+
+def box_of(points: Iterable[Point]) -> Box:
+    """Return the smallest box round at least one point."""
+    known = list(points)
+    xs, ys = [p.x for p in known], [p.y for p in known]
+    return Box(min(xs), min(ys), max(xs), max(ys))
+
+
+def area(points: Sequence[Point]) -> float:
+    """Return the area inside a closed list of points [mm²], positive if clockwise as seen."""
+    closed = [*points, points[0]]
+    return sum(a.x * b.y - b.x * a.y for a, b in pairwise(closed)) / 2
+
+
+def is_simple(points: Sequence[Point]) -> bool:
+    """Say whether a closed list of points encloses one area and never crosses itself."""
+    return len(points) > 3 and _polygon(points).is_valid
+
+
+def allowance_kept(cut: Sequence[Point], margin: Margin) -> tuple[float, float]:
+    """Return the least and the greatest allowance found along one edge [mm].
+
+    Walked out square from eleven points along the edge's middle nine tenths
+    to the cut line; nearer its ends the neighbours' corners decide.
+    """
+    from shapely.geometry import LineString
+    from shapely.geometry import Point as Spot
+
+    line = LineString([(p.x, p.y) for p in [*cut, cut[0]]])
+    length, reach = margin.path.length(), 3 * margin.width + 10
+    found = []
+    for share in range(11):
+        at, along = margin.path.at(length * (0.05 + 0.09 * share))
+        far = at + _outward(along) * reach
+        hit = LineString([(at.x, at.y), (far.x, far.y)]).intersection(line)
+        found.append(Spot(at.x, at.y).distance(hit) if not hit.is_empty else 0.0)
+    return min(found), max(found)
+
+
+def cut_line(margins: Sequence[Margin]) -> list[Point]:
+    """Return the closed line to cut along, clockwise, for a closed outline of edges.
+
+    Every edge is offset along its exact normals; neighbours meet in a mitre, and
+    at a turned edge in the mirror image of what lies beside it, so that the hem
+    turns up as wide as what it is sewn to. The first point is not repeated.
+    """
+    from shapely import make_valid
+    from shapely.geometry.polygon import orient
+    from shapely.ops import unary_union
+
+    inside = _polygon([p for m in margins for p in m.path.flattened(FINE)[:-1]])
+    shapes = [make_valid(inside)]
+    for before, edge, after in _neighbours(margins):
+        if edge.width > 0:
+            shapes.append(make_valid(_polygon(_strip(before, edge, after))))
+            patch = _corner(edge, after)
+            if patch:
+                shapes.append(make_valid(_polygon(patch)))
+    whole = unary_union(shapes)
+    largest = max(getattr(whole, "geoms", [whole]), key=lambda part: part.area)
+    ring = orient(largest, sign=1.0).exterior.coords[:-1]
+    return _tidy([Point(x, y) for x, y in ring])
+
+
+def _neighbours(margins: Sequence[Margin]) -> Iterable[tuple[Margin, Margin, Margin]]:
+    return zip([margins[-1], *margins[:-1]], margins, [*margins[1:], margins[0]], strict=True)
+
+
+def _outward(direction: Vector) -> Vector:
+    return -direction.square()
+
+
+def _strip(before: Margin, edge: Margin, after: Margin) -> list[Point]:
+    """The allowance along one edge, its ends square, or trimmed where a hem turns."""
+    inner, outer = [], []
+    for segment in edge.path.segments:
+        for t in segment.parameters(FINE):
+            inner.append(segment.at(t))
+            outer.append(inner[-1] + _outward(segment.direction(t)) * edge.width)
+    start = _end_of(edge, before, edge.path.start, edge.path.leaving(), before.path.arriving())
+    end = _end_of(edge, after, edge.path.end, edge.path.arriving(), after.path.leaving())
+    if start:
+        outer = [p for p in outer if (p - start[0]).cross(start[2]) * start[3] > 0]
+        inner, outer = [start[0], *inner], [start[1], *outer]
+    if end:
+        outer = [p for p in outer if (p - end[0]).cross(end[2]) * end[3] > 0]
+        inner, outer = [*inner, end[0]], [*outer, end[1]]
+    return inner + outer[::-1]
+
+
+def _end_of(
+    edge: Margin, other: Margin, corner: Point, along: Vector, beside: Vector
+) -> tuple[Point, Point, Vector, float] | None:
+    """Where the allowance ends at a turned corner: its inner and outer end, and the cut between."""
+    if not (edge.turned or other.turned) or edge.turned == other.turned:
+        return None
+    hem, side = (along, beside) if edge.turned else (beside, along)
+    width = other.width if edge.turned else edge.width
+    on_hem = crossing(corner, hem, corner + _outward(side) * width, side)
+    if on_hem is None:
+        return None
+    if not edge.turned:
+        return _trimmed(corner, on_hem, on_hem, hem, edge, along)
+    slant = side if other.fold else _reflected(side, hem)
+    outer = crossing(corner + _outward(along) * edge.width, along, on_hem, slant)
+    return None if outer is None else _trimmed(corner, on_hem, outer, slant, edge, along)
+
+
+def _trimmed(
+    corner: Point, inner: Point, outer: Point, cut: Vector, edge: Margin, along: Vector
+) -> tuple[Point, Point, Vector, float]:
+    at_start = corner == edge.path.start
+    onward = along if at_start else -along
+    side = 1.0 if onward.cross(cut) > 0 else -1.0
+    return inner, outer, cut, side
+
+
+def _reflected(direction: Vector, line: Vector) -> Vector:
+    return line * (2 * direction.dot(line)) - direction
+
+
+def _corner(edge: Margin, after: Margin) -> list[Point]:
+    """The patch between two square ends at a corner that points outwards; empty where none is due."""
+    if edge.turned != after.turned or after.width <= 0:
+        return []
+    coming, going = edge.path.arriving(), after.path.leaving()
+    if coming.cross(going) < 1e-6:
+        return []
+    corner = edge.path.end
+    first = corner + _outward(coming) * edge.width
+    last = corner + _outward(going) * after.width
+    tip = crossing(first, coming, last, going)
+    if tip is None or (tip - corner).length() > MITRE * max(edge.width, after.width):
+        return [corner, first, last]
+    return [corner, first, tip, last]
+
+
+def _polygon(points: Sequence[Point]) -> Polygon:
+    from shapely.geometry import Polygon
+
+    return Polygon([(p.x, p.y) for p in points])
+
+
+def _tidy(points: list[Point]) -> list[Point]:
+    """Drop points that lie within a thousandth of a millimetre of the one before."""
+    kept = [points[0]]
+    for point in points[1:]:
+        if (point - kept[-1]).length() > 1e-3:
+            kept.append(point)
+    return kept

@@ -1,0 +1,81 @@
+"""A body as a draft sees it: lengths with names, and where each came from."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+from types import MappingProxyType
+
+from tapewise_core.errors import DraftError
+from tapewise_core.units import Length, named
+
+
+class Origin(StrEnum):
+    """Where a value came from; an estimate never looks like a measurement."""
+
+    MEASURED = "measured"
+    ESTIMATED = "estimated"
+    CONFIRMED = "confirmed"
+
+
+class Reference(StrEnum):
+    """Whose bodies estimates are drawn from."""
+
+    WOMEN = "women"
+    MEN = "men"
+    NOT_SAID = "not said"
+
+
+class WaistSite(StrEnum):
+    """How the waist was found."""
+
+    NARROWEST = "narrowest"
+    MIDWAY = "midway"
+    NAVEL = "navel"
+    NOT_SAID = "not said"
+
+
+@dataclass(frozen=True, slots=True)
+class Value:
+    """One measure's value [cm]; an estimate has its 90 % interval [cm] and its grounds."""
+
+    cm: float
+    origin: Origin = Origin.MEASURED
+    interval: tuple[float, float] | None = None
+    how: str = ""
+
+    @property
+    def plus_minus(self) -> float | None:
+        """Half the interval's width [cm], or None for what was measured."""
+        return None if self.interval is None else (self.interval[1] - self.interval[0]) / 2
+
+
+@dataclass(frozen=True, slots=True)
+class Body:
+    """Measures by key; ``names`` gives the trade's name for each."""
+
+    values: Mapping[str, Value]
+    names: Mapping[str, str] = field(default_factory=dict)
+
+    def __getitem__(self, key: str) -> Length:
+        """Return a measure as a named length; raises DraftError naming what is missing."""
+        if key not in self.values:
+            raise DraftError(f"This garment needs the {self.name(key)}; measure it first.")
+        return named(self.name(key), self.values[key].cm * 10)
+
+    def __contains__(self, key: object) -> bool:
+        return key in self.values
+
+    def has(self, key: str) -> bool:
+        """Say whether a measure is there and was taken on the body, not estimated."""
+        return key in self.values and self.values[key].origin is not Origin.ESTIMATED
+
+    def name(self, key: str) -> str:
+        """Return the trade's name of a measure."""
+        return self.names.get(key, key.replace("_", " "))
+
+    def only(self, keys: tuple[str, ...]) -> Body:
+        """Return the body reduced to some measures."""
+        kept = {key: value for key, value in self.values.items() if key in keys}
+        return Body(MappingProxyType(kept), self.names)

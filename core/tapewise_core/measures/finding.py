@@ -1,0 +1,31 @@
+"""What a person should look at: not an error, but a value that deserves a second reading."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Severity(StrEnum):
+    """How loudly a finding speaks; neither ever blocks."""
+
+    HINT = "hint"
+    WARNING = "warning"
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One remark on one measure or several.
+
+    ``z`` is the distance from what the other measures suggest, in spreads;
+    ``slip`` names the likely slip of the hand and ``proposed`` holds the values
+    [cm] that would mend it. ``says`` is a sentence for a person.
+    """
+
+    measures: tuple[str, ...]
+    severity: Severity
+    says: str
+    z: float | None = None
+    slip: str | None = None
+    proposed: Mapping[str, float] | None = None

@@ -1,0 +1,51 @@
+"""What one measure is; the table of all of them is in :mod:`tapewise_core.measures.catalogue`."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Region(StrEnum):
+    """Where on the body the tape is, in the order that turns nobody round twice."""
+
+    HEAD_AND_NECK = "head and neck"
+    TRUNK_ROUND = "round the trunk"
+    ARM = "arm and shoulder"
+    TRUNK_LENGTHS = "lengths of the trunk"
+    LONG_LENGTHS = "long lengths"
+
+
+class View(StrEnum):
+    """From which side a figure shows the tape's path."""
+
+    FRONT = "front"
+    BACK = "back"
+    SIDE = "side"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Measure:
+    """One row of the table; lengths in cm.
+
+    ``definition`` is the standard's in our own words; ``standard`` names it.
+    Two readings closer than ``agree`` are one reading; farther apart than
+    ``third`` a third is due. ``low`` to ``high`` is what is plausible for an
+    adult; outside it a value is unlikely, never refused. ``fallback`` stands in
+    where nothing else is known.
+    """
+
+    key: str
+    name: str
+    definition: str
+    standard: str
+    landmarks: str
+    how: str
+    region: Region
+    view: View
+    is_girth: bool
+    helper: bool
+    agree: float
+    third: float
+    low: float
+    high: float

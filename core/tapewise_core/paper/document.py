@@ -1,0 +1,66 @@
+"""A document: headings, sentences, tables, tick boxes and pictures, before any file format."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.paper.drawing import Drawing
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """A heading; level 1 is the document's title."""
+
+    text: str
+    level: int = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Paragraph:
+    """One paragraph of plain text."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Bullets:
+    """Short items in no order."""
+
+    items: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Ticks:
+    """Things to do, each with a box to tick."""
+
+    items: tuple[str, ...]
+    numbered: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A small table; every row as long as the head."""
+
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NumberedStep:
+    """One numbered instruction, with the picture that shows it done."""
+
+    number: int
+    text: str
+    picture: Drawing | None = None
+    file: str = ""
+
+
+Block = Heading | Paragraph | Bullets | Ticks | Table | NumberedStep
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """Blocks in reading order."""
+
+    title: str
+    blocks: tuple[Block, ...]

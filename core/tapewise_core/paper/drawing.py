@@ -1,0 +1,121 @@
+"""A drawing: ink and words on a sheet, in millimetres, before any file format.
+
+Writers turn a drawing into bytes; whoever makes one never learns which.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from typing import Literal
+
+from tapewise_core.geometry.outline import Box, box_of
+from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.point import Point, Vector
+
+
+class Layer(StrEnum):
+    """What ink belongs to; formats that have layers show these, in this order."""
+
+    GRID = "grid"
+    GUIDE = "guide"
+    STITCH = "stitch"
+    CUT = "cut"
+    MARKS = "marks"
+    TEXT = "text"
+    SCALE = "scale"
+
+
+class Pattern(StrEnum):
+    """How a line is broken, so that it is told apart without colour."""
+
+    SOLID = "solid"
+    DASHED = "dashed"
+    DOTTED = "dotted"
+    CHAIN = "chain"
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """A line drawn with one pen; ``width`` in mm, ``part`` is the piece it belongs to."""
+
+    path: Path
+    layer: Layer
+    pattern: Pattern = Pattern.SOLID
+    width: float = 0.4
+    closed: bool = False
+    filled: bool = False
+    name: str = ""
+    part: str = ""
+
+    def moved(self, by: Vector) -> Stroke:
+        """Return the stroke shifted."""
+        return replace(self, path=self.path.moved(by))
+
+    def corners(self) -> list[Point]:
+        """Return points that span the stroke's extent."""
+        return self.path.flattened(1.0)
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """One line of text, its baseline starting, centred or ending at a point.
+
+    ``size`` is the height of the type [mm]; ``angle`` turns it clockwise [degrees].
+    """
+
+    text: str
+    at: Point
+    size: float = 4.0
+    anchor: Literal["start", "middle", "end"] = "start"
+    angle: float = 0.0
+    bold: bool = False
+    layer: Layer = Layer.TEXT
+    part: str = ""
+
+    def moved(self, by: Vector) -> Words:
+        """Return the words shifted."""
+        return replace(self, at=self.at + by)
+
+    def width(self) -> float:
+        """Return about how wide the words are set [mm].
+
+        0.6 of the height a character: a little more than the mean of common
+        sans-serif faces, so that room is kept rather than missed.
+        """
+        return 0.6 * self.size * len(self.text)
+
+    def corners(self) -> list[Point]:
+        """Return points that span the words' extent."""
+        width = self.width()
+        left = {"start": 0.0, "middle": -width / 2, "end": -width}[self.anchor]
+        along = Vector(1, 0).turned(self.angle)
+        up = Vector(0, -1).turned(self.angle) * self.size
+        start = self.at + along * left
+        down = up * -0.25
+        return [start + down, start + up, start + along * width + down, start + along * width + up]
+
+
+Ink = Stroke | Words
+
+
+@dataclass(frozen=True, slots=True)
+class Drawing:
+    """Ink on a sheet whose upper left corner is ``box``'s, at full size."""
+
+    title: str
+    description: str
+    box: Box
+    inks: tuple[Ink, ...]
+
+    def moved(self, by: Vector) -> Drawing:
+        """Return the drawing shifted, sheet and all."""
+        return replace(
+            self, box=self.box.moved(by), inks=tuple(ink.moved(by) for ink in self.inks)
+        )
+
+
+def extent(inks: Iterable[Ink], border: float = 0.0) -> Box:
+    """Return the box round true curves and words, with a border [mm]."""
+    return box_of(point for ink in inks for point in ink.corners()).grown(border)

@@ -1,0 +1,200 @@
+"""Lengths that remember how they were worked out, and the units people read and type."""
+
+from __future__ import annotations
+
+import math
+import re
+import unicodedata
+from dataclasses import dataclass, field
+from enum import StrEnum
+from fractions import Fraction
+
+from tapewise_core.errors import ReadingError
+
+MM_PER_INCH = 25.4
+"""Exact: the international inch, 1959."""
+
+
+class Unit(StrEnum):
+    """The unit a person reads and types lengths in.
+
+    >>> Unit.CM.spell(254.04), Unit.IN.spell(254.0), Unit.IN.spell(40.0)
+    ('25.4 cm', '10 in', '1 5/8 in')
+    >>> Unit.IN.spell(8.0)
+    '5/16 in'
+    """
+
+    CM = "cm"
+    IN = "in"
+
+    def spell(self, mm: float) -> str:
+        """Spell a length [mm] with its unit."""
+        return f"{self.number(mm)} {self.value}"
+
+    def number(self, mm: float) -> str:
+        """Spell a length [mm] without its unit, as :meth:`spell` rounds it."""
+        return _centimetres(mm) if self is Unit.CM else _inches(mm)
+
+    @property
+    def grain(self) -> float:
+        """How far a spelt length may be from the true one [mm]."""
+        return 0.5 if self is Unit.CM else MM_PER_INCH / 16
+
+
+def _centimetres(mm: float) -> str:
+    """To the millimetre, as a tape shows it."""
+    return f"{round(mm / 10, 1) + 0:g}".replace("-", "−")
+
+
+def _inches(mm: float) -> str:
+    """To the eighth; below one inch to the sixteenth, where an eighth would spoil an allowance."""
+    parts = 16 if abs(mm) < MM_PER_INCH else 8
+    pieces = Fraction(round(abs(mm) / MM_PER_INCH * parts), parts)
+    whole, rest = divmod(pieces, 1)
+    spelt = " ".join(str(word) for word in (whole, rest) if word) or "0"
+    return f"−{spelt}" if mm < 0 and pieces else spelt
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Length:
+    """A length [mm] with the working that gave it.
+
+    The number draws the line; the working is what a person reads. Floats in
+    the working are millimetres, spelt in the reader's unit when it is told.
+
+    >>> hip = named("hip", 1000)
+    >>> (hip / 4 + cm(1)).tell(Unit.CM)
+    'hip ÷ 4 + 1 cm = 26 cm'
+    >>> ((hip + cm(4)) / 4).tell(Unit.IN)
+    '(hip + 1 5/8 in) ÷ 4 = 10 1/4 in'
+    """
+
+    mm: float
+    working: tuple[str | float, ...] = field(compare=False)
+    is_sum: bool = field(default=False, compare=False, repr=False)
+
+    def __add__(self, other: Length) -> Length:
+        if not other.mm and len(other.working) == 1:
+            return self
+        if other.mm < 0 and len(other.working) == 1 and isinstance(other.working[0], float):
+            return self - Length(-other.mm, (-other.mm,))
+        return Length(self.mm + other.mm, (*self.working, " + ", *other.working), True)
+
+    def __sub__(self, other: Length) -> Length:
+        if not other.mm and len(other.working) == 1:
+            return self
+        return Length(self.mm - other.mm, (*self.working, " − ", *other._factor()), True)
+
+    def __mul__(self, times: float) -> Length:
+        return Length(self.mm * times, (*self._factor(), f" × {times:.4g}"))
+
+    def __truediv__(self, parts: float) -> Length:
+        return Length(self.mm / parts, (*self._factor(), f" ÷ {parts:.4g}"))
+
+    def tell(self, unit: Unit) -> str:
+        """Return the working and its result, or the result alone if that is all."""
+        result = unit.spell(self.mm)
+        working = "".join(
+            part if isinstance(part, str) else unit.spell(part) for part in self.working
+        )
+        return result if working == result else f"{working} = {result}"
+
+    def called(self, name: str) -> Length:
+        """Return the same length under a name, its working forgotten."""
+        return Length(self.mm, (name,))
+
+    def _factor(self) -> tuple[str | float, ...]:
+        return ("(", *self.working, ")") if self.is_sum else self.working
+
+
+def cm(amount: float) -> Length:
+    """Return a plain length given in centimetres, its own working."""
+    return Length(amount * 10, (amount * 10.0,))
+
+
+def mm(amount: float) -> Length:
+    """Return a plain length given in millimetres, its own working."""
+    return Length(amount, (float(amount),))
+
+
+def named(name: str, mm: float) -> Length:
+    """Return a length [mm] known by a name, such as a measure."""
+    return Length(mm, (name,))
+
+
+_AMOUNT = re.compile(
+    r"(?P<sign>[-+]?) ?"
+    r"(?:(?P<feet>\d{1,2}) ?(?:'|ft|feet|foot) ?)?"
+    r"(?:(?P<decimal>\d*[.,]\d+|\d+[.,])"
+    r"|(?:(?P<whole>\d{1,6})(?:[ -](?=\d+/))?)?(?:(?P<top>\d{1,3})/(?P<bottom>\d{1,3}))?)"
+    r" ?(?P<unit>mm|cm|m|inches|inch|in|\"|'')?\.?"
+)
+_UNIT_MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000)}
+_INCH = Fraction(254, 10)
+_PLAIN = str.maketrans("−–″”“′’⁄∕", "--\"\"\"''//")
+
+
+def parse_length(text: str, unit: Unit, *, signed: bool = False) -> float:
+    """Return what a person typed as millimetres; a bare number is in ``unit``.
+
+    Zero and, if ``signed``, negatives pass: what a *measure* may be is for its
+    own table to say. Raises ReadingError with a sentence for anything else.
+
+    >>> [parse_length(t, Unit.CM) for t in ("92", "92,5", "92.5 cm", "925mm")]
+    [920.0, 925.0, 925.0, 925.0]
+    >>> [parse_length(t, Unit.IN) / 25.4 for t in ('36 1/4"', "36 1/4 in", "36.25in", "36¼")]
+    [36.25, 36.25, 36.25, 36.25]
+    >>> parse_length("5'6\\"", Unit.CM) / 25.4
+    66.0
+    """
+    if not text.strip():
+        raise ReadingError(f"Nothing was typed; type a length like {_examples(unit)}.")
+    found = _AMOUNT.fullmatch(_plain(text))
+    if not found or not (found["decimal"] or found["whole"] or found["top"] or found["feet"]):
+        raise ReadingError(f"“{_shown(text)}” is not a length; type it like {_examples(unit)}.")
+    if found["bottom"] is not None and not int(found["bottom"]):
+        raise ReadingError(f"“{_shown(text)}” divides by zero; type it like {_examples(unit)}.")
+    if found["sign"] == "-" and not signed:
+        raise ReadingError(f"“{_shown(text)}” is below zero; a length here is more than zero.")
+    size = _size(found, unit)
+    return -size if found["sign"] == "-" else size
+
+
+def parse_number(text: str) -> float:
+    """Return a plain number, such as a ratio or a percentage, comma or point.
+
+    Raises ReadingError with a sentence if the text is not a finite number.
+    """
+    try:
+        value = float(_plain(text).removesuffix("%").strip().replace(",", "."))
+    except ValueError:
+        value = math.nan
+    if not math.isfinite(value):
+        raise ReadingError(f"“{_shown(text)}” is not a number; type it like 0.83 or 50.")
+    return value
+
+
+def _plain(text: str) -> str:
+    """Spell fractions and quotation marks one way: ``36¼`` becomes ``36 1/4``."""
+    spaced = re.sub(r"(\d)([¼-¾⅐-⅞])", r"\1 \2", text)
+    return " ".join(unicodedata.normalize("NFKC", spaced).translate(_PLAIN).lower().split())
+
+
+def _size(found: re.Match[str], unit: Unit) -> float:
+    number = Fraction(found["decimal"].replace(",", ".")) if found["decimal"] else Fraction(0)
+    number += int(found["whole"] or 0)
+    if found["top"] is not None:
+        number += Fraction(int(found["top"]), int(found["bottom"]))
+    written = found["unit"] or ("in" if found["feet"] else unit.value)
+    feet = int(found["feet"] or 0) * 12 * _INCH
+    return float(number * _UNIT_MM.get(written, _INCH) + feet)
+
+
+def _shown(text: str) -> str:
+    """What was typed, short enough for one line."""
+    flat = " ".join(text.split())
+    return flat if len(flat) <= 24 else flat[:23] + "…"
+
+
+def _examples(unit: Unit) -> str:
+    return "92, 92.5 or 36 1/4 in" if unit is Unit.CM else "36, 36 1/4, 36.25 or 92 cm"
