@@ -31,8 +31,8 @@ class Measure:
     ``definition`` is the standard's in our own words; ``standard`` names it.
     Two readings closer than ``agree`` are one reading; farther apart than
     ``third`` a third is due. ``low`` to ``high`` is what is plausible for an
-    adult; outside it a value is unlikely, never refused. ``fallback`` stands in
-    where nothing else is known.
+    adult; outside it a value is unlikely, never refused. ``helper`` says that
+    a second person makes it better; ``how`` tells what to do without one.
     """
 
     key: str
