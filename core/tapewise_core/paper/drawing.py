@@ -111,9 +111,7 @@ class Drawing:
 
     def moved(self, by: Vector) -> Drawing:
         """Return the drawing shifted, sheet and all."""
-        return replace(
-            self, box=self.box.moved(by), inks=tuple(ink.moved(by) for ink in self.inks)
-        )
+        return replace(self, box=self.box.moved(by), inks=tuple(ink.moved(by) for ink in self.inks))
 
 
 def extent(inks: Iterable[Ink], border: float = 0.0) -> Box:

@@ -1,0 +1,95 @@
+"""What every writer asks of a drawing first: finite places and printable words."""
+
+from __future__ import annotations
+
+import math
+import re
+import unicodedata
+from collections.abc import Iterable
+from dataclasses import replace
+
+from tapewise_core.errors import DraftError
+from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.segments import Line
+from tapewise_core.paper.drawing import Drawing, Ink, Words
+
+_UNPRINTABLE = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff\ufffe\uffff]+")
+
+
+def plain(text: str) -> str:
+    """Return the text with control characters and broken code points turned into spaces.
+
+    >>> plain("Zoë\\x00\\x07 – Ελένη")
+    'Zoë – Ελένη'
+    """
+    return " ".join(_UNPRINTABLE.sub(" ", text).split())
+
+
+def checked(drawing: Drawing) -> Drawing:
+    """Return the drawing with printable words; raises DraftError for a place that is no number."""
+    box = drawing.box
+    if not all(map(math.isfinite, (box.left, box.top, box.right, box.bottom))):
+        raise DraftError(f"The sheet “{plain(drawing.title)}” has an edge that is not a number.")
+    return replace(
+        drawing,
+        title=plain(drawing.title),
+        description=plain(drawing.description),
+        inks=tuple(_checked(ink) for ink in drawing.inks),
+    )
+
+
+def _checked(ink: Ink) -> Ink:
+    """One line or text, refused if it stands nowhere."""
+    if isinstance(ink, Words):
+        _refuse_nowhere([ink.at], f"The words “{plain(ink.text)}” stand")
+        _refuse_nowhere([Point(ink.size, ink.angle)], f"The words “{plain(ink.text)}” are set")
+        return replace(ink, text=plain(ink.text), part=plain(ink.part))
+    name = " ".join(word for word in (ink.part, ink.name or ink.layer.value) if word)
+    _refuse_nowhere(handles(ink.path), f"The line “{plain(name)}” goes")
+    _refuse_nowhere([Point(ink.width, 0)], f"The line “{plain(name)}” is drawn")
+    return replace(ink, name=plain(ink.name), part=plain(ink.part))
+
+
+def handles(path: Path) -> Iterable[Point]:
+    """Return every point a path is drawn by, the handles of its curves among them."""
+    for segment in path.segments:
+        yield segment.start
+        if not isinstance(segment, Line):
+            yield segment.leave
+            yield segment.arrive
+        yield segment.end
+
+
+def _refuse_nowhere(points: Iterable[Point], what: str) -> None:
+    for point in points:
+        if not (math.isfinite(point.x) and math.isfinite(point.y)):
+            raise DraftError(f"{what} where no number says, so nothing was written.")
+
+
+def slug(name: str, otherwise: str = "sheet") -> str:
+    """Return a name for files and ids: small Latin letters, digits and hyphens, never empty.
+
+    >>> slug("Front (left)"), slug("Ärmel"), slug("../etc"), slug("後ろ", "piece")
+    ('front-left', 'armel', 'etc', 'piece')
+    """
+    bare = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode()
+    return re.sub(r"[^a-z0-9]+", "-", bare.lower()).strip("-")[:60] or otherwise
+
+
+def distinct(names: Iterable[str]) -> list[str]:
+    """Return the names with ``-2``, ``-3`` … added where one came before.
+
+    >>> distinct(["a", "a", "a-2", "b"])
+    ['a', 'a-2', 'a-2-2', 'b']
+    """
+    taken: set[str] = set()
+    result = []
+    for name in names:
+        candidate, again = name, 1
+        while candidate in taken:
+            again += 1
+            candidate = f"{name}-{again}"
+        taken.add(candidate)
+        result.append(candidate)
+    return result
