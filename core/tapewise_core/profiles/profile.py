@@ -1,0 +1,181 @@
+"""One person's measures as they are kept in a file.
+
+The file is JSON: lengths in cm, ``unit`` is what the person reads and types.
+Everything but format, version, name and each value may be left out::
+
+    {"format": "tapewise profile", "version": 1, "name": "Ada", "unit": "in",
+     "reference": "women", "waist_site": "navel",
+     "measures": {"bust": {"value": 92.25, "origin": "measured",
+                           "readings": [92.0, 92.5], "taken": "2026-11-02"}}}
+
+A file is read strictly, and every fault in it is reported with its place.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from datetime import date
+from types import MappingProxyType
+from typing import Annotated, Any, Literal, Self
+
+from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, ValidationError
+from pydantic import PlainSerializer as Serializer
+
+from tapewise_core.errors import ProfileError
+from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
+from tapewise_core.profiles import rules
+from tapewise_core.profiles.faults import faults_of
+from tapewise_core.units import Unit
+
+FORMAT = "tapewise profile"
+VERSION = 1
+
+_Centimetres = Annotated[float, AfterValidator(rules.centimetres)]
+
+
+class Reading(BaseModel):
+    """One measure of a person: its value [cm], and the readings [cm] it came from."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+
+    value: _Centimetres
+    origin: Origin = Origin.MEASURED
+    readings: Annotated[tuple[_Centimetres, ...], AfterValidator(rules.few)] = ()
+    taken: Annotated[date | None, BeforeValidator(rules.day)] = None
+
+
+_Measures = Annotated[
+    Mapping[Annotated[str, AfterValidator(rules.known)], Reading],
+    AfterValidator(MappingProxyType),
+    Serializer(dict, return_type=dict[str, Reading]),
+]
+
+
+class Profile(BaseModel):
+    """A person's measures; a change is a new profile.
+
+    Making or changing one raises ProfileError with all faults.
+
+    >>> ada = Profile.of("Ada").with_value("bust", 92.0)
+    >>> ada.values()["bust"].cm, ada.without("bust").values()
+    (92.0, mappingproxy({}))
+    """
+
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+
+    format: Literal["tapewise profile"]
+    version: Annotated[Literal[1], BeforeValidator(rules.whole)]
+    name: Annotated[str, AfterValidator(rules.person)]
+    unit: Unit = Unit.CM
+    reference: Reference = Reference.NOT_SAID
+    waist_site: WaistSite = WaistSite.NOT_SAID
+    measures: _Measures = Field(default_factory=lambda: MappingProxyType({}))
+
+    @classmethod
+    def of(
+        cls,
+        name: str,
+        *,
+        unit: Unit = Unit.CM,
+        reference: Reference = Reference.NOT_SAID,
+        waist_site: WaistSite = WaistSite.NOT_SAID,
+    ) -> Self:
+        """Return a profile without measures."""
+        return cls._checked(
+            {
+                "format": FORMAT,
+                "version": VERSION,
+                "name": name,
+                "unit": unit,
+                "reference": reference,
+                "waist_site": waist_site,
+            }
+        )
+
+    @classmethod
+    def from_text(cls, text: str) -> Self:
+        """Return the profile a file's text holds."""
+        _refuse_newer(rules.plain_object(text))
+        try:
+            return cls.model_validate_json(text)
+        except ValidationError as error:
+            raise _refused(error) from None
+
+    def text(self) -> str:
+        """Return the text of the file that holds this profile."""
+        content = self.model_dump(mode="json")
+        for reading in content["measures"].values():
+            if not reading["readings"]:
+                del reading["readings"]
+            if reading["taken"] is None:
+                del reading["taken"]
+        return json.dumps(content, indent=2, ensure_ascii=False) + "\n"
+
+    def values(self) -> Mapping[str, Value]:
+        """Return the measures [cm] with their origins."""
+        return MappingProxyType(
+            {key: Value(reading.value, reading.origin) for key, reading in self.measures.items()}
+        )
+
+    def with_value(
+        self,
+        key: str,
+        value: float,
+        *,
+        origin: Origin = Origin.MEASURED,
+        readings: tuple[float, ...] = (),
+        taken: date | None = None,
+    ) -> Self:
+        """Return the profile with one measure [cm] entered or replaced."""
+        entry = {"value": value, "origin": origin, "readings": readings, "taken": taken}
+        return self._with(measures={**self.measures, key: entry})
+
+    def without(self, key: str) -> Self:
+        """Return the profile without one measure, or as it is if there was none."""
+        kept = {name: reading for name, reading in self.measures.items() if name != key}
+        return self._with(measures=kept)
+
+    def with_name(self, name: str) -> Self:
+        """Return the profile under another name."""
+        return self._with(name=name)
+
+    def with_unit(self, unit: Unit) -> Self:
+        """Return the profile read and typed in another unit; its lengths stay."""
+        return self._with(unit=unit)
+
+    def with_reference(self, reference: Reference) -> Self:
+        """Return the profile with estimates to be drawn from other bodies."""
+        return self._with(reference=reference)
+
+    def with_waist_site(self, site: WaistSite) -> Self:
+        """Return the profile with how the waist was found."""
+        return self._with(waist_site=site)
+
+    def _with(self, **changes: Any) -> Self:
+        """Return a copy with some fields changed, checked like a file."""
+        fields = {name: getattr(self, name) for name in type(self).model_fields}
+        return self._checked({**fields, **changes})
+
+    @classmethod
+    def _checked(cls, fields: Mapping[str, object]) -> Self:
+        try:
+            return cls.model_validate(fields)
+        except ValidationError as error:
+            raise _refused(error) from None
+
+
+def _refuse_newer(content: Mapping[str, object]) -> None:
+    """A newer format may differ in anything, so say that alone."""
+    version = content.get("version")
+    if content.get("format") == FORMAT and type(version) is int and version > VERSION:
+        raise ProfileError(
+            f"This file is of version {version}, written by a newer Tapewise; "
+            f"this one reads version {VERSION}, so update the program."
+        )
+
+
+def _refused(error: ValidationError) -> ProfileError:
+    faults = faults_of(error)
+    rest = f" (and {len(faults) - 1} more)" if len(faults) > 1 else ""
+    return ProfileError(f"{faults[0]}{rest}.", faults)
