@@ -1,0 +1,186 @@
+"""A pattern piece, cut from a finished draft; and the pattern that pieces make."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+from types import MappingProxyType
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.geometry.outline import Margin, cut_line
+from tapewise_core.geometry.path import Path, joined
+from tapewise_core.geometry.point import Point
+
+
+@dataclass(frozen=True, slots=True)
+class Edge:
+    """One named stretch of a piece's stitch line, walked clockwise; allowance in mm."""
+
+    name: str
+    path: Path
+    allowance: float
+    turned: bool = False
+    fold: bool = False
+
+    def margin(self) -> Margin:
+        """Return the edge as the cut line needs it."""
+        return Margin(self.path, self.allowance, self.turned, self.fold)
+
+
+@dataclass(frozen=True, slots=True)
+class Notch:
+    """A mark across a stitch line at a walked distance [mm] along an edge.
+
+    ``pair`` is what it shares with its partner; ``strokes`` is one or two.
+    ``share`` replaces the distance as a share of the edge where the edges are
+    sewn together stretched, as a band is.
+    """
+
+    edge: str
+    distance: float
+    pair: str
+    strokes: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """One piece: its edges in order, clockwise as seen, closed.
+
+    ``cut`` is the line to cut along; ``levels`` maps the name of a body level
+    to its height [mm] on this piece; ``inner`` are lines drawn inside it.
+    """
+
+    name: str
+    edges: tuple[Edge, ...]
+    points: Mapping[str, Point]
+    notches: tuple[Notch, ...]
+    grain: tuple[Point, Point]
+    count: int
+    on_fold: bool
+    mirrored: bool
+    cut: tuple[Point, ...]
+    levels: Mapping[str, float] = field(default_factory=dict)
+    inner: Mapping[str, Path] = field(default_factory=dict)
+
+    def edge(self, name: str) -> Edge:
+        """Return an edge by its name; raises KeyError if the piece has none of that name."""
+        for edge in self.edges:
+            if edge.name == name:
+                return edge
+        raise KeyError(name)
+
+    def has_edge(self, name: str) -> bool:
+        """Say whether the piece has an edge of that name."""
+        return any(edge.name == name for edge in self.edges)
+
+    def length(self, *names: str) -> float:
+        """Return the length of one edge, or of several together [mm]; absent ones count nothing."""
+        return sum(edge.path.length() for edge in self.edges if edge.name in names)
+
+    def stitch_line(self) -> list[Point]:
+        """Return the closed stitch line as points, the first not repeated."""
+        return joined(edge.path for edge in self.edges).flattened()[:-1]
+
+
+def make_piece(
+    name: str,
+    edges: tuple[Edge, ...],
+    points: Mapping[str, Point],
+    grain: tuple[Point, Point],
+    *,
+    notches: tuple[Notch, ...] = (),
+    count: int = 1,
+    on_fold: bool = False,
+    mirrored: bool = False,
+    levels: Mapping[str, float] | None = None,
+    inner: Mapping[str, Path] | None = None,
+) -> Piece:
+    """Return a piece with its cut line drawn round it."""
+    cut = tuple(cut_line([edge.margin() for edge in edges]))
+    return Piece(
+        name, edges, MappingProxyType(dict(points)), notches, grain, count, on_fold, mirrored,
+        cut, MappingProxyType(dict(levels or {})), MappingProxyType(dict(inner or {})),
+    )  # fmt: skip
+
+
+class SeamKind(StrEnum):
+    """What a seam is in the making up; sewing order and proofs are chosen by it."""
+
+    SHOULDER = "shoulder"
+    SIDE = "side"
+    NECKBAND = "neckband"
+    BAND_JOIN = "band join"
+    SLEEVE = "sleeve"
+    WAIST = "waist"
+    WAISTBAND = "waistband"
+    PANEL = "panel"
+    SLEEVE_HEM = "sleeve hem"
+    HEM = "hem"
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeRun:
+    """Edges of one piece walked one after another, and how many times they occur in the seam."""
+
+    piece: str
+    edges: tuple[str, ...]
+    times: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Seam:
+    """Two sides sewn together. ``ratio`` is the length of the first as a share of the second."""
+
+    kind: SeamKind
+    first: tuple[EdgeRun, ...]
+    second: tuple[EdgeRun, ...]
+    ratio: float = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Join:
+    """Two edges of one line that must run on smoothly where a seam joins their ends."""
+
+    name: str
+    first: tuple[str, str, str]
+    second: tuple[str, str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Girth:
+    """A closed girth of the finished garment [mm] beside the body's [mm]."""
+
+    name: str
+    garment: float
+    body: float
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """Everything drafted for one garment: drafts to tell, pieces to cut, and what joins them.
+
+    ``facts`` are numbers of the draft that proofs and labels need, by name
+    [mm]; ``remarks`` are sentences the drafter should read.
+    """
+
+    garment: str
+    title: str
+    drafts: tuple[Draft, ...]
+    pieces: tuple[Piece, ...]
+    seams: tuple[Seam, ...]
+    joins: tuple[Join, ...]
+    girths: tuple[Girth, ...]
+    facts: Mapping[str, float]
+    remarks: tuple[str, ...] = ()
+
+    def piece(self, name: str) -> Piece:
+        """Return a piece by its name; raises KeyError if there is none."""
+        for piece in self.pieces:
+            if piece.name == name:
+                return piece
+        raise KeyError(name)
+
+    def run_length(self, runs: tuple[EdgeRun, ...]) -> float:
+        """Return the walked length of one side of a seam [mm]."""
+        return sum(self.piece(run.piece).length(*run.edges) * run.times for run in runs)

@@ -1,0 +1,60 @@
+"""The paper: named points and named lines, as they stand at one moment."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field, replace
+from types import MappingProxyType
+
+from tapewise_core.errors import DraftError
+from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.point import Point
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """Everything on the paper at one moment; adding to it makes a new sheet.
+
+    ``lines`` belong to the pattern, ``guides`` only help to find it.
+    """
+
+    points: Mapping[str, Point] = field(default_factory=dict)
+    lines: Mapping[str, Path] = field(default_factory=dict)
+    guides: Mapping[str, Path] = field(default_factory=dict)
+
+    def with_point(self, name: str, point: Point) -> Sheet:
+        """Return this sheet with one more point."""
+        if name in self.points:
+            raise DraftError(f"Point {name} is already on the paper.")
+        return replace(self, points=MappingProxyType({**self.points, name: point}))
+
+    def with_line(self, name: str, path: Path) -> Sheet:
+        """Return this sheet with one more line of the pattern."""
+        if name in self.lines:
+            raise DraftError(f"The {name} is already on the paper.")
+        return replace(self, lines=MappingProxyType({**self.lines, name: path}))
+
+    def with_guide(self, name: str, path: Path) -> Sheet:
+        """Return this sheet with one more construction line; a later one of a name replaces it."""
+        return replace(self, guides=MappingProxyType({**self.guides, name: path}))
+
+    def only(self, points: Iterable[str], lines: Iterable[str]) -> Sheet:
+        """Return a sheet with just some of the points and lines, as traced onto fresh paper."""
+        return Sheet(
+            MappingProxyType({name: self.point(name) for name in points}),
+            MappingProxyType({name: self.line(name) for name in lines}),
+        )
+
+    def point(self, name: str) -> Point:
+        """Return a point by its letter; raises DraftError if it is not there yet."""
+        if name not in self.points:
+            known = ", ".join(self.points) or "none"
+            raise DraftError(f"There is no point {name} on the paper yet; so far: {known}.")
+        return self.points[name]
+
+    def line(self, name: str) -> Path:
+        """Return a line by its name; raises DraftError if it is not there yet."""
+        if name not in self.lines:
+            known = ", ".join(self.lines) or "none"
+            raise DraftError(f"There is no line “{name}” on the paper yet; so far: {known}.")
+        return self.lines[name]

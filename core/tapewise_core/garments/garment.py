@@ -1,0 +1,33 @@
+"""What a garment page offers to the rest of the house."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.garments.option import Option, Style
+from tapewise_core.measures.body import Body
+from tapewise_core.units import Unit
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Garment:
+    """One garment: what it needs, what may be chosen, and how it is drafted.
+
+    ``needs`` are the measures it cannot be drafted without, ``helps`` those
+    that make it fit better; no other measure is used. ``agree`` returns a
+    sentence for every pair of values that disagree. ``moves`` says how many cm
+    the garment moves for each cm of a measure, where an estimate's uncertainty
+    matters, with the place in words.
+    """
+
+    name: str
+    title: str
+    says: str
+    needs: tuple[str, ...]
+    helps: tuple[str, ...]
+    options: tuple[Option, ...]
+    agree: Callable[[Body, Style, Unit], tuple[str, ...]]
+    draft: Callable[[Body, Style], Pattern]
+    moves: Mapping[str, tuple[float, str]] = field(default_factory=dict)

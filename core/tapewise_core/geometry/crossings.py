@@ -1,0 +1,46 @@
+"""Where a path reaches a height or a width on the paper."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.point import Point
+
+
+def distance_at_height(path: Path, y: float) -> float | None:
+    """Return the walked distance [mm] at which a path first reaches height ``y``, or None."""
+    return _distance(path, lambda point: point.y - y)
+
+
+def point_at_height(path: Path, y: float) -> Point | None:
+    """Return the first point of a path at height ``y`` [mm], or None if it never gets there."""
+    distance = distance_at_height(path, y)
+    return None if distance is None else path.at(distance)[0]
+
+
+def _distance(path: Path, over: Callable[[Point], float]) -> float | None:
+    """Bisect on the first segment along which ``over`` changes sign."""
+    walked = 0.0
+    for segment in path.segments:
+        before = over(segment.start)
+        if abs(before) < 1e-9:
+            return walked
+        if before * over(segment.end) <= 0:
+            low, high = 0.0, 1.0
+            for _ in range(50):
+                middle = (low + high) / 2
+                if over(segment.at(middle)) * before > 0:
+                    low = middle
+                else:
+                    high = middle
+            return walked + segment.split(low)[0].length()
+        walked += segment.length()
+    return None
+
+
+def bow(path: Path) -> tuple[float, Point]:
+    """Return how far a path stands off the straight line between its ends [mm], and where."""
+    chord = (path.end - path.start).unit()
+    off = [(abs(chord.cross(p - path.start)), p) for p in path.flattened(0.01)]
+    return max(off, key=lambda pair: pair[0])
