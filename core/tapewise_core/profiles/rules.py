@@ -72,7 +72,7 @@ def _date(value: object) -> date | None:
 
 
 def person(name: str) -> str:
-    """Pass a person's name, in any script, without blanks around it."""
+    """Pass a person's name, in any script, its blanks tidied."""
     tidy = unicodedata.normalize("NFC", name.strip())
     if not tidy or all(unicodedata.category(sign) in ("Zs", "Cf") for sign in tidy):
         raise ValueError("must not be empty")
@@ -80,7 +80,7 @@ def person(name: str) -> str:
         raise ValueError(f"must be at most {LONGEST_NAME} characters long")
     if any(unicodedata.category(s) in ("Cc", "Cs", "Zl", "Zp") or s in _TURNING for s in tidy):
         raise ValueError("must be one line of plain characters")
-    return tidy
+    return " ".join(tidy.split())
 
 
 def plain_object(text: str) -> Mapping[str, object]:

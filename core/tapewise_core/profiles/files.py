@@ -1,0 +1,77 @@
+"""Reading and writing one person's file, whole or not at all."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import tempfile
+from pathlib import Path
+
+from tapewise_core.errors import FilesError, ProfileError
+from tapewise_core.profiles.profile import Profile
+
+LARGEST_FILE = 1_000_000
+"""Bytes above which a file is no person's; a full one has under 10,000."""
+
+
+def read_file(path: Path) -> Profile:
+    """Return the profile a file holds.
+
+    Raises FilesError if the file cannot be read, and ProfileError, with the file
+    named and all faults, if it does not hold a profile.
+    """
+    content = _bytes(path)
+    if len(content) > LARGEST_FILE:
+        raise ProfileError(f"{path} is larger than 1 MB, so it is no person's file.")
+    try:
+        return Profile.from_text(content.decode("utf-8-sig"))
+    except UnicodeDecodeError:
+        raise ProfileError(f"{path} is not text in UTF-8; save it in that encoding.") from None
+    except ProfileError as error:
+        raise ProfileError(f"{path}: {error}", error.faults) from None
+
+
+def _bytes(path: Path) -> bytes:
+    """Read no more than tells that a file is too large."""
+    try:
+        if path.exists() and not path.is_file():
+            raise FilesError(f"{path} is not a file; give the name of a person's file.")
+        with path.open("rb") as file:
+            return file.read(LARGEST_FILE + 1)
+    except FileNotFoundError:
+        raise FilesError(f"There is no file {path}.") from None
+    except (OSError, ValueError) as fault:
+        raise FilesError(f"{path} cannot be read: {reason(fault)}.") from fault
+
+
+def write_file(path: Path, profile: Profile) -> None:
+    """Write a profile aside and put it in place; a crash leaves the old file or the new.
+
+    The file is for its owner alone, since it says how a person is built. A link
+    stays a link. Raises FilesError, with the old file as it was.
+    """
+    place = Path(os.path.realpath(path))
+    try:
+        _replace(place, profile.text().encode())
+    except (OSError, ValueError) as fault:
+        raise FilesError(f"{path} cannot be written: {reason(fault)}.") from fault
+
+
+def _replace(place: Path, content: bytes) -> None:
+    handle, aside = tempfile.mkstemp(prefix=".tapewise-", suffix=".tmp", dir=place.parent)
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(content)
+            file.flush()
+            os.fsync(file.fileno())
+        os.replace(aside, place)
+    except BaseException:
+        with contextlib.suppress(OSError):
+            os.unlink(aside)
+        raise
+
+
+def reason(fault: OSError | ValueError) -> str:
+    """Return what the system says is wrong, as the end of a sentence."""
+    says = (fault.strerror or "") if isinstance(fault, OSError) else "its name is not possible"
+    return says[:1].lower() + says[1:] or "the system gives no reason"
