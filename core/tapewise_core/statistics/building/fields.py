@@ -33,11 +33,11 @@ girths 1.5, small girths 0.6, lengths 1.
 """
 
 DEFINITION_NOISE = {
-    **dict.fromkeys(("bust", "high_bust", "under_bust", "waist", "hip", "arm_length"), 0.8),
-    **dict.fromkeys(("across_back", "front_waist_length", "waist_to_knee"), 0.8),
-    **dict.fromkeys(("neck", "upper_arm", "shoulder_drop", "bust_span"), 0.4),
-    **dict.fromkeys(("armscye_depth", "shoulder_length", "neck_to_bust_point"), 0.5),
-    **dict.fromkeys(("back_waist_length", "hip_depth"), 0.5),
+    **dict.fromkeys(("bust", "high_bust", "under_bust", "waist", "hip"), 0.8),
+    **dict.fromkeys(("arm_length", "across_back"), 0.8),
+    **dict.fromkeys(("neck", "upper_arm", "shoulder_drop", "bust_span", "hip_depth"), 0.4),
+    **dict.fromkeys(("armscye_depth", "back_waist_length", "front_waist_length"), 0.4),
+    **dict.fromkeys(("waist_to_knee", "neck_to_bust_point", "shoulder_length"), 0.3),
 }
 """How far the tables' definition of a measure and ours may part on one body [cm] (practice)."""
 

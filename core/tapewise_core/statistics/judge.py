@@ -1,0 +1,142 @@
+"""Every value judged given the others: quietly, loudly, never blocking."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping
+
+from tapewise_core.measures.body import Reference, WaistSite
+from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.measures.finding import Finding, Severity
+from tapewise_core.statistics.doubts import HINT, WARNING, Doubt, again, worst
+from tapewise_core.statistics.given import Given, given
+from tapewise_core.statistics.population import Population, population
+from tapewise_core.statistics.slips import INCH, Kind, Slip, named
+from tapewise_core.units import Unit
+
+MOST = 0.8
+"""A whole form is taken to be in the wrong unit if that explains so much of it."""
+
+
+def judge(
+    known: Mapping[str, float],
+    confirmed: frozenset[str],
+    reference: Reference,
+    waist_site: WaistSite,
+    unit: Unit,
+) -> tuple[Finding, ...]:
+    """Return what a person should look at among the readings [cm].
+
+    A confirmed reading stays quiet. ``unit`` is what the person types in, and so what a
+    slip of the hand is looked for in.
+    """
+    return findings_in(population(reference, waist_site), known, confirmed, unit)
+
+
+def findings_in(
+    people: Population, known: Mapping[str, float], confirmed: frozenset[str], unit: Unit
+) -> tuple[Finding, ...]:
+    """Judge readings [cm] by one population, which need not be a stored one."""
+    whole = _whole_form(people, known, confirmed, unit)
+    if whole is not None:
+        return (whole,)
+    return tuple(_one_by_one(people, known, confirmed, unit))
+
+
+def _one_by_one(
+    people: Population, known: Mapping[str, float], confirmed: frozenset[str], unit: Unit
+) -> Iterator[Finding]:
+    """Set aside the worst reading until the rest agree, then judge each of those by the rest."""
+    body, doubted = given(known, people), list[tuple[Doubt, Slip | None]]()
+    while doubt := worst(body, HINT):
+        body = doubt.rest
+        if doubt.key not in confirmed:
+            slip = named(doubt, known, unit, confirmed)
+            for partner in _partners(slip, body):
+                body = body.without(partner)
+            doubted.append((doubt, slip))
+    for doubt, slip in doubted:
+        if len(doubted) > 1 and not _partners(slip, doubt.rest):
+            doubt = again(doubt.key, known, body)
+            slip = named(doubt, known, unit, confirmed)
+        if abs(doubt.z) >= HINT:
+            yield _finding(doubt, known[doubt.key], slip, unit)
+
+
+def _partners(slip: Slip | None, body: Given) -> tuple[str, ...]:
+    """Return the other readings of a body that a slip says are wrong too."""
+    proposed = slip.proposed or {} if slip else {}
+    return tuple(key for key in proposed if key in body.keys)
+
+
+def _finding(doubt: Doubt, cm: float, slip: Slip | None, unit: Unit) -> Finding:
+    says = _says(doubt, cm, unit) + (_explains(slip, unit) if slip else " Measure it again.")
+    return Finding(
+        measures=slip.measures if slip else (doubt.key,),
+        severity=Severity.WARNING if abs(doubt.z) >= WARNING else Severity.HINT,
+        says=says,
+        z=round(doubt.z, 2),
+        slip=slip.kind.value if slip else None,
+        proposed=slip.proposed if slip else None,
+    )
+
+
+def _says(doubt: Doubt, cm: float, unit: Unit) -> str:
+    mean, spread = doubt.body.others(doubt.key)
+    half = 1.6449 * spread * doubt.wider
+    low, high = (
+        doubt.body.population.unscaled(doubt.key, mean + side * half) * 10 for side in (-1, 1)
+    )
+    name, grounds = NAMES[doubt.key], "the other measures suggest"
+    if not doubt.rest.keys:
+        grounds = "most people have"
+    return (
+        f"{name.capitalize()} {unit.spell(cm * 10)}: {grounds} "
+        f"{unit.number(low)} to {unit.spell(high)}."
+    )
+
+
+def _explains(slip: Slip, unit: Unit) -> str:
+    """Return the question that names a slip."""
+    meant = [unit.spell(cm * 10) for cm in (slip.proposed or {}).values()]
+    names = [NAMES[key] for key in slip.measures]
+    if slip.kind is Kind.SWAPPED:
+        return f" Were {names[0]} and {names[1]} swapped? Then they are {meant[0]} and {meant[1]}."
+    if slip.kind is Kind.TWICE:
+        return f" The same stands at {names[1]}: was one entered twice? Measure it again."
+    ask = {
+        Kind.INCHES: "Was it typed in inches?",
+        Kind.CENTIMETRES: "Was it typed in centimetres?",
+        Kind.HALF: "Is it half of the way round?",
+        Kind.DECIMAL: "Did the decimal place slip?",
+        Kind.DIGITS: "Were two digits swapped?",
+    }
+    return f" {ask[slip.kind]} Then it is {meant[0]}."
+
+
+def _whole_form(
+    people: Population, known: Mapping[str, float], confirmed: frozenset[str], unit: Unit
+) -> Finding | None:
+    """Return the finding that a whole form is in the other unit, or None."""
+    keys = [key for key in people.measures if key in known and key not in confirmed]
+    kind, factor = (Kind.INCHES, INCH) if unit is Unit.CM else (Kind.CENTIMETRES, 1 / INCH)
+    explained = [key for key in keys if _better(people, key, known[key], known[key] * factor)]
+    if len(keys) < 2 or len(explained) < MOST * len(keys):
+        return None
+    return Finding(
+        measures=tuple(keys),
+        severity=Severity.WARNING,
+        says=(
+            f"All values look as if they had been {kind.value}: taken so, they make a "
+            f"likely body, and as {unit.value} they do not. Take them all so?"
+        ),
+        slip=f"whole form {kind.value}",
+        proposed={key: known[key] * factor for key in keys},
+    )
+
+
+def _better(people: Population, key: str, typed: float, meant: float) -> bool:
+    """Say whether one value [cm] is believable as meant, and much less so as typed."""
+    spread = math.sqrt(people.covariance[key][key] + people.error(key))
+    far, near = (abs(people.scaled(key, cm) - people.mean[key]) / spread for cm in (typed, meant))
+    return near < WARNING and far > near + 1
