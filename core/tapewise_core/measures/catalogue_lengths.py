@@ -155,7 +155,7 @@ TRUNK_LENGTHS = (
         helper=False,
         agree=1.0,
         third=2.0,
-        low=5.0,
+        low=4.0,
         high=36.0,
     ),
 )
@@ -178,7 +178,7 @@ LONG_LENGTHS = (
         helper=False,
         agree=1.0,
         third=2.0,
-        low=125.0,
+        low=124.0,
         high=220.0,
     ),
     Measure(

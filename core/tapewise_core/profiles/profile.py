@@ -103,14 +103,13 @@ class Profile(BaseModel):
             raise _refused(error) from None
 
     def text(self) -> str:
-        """Return the text of the file that holds this profile."""
+        """Return the text of the file that holds this profile: a line for each measure."""
         content = self.model_dump(mode="json")
-        for reading in content["measures"].values():
-            if not reading["readings"]:
-                del reading["readings"]
-            if reading["taken"] is None:
-                del reading["taken"]
-        return json.dumps(content, indent=2, ensure_ascii=False) + "\n"
+        measures = content.pop("measures")
+        head = [f"  {_spelt(key)}: {_spelt(value)},\n" for key, value in content.items()]
+        rows = [f"    {_spelt(key)}: {_spelt(_told(row))}" for key, row in measures.items()]
+        body = "{\n" + ",\n".join(rows) + "\n  }" if rows else "{}"
+        return "{\n" + "".join(head) + f'  "measures": {body}\n}}\n'
 
     def values(self) -> Mapping[str, Value]:
         """Return the measures [cm] with their origins."""
@@ -163,6 +162,15 @@ class Profile(BaseModel):
             return cls.model_validate(fields)
         except ValidationError as error:
             raise _refused(error) from None
+
+
+def _spelt(value: object) -> str:
+    return json.dumps(value, ensure_ascii=False)
+
+
+def _told(reading: Mapping[str, object]) -> dict[str, object]:
+    """A reading without what was left out."""
+    return {key: value for key, value in reading.items() if value not in (None, [], ())}
 
 
 def _refuse_newer(content: Mapping[str, object]) -> None:
