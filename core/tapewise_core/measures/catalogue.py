@@ -22,7 +22,8 @@ from types import MappingProxyType
 
 from tapewise_core.errors import ReadingError
 from tapewise_core.measures.catalogue_arm import ARM
-from tapewise_core.measures.catalogue_lengths import LONG_LENGTHS, TRUNK_LENGTHS
+from tapewise_core.measures.catalogue_lengths import TRUNK_LENGTHS
+from tapewise_core.measures.catalogue_long import LONG_LENGTHS
 from tapewise_core.measures.catalogue_round import HEAD_AND_NECK, TRUNK_ROUND
 from tapewise_core.measures.measure import Measure
 
