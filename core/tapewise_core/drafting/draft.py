@@ -63,7 +63,9 @@ class Draft:
         way = f"downward, square to {start}–{end},"
         return self.then(Measure(end, name, by, direction, way, called))
 
-    def toward(self, start: str, name: str, by: Length, way: Vector, told: str, called: str) -> Draft:
+    def toward(
+        self, start: str, name: str, by: Length, way: Vector, told: str, called: str
+    ) -> Draft:
         """Measure from a point in any direction, named in words, and mark a new point."""
         return self.then(Measure(start, name, by, way.unit(), told, called))
 
@@ -76,7 +78,12 @@ class Draft:
         return self.then(Rule(line, names, remark))
 
     def curve(
-        self, line: str, path: Path, names: tuple[str, ...], manner: str, checks: tuple[Check, ...] = ()
+        self,
+        line: str,
+        path: Path,
+        names: tuple[str, ...],
+        manner: str,
+        checks: tuple[Check, ...] = (),
     ) -> Draft:
         """Draw a curve of the pattern through known ends."""
         return self.then(Curve(line, path, names, manner, checks))

@@ -121,11 +121,15 @@ class SeamKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class EdgeRun:
-    """Edges of one piece walked one after another, and how many times they occur in the seam."""
+    """Edges of one piece walked one after another, from their ends if ``backwards``.
+
+    ``times`` is 2 where the run occurs on both halves of the body; a walk takes one half.
+    """
 
     piece: str
     edges: tuple[str, ...]
     times: int = 1
+    backwards: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,8 +164,8 @@ class Girth:
 class Pattern:
     """Everything drafted for one garment: drafts to tell, pieces to cut, and what joins them.
 
-    ``facts`` are numbers of the draft that proofs and labels need, by name
-    [mm]; ``remarks`` are sentences the drafter should read.
+    ``facts`` are numbers of the draft that proofs need and ``lengths`` those of the
+    finished garment, by name [mm]; ``remarks`` are sentences the drafter should read.
     """
 
     garment: str
@@ -172,6 +176,7 @@ class Pattern:
     joins: tuple[Join, ...]
     girths: tuple[Girth, ...]
     facts: Mapping[str, float]
+    lengths: Mapping[str, float]
     remarks: tuple[str, ...] = ()
 
     def piece(self, name: str) -> Piece:

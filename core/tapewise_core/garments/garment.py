@@ -17,7 +17,9 @@ class Garment:
 
     ``needs`` are the measures it cannot be drafted without, ``helps`` those
     that make it fit better; no other measure is used. ``agree`` returns a
-    sentence for every pair of values that disagree. ``moves`` says how many cm
+    sentence for every pair of values that disagree; ``idle`` names measures that
+    a style makes no use of, ``measured_only`` those that are of no use estimated.
+    ``moves`` says how many cm
     the garment moves for each cm of a measure, where an estimate's uncertainty
     matters, with the place in words.
     """
@@ -30,4 +32,6 @@ class Garment:
     options: tuple[Option, ...]
     agree: Callable[[Body, Style, Unit], tuple[str, ...]]
     draft: Callable[[Body, Style], Pattern]
+    measured_only: tuple[str, ...] = ()
+    idle: Callable[[Style], tuple[str, ...]] = lambda style: ()
     moves: Mapping[str, tuple[float, str]] = field(default_factory=dict)

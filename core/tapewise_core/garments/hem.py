@@ -41,9 +41,7 @@ HEM_MANNER = "Straight and square to the centre, rising only near the side to me
 def hem_path(centre: Point, side: Point, lean: float) -> Path:
     """Return a hem square to the centre and to a side seam that leans outwards by ``lean``."""
     run = side.x * CURVED_PART
-    return curved(
-        centre, Point(side.x * 0.5, centre.y), side + Vector(-run, run * lean), side
-    )
+    return curved(centre, Point(side.x * 0.5, centre.y), side + Vector(-run, run * lean), side)
 
 
 def _to_hem(seam: SideSeam, hem: float) -> tuple[Path, float]:

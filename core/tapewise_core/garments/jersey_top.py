@@ -9,6 +9,7 @@ from __future__ import annotations
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import (
     Edge,
     EdgeRun,
@@ -47,16 +48,18 @@ def draft(body: Body, style: Style) -> Pattern:
     halves = back_piece.length("neckline"), front_piece.length("neckline")
     band = draft_neckband(whole_neckline(*halves), style)
     back_piece, front_piece = _quarter_marked(back_piece, front_piece)
-    pieces = (back_piece, front_piece, cut_neckband(band, style, "neck halfway", "centre front"))
+    band_piece = cut_neckband(band, style, "neck halfway", "centre front")
+    pieces = (back_piece, front_piece, band_piece)
     return Pattern(
         garment="jersey-top",
         title="Jersey top with grown-on sleeves",
-        drafts=(back, front, band),
+        drafts=tuple(map(with_allowances, (back, front, band), pieces)),
         pieces=pieces,
         seams=_seams(style),
         joins=JOINS,
         girths=_girths(back_piece, front_piece, body, style),
         facts=MappingProxyType(_facts(back, body, style)),
+        lengths=MappingProxyType(_lengths(back_piece, front_piece)),
         remarks=_remarks(back, body, style),
     )
 
@@ -126,7 +129,9 @@ def _notches(draft: Draft, points: dict[str, Point]) -> tuple[Notch, ...]:
     sheet = draft.sheet
     shoulder = sheet.line("shoulder")
     side = sheet.line("side")
-    notches = [Notch("shoulder", (points["shoulder_point"] - draft["S"]).length(), "shoulder point")]
+    notches = [
+        Notch("shoulder", (points["shoulder_point"] - draft["S"]).length(), "shoulder point")
+    ]
     if "underarm" in sheet.lines:
         notches.append(Notch("side", 0.0, "underarm", 2))
     for level, strokes in (("waist", 1), ("hip", 2)):
@@ -158,11 +163,15 @@ def _seams(style: Style) -> tuple[Seam, ...]:
     def both(kind: SeamKind, *edges: str) -> Seam:
         return Seam(kind, (EdgeRun("front", edges),), (EdgeRun("back", edges),))
 
-    neckline = (EdgeRun("back", ("neckline",), 2), EdgeRun("front", ("neckline",), 2))
+    neckline = (EdgeRun("back", ("neckline",), 2), EdgeRun("front", ("neckline",), 2, True))
     band = (EdgeRun("neckband", ("neckline",)),)
     return (
         both(SeamKind.SHOULDER, "shoulder"),
-        Seam(SeamKind.BAND_JOIN, (EdgeRun("neckband", ("join",)),), (EdgeRun("neckband", ("join_2",)),)),
+        Seam(
+            SeamKind.BAND_JOIN,
+            (EdgeRun("neckband", ("join",)),),
+            (EdgeRun("neckband", ("join_2",)),),
+        ),
         Seam(SeamKind.NECKBAND, band, neckline, style.number("band-ratio")),
         both(SeamKind.SIDE, "underarm", "side"),
         both(SeamKind.SLEEVE_HEM, "sleeve_hem"),
@@ -202,6 +211,16 @@ def _arm_girths(back: Piece, body: Body, style: Style) -> tuple[Girth, ...]:
     return (Girth("upper arm", 2 * half, body["upper_arm"].mm), hem)
 
 
+def _lengths(back: Piece, front: Piece) -> dict[str, float]:
+    return {
+        "centre back length": back.points["centre_hem"].y - back.points["nape"].y,
+        "centre front length": front.points["centre_hem"].y - front.points["centre_front"].y,
+        "overarm length": back.length("shoulder"),
+        "side length": back.length("underarm", "side"),
+        "neckline": 2 * (back.length("neckline") + front.length("neckline")),
+    }
+
+
 def _facts(back: Draft, body: Body, style: Style) -> dict[str, float]:
     ease = style.length("ease").mm
     facts = {
@@ -210,7 +229,7 @@ def _facts(back: Draft, body: Body, style: Style) -> dict[str, float]:
         "underarm level": back.sheet.line("side").start.y,
         "waist limit": (body["waist"].mm + ease) / 4,
         "ease": ease,
-        "neckline ease": style.length("band-width").mm,
+        "neck half width": style.length("neck-half-width").mm,
     }
     if "head" in body:
         facts["head"] = body["head"].mm
@@ -241,6 +260,15 @@ def _cap_remark(back: Draft, style: Style) -> tuple[str, ...]:
     )
 
 
+def _idle(style: Style) -> tuple[str, ...]:
+    """The arm below its fullest matters only to sleeves that reach it."""
+    return () if style.length("sleeve-length").mm > SHORT_SLEEVE else ("wrist", "arm_length")
+
+
+SHORT_SLEEVE = 130.0
+"""A sleeve no longer ends above the fullest upper arm of nearly everybody [mm] [ansur1]."""
+
+
 JERSEY_TOP = Garment(
     name="jersey-top",
     title="Jersey top with grown-on sleeves",
@@ -250,6 +278,8 @@ JERSEY_TOP = Garment(
         "back_waist_length", "hip_depth", "armscye_depth", "shoulder_length", "shoulder_drop",
     ),
     helps=("neck", "front_waist_length", "wrist", "arm_length"),
+    measured_only=("front_waist_length",),
+    idle=_idle,
     options=OPTIONS,
     agree=agree,
     draft=draft,
@@ -270,5 +300,3 @@ JERSEY_TOP = Garment(
         "wrist": (0.5, "the sleeve's hem"),
     }),
 )  # fmt: skip
-
-

@@ -42,23 +42,21 @@ def cut_neckband(draft: Draft, style: Style, halfway: str, front: str) -> Piece:
     )
     marks = ((0.25, halfway), (0.5, front), (0.75, halfway))
     notches = tuple(
-        Notch(edge, length * share, pair) for edge in ("neckline", "neckline_2") for share, pair in marks
+        Notch(edge, length * share, pair)
+        for edge in ("neckline", "neckline_2")
+        for share, pair in marks
     )
     middle = draft["m"].y
     fold = ruled(Point(0, middle), Point(length, middle))
-    grain = (Point(length * 0.375, middle * 0.4), Point(length * 0.375, middle * 1.6))
+    grain = (Point(length * 0.94, middle * 0.4), Point(length * 0.94, middle * 1.6))
     points = {
         "centre_back": a,
         "centre_front": Point(length / 2, 0),
         "centre_back_2": b,
     }
-    return make_piece(
-        "neckband", edges, points, grain, notches=notches, inner={"fold": fold}
-    )
+    return make_piece("neckband", edges, points, grain, notches=notches, inner={"fold": fold})
 
 
 def whole_neckline(back: float, front: float) -> Length:
     """Return the whole stitched neckline from its two halves [mm]."""
     return Length(2 * (back + front), ("the whole neckline, 2 × (", back, " + ", front, ")"))
-
-

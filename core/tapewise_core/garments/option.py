@@ -135,9 +135,7 @@ def limits(option: Option, unit: Unit) -> tuple[str, str]:
     return f"{option.low:g}{mark}", f"{option.high:g}{mark}"
 
 
-def settle(
-    options: tuple[Option, ...], asked: Mapping[str, str], body: Body, unit: Unit
-) -> Style:
+def settle(options: tuple[Option, ...], asked: Mapping[str, str], body: Body, unit: Unit) -> Style:
     """Return a style from what was asked, defaults filling the rest.
 
     Raises OptionError naming every unknown option and every value out of its limits.

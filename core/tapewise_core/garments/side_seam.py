@@ -55,7 +55,9 @@ def _hip_for(limit: float, top: float, share: float) -> float:
     return (limit - top * rest) / (1 - rest)
 
 
-def _handles(top: float, hip: float, height: float, share: float, aim: float) -> tuple[float, float]:
+def _handles(
+    top: float, hip: float, height: float, share: float, aim: float
+) -> tuple[float, float]:
     """The inner control points' distances from the centre."""
     wanted = _parabola_lean(top, hip, height, share, aim)
     most = max(MOST_LEAN, (hip - top) / height)

@@ -28,6 +28,20 @@ LONGEST_ROUNDING = 60.0
 """How far before and after the corner the underarm is rounded, at the most [mm] (common practice)."""
 
 
+GENTLER = 5.0
+"""The overarm falls this much less than the shoulder, so that the arm can lift [degrees]."""
+
+LEAST_FALL = 4.0
+"""A very square shoulder still falls this much [degrees]."""
+
+
+def overarm_fall(body: Body) -> float:
+    """Return how steeply the overarm falls [degrees]: the shoulder's own slope, less 5."""
+    shoulder, drop = body["shoulder_length"].mm, body["shoulder_drop"].mm
+    slope = math.degrees(math.asin(min(drop / shoulder, 0.95)))
+    return max(slope - GENTLER, LEAST_FALL)
+
+
 def arm_at(body: Body, distance: float) -> Length:
     """Return the arm's girth at a distance [mm] below the shoulder point, on straight lines between."""
     upper = body["upper_arm"]
@@ -76,7 +90,7 @@ class Underarm:
             return self
         reach = (self.side - self.corner).length()
         along = (self.corner - self.hem_end).unit()
-        first = self.corner - along * reach
+        first = self.corner + along * -reach
         grip = reach * 0.55
         whole = curved(first, first + along * grip, self.side + -direction.unit() * grip, self.side)
         before, after = whole.split(whole.length() / 2)

@@ -44,7 +44,11 @@ def _neck_depth(body: Body, style: Style, unit: Unit) -> str | None:
 def _neck_width(body: Body, style: Style, unit: Unit) -> str | None:
     """A shoulder of at least 3 cm is left (common practice)."""
     width, limit = style.length("neck-half-width").mm, body["bust"].mm / 4 - 30
-    return _more(unit, "neck-half-width", width, "a quarter of the bust", limit) if width > limit else None
+    return (
+        _more(unit, "neck-half-width", width, "a quarter of the bust", limit)
+        if width > limit
+        else None
+    )
 
 
 def _body_length(body: Body, style: Style, unit: Unit) -> str | None:

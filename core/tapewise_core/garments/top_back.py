@@ -29,6 +29,7 @@ from tapewise_core.garments.sleeve import (
     arm_at,
     cap,
     longer,
+    overarm_fall,
     reach_of,
     short_or_long,
 )
@@ -36,12 +37,6 @@ from tapewise_core.geometry.path import Path, curved
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.measures.body import Body
 from tapewise_core.units import Length, cm, mm
-
-GENTLER = 5.0
-"""The overarm falls this much less than the shoulder, so that the arm can lift [degrees]."""
-
-LEAST_FALL = 4.0
-"""A very square shoulder still falls this much [degrees]."""
 
 SLOPE_RUN = cm(20)
 """How far out the slope is set off; any length serves."""
@@ -82,16 +77,9 @@ def _neckline(draft: Draft, style: Style) -> Draft:
     ).up("X", "S", style.length("neck-rise"), "the side neck")
 
 
-def fall(body: Body) -> float:
-    """Return how steeply the overarm falls [degrees]: the shoulder's own slope, less 5."""
-    shoulder, drop = body["shoulder_length"].mm, body["shoulder_drop"].mm
-    slope = math.degrees(math.asin(min(drop / shoulder, 0.95)))
-    return max(slope - GENTLER, LEAST_FALL)
-
-
 def _overarm(draft: Draft, body: Body, style: Style) -> Draft:
     """Straight from the side neck through the shoulder point and on along the sleeve."""
-    degrees = fall(body)
+    degrees = overarm_fall(body)
     drop = SLOPE_RUN.mm * math.tan(math.radians(degrees))
     working = Length(drop, (SLOPE_RUN.mm, f" × tan {degrees:.1f}°"))
     sleeve = style.length("sleeve-length").called("sleeve length")
@@ -188,9 +176,7 @@ def _longer(draft: Draft, corner: Point) -> tuple[Draft, Underarm]:
     return draft, longer(draft["E"], draft["H"], corner)
 
 
-def _side(
-    draft: Draft, body: Body, style: Style, top: Point
-) -> tuple[Draft, SideSeam]:
+def _side(draft: Draft, body: Body, style: Style, top: Point) -> tuple[Draft, SideSeam]:
     """One gentle curve that never passes inside the waist."""
     waist, hip = quarter(body, style, "waist"), quarter(body, style, "hip")
     seam = side_seam(

@@ -27,7 +27,9 @@ ROUND = 0.5523
 def draft_front(back: Draft, style: Style) -> Draft:
     """Return the front, drafted over the finished back with the centre front on a fold."""
     raised = style.length("front-raise")
-    draft = Draft("Front").trace("the back, all but its neckline, overarm line and hem", _traced(back))
+    draft = Draft("Front").trace(
+        "the back, all but its neckline, overarm line and hem", _traced(back)
+    )
     if raised.mm > 0.05:
         draft = draft.up("S", "Z", raised, "the front's side neck")
     neck = "Z" if raised.mm > 0.05 else "S"
@@ -99,5 +101,3 @@ def _hem(draft: Draft, back: Draft, style: Style) -> Draft:
     start = draft[centre]
     path = curved(start, Point(last.leave.x, start.y), last.arrive, last.end)
     return draft.curve("hem", path, (centre, "M"), HEM_MANNER)
-
-

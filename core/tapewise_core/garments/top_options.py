@@ -5,7 +5,10 @@ Amounts are common practice in the trade unless a row names a source.
 
 from __future__ import annotations
 
+import math
+
 from tapewise_core.garments.option import Kind, Option, Style
+from tapewise_core.garments.sleeve import overarm_fall
 from tapewise_core.measures.body import Body
 from tapewise_core.units import Length, cm
 
@@ -54,6 +57,16 @@ def body_length(body: Body, style: Style) -> Length:
     return body["back_waist_length"] + body["hip_depth"] + cm(3)
 
 
+def sleeve_length(body: Body, style: Style) -> Length:
+    """A cap of 8 cm, or as much longer as its square hem needs to end outside the body's quarter."""
+    fall = math.radians(overarm_fall(body))
+    half = (body["upper_arm"].mm + style.length("sleeve-ease").mm) / 2
+    quarter = (body["bust"].mm + style.length("ease").mm) / 4
+    reach = quarter + half * math.sin(fall) - style.length("neck-half-width").mm
+    needed = reach / math.cos(fall) - body["shoulder_length"].mm
+    return cm(max(8.0, math.ceil(needed / 5 + 0.1) / 2))
+
+
 SHAPE = (
     Option(
         key="body-length",
@@ -62,13 +75,6 @@ SHAPE = (
         default_says="back waist length + hip depth + 3 cm",
         low=25,
         high=170,
-    ),
-    Option(
-        key="sleeve-length",
-        says="length from the shoulder point to the sleeve's hem, from a cap to the wrist",
-        default=8.0,
-        low=3,
-        high=90,
     ),
     Option(key="ease", says="ease all round the body", default=0.0, low=-20, high=40),
     Option(key="sleeve-ease", says="ease round the arm", default=6.0, low=0, high=24),
@@ -131,6 +137,16 @@ NECK = (
         high=1,
     ),
 )
+SLEEVE = (
+    Option(
+        key="sleeve-length",
+        says="length from the shoulder point to the sleeve's hem, from a cap to the wrist",
+        default=sleeve_length,
+        default_says="8 cm, or as long as the body's width needs for a straight hem",
+        low=3,
+        high=90,
+    ),
+)
 CLOTH = (
     Option(
         key="stretch",
@@ -140,9 +156,7 @@ CLOTH = (
         low=0,
         high=200,
     ),
-    Option(
-        key="cloth-width", says="width of the cloth as bought", default=150.0, low=50, high=320
-    ),
+    Option(key="cloth-width", says="width of the cloth as bought", default=150.0, low=50, high=320),
     Option(
         key="shrinkage",
         says="how much shorter the cloth is after its first wash",
@@ -163,4 +177,4 @@ ALLOWANCES = (
     ),
     Option(key="hem-allowance", says="at turned hems", default=2.5, low=0, high=8),
 )
-OPTIONS = SHAPE + NECK + CLOTH + ALLOWANCES
+OPTIONS = SHAPE + NECK + SLEEVE + CLOTH + ALLOWANCES

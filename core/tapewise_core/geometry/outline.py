@@ -24,6 +24,10 @@ MITRE = 3.0
 """A corner longer than this many allowances is blunted, as in the SVG and PDF stroke rules."""
 
 
+STEEP = 40.0
+"""A hem that runs on into its neighbour, turning less than this, is clipped, not mirrored [degrees]."""
+
+
 @dataclass(frozen=True, slots=True)
 class Margin:
     """One edge of an outline with what is added outside it.
@@ -159,7 +163,7 @@ def _end_of(
     edge: Margin, other: Margin, corner: Point, along: Vector, beside: Vector
 ) -> tuple[Point, Point, Vector, float] | None:
     """Where the allowance ends at a turned corner: its inner and outer end, and the cut between."""
-    if not (edge.turned or other.turned) or edge.turned == other.turned:
+    if edge.turned == other.turned or not _folds(along, beside):
         return None
     hem, side = (along, beside) if edge.turned else (beside, along)
     width = other.width if edge.turned else edge.width
@@ -171,6 +175,11 @@ def _end_of(
     slant = side if other.fold else _reflected(side, hem)
     outer = crossing(corner + _outward(along) * edge.width, along, on_hem, slant)
     return None if outer is None else _trimmed(corner, on_hem, outer, slant, edge, along)
+
+
+def _folds(along: Vector, beside: Vector) -> bool:
+    """Say whether a hem meets its neighbour steeply enough to turn up with a mirrored corner."""
+    return STEEP <= along.angle_to(beside) <= 180 - STEEP
 
 
 def _trimmed(
@@ -188,9 +197,10 @@ def _reflected(direction: Vector, line: Vector) -> Vector:
 
 def _corner(edge: Margin, after: Margin) -> list[Point]:
     """The patch between two square ends at a corner that points outwards; empty where none is due."""
-    if edge.turned != after.turned or after.width <= 0:
-        return []
     coming, going = edge.path.arriving(), after.path.leaving()
+    mirrored = edge.turned != after.turned and _folds(coming, going)
+    if mirrored or after.width <= 0:
+        return []
     if coming.cross(going) < 1e-6:
         return []
     corner = edge.path.end

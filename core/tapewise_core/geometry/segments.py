@@ -128,8 +128,7 @@ class Cubic:
         x2, y2 = self.end.x - self.arrive.x, self.end.y - self.arrive.y
         hypot = math.hypot
         return sum(
-            w * hypot(a * x0 + b * x1 + c * x2, a * y0 + b * y1 + c * y2)
-            for a, b, c, w in WEIGHTS
+            w * hypot(a * x0 + b * x1 + c * x2, a * y0 + b * y1 + c * y2) for a, b, c, w in WEIGHTS
         )
 
     def reversed(self) -> Cubic:

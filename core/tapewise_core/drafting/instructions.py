@@ -1,0 +1,58 @@
+"""The instructions for drafting by hand, numbered through, each with its picture."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.labels import Heading as Label
+from tapewise_core.drafting.pictures import step_pictures
+from tapewise_core.paper.document import Block, Bullets, Document, Heading, NumberedStep, Paragraph
+from tapewise_core.units import Unit
+
+TOOLS = (
+    "paper at least as long as the garment, a soft pencil, a long ruler, a set square, a tape",
+    "a curved ruler helps and is not needed: every curve has points to pass through",
+)
+
+
+def instructions(
+    drafts: tuple[Draft, ...], label: Label, whole: Mapping[str, float], remarks: tuple[str, ...]
+) -> Document:
+    """Return the document; ``whole`` are the girths drafted from [mm], told so that a
+    quarter misread by an inch is seen."""
+    blocks: list[Block] = [
+        Heading(f"{label.garment} for {label.person}: drafting by hand", 1),
+        Paragraph(
+            "Lines here are stitching lines; allowances are added last. Draw full lines where the "
+            "pattern's own edges are, thin ones where a line only helps. “Across” is square to the "
+            "fold, “down” along it."
+        ),
+        Bullets(TOOLS),
+    ]
+    if label.estimated:
+        said = "Estimated, not measured: " + ", ".join(label.estimated) + "."
+        blocks.append(Paragraph(said))
+    if whole:
+        blocks += [Heading("Whole girths, to check the quarters by"), _girths(whole, label.unit)]
+    blocks += [Paragraph(remark) for remark in remarks]
+    blocks += _steps(drafts, label.unit)
+    return Document(f"{label.garment} for {label.person}", tuple(blocks))
+
+
+def _girths(whole: Mapping[str, float], unit: Unit) -> Bullets:
+    return Bullets(
+        tuple(
+            f"{name}: {unit.spell(size)} round, a quarter is {unit.spell(size / 4)}"
+            for name, size in whole.items()
+        )
+    )
+
+
+def _steps(drafts: tuple[Draft, ...], unit: Unit) -> Iterator[Block]:
+    number = 0
+    for draft in drafts:
+        yield Heading(draft.title)
+        for step, picture in zip(draft.steps, step_pictures(draft), strict=True):
+            number += 1
+            yield NumberedStep(number, step.tell(unit), picture, f"steps/{number:02d}.svg")

@@ -1,0 +1,109 @@
+"""What is printed on a piece besides its lines: the label, edge names and level lines."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Words
+from tapewise_core.units import Unit
+
+LARGEST, SMALLEST = 5.0, 2.2
+"""The type on a piece [mm]; below the smallest it can't be read from a cheap printer."""
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """What every label of one pattern says; ``estimated`` are measures with their ±."""
+
+    garment: str
+    person: str
+    date: str
+    version: str
+    unit: Unit
+    estimated: tuple[str, ...] = ()
+    cut_notes: Mapping[str, str] = field(default_factory=dict)
+
+
+TITLES = {
+    "back": "Back",
+    "front": "Front",
+    "neckband": "Neckband",
+    "skirt": "Skirt",
+    "waistband": "Waistband",
+    "sleeve": "Sleeve",
+}
+
+
+def title(name: str) -> str:
+    """Return a piece's name as a person reads it."""
+    return TITLES.get(name, name.replace("_", " ").capitalize())
+
+
+def cut_words(piece: Piece) -> str:
+    """Say how many to cut and how."""
+    if piece.on_fold:
+        return f"cut {piece.count} on the fold"
+    return f"cut {piece.count}, mirrored" if piece.mirrored else f"cut {piece.count}, single"
+
+
+def allowance_words(piece: Piece, unit: Unit) -> str:
+    """Say what each edge gets, edges alike told together."""
+    groups: dict[str, list[str]] = {}
+    for edge in piece.edges:
+        if not edge.fold:
+            name = edge.name.replace("_2", "").replace("_", " ")
+            group = groups.setdefault(unit.spell(edge.allowance), [])
+            if name not in group:
+                group.append(name)
+    return "; ".join(f"{', '.join(names)} {spelt}" for spelt, names in groups.items())
+
+
+def label_lines(piece: Piece, number: int, total: int, heading: Heading) -> list[str]:
+    """Return the label's lines, the piece's own name first."""
+    lines = [
+        title(piece.name),
+        f"{heading.garment}, for {heading.person}",
+        f"piece {number} of {total}: {cut_words(piece)}",
+        *_wrapped(f"allowances included: {allowance_words(piece, heading.unit)}"),
+        f"{heading.date}, tapewise {heading.version}",
+    ]
+    if heading.estimated:
+        lines += _wrapped("estimated, not measured: " + ", ".join(heading.estimated))
+    return lines
+
+
+def _wrapped(text: str, width: int = 46) -> list[str]:
+    import textwrap
+
+    return textwrap.wrap(text, width)
+
+
+def set_label(lines: list[str], box: Box, part: str) -> tuple[Words, ...]:
+    """Set lines into a box, in as many columns as give the largest type."""
+    columns, size = max(
+        ((c, _type_size(lines, box, c)) for c in (1, 2, 3, 4)), key=lambda pair: (pair[1], -pair[0])
+    )
+    size = max(size, SMALLEST)
+    rows = math.ceil(len(lines) / columns)
+    step = box.width / columns
+    return tuple(
+        Words(
+            line,
+            Point(box.left + step * (i // rows), box.top + size * (1 + 1.35 * (i % rows))),
+            size,
+            bold=i == 0,
+            part=part,
+        )
+        for i, line in enumerate(lines)
+    )
+
+
+def _type_size(lines: list[str], box: Box, columns: int) -> float:
+    rows = math.ceil(len(lines) / columns)
+    longest = max(len(line) for line in lines)
+    return min(LARGEST, box.height / (1.35 * rows), 0.95 * box.width / columns / (0.6 * longest))

@@ -1,0 +1,191 @@
+"""Turn a piece into a drawing at full size: every line, mark and word on it."""
+
+from __future__ import annotations
+
+import math
+
+from tapewise_core.drafting.labels import Heading, label_lines, set_label, title
+from tapewise_core.drafting.piece import Edge, Notch, Piece
+from tapewise_core.geometry.crossings import point_at_height
+from tapewise_core.geometry.outline import Box, box_of
+from tapewise_core.geometry.path import Path, ruled
+from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.paper.drawing import Drawing, Ink, Layer, Pattern, Stroke, Words, extent
+
+BORDER = 10.0
+"""Blank paper kept round a piece [mm]."""
+
+NOTCH_LEAST, NOTCH_APART = 5.0, 4.0
+"""A notch's least length and the space between the two strokes of a double one [mm]."""
+
+CAPITALS = 0.75
+"""The height of capitals as a share of the type's size, in common sans-serif faces."""
+
+NAMED_AT = 0.62
+"""Where along an edge its name stands: off the middle, where notches like to be."""
+
+LEVEL_WORDS = {"armscye": "armscye line", "waist": "waist line", "hip": "hip line"}
+
+
+def piece_drawing(piece: Piece, number: int, total: int, heading: Heading) -> Drawing:
+    """Return one piece at full size, its box round everything with a border."""
+    lines = label_lines(piece, number, total, heading)
+    inks: tuple[Ink, ...] = (
+        *_levels(piece),
+        *_stitch_lines(piece),
+        _cut_line(piece),
+        *_inner(piece),
+        *_grain(piece),
+        *_fold(piece),
+        *(ink for notch in piece.notches for ink in _notch(piece, notch)),
+        *(words for edge in piece.edges for words in _edge_name(edge, piece.name)),
+        *set_label(lines, label_box(piece), piece.name),
+    )
+    name = f"{heading.garment}: {title(piece.name)}"
+    return Drawing(name, "; ".join(lines), extent(inks, BORDER), inks)
+
+
+def _stitch_lines(piece: Piece) -> tuple[Stroke, ...]:
+    return tuple(
+        Stroke(
+            edge.path,
+            Layer.STITCH,
+            Pattern.CHAIN if edge.fold else Pattern.DASHED,
+            0.35,
+            name=f"stitch {edge.name}",
+            part=piece.name,
+        )
+        for edge in piece.edges
+    )
+
+
+def _cut_line(piece: Piece) -> Stroke:
+    return Stroke(
+        ruled(*piece.cut, piece.cut[0]),
+        Layer.CUT,
+        width=0.6,
+        closed=True,
+        name="cut",
+        part=piece.name,
+    )
+
+
+def _inner(piece: Piece) -> tuple[Ink, ...]:
+    inks: list[Ink] = []
+    for name, path in piece.inner.items():
+        inks.append(Stroke(path, Layer.MARKS, Pattern.DOTTED, 0.3, name=name, part=piece.name))
+        at, along = path.at(path.length() * 0.86)
+        inks.append(_along(f"{name} line", at, along, 1.2, 2.6, piece.name))
+    return tuple(inks)
+
+
+def _levels(piece: Piece) -> tuple[Ink, ...]:
+    """Thin lines across at the body's levels, with short names beside the centre."""
+    inks: list[Ink] = []
+    for level, words in LEVEL_WORDS.items():
+        height = piece.levels.get(level)
+        side = None if height is None else _right_at(piece, height)
+        if height is None or side is None:
+            continue
+        start = Point(0, height)
+        inks.append(Stroke(ruled(start, side), Layer.GUIDE, Pattern.DOTTED, 0.2, part=piece.name))
+        inks.append(Words(words, Point(26, height - 1.5), 2.8, layer=Layer.GUIDE, part=piece.name))
+    return tuple(inks)
+
+
+def _right_at(piece: Piece, height: float) -> Point | None:
+    edges = [e for e in piece.edges if e.name in ("side", "underarm", "sleeve_hem")]
+    found = [p for e in edges if (p := point_at_height(e.path, height)) is not None]
+    return max(found, key=lambda p: p.x) if found else None
+
+
+def _grain(piece: Piece) -> tuple[Ink, ...]:
+    start, end = piece.grain
+    along = (end - start).unit()
+    length = (end - start).length()
+    head = min(6.0, length / 5)
+    strokes = [ruled(start, end)]
+    for tip, way in ((start, along), (end, -along)):
+        strokes += [ruled(tip + way.turned(angle) * head, tip) for angle in (25, -25)]
+    inks: list[Ink] = [
+        Stroke(path, Layer.MARKS, width=0.4, name="grain", part=piece.name) for path in strokes
+    ]
+    if length > 40:
+        inks.append(_along("grain", start.toward(end, 0.5), along, 1.5, 3.0, piece.name))
+    return tuple(inks)
+
+
+def _fold(piece: Piece) -> tuple[Ink, ...]:
+    """A bracket whose arrows touch the edge that lies on the fold."""
+    edge = next((edge for edge in piece.edges if edge.fold), None)
+    if edge is None:
+        return ()
+    length = edge.path.length()
+    inks: list[Ink] = []
+    inner: list[Point] = []
+    for share in (0.15, 0.85):
+        at, along = edge.path.at(length * share)
+        inside = at + along.square() * 12
+        inner.append(inside)
+        inks += [
+            Stroke(path, Layer.MARKS, width=0.4, name="fold", part=piece.name)
+            for path in (ruled(inside, at), *_head(at, (at - inside).unit()))
+        ]
+    inks.append(Stroke(ruled(*inner), Layer.MARKS, width=0.4, name="fold", part=piece.name))
+    middle, along = edge.path.at(length * 0.5)
+    words = _along("place on the fold", middle + along.square() * 12, along, 1.8, 3.5, piece.name)
+    return (*inks, words)
+
+
+def _head(tip: Point, along: Vector) -> tuple[Path, ...]:
+    return tuple(ruled(tip + (-along).turned(angle) * 4, tip) for angle in (25, -25))
+
+
+def _notch(piece: Piece, notch: Notch) -> tuple[Stroke, ...]:
+    """Strokes from the stitch line outwards to the cut line, one or two side by side."""
+    edge = piece.edge(notch.edge)
+    offsets = (0.0,) if notch.strokes == 1 else (-NOTCH_APART / 2, NOTCH_APART / 2)
+    strokes = []
+    for offset in offsets:
+        at, along = edge.path.at(min(max(notch.distance + offset, 0.0), edge.path.length()))
+        out = -along.square() * max(edge.allowance, NOTCH_LEAST)
+        path = ruled(at, at + out) if edge.allowance else ruled(at, at + -out)
+        strokes.append(
+            Stroke(path, Layer.MARKS, width=0.5, name=f"notch {notch.pair}", part=piece.name)
+        )
+    return tuple(strokes)
+
+
+def _edge_name(edge: Edge, part: str) -> tuple[Words, ...]:
+    if edge.fold or edge.path.length() < 25:
+        return ()
+    at, along = edge.path.at(edge.path.length() * NAMED_AT)
+    name = edge.name.removesuffix("_2").replace("_", " ")
+    return (_along(name, at, along, -4.6, 2.8, part),)
+
+
+def _along(text: str, at: Point, along: Vector, lift: float, size: float, part: str) -> Words:
+    """Words centred on a line, never upside down, ``lift`` mm off it.
+
+    A positive lift is to the left of the walker, which is outside an outline.
+    """
+    backwards = along.x < -1e-9 or (abs(along.x) <= 1e-9 and along.y > 0)
+    reading = -along if backwards else along
+    side = -along.square() if lift > 0 else along.square()
+    above = (-reading.square()).dot(side) > 0
+    clear = abs(lift) + (0.0 if above else CAPITALS * size)
+    angle = math.degrees(math.atan2(reading.y, reading.x))
+    return Words(text, at + side * clear, size, "middle", angle, part=part)
+
+
+def label_box(piece: Piece) -> Box:
+    """Return the room for the label: right of the fold bracket, clear of grain and levels."""
+    outline = box_of(piece.stitch_line())
+    grain = min(p.x for p in piece.grain)
+    if not piece.on_fold and outline.height < 120:
+        half = outline.height / 2 if piece.inner else outline.height
+        right = outline.left + outline.width * 0.72
+        return Box(outline.left + 8, outline.top + 2, right, outline.top + half - 1)
+    waist = piece.levels.get("waist", outline.top + outline.height * 0.5)
+    top = piece.levels.get("armscye", outline.top + outline.height * 0.3) + 8
+    return Box(26, top, max(grain - 6, 90), max(waist - 8, top + 40))

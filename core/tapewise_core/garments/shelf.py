@@ -1,0 +1,28 @@
+"""The garments there are, by name; adding one is adding its page and a row here."""
+
+from __future__ import annotations
+
+from importlib import import_module
+
+from tapewise_core.errors import OptionError
+from tapewise_core.garments.garment import Garment
+
+PAGES = {
+    "jersey-top": ("jersey_top", "JERSEY_TOP"),
+}
+"""Garment name to its page and the name it has there; a page is opened only when asked for."""
+
+
+def garment(name: str) -> Garment:
+    """Return a garment; raises OptionError naming the ones there are."""
+    if name not in PAGES:
+        raise OptionError(f"There is no garment “{name}”; there is {', '.join(PAGES)}.")
+    page, attribute = PAGES[name]
+    found = getattr(import_module(f"tapewise_core.garments.{page}"), attribute)
+    assert isinstance(found, Garment)
+    return found
+
+
+def garments() -> tuple[Garment, ...]:
+    """Return all garments."""
+    return tuple(garment(name) for name in PAGES)

@@ -1,0 +1,115 @@
+"""The checklist: what is needed, what to cut, what to mark, how to sew, what to mind."""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.labels import Heading as Label
+from tapewise_core.drafting.labels import allowance_words, cut_words, title
+from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.paper.document import Block, Bullets, Document, Heading, Paragraph, Table, Ticks
+from tapewise_core.sewing.cloth_needed import cloth_needed, cloth_words
+from tapewise_core.sewing.machines import Stitching
+from tapewise_core.sewing.order import needles, sewing_order
+from tapewise_core.units import Unit
+
+CAUTIONS = (
+    "Follow your local rules and the makers' instructions; where they say more than this, they win.",
+    "Blades: cut away from your fingers, lay rotary cutters down closed, count pins and needles.",
+    "Machines: hands clear of needle and overlocker knife; switch off before threading or changing.",
+    "Iron: it burns and is hot for a while after; try heat and steam on a scrap first.",
+    "For a child: no cords or drawstrings at hood or neck up to 7 years (134 cm), none with free "
+    "ends at the neck from 7 to 14 (EN 14682); no small parts under three.",
+    "Loose jersey nightwear burns: for a child, follow the nightwear rules of your country "
+    "(in the US 16 CFR 1615 and 1616).",
+)
+
+
+def checklist(
+    pattern: Pattern,
+    cloth: Cloth,
+    stitching: Stitching,
+    label: Label,
+    options: tuple[tuple[str, str], ...],
+    proved: Table,
+) -> Document:
+    """Return the checklist; ``options`` are keys with spelt values, ``proved`` the proofs' table."""
+    unit = label.unit
+    name = f"{label.garment} for {label.person}: checklist"
+    blocks: tuple[Block, ...] = (
+        Heading(name, 1),
+        Paragraph(f"Made {label.date} with tapewise {label.version}. Tick as you go."),
+        *_estimates(label),
+        Heading("Proved before cutting"),
+        proved,
+        *(Paragraph(remark) for remark in pattern.remarks),
+        Heading("What you need"),
+        Ticks(_needs(pattern, cloth, stitching, unit)),
+        Heading("Before cutting"),
+        Ticks(_before(pattern, cloth, unit)),
+        Heading("Cut"),
+        Ticks(tuple(_cut(piece, unit) for piece in pattern.pieces)),
+        Heading("Mark"),
+        Ticks(_marks(pattern)),
+        Heading("Sew"),
+        Ticks(sewing_order(pattern, stitching, unit), numbered=True),
+        Heading("Press and finish"),
+        Ticks(FINISH),
+        Heading("Mind"),
+        Bullets(CAUTIONS),
+        Heading("Chosen style"),
+        Table(("option", "value"), options),
+    )
+    return Document(name, blocks)
+
+
+FINISH = (
+    "Press every seam after sewing it, lifting the iron rather than sliding it: jersey grows.",
+    "Try on, look at hem and sleeves in a mirror, and note what to change in the next draft.",
+)
+
+
+def _estimates(label: Label) -> tuple[Block, ...]:
+    if not label.estimated:
+        return ()
+    listed = "; ".join(label.estimated)
+    return (
+        Paragraph(f"Estimated, not measured: {listed}. Measure them if you can, then draft again."),
+    )
+
+
+def _needs(pattern: Pattern, cloth: Cloth, stitching: Stitching, unit: Unit) -> tuple[str, ...]:
+    stretch = f"stretching at least {cloth.stretch * 100:.0f} % across"
+    return (
+        f"{cloth_words(cloth_needed(pattern, cloth), cloth, unit)} It is weft-knit jersey {stretch}.",
+        f"machines: {', '.join(sorted(stitching.machines))}; {needles(stitching)}",
+        "clear elastic or woven tape for the shoulders; pins or clips; chalk; iron and board",
+    )
+
+
+def _before(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[str, ...]:
+    return (
+        "Wash and dry the cloth as the garment will be: cotton jersey shrinks 5 to 8 % in length.",
+        "Measure the stretch: fold the cloth across, mark 10 cm on the fold, stretch until it "
+        f"resists; at least {unit.spell(100 + cloth.stretch * 100)} must be reached. Let go: "
+        "cloth that stays long will not hold a neckline.",
+        "Check the 100 mm square on the printed pattern with a ruler before you cut anything.",
+        "Lay the cloth without pulling, its ribs straight; if they run askew the seams will spiral.",
+        f"Allowances are in the pattern, edge by edge; sew with those, not with a habit: "
+        f"{allowance_words(pattern.pieces[0], unit)}.",
+    )
+
+
+def _cut(piece: Piece, unit: Unit) -> str:
+    fold = (
+        ", the long straight edge on the fold" if piece.on_fold else ", its length across the cloth"
+    )
+    return f"{title(piece.name)}: {cut_words(piece)}{fold}; {len(piece.notches)} notches"
+
+
+def _marks(pattern: Pattern) -> tuple[str, ...]:
+    marks = []
+    for piece in pattern.pieces:
+        pairs = list(dict.fromkeys(notch.pair for notch in piece.notches))
+        if pairs:
+            marks.append(f"{title(piece.name)}: {', '.join(pairs)}; snip no deeper than 3 mm")
+    return (*marks, "wrong side of every piece with chalk, so that none is sewn in back to front")

@@ -1,0 +1,140 @@
+"""Draft a garment for a person, prove it, and write its files."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from functools import cached_property
+
+from tapewise_core import __version__
+from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.instructions import instructions
+from tapewise_core.drafting.labels import Heading
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.render import piece_drawing
+from tapewise_core.errors import DraftError, OptionError
+from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.option import Style, settle
+from tapewise_core.garments.shelf import garment as on_shelf
+from tapewise_core.measures.body import Body
+from tapewise_core.paper.document import Document
+from tapewise_core.paper.drawing import Drawing
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.proofs.all import prove
+from tapewise_core.proofs.proof import Proof
+from tapewise_core.proofs.report import proof_table
+from tapewise_core.sewing.checklist import checklist
+from tapewise_core.sewing.machines import Machine, Stitching, stitching
+from tapewise_core.tasks.people import body_of, estimated_words
+from tapewise_core.units import Unit
+
+USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
+"""The machines assumed where none were named."""
+
+
+@dataclass(frozen=True)
+class Drafted:
+    """A garment drafted and proved for one person; drawings and documents are made when asked for."""
+
+    garment: Garment
+    person: str
+    unit: Unit
+    made: date
+    body: Body
+    style: Style
+    cloth: Cloth
+    stitching: Stitching
+    pattern: Pattern
+    proofs: tuple[Proof, ...]
+
+    @property
+    def failing(self) -> tuple[Proof, ...]:
+        """The proofs that do not hold."""
+        return tuple(proof for proof in self.proofs if not proof.holds)
+
+    @property
+    def used(self) -> tuple[str, ...]:
+        """The measures this style makes use of."""
+        idle = self.garment.idle(self.style)
+        wanted = (*self.garment.needs, *self.garment.helps)
+        return tuple(key for key in wanted if key in self.body and key not in idle)
+
+    @cached_property
+    def estimated(self) -> tuple[str, ...]:
+        """The measures used that were estimated, each with how far off it may be."""
+        return estimated_words(self.body, self.used, self.unit)
+
+    @cached_property
+    def label(self) -> Heading:
+        """What every label says."""
+        when = self.made.isoformat()
+        title = self.garment.title
+        return Heading(title, self.person, when, __version__, self.unit, self.estimated)
+
+    def drawings(self) -> tuple[Drawing, ...]:
+        """Return each piece at full size."""
+        total = len(self.pattern.pieces)
+        return tuple(
+            piece_drawing(piece, number, total, self.label)
+            for number, piece in enumerate(self.pattern.pieces, start=1)
+        )
+
+    def instructions(self) -> Document:
+        """Return how to draft it by hand, with this person's numbers."""
+        whole = {girth.name: girth.garment for girth in self.pattern.girths}
+        return instructions(self.pattern.drafts, self.label, whole, self.pattern.remarks)
+
+    def checklist(self) -> Document:
+        """Return the cut list and sewing order."""
+        options = tuple((key, chosen.tell(self.unit)) for key, chosen in self.style.chosen.items())
+        table = proof_table(self.proofs)
+        return checklist(self.pattern, self.cloth, self.stitching, self.label, options, table)
+
+
+def draft(
+    profile: Profile,
+    garment: str,
+    asked: Mapping[str, str],
+    *,
+    unit: Unit | None = None,
+    machines: frozenset[Machine] = USUAL_MACHINES,
+    made: date | None = None,
+) -> Drafted:
+    """Draft and prove a garment; ``asked`` maps options to what was typed.
+
+    Raises OptionError for options that are wrong or disagree, DraftError for
+    measures that are missing or cannot be drawn.
+    """
+    page, read = on_shelf(garment), unit or profile.unit
+    body = _body(profile, page)
+    style = settle(page.options, asked, body, read)
+    faults = page.agree(body, style, read)
+    if faults:
+        raise OptionError(" ".join(faults))
+    pattern, ways = page.draft(body, style), stitching(machines)
+    cloth = cloth_of(style, ways)
+    proofs = prove(pattern, cloth, read)
+    when = made or date.today()
+    return Drafted(page, profile.name, read, when, body, style, cloth, ways, pattern, proofs)
+
+
+def _body(profile: Profile, page: Garment) -> Body:
+    body, refused = body_of(profile)
+    missing = [body.name(key) for key in page.needs if key not in body]
+    if missing:
+        raise DraftError(f"Still to measure: {', '.join(missing)}. {refused}".strip())
+    own = {k: v for k, v in body.values.items() if k not in page.measured_only or body.has(k)}
+    return Body(own, body.names)
+
+
+def cloth_of(style: Style, ways: Stitching) -> Cloth:
+    """Return the cloth a style names; the band is cut from the same."""
+    stretch = style.number("stretch") / 100
+    return Cloth(
+        stretch=stretch,
+        seam=ways.seam_stretch,
+        band=stretch,
+        width=style.length("cloth-width").mm,
+        shrinkage=style.number("shrinkage") / 100,
+    )

@@ -1,0 +1,58 @@
+"""Write the files a draft leaves."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from pathlib import Path
+
+from tapewise_core.drafting.sheets import beside, with_squares
+from tapewise_core.paper.document import Document, NumberedStep
+from tapewise_core.paper.drawing import Drawing
+from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.record import record_text
+from tapewise_core.writers.files import write_all
+from tapewise_core.writers.markdown import markdown
+from tapewise_core.writers.svg import svg
+
+
+def save(drafted: Drafted, folder: Path) -> list[tuple[str, int]]:
+    """Write all files of a draft into a folder, all or none; return names and sizes [bytes].
+
+    Raises FilesError with a sentence; nothing is half written then.
+    """
+    return write_all(folder, contents(drafted))
+
+
+def contents(drafted: Drafted) -> dict[str, bytes]:
+    """Return every file by its relative name."""
+    texts = dict(_texts(drafted))
+    texts["draft.json"] = record_text(drafted, [*texts, "draft.json"])
+    return {name: text.encode() for name, text in texts.items()}
+
+
+def _texts(drafted: Drafted) -> Iterator[tuple[str, str]]:
+    drawings = drafted.drawings()
+    title = f"{drafted.garment.title} for {drafted.person}"
+    yield "pattern.svg", svg(beside(title, _description(drafted, drawings), drawings))
+    for piece, drawing in zip(drafted.pattern.pieces, drawings, strict=True):
+        yield f"pieces/{piece.name}.svg", svg(with_squares(drawing))
+    told = drafted.instructions()
+    yield "instructions.md", markdown(told)
+    yield from ((name, svg(picture)) for name, picture in step_files(told).items())
+    yield "checklist.md", markdown(drafted.checklist())
+
+
+def step_files(told: Document) -> Mapping[str, Drawing]:
+    """Return the pictures a document refers to, by file name."""
+    return {
+        block.file: block.picture
+        for block in told.blocks
+        if isinstance(block, NumberedStep) and block.picture is not None
+    }
+
+
+def _description(drafted: Drafted, drawings: tuple[Drawing, ...]) -> str:
+    said = f"{len(drawings)} pieces at full size, 1 unit is 1 mm. "
+    if drafted.estimated:
+        said += f"Estimated, not measured: {', '.join(drafted.estimated)}. "
+    return said + "Measure the 100 mm square before cutting."

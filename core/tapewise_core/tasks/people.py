@@ -1,0 +1,105 @@
+"""People: who is on file, and the body a draft is made for."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from types import MappingProxyType
+
+from tapewise_core.measures.body import Body, Origin, Value
+from tapewise_core.measures.catalogue import CATALOGUE, NAMES
+from tapewise_core.measures.finding import Finding
+from tapewise_core.profiles import store
+from tapewise_core.profiles.examples import DEMO
+from tapewise_core.profiles.files import read_file
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.units import Unit
+
+__all__ = ["DEMO", "Check", "body_of", "check", "person", "store"]
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """What a person should know about her measures before drafting.
+
+    ``refused`` says why nothing could be estimated, or is empty.
+    """
+
+    body: Body
+    missing: tuple[str, ...]
+    findings: tuple[Finding, ...]
+    refused: str = ""
+
+    @property
+    def unlikely(self) -> bool:
+        """Say whether any value deserves a warning."""
+        return any(finding.severity.value == "warning" for finding in self.findings)
+
+
+def person(name_or_file: str) -> Profile:
+    """Return a saved person, an example, or whoever a profile file holds.
+
+    Raises FilesError or ProfileError with a sentence.
+    """
+    path = Path(name_or_file)
+    if name_or_file.lower().endswith(".json") or (path.is_file() and path.suffix):
+        return read_file(path)
+    return store.load(name_or_file)
+
+
+def body_of(profile: Profile) -> tuple[Body, str]:
+    """Return a person's body with every gap filled by an estimate, and why not, if not."""
+    from tapewise_core.statistics.estimate import estimate, refusal
+
+    values = dict(profile.values())
+    trusted = {k: v.cm for k, v in values.items() if v.origin is not Origin.ESTIMATED}
+    guessed = estimate(trusted, profile.reference, profile.waist_site)
+    for key, found in guessed.items():
+        values[key] = _kept(values[key], found.as_value()) if key in values else found.as_value()
+    return Body(MappingProxyType(values), NAMES), refusal(trusted) or ""
+
+
+def _kept(taken: Value, guess: Value) -> Value:
+    """An estimate a person took stays as she took it; how far off it may be is told afresh."""
+    return Value(taken.cm, Origin.ESTIMATED, guess.interval, guess.how)
+
+
+def check(profile: Profile, unit: Unit | None = None) -> Check:
+    """Return what is missing, estimated and unlikely about a person's measures."""
+    from tapewise_core.statistics.judge import judge
+
+    body, refused = body_of(profile)
+    own = profile.values()
+    known = {k: v.cm for k, v in own.items() if v.origin is not Origin.ESTIMATED}
+    confirmed = frozenset(k for k, v in own.items() if v.origin is Origin.CONFIRMED)
+    findings = judge(known, confirmed, profile.reference, profile.waist_site, unit or profile.unit)
+    missing = tuple(row.key for row in CATALOGUE if row.key not in own)
+    return Check(body, missing, findings, refused)
+
+
+def estimated_words(body: Body, keys: tuple[str, ...], unit: Unit) -> tuple[str, ...]:
+    """Spell those of some measures that were estimated, each with how far off it may be."""
+    return tuple(
+        _estimated(body.name(key), body.values[key], unit)
+        for key in keys
+        if key in body and not body.has(key)
+    )
+
+
+def _estimated(name: str, value: Value, unit: Unit) -> str:
+    spelt = f"{name} {unit.number(value.cm * 10)}"
+    off = value.plus_minus
+    return f"{spelt} ± {unit.spell(off * 10)}" if off else f"{spelt} {unit.value}"
+
+
+def values_json(values: Mapping[str, Value]) -> dict[str, dict[str, object]]:
+    """Return measures as the files keep them: cm, origin, interval and grounds."""
+    told = {}
+    for key, value in values.items():
+        row: dict[str, object] = {"value": round(value.cm, 2), "origin": value.origin.value}
+        if value.interval is not None:
+            row["interval"] = [round(value.interval[0], 2), round(value.interval[1], 2)]
+        row["how"] = value.how or value.origin.value
+        told[key] = row
+    return told
