@@ -38,7 +38,10 @@ class Pattern(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Stroke:
-    """A line drawn with one pen; ``width`` in mm, ``part`` is the piece it belongs to."""
+    """A line drawn with one pen; ``width`` in mm, ``part`` is the piece it belongs to.
+
+    Marks whose ``name`` begins with notch, grain or fold are told apart by cutters.
+    """
 
     path: Path
     layer: Layer
@@ -102,16 +105,25 @@ Ink = Stroke | Words
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
-    """Ink on a sheet whose upper left corner is ``box``'s, at full size."""
+    """Ink on a sheet whose upper left corner is ``box``'s, at full size.
+
+    ``whole`` are places better not split between two pages, such as a neckline.
+    """
 
     title: str
     description: str
     box: Box
     inks: tuple[Ink, ...]
+    whole: tuple[Box, ...] = ()
 
     def moved(self, by: Vector) -> Drawing:
         """Return the drawing shifted, sheet and all."""
-        return replace(self, box=self.box.moved(by), inks=tuple(ink.moved(by) for ink in self.inks))
+        return replace(
+            self,
+            box=self.box.moved(by),
+            inks=tuple(ink.moved(by) for ink in self.inks),
+            whole=tuple(box.moved(by) for box in self.whole),
+        )
 
 
 def extent(inks: Iterable[Ink], border: float = 0.0) -> Box:

@@ -44,11 +44,13 @@ def _checked(ink: Ink) -> Ink:
     if isinstance(ink, Words):
         _refuse_nowhere([ink.at], f"The words “{plain(ink.text)}” stand")
         _refuse_nowhere([Point(ink.size, ink.angle)], f"The words “{plain(ink.text)}” are set")
-        return replace(ink, text=plain(ink.text), part=plain(ink.part))
+        text, part = plain(ink.text), plain(ink.part)
+        return ink if (text, part) == (ink.text, ink.part) else replace(ink, text=text, part=part)
     name = " ".join(word for word in (ink.part, ink.name or ink.layer.value) if word)
     _refuse_nowhere(handles(ink.path), f"The line “{plain(name)}” goes")
     _refuse_nowhere([Point(ink.width, 0)], f"The line “{plain(name)}” is drawn")
-    return replace(ink, name=plain(ink.name), part=plain(ink.part))
+    label, part = plain(ink.name), plain(ink.part)
+    return ink if (label, part) == (ink.name, ink.part) else replace(ink, name=label, part=part)
 
 
 def handles(path: Path) -> Iterable[Point]:

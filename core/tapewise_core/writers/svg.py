@@ -10,6 +10,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, Words
 from tapewise_core.paper.look import FAMILY, NAMES, PRINTED, Look, dashes
 from tapewise_core.paper.safe import checked, slug
+from tapewise_core.writers.numbers import number, rounded
 
 if TYPE_CHECKING:
     import svgwrite
@@ -151,18 +152,3 @@ def outline(path: Path, closed: bool = False) -> str:
 
 def _pair(point: Point) -> str:
     return f"{number(point.x)},{number(point.y)}"
-
-
-def rounded(value: float) -> float:
-    """Return a length to a thousandth of a millimetre, never minus zero."""
-    return round(value, 3) + 0.0
-
-
-def number(value: float) -> str:
-    """Spell a number to a thousandth, without trailing zeros.
-
-    >>> number(12345.6784), number(-0.0001), number(40.0)
-    ('12345.678', '0', '40')
-    """
-    spelt = f"{value:.3f}".rstrip("0").rstrip(".")
-    return "0" if spelt == "-0" else spelt

@@ -1,0 +1,95 @@
+"""A grid of pages over a canvas, and which of its cells carry ink."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from itertools import pairwise
+
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Ink, Stroke
+
+FLAT = 0.2
+"""How far the line looked at may be from the true curve [mm]; less than a drawn line is wide."""
+
+Cell = tuple[int, int]
+"""Row and column, counted from 0."""
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """Equal cells from the canvas's corner; each page also shows ``reach`` mm of the next two."""
+
+    width: float
+    height: float
+    reach: float = 0.0
+
+    def cell(self, point: Point) -> Cell:
+        """Return the cell a point lies in."""
+        return math.floor(point.y / self.height), math.floor(point.x / self.width)
+
+
+def carrying(inks: Iterable[Ink], grid: Grid) -> list[Cell]:
+    """Return the cells that must be printed, row by row.
+
+    A cell is left out when all its ink already shows on the strip that the
+    pages before it print beyond their own cells.
+    """
+    touched = _touched(inks, grid)
+    printed: list[Cell] = []
+    for row, column in sorted(touched):
+        left = (row, column - 1) in printed
+        above = (row - 1, column) in printed
+        corner = (row - 1, column - 1) in printed
+        shown = {(True, False): left, (False, True): above, (True, True): left or above or corner}
+        if not all(shown.get(place, False) for place in touched[row, column]):
+            printed.append((row, column))
+    return printed
+
+
+def _touched(inks: Iterable[Ink], grid: Grid) -> dict[Cell, set[tuple[bool, bool]]]:
+    """Per cell with ink: whether it lies in the strip reached from the left, from above."""
+    touched: dict[Cell, set[tuple[bool, bool]]] = {}
+    for point in spots(inks, grid):
+        row, column = grid.cell(point)
+        near_left = point.x - column * grid.width < grid.reach
+        near_top = point.y - row * grid.height < grid.reach
+        touched.setdefault((row, column), set()).add((near_left, near_top))
+    return touched
+
+
+def spots(inks: Iterable[Ink], grid: Grid) -> Iterator[Point]:
+    """Yield one point in each stretch of ink between two grid lines or edges of a strip."""
+    for ink in inks:
+        for a, b in pairwise(line_of(ink, FLAT)):
+            yield from _middles(a, b, grid)
+
+
+def line_of(ink: Ink, tolerance: float) -> list[Point]:
+    """Return the points of a flattened stroke, closed if it is, or of the box round words."""
+    if isinstance(ink, Stroke):
+        points = ink.path.flattened(tolerance)
+        return [*points, points[0]] if ink.closed else points
+    low_left, high_left, low_right, high_right = ink.corners()
+    return [low_left, high_left, high_right, low_right, low_left]
+
+
+def _middles(a: Point, b: Point, grid: Grid) -> Iterator[Point]:
+    shares = [0.0, 1.0]
+    shares += _crossings(a.x, b.x, grid.width, grid.reach)
+    shares += _crossings(a.y, b.y, grid.height, grid.reach)
+    for first, last in pairwise(sorted(shares)):
+        if last > first:
+            yield a.toward(b, (first + last) / 2)
+
+
+def _crossings(start: float, end: float, pitch: float, reach: float) -> list[float]:
+    """Shares of the way at which a grid line, or the edge of its strip, is crossed."""
+    low, high = min(start, end), max(start, end)
+    shares = []
+    for shift in (0.0, reach):
+        first = math.floor((low - shift) / pitch) + 1
+        last = math.ceil((high - shift) / pitch) - 1
+        shares += [(k * pitch + shift - start) / (end - start) for k in range(first, last + 1)]
+    return shares

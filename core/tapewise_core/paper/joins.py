@@ -1,0 +1,102 @@
+"""Letters on the edges that two pages share."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import count, pairwise, product
+from string import ascii_uppercase
+
+from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.paper.drawing import Drawing
+from tapewise_core.paper.grid import Cell, Grid, line_of
+
+_SHARES = (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88)
+"""Places along an edge where its letter may stand, best first."""
+
+
+@dataclass(frozen=True, slots=True)
+class Join:
+    """The letter shared by two pages, and how far along their common edge it stands [mm]."""
+
+    letter: str
+    along: float
+
+
+Edge = tuple[Cell, Cell]
+"""Two neighbouring cells, the one before first."""
+
+
+@dataclass(frozen=True, slots=True)
+class Neighbours:
+    """The joins of one page, None where no page follows."""
+
+    left: Join | None
+    right: Join | None
+    above: Join | None
+    below: Join | None
+
+    @staticmethod
+    def of(cell: Cell, pairs: Mapping[Edge, Join]) -> Neighbours:
+        """Return the joins of a cell."""
+        row, column = cell
+        return Neighbours(
+            pairs.get(((row, column - 1), cell)),
+            pairs.get((cell, (row, column + 1))),
+            pairs.get(((row - 1, column), cell)),
+            pairs.get((cell, (row + 1, column))),
+        )
+
+
+def letters(canvas: Drawing, grid: Grid, cells: Sequence[Cell]) -> dict[Edge, Join]:
+    """Return a letter for every edge between two printed pages, in reading order.
+
+    Each stands where it hides no line of the pattern, if there is such a place.
+    """
+    inked = _inked(canvas)
+    names = _names()
+    pairs: dict[Edge, Join] = {}
+    for row, column in cells:
+        if (row, column + 1) in cells:
+            start = Point((column + 1) * grid.width, row * grid.height)
+            along = _free(inked, start, Vector(0, 1), grid.height)
+            pairs[(row, column), (row, column + 1)] = Join(next(names), along)
+        if (row + 1, column) in cells:
+            start = Point(column * grid.width, (row + 1) * grid.height)
+            along = _free(inked, start, Vector(1, 0), grid.width)
+            pairs[(row, column), (row + 1, column)] = Join(next(names), along)
+    return pairs
+
+
+_BIN = 4.0
+
+
+def _inked(canvas: Drawing) -> set[tuple[int, int]]:
+    """Squares of a few millimetres that hold ink."""
+    bins: set[tuple[int, int]] = set()
+    for ink in canvas.inks:
+        points = line_of(ink, 1.0)
+        for a, b in pairwise(points):
+            steps = int((b - a).length() / _BIN) + 1
+            for i in range(steps + 1):
+                at = a.toward(b, i / steps)
+                bins.add((int(at.x // _BIN), int(at.y // _BIN)))
+    return bins
+
+
+def _free(inked: Collection[tuple[int, int]], start: Point, along: Vector, length: float) -> float:
+    """How far along an edge the square of two letters covers least ink."""
+
+    def ink(share: float) -> int:
+        at = start + along * (length * share)
+        column, row = int(at.x // _BIN), int(at.y // _BIN)
+        near = product(range(column - 2, column + 3), range(row - 2, row + 3))
+        return sum(place in inked for place in near)
+
+    return length * min(_SHARES, key=ink)
+
+
+def _names() -> Iterator[str]:
+    """A, B … Z, AA, AB …"""
+    for size in count(1):
+        yield from map("".join, product(ascii_uppercase, repeat=size))

@@ -1,0 +1,74 @@
+"""Words set within a width, and straight strokes, for what is printed round a pattern."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Layer, Pattern, Stroke, Words
+
+CHARACTER = 0.56
+"""Mean width of a character as a share of the type's height, in running text."""
+
+LEADING = 1.35
+"""From baseline to baseline, as a share of the type's height."""
+
+
+def ruling(
+    *points: Point,
+    width: float = 0.25,
+    layer: Layer = Layer.SCALE,
+    pattern: Pattern = Pattern.SOLID,
+    name: str = "",
+) -> Stroke:
+    """Return straight lines through two points or more, as one thin stroke."""
+    return Stroke(ruled(*points), layer, pattern, width, name=name)
+
+
+def frame(box: Box, width: float = 0.25, layer: Layer = Layer.SCALE, name: str = "") -> Stroke:
+    """Return the outline of a box; its measure is from middle to middle of the line."""
+    a, b = Point(box.left, box.top), Point(box.right, box.top)
+    c, d = Point(box.right, box.bottom), Point(box.left, box.bottom)
+    return Stroke(ruled(a, b, c, d, a), layer, width=width, closed=True, name=name)
+
+
+def wrapped(text: str, width: float, size: float) -> list[str]:
+    """Return the text in lines that fit a width [mm] when set at a size [mm].
+
+    Lines break at plain spaces only; a no-break space holds two words together.
+    """
+    room = max(4, int(width / (CHARACTER * size)))
+    lines = [""]
+    for word in text.split(" "):
+        longer = f"{lines[-1]} {word}".strip()
+        if len(longer) <= room or not lines[-1]:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    return lines
+
+
+def shortened(text: str, width: float, size: float) -> str:
+    """Return the text, its end replaced by an ellipsis where it would not fit a width [mm]."""
+    room = max(4, int(width / (CHARACTER * size)))
+    return text if len(text) <= room else f"{text[: room - 1].rstrip()}…"
+
+
+def lines_at(
+    texts: Sequence[str], left: float, top: float, size: float, *, bold: bool = False
+) -> list[Words]:
+    """Return lines of text one under another, the first one's upper edge at ``top`` [mm]."""
+    return [
+        Words(text, Point(left, top + size + i * size * LEADING), size, bold=bold, layer=Layer.TEXT)
+        for i, text in enumerate(texts)
+    ]
+
+
+def block(
+    text: str, left: float, top: float, width: float, size: float
+) -> tuple[list[Words], float]:
+    """Return a paragraph set in a width, and where the next one may start [mm]."""
+    lines = wrapped(text, width, size)
+    return lines_at(lines, left, top, size), top + len(lines) * size * LEADING + size * 0.5

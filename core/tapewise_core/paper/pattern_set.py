@@ -1,0 +1,30 @@
+"""Everything a draft has to put on paper, before any page size or file format."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.paper.document import Document
+from tapewise_core.paper.drawing import Drawing
+
+
+@dataclass(frozen=True, slots=True)
+class PatternSet:
+    """A pattern's pieces at full size, one drawing each, and what is read beside them.
+
+    The inks of a piece name it as their ``part``. ``date`` is printed as it
+    stands, so that the same draft gives the same bytes on any day.
+    """
+
+    title: str
+    description: str
+    person: str
+    date: str
+    pieces: tuple[Drawing, ...]
+    instructions: Document
+    checklist: Document
+    note: str = ""
+
+    def label(self) -> str:
+        """Return the line that says on every page what this is."""
+        return " · ".join(word for word in (self.title, self.person, self.date) if word)

@@ -1,0 +1,139 @@
+"""Where pieces lie on a grid of pages, so that few are printed and no neckline is split.
+
+A small search: several orders, each piece where it then costs least. It is
+deterministic, and good rather than best.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.point import Vector
+from tapewise_core.paper.drawing import Drawing
+from tapewise_core.paper.grid import Cell, Grid
+from tapewise_core.paper.packing import BORDER, GAP, overlaps
+from tapewise_core.paper.shapes import Shape
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """Placed pieces, in the order given, with what the search thinks they cost."""
+
+    pieces: tuple[Drawing, ...]
+    splits: int
+    pages: int
+
+
+def placed(drawings: Sequence[Drawing], grid: Grid) -> Layout:
+    """Return the drawings placed on the grid: fewest avoidable splits first, then fewest pages."""
+    shapes = [Shape(drawing, grid) for drawing in drawings]
+    columns = _columns(shapes, grid)
+    tries = [_Try(grid, columns).run(shapes, order) for order in _orders(shapes)]
+    return min(tries, key=lambda layout: (layout.splits, layout.pages))
+
+
+def _columns(shapes: Sequence[Shape], grid: Grid) -> int:
+    """How many pages wide: as many as the widest piece asks, or about a square."""
+    widest = max((shape.box.width for shape in shapes), default=0.0)
+    total = sum((shape.box.width + GAP) * (shape.box.height + GAP) for shape in shapes)
+    fits = math.ceil((widest + 2 * BORDER - grid.reach) / grid.width)
+    return max(1, fits, round(math.sqrt(total) / grid.width))
+
+
+def _orders(shapes: Sequence[Shape]) -> list[list[int]]:
+    """Largest first, and tallest first."""
+    areas = [(-shape.box.width * shape.box.height, i) for i, shape in enumerate(shapes)]
+    heights = [(-shape.box.height, i) for i, shape in enumerate(shapes)]
+    orders = [[i for _, i in sorted(sizes)] for sizes in (areas, heights)]
+    return orders[:1] if orders[0] == orders[1] else orders
+
+
+class _Try:
+    """One way of placing all pieces, one after another."""
+
+    def __init__(self, grid: Grid, columns: int) -> None:
+        self.grid, self.columns = grid, columns
+        self.cells: set[Cell] = set()
+        self.boxes: dict[int, Box] = {}
+        self.splits = 0
+
+    def run(self, shapes: Sequence[Shape], order: Sequence[int]) -> Layout:
+        for index in order:
+            self._place(index, shapes[index])
+        pieces = [
+            shape.drawing.moved(
+                Vector(
+                    self.boxes[i].left - shape.box.left,
+                    self.boxes[i].top - shape.box.top,
+                )
+            )
+            for i, shape in enumerate(shapes)
+        ]
+        return Layout(tuple(pieces), self.splits, len(self.cells))
+
+    def _place(self, index: int, shape: Shape) -> None:
+        taken, height = list(self.boxes.values()), self.grid.height
+        across = self._across(shape, taken)
+        down = self._down(shape, taken)
+        best: tuple[tuple[float, ...], Box, set[Cell]] | None = None
+        for y in down:
+            for x in across:
+                box = Box(x, y, x + shape.box.width, y + shape.box.height)
+                splits = self._split(shape, x, y)
+                if (best and splits > best[0][0]) or overlaps(box, taken):
+                    continue
+                cells = set(shape.cells(x, y))
+                cost = (splits, len(cells - self.cells), (y + shape.box.height) // height, y, x)
+                if best is None or cost < best[0]:
+                    best = cost, box, cells
+        assert best is not None  # a place below everything is always free
+        self.boxes[index] = best[1]
+        self.cells |= best[2]
+        self.splits += int(best[0][0])
+
+    def _across(self, shape: Shape, taken: Sequence[Box]) -> list[float]:
+        width, reach = self.grid.width, self.grid.reach
+        room = self.columns * width + reach - BORDER - shape.box.width + 1e-6
+        starts = [BORDER, *(box.right + GAP for box in taken)]
+        for column in range(self.columns):
+            starts += _aligned(column * width, width, reach, shape.box.width)
+            for box in shape.whole:
+                starts += [x - box.left for x in _aligned(column * width, width, 0.0, box.width)]
+        return _sorted(x for x in starts if BORDER - 1e-6 <= x <= max(room, BORDER))
+
+    def _down(self, shape: Shape, taken: Sequence[Box]) -> list[float]:
+        height, reach = self.grid.height, self.grid.reach
+        lowest = max((box.bottom for box in taken), default=0.0) + GAP
+        starts = [BORDER, lowest, *(box.bottom + GAP for box in taken)]
+        for row in range(math.ceil(lowest / height) + 1):
+            starts += _aligned(row * height, height, reach, shape.box.height)
+            for box in shape.whole:
+                starts += [y - box.top for y in _aligned(row * height, height, 0.0, box.height)]
+        return _sorted(y for y in starts if y >= BORDER - 1e-6)
+
+    def _split(self, shape: Shape, x: float, y: float) -> int:
+        """How many grid lines run through places that would fit on one page."""
+        lines = 0
+        for box in shape.whole:
+            lines += _between(x + box.left, x + box.right, self.grid.width)
+            lines += _between(y + box.top, y + box.bottom, self.grid.height)
+        return lines
+
+
+def _aligned(start: float, pitch: float, reach: float, size: float) -> list[float]:
+    """Where something starts that lies against the beginning or the end of a cell."""
+    return [start + BORDER, start + pitch - size - BORDER, start + pitch + reach - size - BORDER]
+
+
+def _between(low: float, high: float, pitch: float) -> int:
+    """Grid lines inside a stretch; none are counted where the stretch is longer than a page."""
+    if high - low > pitch:
+        return 0
+    return math.floor(high / pitch) - math.floor(low / pitch)
+
+
+def _sorted(starts: Iterable[float]) -> list[float]:
+    return sorted({round(start, 3) for start in starts})

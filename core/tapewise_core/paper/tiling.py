@@ -1,0 +1,127 @@
+"""A pattern over many pages of a home printer, and the sheets they are printed from."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from tapewise_core.errors import OptionError
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Drawing
+from tapewise_core.paper.furniture import STRIP, Label, furniture
+from tapewise_core.paper.grid import Cell, Grid, carrying
+from tapewise_core.paper.joins import Neighbours, letters
+from tapewise_core.paper.packing import ink_box, joined
+from tapewise_core.paper.page_map import page_map
+from tapewise_core.paper.pattern_set import PatternSet
+from tapewise_core.paper.placing import Layout, placed
+from tapewise_core.paper.scale import squares
+from tapewise_core.paper.sheet import Prints, Sheet, Window
+from tapewise_core.paper.sizes import PageSize
+
+OVERLAP = 12.0
+"""How much two neighbours print twice [mm], unless asked otherwise."""
+
+LEAST_OVERLAP = 4.0
+"""Less gives nothing to glue on [mm]."""
+
+
+@dataclass(frozen=True, slots=True)
+class Paging:
+    """How one page shows its share of the canvas; lengths in mm.
+
+    From the left: margin, a strip to trim off, the page's own cell, the zone
+    to glue on, margin. From the top the same, with a strip of text below.
+    """
+
+    page: PageSize
+    margin: float
+    overlap: float
+
+    @property
+    def trim(self) -> float:
+        """Printed before the page's own cell and cut off where a neighbour lies below."""
+        return self.overlap / 4
+
+    @property
+    def glue(self) -> float:
+        """Printed beyond the page's own cell, for the next page to be glued on."""
+        return self.overlap - self.trim
+
+    def grid(self) -> Grid:
+        """Return the grid of cells; raises OptionError where the page leaves no room."""
+        width = self.page.width - 2 * self.margin - self.overlap
+        height = self.page.height - 2 * self.margin - self.overlap - STRIP
+        most = min(self.page.width, self.page.height) - 2 * self.margin
+        self._refuse(most)
+        return Grid(width, height, self.glue)
+
+    def _refuse(self, room: float) -> None:
+        if room < 120:
+            raise OptionError(
+                f"Margins of {self.margin:g} mm leave {max(room, 0):g} mm of a page of "
+                f"{self.page.name}, and 120 mm are needed; choose margins up to "
+                f"{(min(self.page.width, self.page.height) - 120) / 2:.0f} mm."
+            )
+        if not LEAST_OVERLAP <= self.overlap <= room / 2:
+            raise OptionError(
+                f"An overlap of {self.overlap:g} mm does not suit pages on which {room:g} mm are "
+                f"printed; choose one from {LEAST_OVERLAP:g} to {int(room / 2)} mm."
+            )
+
+    def window(self, cell: Cell) -> Window:
+        """Return the part of the canvas one page shows, and where."""
+        row, column = cell
+        grid = self.grid()
+        left, top = column * grid.width - self.trim, row * grid.height - self.trim
+        right = left + grid.width + self.overlap
+        bottom = top + grid.height + self.overlap
+        return Window(Box(left, top, right, bottom), Point(self.margin, self.margin))
+
+    def own(self) -> Box:
+        """Return the page's own cell, on the page."""
+        grid, corner = self.grid(), self.margin + self.trim
+        return Box(corner, corner, corner + grid.width, corner + grid.height)
+
+
+def tiled(pattern: PatternSet, page: PageSize, margin: float, overlap: float) -> Prints:
+    """Return a map page and the pages of a pattern, upright or lying, whichever are fewer."""
+    ways = [Paging(size, margin, overlap) for size in (page, page.turned())]
+    tries = [(way, placed(pattern.pieces, way.grid())) for way in ways]
+    paging, layout = min(tries, key=lambda found: (found[1].splits, found[1].pages))
+    prints = _prints(pattern, paging, layout)
+    cells = carrying(prints.canvas.inks, paging.grid())
+    map_page = page_map(pattern, page, prints.canvas, paging.grid(), cells, overlap)
+    return replace(prints, sheets=(map_page, *prints.sheets))
+
+
+def large(pattern: PatternSet, page: PageSize, margin: float, overlap: float) -> Prints:
+    """Return large sheets on which a piece is split only if it is larger than the sheet."""
+    paging = Paging(page, margin, overlap)
+    pieces = [replace(piece, whole=(ink_box(piece),)) for piece in (*pattern.pieces, squares())]
+    return _prints(pattern, paging, placed(pieces, paging.grid()))
+
+
+def _prints(pattern: PatternSet, paging: Paging, layout: Layout) -> Prints:
+    canvas = joined(pattern.title, pattern.description, layout.pieces, paging.overlap)
+    cells = carrying(canvas.inks, paging.grid())
+    sheets = _sheets(pattern, paging, canvas, cells)
+    return Prints(pattern.title, pattern.person, pattern.description, canvas, sheets)
+
+
+def _sheets(
+    pattern: PatternSet, paging: Paging, canvas: Drawing, cells: Sequence[Cell]
+) -> tuple[Sheet, ...]:
+    pairs = letters(canvas, paging.grid(), cells)
+    sheets = []
+    for number, cell in enumerate(cells, 1):
+        row, column = cell
+        name = f"row {row + 1}, column {column + 1}"
+        around = Neighbours.of(cell, pairs)
+        place = f"{name} · page {number} of {len(cells)} · print at 100 %"
+        label = Label(place, pattern.label())
+        inks = furniture(paging.own(), paging.trim, paging.glue, around, label)
+        page = paging.page
+        sheets.append(Sheet(name, page.width, page.height, tuple(inks), paging.window(cell)))
+    return tuple(sheets)

@@ -1,0 +1,68 @@
+"""The one font printed files carry: what it has, and what stands for what it has not."""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Iterable
+from pathlib import Path
+from typing import Any
+
+from tapewise_core.paper.drawing import Ink, Words
+
+FONT = "Tapewise"
+"""The name the font is registered under."""
+
+FILE = Path(__file__).parent / "fonts" / "DejaVuSans-subset.ttf"
+
+STAND_IN = "?"
+"""Drawn for a letter the font does not have."""
+
+
+class Lettering:
+    """The font while one file is written, and whether it could spell every word."""
+
+    def __init__(self) -> None:
+        from reportlab.pdfbase import pdfmetrics
+        from reportlab.pdfbase.ttfonts import TTFont
+
+        self._font: Any = TTFont(FONT, str(FILE))
+        pdfmetrics.registerFont(self._font)
+        self._known: dict[int, int] = self._font.face.charToGlyph
+        self._short = False
+
+    def note(self, inks: Iterable[Ink]) -> None:
+        """Look through words that are drawn later, so that what is missing can be said first."""
+        for ink in inks:
+            if isinstance(ink, Words):
+                self.shaped(ink.text)
+
+    def shaped(self, text: str) -> str:
+        """Return the text in drawing order, letters the font lacks replaced and remembered."""
+        known = unicodedata.normalize("NFC", text)
+        if any(unicodedata.bidirectional(letter) in {"R", "AL"} for letter in known):
+            known = _right_to_left(known)
+        if all(ord(letter) in self._known for letter in known):
+            return known
+        self._short = True
+        return "".join(letter if ord(letter) in self._known else STAND_IN for letter in known)
+
+    def width(self, text: str, size: float) -> float:
+        """Return how wide shaped text is set, in the unit of ``size``."""
+        return float(self._font.stringWidth(text, size))
+
+    def says(self) -> str:
+        """Return a sentence about letters that could not be drawn, or nothing."""
+        if not self._short:
+            return ""
+        return (
+            f"“{STAND_IN}” stands for letters this file's font does not have; "
+            "the SVG and HTML files spell every name in full."
+        )
+
+
+def _right_to_left(text: str) -> str:
+    """Join and order Arabic and Hebrew letters as they are written."""
+    from arabic_reshaper import reshape
+    from bidi.algorithm import get_display
+
+    return str(get_display(reshape(text)))
