@@ -7,15 +7,15 @@ from dataclasses import dataclass
 
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
 from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.statistics.adults import refusal
+from tapewise_core.statistics.doubts import trusted
 from tapewise_core.statistics.given import Given, given
-from tapewise_core.statistics.population import Population, population
-from tapewise_core.statistics.rules import rule_for
+from tapewise_core.statistics.population import population
+from tapewise_core.statistics.rules import rule_of_thumb
 from tapewise_core.units import Unit
 
 HALF_90 = 1.6449
 """Half a 90 % interval in spreads, of a normal distribution."""
-ADULT = 140.0
-"""Shorter than this [cm], a body is taken for a child's: below nearly every adult in the tables."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,47 +57,36 @@ class Estimate:
         return Value(self.cm, Origin.ESTIMATED, (self.low, self.high), self.how)
 
 
-def refusal(known: Mapping[str, float]) -> str | None:
-    """Return the sentence that says why nothing is estimated for this body, or None."""
-    height = known.get("height")
-    if height is None or height >= ADULT:
-        return None
-    return (
-        f"A height of {height:g} cm is a child's, and nothing here is estimated for children: "
-        "measure instead (or, if the height was typed in inches, put that right)."
-    )
-
-
 def estimate(
-    known: Mapping[str, float], reference: Reference, waist_site: WaistSite
+    known: Mapping[str, float],
+    reference: Reference,
+    waist_site: WaistSite,
+    confirmed: frozenset[str] = frozenset(),
 ) -> Mapping[str, Estimate]:
-    """Return an estimate for every measure not known [cm], from whatever is known.
+    """Return an estimate for every measure of the table that is not known [cm].
 
-    Empty where :func:`refusal` has something to say.
+    Drawn from whatever is known, in any combination, nothing included; a reading that the
+    others contradict so much that it would be warned of is left out unless confirmed. Empty
+    where :func:`tapewise_core.statistics.adults.refusal` has something to say.
     """
-    if refusal(known) is not None:
+    if refusal(known, confirmed) is not None:
         return {}
-    return estimates_in(population(reference, waist_site), known, waist_site)
-
-
-def estimates_in(
-    people: Population, known: Mapping[str, float], site: WaistSite
-) -> dict[str, Estimate]:
-    """Return estimates from one population, which need not be a stored one."""
-    body = given(known, people)
+    people = population(reference, waist_site)
+    believed = trusted(known, confirmed, people)
+    missing = tuple(key for key in people.measures if key not in known)
+    body = given(believed, people)
     wider = body.widening()
-    missing = (key for key in people.measures if key not in known)
-    return {key: _estimate(body, key, wider, known, site) for key in missing}
+    return {
+        key: _estimate(body, key, wider, rule_of_thumb(key, believed, reference, waist_site))
+        for key in missing
+    }
 
 
-def _estimate(
-    body: Given, key: str, wider: float, known: Mapping[str, float], site: WaistSite
-) -> Estimate:
+def _estimate(body: Given, key: str, wider: float, rule: tuple[float, str] | None) -> Estimate:
     mean, spread = body.of(key)
     value, low, high = (
         body.population.unscaled(key, mean + times * spread * wider)
         for times in (0.0, -HALF_90, HALF_90)
     )
     spread = (high - low) / 2 / HALF_90
-    rule = rule_for(key, known, site)
     return Estimate(key, value, spread, low, high, body.leaned_on(key), rule)

@@ -2,20 +2,17 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator, Mapping
 
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.measures.finding import Finding, Severity
+from tapewise_core.statistics.adults import INCH, in_other_unit, refusal
 from tapewise_core.statistics.doubts import HINT, WARNING, Doubt, again, worst
 from tapewise_core.statistics.given import Given, given
 from tapewise_core.statistics.population import Population, population
-from tapewise_core.statistics.slips import INCH, Kind, Slip, named
+from tapewise_core.statistics.slips import Kind, Slip, named
 from tapewise_core.units import Unit
-
-MOST = 0.8
-"""A whole form is taken to be in the wrong unit if that explains so much of it."""
 
 
 def judge(
@@ -28,8 +25,12 @@ def judge(
     """Return what a person should look at among the readings [cm].
 
     A confirmed reading stays quiet. ``unit`` is what the person types in, and so what a
-    slip of the hand is looked for in.
+    slip of the hand is looked for in. A body that is too small for the model is not judged;
+    one hint says so.
     """
+    refused = refusal(known, confirmed)
+    if refused is not None:
+        return (Finding(("height",), Severity.HINT, refused),)
     return findings_in(population(reference, waist_site), known, confirmed, unit)
 
 
@@ -40,7 +41,9 @@ def findings_in(
     whole = _whole_form(people, known, confirmed, unit)
     if whole is not None:
         return (whole,)
-    return tuple(_one_by_one(people, known, confirmed, unit))
+    doubted = tuple(_one_by_one(people, known, confirmed, unit))
+    named_already = frozenset(key for finding in doubted for key in finding.measures)
+    return (*doubted, *_contradicting(known, confirmed, unit, named_already))
 
 
 def _one_by_one(
@@ -118,25 +121,36 @@ def _whole_form(
     people: Population, known: Mapping[str, float], confirmed: frozenset[str], unit: Unit
 ) -> Finding | None:
     """Return the finding that a whole form is in the other unit, or None."""
-    keys = [key for key in people.measures if key in known and key not in confirmed]
+    form = {key: cm for key, cm in known.items() if key not in confirmed}
     kind, factor = (Kind.INCHES, INCH) if unit is Unit.CM else (Kind.CENTIMETRES, 1 / INCH)
-    explained = [key for key in keys if _better(people, key, known[key], known[key] * factor)]
-    if len(keys) < 2 or len(explained) < MOST * len(keys):
+    if not in_other_unit(people, form, factor):
         return None
     return Finding(
-        measures=tuple(keys),
+        measures=tuple(form),
         severity=Severity.WARNING,
         says=(
             f"All values look as if they had been {kind.value}: taken so, they make a "
             f"likely body, and as {unit.value} they do not. Take them all so?"
         ),
         slip=f"whole form {kind.value}",
-        proposed={key: known[key] * factor for key in keys},
+        proposed={key: round(cm * factor, 4) for key, cm in form.items()},
     )
 
 
-def _better(people: Population, key: str, typed: float, meant: float) -> bool:
-    """Say whether one value [cm] is believable as meant, and much less so as typed."""
-    spread = math.sqrt(people.covariance[key][key] + people.error(key))
-    far, near = (abs(people.scaled(key, cm) - people.mean[key]) / spread for cm in (typed, meant))
-    return near < WARNING and far > near + 1
+def _contradicting(
+    known: Mapping[str, float],
+    confirmed: frozenset[str],
+    unit: Unit,
+    named_already: frozenset[str],
+) -> Iterator[Finding]:
+    """Yield what no adult has and what can't go together, once for each measure.
+
+    A confirmed value stays quiet, and so does a pair of which one is confirmed.
+    """
+    from tapewise_core.measures.plausible import contradictions, out_of_range
+
+    silent = set(named_already | confirmed)
+    for finding in (*out_of_range(known, unit), *contradictions(known, unit)):
+        if silent.isdisjoint(finding.measures):
+            silent.update(finding.measures)
+            yield finding

@@ -6,70 +6,92 @@ printed by ``python -m tapewise_core.statistics.proving``.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
-from tapewise_core.measures.body import WaistSite
+from tapewise_core.measures.body import Reference, WaistSite
+
+WOMEN, MEN = Reference.WOMEN, Reference.MEN
+Known = Mapping[str, float]
 
 
 @dataclass(frozen=True)
 class Rule:
-    """One rule: what it gives, from which measures, and in which words.
+    """One rule: what it gives [cm], from which measures, for whom, and in which words.
 
-    ``midway`` says that it means a waist midway between narrowest and navel.
+    ``midway`` says that it means a waist midway between the narrowest place and the navel.
     """
 
     key: str
     text: str
     needs: tuple[str, ...]
-    value: Callable[[Mapping[str, float]], float]
+    value: Callable[[Known], float]
+    who: Reference | None = None
     midway: bool = False
 
 
-def _hip_depth(body: Mapping[str, float]) -> float:
+def _times(
+    key: str, source: str, factor: float, text: str, add: float = 0.0,
+    who: Reference | None = None, midway: bool = False,
+) -> Rule:  # fmt: skip
+    """A multiple of one other measure, with something added [cm]."""
+    return Rule(key, text, (source,), lambda known: known[source] * factor + add, who, midway)
+
+
+def _flat(key: str, cm: float, who: Reference | None = None, midway: bool = False) -> Rule:
+    """The same for everybody [cm]."""
+    return Rule(key, f"{cm:g} cm for most", (), lambda _: cm, who, midway)
+
+
+def _by_height(known: Known) -> float:
     """18 for a short person, 22 for a tall one, 20 for all between [cm]."""
-    return 18.0 if body["height"] < 158 else 22.0 if body["height"] > 172 else 20.0
+    return 18.0 if known["height"] < 158 else 22.0 if known["height"] > 172 else 20.0
 
 
 RULES = (
-    Rule("back_waist_length", "height ÷ 4", ("height",), lambda b: b["height"] / 4, midway=True),
-    Rule("back_waist_length", "40 cm for most", (), lambda _: 40.0, midway=True),
-    Rule("hip_depth", "18, 20 or 22 cm by height", ("height",), _hip_depth, midway=True),
-    Rule("hip_depth", "20 cm for most", (), lambda _: 20.0, midway=True),
-    Rule(
-        "armscye_depth",
-        "half of the nape to waist",
-        ("back_waist_length",),
-        lambda b: b["back_waist_length"] / 2,
-    ),
-    Rule("armscye_depth", "height ÷ 8", ("height",), lambda b: b["height"] / 8),
-    Rule("armscye_depth", "20 cm for most", (), lambda _: 20.0),
-    Rule("arm_length", "a third of the height", ("height",), lambda b: b["height"] * 0.33),
-    Rule("arm_length", "58 cm for most", (), lambda _: 58.0),
-    Rule("high_bust", "bust − 5 cm", ("bust",), lambda b: b["bust"] - 5),
-    Rule("under_bust", "bust − 14 cm", ("bust",), lambda b: b["bust"] - 14),
-    Rule("bust", "hip − 5 cm", ("hip",), lambda b: b["hip"] - 5),
-    Rule("hip", "bust + 5 cm", ("bust",), lambda b: b["bust"] + 5),
-    Rule("waist", "hip − 25 cm", ("hip",), lambda b: b["hip"] - 25),
-    Rule("waist", "bust − 20 cm", ("bust",), lambda b: b["bust"] - 20),
-    Rule("neck", "37 cm for most", (), lambda _: 37.0),
-    Rule("upper_arm", "bust ÷ 3 − 2 cm", ("bust",), lambda b: b["bust"] / 3 - 2),
-    Rule("wrist", "16 cm for most", (), lambda _: 16.0),
-    Rule("head", "56 cm for most", (), lambda _: 56.0),
-    Rule("shoulder_length", "12.5 cm for most", (), lambda _: 12.5),
-    Rule("across_back", "bust ÷ 4 + 11 cm", ("bust",), lambda b: b["bust"] / 4 + 11),
-    Rule("across_back", "35 cm for most", (), lambda _: 35.0),
-    Rule("neck_to_bust_point", "bust ÷ 4 + 4 cm", ("bust",), lambda b: b["bust"] / 4 + 4),
-    Rule("bust_span", "bust ÷ 5", ("bust",), lambda b: b["bust"] / 5),
-    Rule(
-        "front_waist_length",
-        "nape to waist + 4 cm",
-        ("back_waist_length",),
-        lambda b: b["back_waist_length"] + 4,
-    ),
-    Rule("waist_to_knee", "58 cm for most", (), lambda _: 58.0, midway=True),
-    Rule("waist_to_floor", "⅝ of the height", ("height",), lambda b: b["height"] * 5 / 8),
-    Rule("nape_to_floor", "⁶⁄₇ of the height", ("height",), lambda b: b["height"] * 6 / 7),
+    _times("back_waist_length", "height", 1 / 4, "height ÷ 4", midway=True),
+    _flat("back_waist_length", 40, WOMEN, midway=True),
+    _flat("back_waist_length", 44, MEN, midway=True),
+    Rule("hip_depth", "18, 20 or 22 cm by height", ("height",), _by_height, midway=True),
+    _flat("hip_depth", 20, midway=True),
+    _times("armscye_depth", "back_waist_length", 1 / 2, "half of nape to waist"),
+    _times("armscye_depth", "height", 1 / 8, "height ÷ 8"),
+    _flat("armscye_depth", 20, WOMEN),
+    _flat("armscye_depth", 22, MEN),
+    _times("arm_length", "height", 0.33, "a third of the height"),
+    _flat("arm_length", 58),
+    _times("high_bust", "bust", 1, "bust − 5 cm", -5, WOMEN),
+    _times("high_bust", "bust", 1, "bust + 3 cm", 3, MEN),
+    _times("under_bust", "bust", 1, "bust − 14 cm", -14, WOMEN),
+    _times("under_bust", "bust", 1, "bust − 6 cm", -6, MEN),
+    _times("bust", "hip", 1, "hip − 5 cm", -5, WOMEN),
+    _times("bust", "hip", 1, "as the hip", 0, MEN),
+    _times("hip", "bust", 1, "bust + 5 cm", 5, WOMEN),
+    _times("hip", "bust", 1, "as the bust", 0, MEN),
+    _times("waist", "hip", 1, "hip − 25 cm", -25, WOMEN),
+    _times("waist", "bust", 1, "bust − 20 cm", -20, WOMEN),
+    _times("waist", "bust", 1, "bust − 14 cm", -14, MEN),
+    _flat("neck", 37, WOMEN),
+    _flat("neck", 41, MEN),
+    _times("upper_arm", "bust", 1 / 3, "bust ÷ 3 − 2 cm", -2, WOMEN),
+    _times("upper_arm", "bust", 1 / 3, "bust ÷ 3", 0, MEN),
+    _flat("wrist", 16, WOMEN),
+    _flat("wrist", 17.5, MEN),
+    _flat("head", 56, WOMEN),
+    _flat("head", 58, MEN),
+    _flat("shoulder_length", 12.5, WOMEN),
+    _flat("shoulder_length", 15, MEN),
+    _times("across_back", "bust", 1 / 4, "bust ÷ 4 + 11 cm", 11, WOMEN),
+    _times("across_back", "bust", 1 / 4, "bust ÷ 4 + 15 cm", 15, MEN),
+    _times("neck_to_bust_point", "bust", 1 / 4, "bust ÷ 4 + 4 cm", 4, WOMEN),
+    _flat("neck_to_bust_point", 27, MEN),
+    _times("bust_span", "bust", 1 / 5, "bust ÷ 5"),
+    _times("front_waist_length", "back_waist_length", 1, "nape to waist + 4 cm", 4, WOMEN),
+    _times("front_waist_length", "back_waist_length", 1, "as nape to waist", 0, MEN),
+    _flat("waist_to_knee", 58, WOMEN, midway=True),
+    _flat("waist_to_knee", 62, MEN, midway=True),
+    _times("waist_to_floor", "height", 5 / 8, "⅝ of the height", midway=True),
+    _times("nape_to_floor", "height", 6 / 7, "6/7 of the height"),
 )
 """The first that can be worked out is the one told.
 
@@ -78,11 +100,20 @@ necks, and height ÷ 10 + 4 as a waist depth (16 to 20 cm too short).
 """
 
 
-def rule_for(key: str, known: Mapping[str, float], site: WaistSite) -> tuple[float, str] | None:
-    """Return a rule's value [cm] and its words, or None where the trade has none that fits."""
+def rules_for(key: str, known: Known, reference: Reference) -> Iterator[Rule]:
+    """Yield the rules that can be worked out for a measure from what is known."""
     for rule in RULES:
-        if rule.key == key and all(need in known for need in rule.needs):
-            elsewhere = rule.midway and site in (WaistSite.NARROWEST, WaistSite.NAVEL)
-            note = ", which means a waist midway between narrowest and navel" if elsewhere else ""
-            return rule.value(known), rule.text + note
+        is_meant = rule.who is None or rule.who is reference
+        if rule.key == key and is_meant and all(need in known for need in rule.needs):
+            yield rule
+
+
+def rule_of_thumb(
+    key: str, known: Known, reference: Reference, site: WaistSite
+) -> tuple[float, str] | None:
+    """Return a rule's value [cm] and its words, or None where the trade has none that fits."""
+    for rule in rules_for(key, known, reference):
+        elsewhere = rule.midway and site in (WaistSite.NARROWEST, WaistSite.NAVEL)
+        note = " (which means a waist midway between narrowest and navel)" if elsewhere else ""
+        return rule.value(known), rule.text + note
     return None

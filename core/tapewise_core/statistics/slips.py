@@ -8,11 +8,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from tapewise_core.measures.catalogue import BY_KEY
+from tapewise_core.statistics.adults import INCH
 from tapewise_core.statistics.doubts import Doubt
 from tapewise_core.units import Unit
 
-INCH = 2.54
-"""Centimetres."""
 FITS = 2.5
 """A corrected value has to lie within so many spreads of what the others suggest."""
 LIKELIER = math.log(20)
@@ -68,7 +67,7 @@ def _single(doubt: Doubt, known: Mapping[str, float], unit: Unit) -> Weighed:
     """Weigh the slips that touch one value only."""
     key = doubt.key
     for kind, cm in _meant(key, known[key], unit):
-        yield _gain(doubt, {key: cm}), Slip(kind, (key,), {key: cm})
+        yield _gain(doubt, {key: cm}), Slip(kind, (key,), {key: round(cm, 4)})
 
 
 def _swapped(doubt: Doubt, known: Mapping[str, float], fixed: frozenset[str]) -> Weighed:
@@ -94,7 +93,7 @@ def _twice(doubt: Doubt, known: Mapping[str, float]) -> Weighed:
             people = doubt.body.population
             steps = people.unscaled(doubt.key, mean + spread * doubt.wider)
             steps = (steps - people.unscaled(doubt.key, mean)) / STEP
-            gain = doubt.z**2 / 2 + math.log(steps * math.sqrt(2 * math.pi) / len(alike))
+            gain = doubt.far**2 / 2 + math.log(steps * math.sqrt(2 * math.pi) / len(alike))
             yield gain, Slip(Kind.TWICE, (doubt.key, other), None)
 
 

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from tapewise_core.measures.catalogue import BY_KEY, CATALOGUE
 
-GIRTHS = frozenset(row.key for row in CATALOGUE if row.is_girth)
-"""Modelled by their logarithms, as is weight; all others are plain lengths [cm]."""
-
 WEIGHT = "weight"
 """Never asked of a person: carried along because the large bodies are known by it [kg]."""
+
+LOGS = frozenset(row.key for row in CATALOGUE if row.is_girth) | {WEIGHT, "shoulder_drop"}
+"""Modelled by their logarithms: girths, weight, and the one length that is small and scatters
+with its size; all others are plain lengths [cm]."""
 
 SITED = (
     "waist",

@@ -33,7 +33,7 @@ def model_of(folder: Path) -> dict[str, Any]:
         "sources": _sources(sizes),
         "cautions": list(CAUTIONS),
         "keys": list(fields.FIELDS),
-        "logs": sorted(fields.GIRTHS | {fields.WEIGHT}),
+        "logs": sorted(fields.LOGS),
         "home_noise": [fields.HOME_NOISE.get(key, 0.0) for key in fields.FIELDS],
         "definition_noise": [fields.DEFINITION_NOISE.get(key, 0.0) for key in fields.FIELDS],
         "populations": populations(joints),

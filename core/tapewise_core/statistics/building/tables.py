@@ -82,9 +82,8 @@ def civilians(folder: Path, sex: str) -> Civilians:
 
 
 def transformed(columns: dict[str, Floats], keys: tuple[str, ...]) -> Floats:
-    """Return people as rows, logarithms taken of girths and weight."""
-    logs = fields.GIRTHS | {fields.WEIGHT}
-    return np.column_stack([np.log(columns[k]) if k in logs else columns[k] for k in keys])
+    """Return people as rows, on the scale of the model."""
+    return np.column_stack([np.log(columns[k]) if k in fields.LOGS else columns[k] for k in keys])
 
 
 def _at(rows: list[dict[str, str]], plain: dict[str, Floats], site: str) -> dict[str, Floats]:
