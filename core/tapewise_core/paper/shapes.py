@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
+from itertools import pairwise
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
@@ -48,6 +49,7 @@ class Shape:
 
     @cached_property
     def box(self) -> Box:
+        """The box round the ink, where it was drawn."""
         return ink_box(self.drawing)
 
     @cached_property
@@ -87,7 +89,7 @@ def _outermost(point: Point, box: Box) -> Iterator[tuple[int, int]]:
 
 
 def _stepped(points: Sequence[Point]) -> Iterator[Point]:
-    for a, b in itertools.pairwise(points):
+    for a, b in pairwise(points):
         steps = max(1, math.ceil((b - a).length() / COARSE))
         yield from (a.toward(b, i / steps) for i in range(steps + 1))
 
