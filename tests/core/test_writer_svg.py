@@ -115,4 +115,6 @@ def test_a_dark_sheet_has_a_ground() -> None:
 
 def test_inline_svg_has_no_declaration() -> None:
     """Inside a page of HTML the XML declaration is left out."""
-    assert svg(SHEET, inline=True).startswith("<svg")
+    text = svg(SHEET, inline="a-")
+    assert text.startswith("<svg")
+    assert all(one.startswith("a-") for one in re.findall(r'\bid="([^"]*)"', text))

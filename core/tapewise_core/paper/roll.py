@@ -56,8 +56,8 @@ def _fitted(piece: Drawing, usable: float, longest: float, width: float) -> Draw
     box = ink_box(piece)
     least = min(box.width, box.height) + width - across
     raise OptionError(
-        f"“{piece.title}” is {box.width:.0f} mm wide and {box.height:.0f} mm long and does not fit a "
-        f"roll of {width:g} mm, on which a page may be {LONGEST:g} mm long; "
+        f"“{piece.title}” is {box.width:.0f} mm wide and {box.height:.0f} mm long and does not fit "
+        f"a roll of {width:g} mm, on which a page may be {LONGEST:g} mm long; "
         f"a roll of {least:.0f} mm or more, or pages to join such as pdf-a4, would take it."
     )
 

@@ -16,28 +16,28 @@ if TYPE_CHECKING:
     import svgwrite
 
 
-def svg(
-    drawing: Drawing, look: Look = PRINTED, *, debug: bool = False, inline: bool = False
-) -> str:
+def svg(drawing: Drawing, look: Look = PRINTED, *, debug: bool = False, inline: str = "") -> str:
     """Return the drawing as one SVG document.
 
     Layers are groups that vector editors list, with one group a piece inside.
-    ``inline`` leaves the XML declaration out, for a page of HTML. ``debug``
-    lets the library check every attribute against the standard. Raises
-    DraftError for a line that is nowhere.
+    ``inline`` is for a page of HTML: the XML declaration is left out, and ids
+    begin with it. ``debug`` lets the library check every attribute against
+    the standard. Raises DraftError for a line that is nowhere.
     """
-    return _Sheet(checked(drawing), look, debug).text(inline)
+    body = _Sheet(checked(drawing), look, debug, inline).text()
+    return body if inline else f'<?xml version="1.0" encoding="utf-8"?>\n{body}\n'
 
 
 class _Sheet:
     """One SVG document while it is written."""
 
-    def __init__(self, drawing: Drawing, look: Look, debug: bool) -> None:
+    def __init__(self, drawing: Drawing, look: Look, debug: bool, prefix: str) -> None:
         import svgwrite
         from svgwrite.extensions import Inkscape
 
         box = drawing.box
         self.drawing, self.look = drawing, look
+        self.prefix = prefix
         self.ids: set[str] = set()
         self.svg: svgwrite.Drawing = svgwrite.Drawing(
             size=(f"{number(box.width)}mm", f"{number(box.height)}mm"),
@@ -48,7 +48,7 @@ class _Sheet:
         self.editor = Inkscape(self.svg)
         self.svg.set_desc(title=drawing.title, desc=drawing.description or None)
 
-    def text(self, inline: bool) -> str:
+    def text(self) -> str:
         """Write everything and return the document."""
         if self.look.paper:
             self._ground(self.look.paper)
@@ -57,7 +57,7 @@ class _Sheet:
             if inks:
                 self._layer(layer, inks)
         body: str = self.svg.tostring()
-        return body if inline else f'<?xml version="1.0" encoding="utf-8"?>\n{body}\n'
+        return body
 
     def _ground(self, colour: str) -> None:
         box = self.drawing.box
@@ -112,6 +112,7 @@ class _Sheet:
         return text
 
     def _id(self, wanted: str) -> str:
+        wanted = self.prefix + wanted
         found, again = wanted, 1
         while found in self.ids:
             again += 1

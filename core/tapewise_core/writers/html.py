@@ -1,0 +1,150 @@
+"""Everything to read about a pattern in one HTML file that needs no network and prints well."""
+
+from __future__ import annotations
+
+from html import escape
+from itertools import count
+
+from tapewise_core.paper.document import (
+    Block,
+    Bullets,
+    Document,
+    Heading,
+    NumberedStep,
+    Paragraph,
+    Table,
+    Ticks,
+)
+from tapewise_core.paper.drawing import Drawing
+from tapewise_core.paper.pattern_set import PatternSet
+from tapewise_core.paper.safe import plain
+from tapewise_core.writers.svg import svg
+
+_STYLE = """
+:root { color-scheme: light; }
+body { font: 16px/1.5 "DejaVu Sans", Verdana, Arial, sans-serif; color: #111; background: #fff;
+  max-width: 52rem; margin: 0 auto; padding: 1rem 1.25rem 4rem; }
+h1, h2, h3 { line-height: 1.25; break-after: avoid; }
+nav a { margin-right: 1.25em; }
+.note { border-left: 4px solid #111; padding-left: .75em; }
+section { border-top: 2px solid #111; margin-top: 2.5rem; }
+.pieces { display: grid; grid-template-columns: repeat(auto-fill, minmax(11rem, 1fr)); gap: 1rem; }
+figure { margin: 0; break-inside: avoid; }
+figure svg { display: block; width: 100%; height: auto; max-height: 20rem; }
+.pieces path { vector-effect: non-scaling-stroke; stroke-width: 1.2px; }
+.pieces text, .pieces .scale { display: none; }
+.step { break-inside: avoid; margin: 1.25rem 0; }
+.step svg { max-height: 30rem; border: 1px solid #bbb; }
+.number { font-weight: bold; }
+ul.ticks, ol.ticks { list-style: none; padding-left: 0; }
+.ticks label { display: flex; gap: .6em; align-items: baseline; break-inside: avoid; }
+.ticks li { margin: .35em 0; }
+table { border-collapse: collapse; margin: 1em 0; width: 100%; }
+th, td { border: 1px solid #777; padding: .3em .5em; text-align: left; vertical-align: top; }
+tr { break-inside: avoid; }
+input { width: 1.05em; height: 1.05em; flex: none; }
+@page { margin: 14mm; }
+@media print {
+  body { max-width: none; padding: 0; font-size: 10.5pt; }
+  nav { display: none; }
+  section { break-before: page; border-top: 0; margin-top: 0; }
+  .step svg { max-height: 110mm; }
+}
+"""
+
+
+def html(pattern: PatternSet) -> str:
+    """Return instructions with their pictures, the checklist and the pieces as one page."""
+    return _Page().text(pattern)
+
+
+class _Page:
+    """One HTML file while it is written; pictures are numbered so that ids stay apart."""
+
+    def __init__(self) -> None:
+        self.pictures = count(1)
+
+    def text(self, pattern: PatternSet) -> str:
+        """Write everything and return the file."""
+        told = [
+            ("instructions", pattern.instructions, "Draft it by hand"),
+            ("checklist", pattern.checklist, "Cut and sew"),
+        ]
+        return "\n".join(
+            [
+                '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">',
+                '<meta name="viewport" content="width=device-width, initial-scale=1">',
+                f"<title>{_clean(pattern.label())}</title>",
+                f"<style>{_STYLE}</style>\n</head>\n<body>",
+                *self._top(pattern),
+                *(self._section(name, document) for name, document, _ in told),
+                "</body>\n</html>\n",
+            ]
+        )
+
+    def _top(self, pattern: PatternSet) -> list[str]:
+        facts = " · ".join(word for word in (pattern.person, pattern.date) if word)
+        figures = "\n".join(self._figure(piece) for piece in pattern.pieces)
+        return [
+            f"<header>\n<h1>{_clean(pattern.title)}</h1>\n<p>{_clean(facts)}</p>",
+            f"<p>{_clean(pattern.description)}</p>",
+            f'<p class="note">{_clean(pattern.note)}</p>' if pattern.note else "",
+            '<nav><a href="#instructions">Draft it by hand</a>'
+            '<a href="#checklist">Cut and sew</a></nav>\n</header>',
+            f'<h2>The pieces</h2>\n<div class="pieces">\n{figures}\n</div>',
+            "<p>These pictures are small; cut from a full-size file only.</p>",
+        ]
+
+    def _figure(self, drawing: Drawing) -> str:
+        caption = f"<figcaption>{_clean(drawing.title)}</figcaption>"
+        return f"<figure>{self._picture(drawing)}{caption}</figure>"
+
+    def _picture(self, drawing: Drawing) -> str:
+        return svg(drawing, inline=f"picture{next(self.pictures)}-")
+
+    def _section(self, name: str, document: Document) -> str:
+        blocks = list(document.blocks)
+        if not any(isinstance(block, Heading) and block.level == 1 for block in blocks):
+            blocks.insert(0, Heading(document.title, 1))
+        body = "\n".join(self._block(block) for block in blocks)
+        return f'<section id="{name}">\n{body}\n</section>'
+
+    def _block(self, block: Block) -> str:
+        match block:
+            case Heading(text, level):
+                rank = min(level + 1, 6)
+                return f"<h{rank}>{_clean(text)}</h{rank}>"
+            case Paragraph(text):
+                return f"<p>{_clean(text)}</p>"
+            case Bullets(items):
+                return f"<ul>{''.join(f'<li>{_clean(item)}</li>' for item in items)}</ul>"
+            case Ticks(items, numbered):
+                return _ticks(items, numbered)
+            case Table(head, rows):
+                return _table(head, rows)
+            case NumberedStep():
+                return self._step(block)
+
+    def _step(self, step: NumberedStep) -> str:
+        text = f'<p><span class="number">{step.number}.</span> {_clean(step.text)}</p>'
+        picture = f"<figure>{self._picture(step.picture)}</figure>" if step.picture else ""
+        return f'<div class="step">{text}{picture}</div>'
+
+
+def _ticks(items: tuple[str, ...], numbered: bool) -> str:
+    tag = "ol" if numbered else "ul"
+    rows = []
+    for number, item in enumerate(items, 1):
+        words = f"{number}. {item}" if numbered else item
+        rows.append(f'<li><label><input type="checkbox"><span>{_clean(words)}</span></label></li>')
+    return f'<{tag} class="ticks">{"".join(rows)}</{tag}>'
+
+
+def _table(head: tuple[str, ...], rows: tuple[tuple[str, ...], ...]) -> str:
+    top = "".join(f'<th scope="col">{_clean(cell)}</th>' for cell in head)
+    body = "".join(f"<tr>{''.join(f'<td>{_clean(c)}</td>' for c in row)}</tr>" for row in rows)
+    return f"<table><thead><tr>{top}</tr></thead><tbody>{body}</tbody></table>"
+
+
+def _clean(text: str) -> str:
+    return escape(plain(text))
