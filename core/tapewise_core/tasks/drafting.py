@@ -25,7 +25,7 @@ from tapewise_core.proofs.all import prove
 from tapewise_core.proofs.proof import Proof
 from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
-from tapewise_core.sewing.machines import Machine, Stitching, stitching
+from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
 from tapewise_core.tasks.people import body_of, estimated_words
 from tapewise_core.units import Unit
 
@@ -35,7 +35,7 @@ USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
 
 @dataclass(frozen=True)
 class Drafted:
-    """A garment drafted and proved for one person; drawings and documents are made when asked for."""
+    """A garment drafted and proved for one person; drawings and documents come when asked for."""
 
     garment: Garment
     person: str
@@ -60,10 +60,15 @@ class Drafted:
         wanted = (*self.garment.needs, *self.garment.helps)
         return tuple(key for key in wanted if key in self.body and key not in idle)
 
+    @property
+    def estimated_keys(self) -> tuple[str, ...]:
+        """The measures used that were estimated."""
+        return tuple(key for key in self.used if not self.body.has(key))
+
     @cached_property
     def estimated(self) -> tuple[str, ...]:
         """The measures used that were estimated, each with how far off it may be."""
-        return estimated_words(self.body, self.used, self.unit)
+        return estimated_words(self.body, self.estimated_keys, self.unit)
 
     @cached_property
     def label(self) -> Heading:
@@ -90,6 +95,11 @@ class Drafted:
         options = tuple((key, chosen.tell(self.unit)) for key, chosen in self.style.chosen.items())
         table = proof_table(self.proofs)
         return checklist(self.pattern, self.cloth, self.stitching, self.label, options, table)
+
+
+def machines_named(text: str) -> frozenset[Machine]:
+    """Return the machines of a comma-separated list; raises OptionError for unknown ones."""
+    return read_machines(text)
 
 
 def draft(

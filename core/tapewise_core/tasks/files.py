@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.paper.drawing import Drawing
+from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.record import record_text
 from tapewise_core.writers.files import write_all
@@ -15,19 +16,44 @@ from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
 
 
-def save(drafted: Drafted, folder: Path) -> list[tuple[str, int]]:
+def save(drafted: Drafted, folder: Path, formats: Sequence[str] = ()) -> list[tuple[str, int]]:
     """Write all files of a draft into a folder, all or none; return names and sizes [bytes].
 
-    Raises FilesError with a sentence; nothing is half written then.
+    ``formats`` are names of further formats. Raises OptionError for an unknown
+    one and FilesError with a sentence; nothing is half written then.
     """
-    return write_all(folder, contents(drafted))
+    return write_all(folder, contents(drafted, formats))
 
 
-def contents(drafted: Drafted) -> dict[str, bytes]:
+def contents(drafted: Drafted, formats: Sequence[str] = ()) -> dict[str, bytes]:
     """Return every file by its relative name."""
-    texts = dict(_texts(drafted))
-    texts["draft.json"] = record_text(drafted, [*texts, "draft.json"])
-    return {name: text.encode() for name, text in texts.items()}
+    files = {name: text.encode() for name, text in _texts(drafted)}
+    for name in dict.fromkeys(formats):
+        files |= _further(drafted, name)
+    files["draft.json"] = record_text(drafted, [*files, "draft.json"]).encode()
+    return files
+
+
+def _further(drafted: Drafted, name: str) -> Mapping[str, bytes]:
+    """The files of one further format."""
+    from tapewise_core.writers.formats import render
+
+    return render(name, pattern_set(drafted))
+
+
+def pattern_set(drafted: Drafted) -> PatternSet:
+    """Return everything a paper format needs."""
+    drawings = drafted.drawings()
+    return PatternSet(
+        title=drafted.garment.title,
+        description=_description(drafted, drawings),
+        person=drafted.person,
+        date=drafted.label.date,
+        pieces=drawings,
+        instructions=drafted.instructions(),
+        checklist=drafted.checklist(),
+        note=f"estimated: {', '.join(drafted.estimated)}" if drafted.estimated else "",
+    )
 
 
 def _texts(drafted: Drafted) -> Iterator[tuple[str, str]]:

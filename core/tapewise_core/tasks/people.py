@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from types import MappingProxyType
 
 from tapewise_core.measures.body import Body, Origin, Value
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
-from tapewise_core.measures.finding import Finding
+from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.profiles import store
 from tapewise_core.profiles.examples import DEMO
 from tapewise_core.profiles.files import read_file
@@ -34,7 +34,11 @@ class Check:
     @property
     def unlikely(self) -> bool:
         """Say whether any value deserves a warning."""
-        return any(finding.severity.value == "warning" for finding in self.findings)
+        return any(finding.severity is Severity.WARNING for finding in self.findings)
+
+    def about(self, keys: Collection[str]) -> tuple[Finding, ...]:
+        """Return the findings that touch any of some measures."""
+        return tuple(f for f in self.findings if any(key in keys for key in f.measures))
 
 
 def person(name_or_file: str) -> Profile:
@@ -79,12 +83,8 @@ def check(profile: Profile, unit: Unit | None = None) -> Check:
 
 
 def estimated_words(body: Body, keys: tuple[str, ...], unit: Unit) -> tuple[str, ...]:
-    """Spell those of some measures that were estimated, each with how far off it may be."""
-    return tuple(
-        _estimated(body.name(key), body.values[key], unit)
-        for key in keys
-        if key in body and not body.has(key)
-    )
+    """Spell estimated measures, each with how far off it may be."""
+    return tuple(_estimated(body.name(key), body.values[key], unit) for key in keys)
 
 
 def _estimated(name: str, value: Value, unit: Unit) -> str:

@@ -1,0 +1,108 @@
+"""The garments there are, told to a person or a machine."""
+
+from __future__ import annotations
+
+from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.option import Kind, Option, limits
+from tapewise_core.garments.shelf import garment, garments
+from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.units import Unit
+
+
+def garment_list() -> list[dict[str, object]]:
+    """Return name, title and a sentence for every garment."""
+    return [{"name": g.name, "title": g.title, "says": g.says} for g in garments()]
+
+
+def format_list() -> list[dict[str, object]]:
+    """Return name and a sentence for every further format a draft can be written in."""
+    from tapewise_core.writers.formats import FORMATS
+
+    return [{"name": name, "says": form.says} for name, form in FORMATS.items()]
+
+
+def garment_sheet(name: str) -> dict[str, object]:
+    """Return all there is to say about one garment; lengths in cm.
+
+    Raises OptionError if there is no such garment.
+    """
+    page = garment(name)
+    return {
+        "name": page.name,
+        "title": page.title,
+        "says": page.says,
+        "needs": list(page.needs),
+        "helps": list(page.helps),
+        "options": [_option(option) for option in page.options],
+    }
+
+
+def _option(option: Option) -> dict[str, object]:
+    worked_out = callable(option.default)
+    bounded = option.kind not in (Kind.CHOICE, Kind.SWITCH)
+    return {
+        "key": option.key,
+        "says": option.says,
+        "kind": option.kind.value,
+        "default": None if worked_out else option.default,
+        "default_says": option.default_says,
+        "low": option.low if bounded else None,
+        "high": option.high if bounded else None,
+        "choices": _choices(option),
+        "source": option.source,
+    }
+
+
+def _choices(option: Option) -> list[str]:
+    return ["yes", "no"] if option.kind is Kind.SWITCH else list(option.choices)
+
+
+def garment_lines(name: str, unit: Unit) -> list[str]:
+    """Return the same as lines for a person, lengths in her unit."""
+    page = garment(name)
+    return [
+        f"{page.name}: {page.title}. {page.says}",
+        "",
+        f"Needs: {_named(page.needs)}.",
+        f"Fits better with: {_named(page.helps)}.",
+        "",
+        "Options, with defaults and limits:",
+        *(line for option in page.options for line in _option_lines(option, unit)),
+        "",
+        *_example(page),
+    ]
+
+
+def _named(keys: tuple[str, ...]) -> str:
+    return ", ".join(NAMES[key] for key in keys) or "nothing more"
+
+
+def _option_lines(option: Option, unit: Unit) -> tuple[str, str]:
+    first = f"  {option.key}: {_default(option, unit)}; {_range(option, unit)}"
+    return first, f"      {option.says}"
+
+
+def _default(option: Option, unit: Unit) -> str:
+    if callable(option.default):
+        return option.default_says or "worked out from the measures"
+    if isinstance(option.default, str):
+        return option.default
+    if option.kind is Kind.LENGTH:
+        return unit.spell(option.default * 10)
+    return f"{option.default:g} %" if option.kind is Kind.PERCENT else f"{option.default:g}"
+
+
+def _range(option: Option, unit: Unit) -> str:
+    choices = _choices(option)
+    if choices:
+        return "one of " + ", ".join(choices)
+    low, high = limits(option, unit)
+    return f"from {low} to {high}"
+
+
+def _example(page: Garment) -> tuple[str, ...]:
+    lengths = [option for option in page.options if option.kind is Kind.LENGTH]
+    if not lengths:
+        return ()
+    key = lengths[0].key
+    return (f"Example: tapewise draft NAME {page.name} --out my-pattern --set {key}=62",)

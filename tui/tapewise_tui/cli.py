@@ -1,0 +1,59 @@
+"""The command ``tapewise``: no arguments open the app, the rest asks nothing.
+
+Everything a command needs is imported when it runs, so that ``--version`` and
+``--help`` start as fast as the interpreter.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+
+from tapewise_core import __version__
+from tapewise_core.errors import TapewiseError
+
+FINE, LOOK, WRONG = 0, 1, 2
+"""Exit codes: fine; done, but a proof fails or a value is unlikely; wrong input, none written."""
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command and return its exit code; every foreseen fault is one line on stderr."""
+    given = list(sys.argv[1:] if arguments is None else arguments)
+    if given in (["--version"], ["-V"]):
+        print(f"tapewise {__version__}")
+        return FINE
+    try:
+        return _run(given)
+    except TapewiseError as error:
+        print(f"tapewise: {error}", file=sys.stderr)
+        return WRONG
+    except BrokenPipeError:
+        return _closed_pipe()
+    except KeyboardInterrupt:
+        print("tapewise: stopped; nothing half written is left.", file=sys.stderr)
+        return 130
+
+
+def _run(given: list[str]) -> int:
+    if not given:
+        from tapewise_tui.app import run
+
+        return run()
+    from tapewise_tui.parser import parser
+
+    options = parser().parse_args(given)
+    from tapewise_tui import commands
+
+    return commands.run(options)
+
+
+def _closed_pipe() -> int:
+    """Whoever read the output has gone; keep the interpreter from complaining at its end."""
+    import os
+
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    return FINE
+
+
+if __name__ == "__main__":
+    sys.exit(main())

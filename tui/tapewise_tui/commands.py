@@ -1,0 +1,168 @@
+"""What each command does: ask the core's tasks, then print for a person or a machine."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from pathlib import Path
+
+from tapewise_core.errors import OptionError
+from tapewise_core.tasks import people
+from tapewise_core.units import Unit
+from tapewise_tui import telling
+from tapewise_tui.cli import FINE, LOOK
+
+
+def run(options: argparse.Namespace) -> int:
+    """Run the command that was parsed; returns the exit code."""
+    acts = {
+        "demo": demo,
+        "draft": draft,
+        "check": check,
+        "garments": garments,
+        "profiles": profiles,
+        "measure": measure,
+    }
+    return acts[options.command](options)
+
+
+def demo(options: argparse.Namespace) -> int:
+    """Draft the jersey top for the example person into ./tapewise-demo."""
+    made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
+    usual = {"unit": None, "machines": "overlocker,coverstitch", "format": []}
+    return draft(argparse.Namespace(**made, **usual, json=options.json))
+
+
+def draft(options: argparse.Namespace) -> int:
+    """Draft, prove, write and tell."""
+    from tapewise_core.tasks.drafting import draft as drafted_for
+    from tapewise_core.tasks.drafting import machines_named
+    from tapewise_core.tasks.files import save
+
+    profile = people.person(options.person)
+    drafted = drafted_for(
+        profile,
+        options.garment,
+        _asked(options.set),
+        unit=_unit(options),
+        machines=machines_named(options.machines),
+    )
+    findings = people.check(profile, drafted.unit).about(drafted.used)
+    written = save(drafted, Path(options.out), tuple(options.format))
+    if options.json:
+        _print_json(telling.draft_json(drafted, findings, options.out, written))
+    else:
+        print("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
+    loud = any(finding.severity.value == "warning" for finding in findings)
+    return LOOK if drafted.failing or loud else FINE
+
+
+def _asked(settings: list[str]) -> dict[str, str]:
+    """Turn OPTION=VALUE into a mapping; raises OptionError for anything else."""
+    asked: dict[str, str] = {}
+    for setting in settings:
+        key, equals, value = setting.partition("=")
+        if not equals or not key.strip() or not value.strip():
+            raise OptionError(
+                f"--set takes OPTION=VALUE, such as sleeve-length=25, not “{setting}”."
+            )
+        if key.strip() in asked:
+            raise OptionError(f"--set names {key.strip()} twice; name it once.")
+        asked[key.strip()] = value.strip()
+    return asked
+
+
+def _unit(options: argparse.Namespace) -> Unit | None:
+    return Unit(options.unit) if options.unit else None
+
+
+def check(options: argparse.Namespace) -> int:
+    """List what is missing, estimated and unlikely."""
+    profile = people.person(options.person)
+    unit = _unit(options) or profile.unit
+    found = people.check(profile, unit)
+    if options.json:
+        _print_json(telling.check_json(found))
+    else:
+        print("\n".join(telling.check_lines(profile.name, found, unit)))
+    return LOOK if found.unlikely else FINE
+
+
+def garments(options: argparse.Namespace) -> int:
+    """List garments, or one with its options."""
+    from tapewise_core.tasks import shop
+
+    if options.formats:
+        rows = shop.format_list()
+    elif options.name is None:
+        rows = shop.garment_list()
+    elif options.json:
+        _print_json(shop.garment_sheet(options.name))
+        return FINE
+    else:
+        print("\n".join(shop.garment_lines(options.name, _unit(options) or Unit.CM)))
+        return FINE
+    if options.json:
+        _print_json(rows)
+    else:
+        print("\n".join(f"{row['name']}: {row['says']}" for row in rows))
+    return FINE
+
+
+def profiles(options: argparse.Namespace) -> int:
+    """Do one act with the people on file."""
+    act = options.act or "list"
+    if act == "list":
+        entries = people.store.listing()
+        if options.json:
+            _print_json([telling.entry_json(entry) for entry in entries])
+        else:
+            print("\n".join(telling.entry_lines(entries)))
+        return FINE
+    if act == "show":
+        profile = people.person(options.person)
+        if options.json:
+            print(profile.text(), end="")
+        else:
+            print("\n".join(telling.profile_lines(profile, _unit(options) or profile.unit)))
+        return FINE
+    return _keep(act, options)
+
+
+def _keep(act: str, options: argparse.Namespace) -> int:
+    """Copy in, copy out or delete, and say what was done."""
+    if act == "copy-in":
+        name = people.store.copy_in(Path(options.file), replace=options.replace).name
+        done = {"saved": name}
+        says = f"Saved {name}."
+    elif act == "copy-out":
+        path = people.store.copy_out(options.person, Path(options.to), replace=options.replace)
+        done = {"written": str(path)}
+        says = f"Wrote {path}."
+    else:
+        path = people.store.delete(options.person)
+        done = {"deleted": str(path)}
+        says = f"Deleted {options.person}."
+    if options.json:
+        _print_json(done)
+    else:
+        print(says)
+    return FINE
+
+
+def measure(options: argparse.Namespace) -> int:
+    """Print the measuring sheet, or write it to a file."""
+    from tapewise_core.tasks.sheet import measuring_sheet
+    from tapewise_core.tasks.sheet_files import sheet_text, write_sheet
+
+    sheet = measuring_sheet(options.garment, _unit(options) or Unit.CM)
+    if options.out:
+        write_sheet(sheet, Path(options.out))
+        print(f"Wrote {options.out}.")
+    else:
+        print(sheet_text(sheet), end="")
+    return FINE
+
+
+def _print_json(value: object) -> None:
+    print(json.dumps(value, ensure_ascii=False, indent=1, allow_nan=False))

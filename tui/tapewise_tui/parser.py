@@ -1,0 +1,142 @@
+"""What the command line understands."""
+
+from __future__ import annotations
+
+import argparse
+from typing import NoReturn
+
+from tapewise_core import __version__
+
+PERSON = "a saved person's name, an example's, or a profile file (.json)"
+
+
+class Parser(argparse.ArgumentParser):
+    """A parser whose faults are one sentence and exit code 2."""
+
+    def error(self, message: str) -> NoReturn:
+        """Say what is wrong and where help is."""
+        sentence = message[:1].upper() + message[1:]
+        self.exit(2, f"tapewise: {sentence}; see “{self.prog} --help”.\n")
+
+
+def parser() -> argparse.ArgumentParser:
+    """Return the parser with all commands."""
+    top = Parser(
+        prog="tapewise",
+        description="Draft patterns to a person's own measures. Without a command the app opens.",
+        epilog="Example: tapewise draft \"Marta Lindqvist\" jersey-top --out my-top",
+    )
+    top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
+    commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
+    for add in (_demo, _draft, _check, _garments, _profiles, _measure):
+        add(commands)
+    return top
+
+
+Commands = argparse._SubParsersAction  # argparse names no public type for it
+
+
+def _add(
+    commands: Commands[argparse.ArgumentParser], name: str, says: str, example: str
+) -> argparse.ArgumentParser:
+    return commands.add_parser(name, help=says, description=says, epilog=f"Example: {example}")
+
+
+def _machine_readable(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--json", action="store_true", help="print JSON for a machine")
+
+
+def _unit(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "--unit", choices=("cm", "in"), help="what people read, and what bare numbers are in"
+    )
+
+
+def _demo(commands: Commands[argparse.ArgumentParser]) -> None:
+    says = "draft the jersey top for an example person into ./tapewise-demo; asks nothing"
+    command = _add(commands, "demo", says, "tapewise demo")
+    _machine_readable(command)
+
+
+def _draft(commands: Commands[argparse.ArgumentParser]) -> None:
+    example = "tapewise draft ada.json jersey-top --out my-top --set sleeve-length=25 --unit cm"
+    command = _add(commands, "draft", "draft a garment and write its files", example)
+    command.add_argument("person", metavar="PERSON", help=PERSON)
+    command.add_argument("garment", metavar="GARMENT", help="see “tapewise garments”")
+    command.add_argument("--out", required=True, metavar="DIR", help="the folder to write into")
+    command.add_argument(
+        "--set",
+        action="append",
+        default=[],
+        metavar="OPTION=VALUE",
+        help="a style option, as often as wanted; see “tapewise garments GARMENT”",
+    )
+    _unit(command)
+    command.add_argument(
+        "--machines",
+        default="overlocker,coverstitch",
+        metavar="LIST",
+        help="any of overlocker, coverstitch, zigzag, joined by commas",
+    )
+    command.add_argument(
+        "--format",
+        action="append",
+        default=[],
+        metavar="NAME",
+        help="a further format, as often as wanted; see “tapewise garments --formats”",
+    )
+    _machine_readable(command)
+
+
+def _check(commands: Commands[argparse.ArgumentParser]) -> None:
+    says = "list what is missing, estimated and unlikely about a person's measures"
+    command = _add(commands, "check", says, "tapewise check \"Rosa Benítez\"")
+    command.add_argument("person", metavar="PERSON", help=PERSON)
+    _unit(command)
+    _machine_readable(command)
+
+
+def _garments(commands: Commands[argparse.ArgumentParser]) -> None:
+    says = "list the garments, or one garment's options with defaults and limits"
+    command = _add(commands, "garments", says, "tapewise garments jersey-top")
+    command.add_argument("name", nargs="?", metavar="NAME", help="a garment")
+    command.add_argument("--formats", action="store_true", help="list the formats for --format")
+    _unit(command)
+    _machine_readable(command)
+
+
+def _profiles(commands: Commands[argparse.ArgumentParser]) -> None:
+    says = "list, show, copy in, copy out or delete people"
+    command = _add(commands, "profiles", says, "tapewise profiles show \"Marta Lindqvist\"")
+    _machine_readable(command)
+    acts = command.add_subparsers(dest="act", metavar="ACT")
+    _machine_readable(_add(acts, "list", "list everyone on file", "tapewise profiles list"))
+    for act, says, what in (
+        ("show", "show one person's measures", "show \"Marta Lindqvist\""),
+        ("copy-in", "save the person a profile file holds", "copy-in ada.json"),
+        ("copy-out", "write a person to a file or folder", "copy-out Ada ada.json"),
+        ("delete", "delete a saved person", "delete Ada"),
+    ):
+        _act(acts, act, says, f"tapewise profiles {what}")
+
+
+def _act(acts: Commands[argparse.ArgumentParser], act: str, says: str, example: str) -> None:
+    command = _add(acts, act, says, example)
+    argument = "file" if act == "copy-in" else "person"
+    command.add_argument(argument, metavar=argument.upper())
+    if act == "copy-out":
+        command.add_argument("to", metavar="FILE", help="a file to write, or a folder")
+    if act.startswith("copy"):
+        command.add_argument("--replace", action="store_true", help="replace what is there")
+    if act == "show":
+        _unit(command)
+    _machine_readable(command)
+
+
+def _measure(commands: Commands[argparse.ArgumentParser]) -> None:
+    says = "print the measuring sheet, for those who measure first and type later"
+    command = _add(commands, "measure", says, "tapewise measure --print --garment jersey-top")
+    command.add_argument("--print", action="store_true", required=True, help="print the sheet")
+    command.add_argument("--garment", metavar="NAME", help="only what this garment uses")
+    command.add_argument("--out", metavar="FILE", help="write to a .md, .html or .pdf file")
+    _unit(command)

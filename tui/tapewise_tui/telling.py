@@ -1,0 +1,139 @@
+"""Results as lines for a person, and as plain values for a machine."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING
+
+from tapewise_core.measures.body import Origin
+from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.measures.finding import Finding
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.profiles.store import Entry
+from tapewise_core.tasks.people import Check, values_json
+from tapewise_core.units import Unit
+
+if TYPE_CHECKING:
+    from tapewise_core.tasks.drafting import Drafted
+
+Written = Sequence[tuple[str, int]]
+
+
+def draft_lines(
+    drafted: Drafted, findings: Sequence[Finding], folder: str, written: Written
+) -> Iterator[str]:
+    """Say what was made, what was guessed, what fails and what is unlikely."""
+    yield f"{drafted.garment.title} for {drafted.person}, in {folder}:"
+    steps = [name for name, _ in written if name.startswith("steps/")]
+    for name, size in written:
+        if name not in steps:
+            yield f"  {name}  ({max(size // 1024, 1)} kB)"
+    yield f"  steps/ with {len(steps)} pictures"
+    yield ""
+    if drafted.estimated:
+        yield f"Estimated, not measured: {', '.join(drafted.estimated)}."
+    else:
+        yield "Every measure used was taken on the body."
+    yield from drafted.pattern.remarks
+    yield from (f"Unlikely: {finding.says}" for finding in findings)
+    failing = drafted.failing
+    if failing:
+        yield f"{len(failing)} of {len(drafted.proofs)} proofs fail; do not cut yet:"
+        yield from (f"  {proof.name}: {proof.says}" for proof in failing)
+    else:
+        yield f"All {len(drafted.proofs)} proofs hold."
+
+
+def draft_json(
+    drafted: Drafted, findings: Sequence[Finding], folder: str, written: Written
+) -> dict[str, object]:
+    """Return the same for a machine."""
+    from tapewise_core.tasks.record import proof_json
+
+    return {
+        "garment": drafted.garment.name,
+        "person": drafted.person,
+        "folder": folder,
+        "files": [{"name": name, "bytes": size} for name, size in written],
+        "estimated": list(drafted.estimated_keys),
+        "remarks": list(drafted.pattern.remarks),
+        "findings": [finding_json(finding) for finding in findings],
+        "proofs": [proof_json(proof) for proof in drafted.proofs],
+        "holds": not drafted.failing,
+    }
+
+
+def finding_json(finding: Finding) -> dict[str, object]:
+    """Return one finding as plain values."""
+    return {
+        "measures": list(finding.measures),
+        "severity": finding.severity.value,
+        "z": None if finding.z is None else round(finding.z, 2),
+        "slip": finding.slip,
+        "proposed": dict(finding.proposed) if finding.proposed else None,
+        "says": finding.says,
+    }
+
+
+def check_json(found: Check) -> dict[str, object]:
+    """Return a check for a machine."""
+    return {
+        "measures": values_json(found.body.values),
+        "missing": list(found.missing),
+        "findings": [finding_json(finding) for finding in found.findings],
+        "refused": found.refused or None,
+    }
+
+
+def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
+    """Return a check for a person: unlikely first, then missing, then what is there."""
+    yield f"{name}:"
+    for finding in found.findings:
+        word = "unlikely" if finding.severity.value == "warning" else "a little unusual"
+        yield f"  {word}: {finding.says}"
+    if not found.findings:
+        yield "  nothing looks unlikely."
+    if found.refused:
+        yield f"  {found.refused}"
+    missing = [found.body.name(key) for key in found.missing]
+    yield f"  missing: {', '.join(missing)}." if missing else "  nothing is missing."
+    yield ""
+    for key, value in found.body.values.items():
+        off = value.plus_minus
+        spelt = unit.spell(value.cm * 10)
+        if value.origin is Origin.ESTIMATED and off is not None:
+            spelt = f"{unit.number(value.cm * 10)} ± {unit.spell(off * 10)}"
+        grounds = f", {value.how}" if value.how else ""
+        plain = value.origin.value if value.origin is not Origin.ESTIMATED or not grounds else ""
+        yield f"  {found.body.name(key)}: {spelt} ({(plain + grounds).removeprefix(', ')})"
+
+
+def entry_json(entry: Entry) -> dict[str, object]:
+    """Return one person on file for a machine."""
+    return {
+        "name": entry.name,
+        "file": str(entry.path),
+        "example": entry.shipped,
+        "measures": len(entry.profile.measures) if entry.profile else 0,
+        "fault": entry.fault or None,
+    }
+
+
+def entry_lines(entries: Sequence[Entry]) -> Iterator[str]:
+    """Return everyone on file, a line each."""
+    for entry in entries:
+        kind = "example" if entry.shipped else "saved"
+        if entry.profile is None:
+            yield f"{entry.name}: cannot be used: {entry.fault}"
+        else:
+            count = len(entry.profile.measures)
+            yield f"{entry.name}: {kind}, {count} of {len(NAMES)} measures, in {entry.profile.unit}"
+
+
+def profile_lines(profile: Profile, unit: Unit) -> Iterator[str]:
+    """Return a person's measures, a line each."""
+    drawn, site = profile.reference.value, profile.waist_site.value
+    yield f"{profile.name}: estimates drawn from {drawn}; waist found: {site}"
+    for key, reading in profile.measures.items():
+        when = f", {reading.taken.isoformat()}" if reading.taken else ""
+        yield f"  {NAMES[key]}: {unit.spell(reading.value * 10)} ({reading.origin.value}{when})"
