@@ -73,7 +73,7 @@ def label_lines(piece: Piece, number: int, total: int, heading: Heading) -> list
         f"{heading.date}, tapewise {heading.version}",
     ]
     if heading.estimated:
-        lines += _wrapped("estimated, not measured: " + ", ".join(heading.estimated))
+        lines += _listed("estimated, not measured:", heading.estimated)
     return lines
 
 
@@ -81,6 +81,18 @@ def _wrapped(text: str, width: int = 46) -> list[str]:
     import textwrap
 
     return textwrap.wrap(text, width)
+
+
+def _listed(opening: str, items: tuple[str, ...], width: int = 46) -> list[str]:
+    """Items one after another, a line broken only between two of them."""
+    lines = [opening]
+    for i, item in enumerate(items):
+        word = item + ("" if i == len(items) - 1 else ",")
+        if len(lines[-1]) + 1 + len(word) > width:
+            lines.append(word)
+        else:
+            lines[-1] += f" {word}"
+    return lines
 
 
 def set_label(lines: list[str], box: Box, part: str) -> tuple[Words, ...]:

@@ -13,8 +13,11 @@ from tapewise_core.units import MM_PER_INCH
 GAP = 15.0
 """Space between pieces on one sheet [mm]."""
 
-WIDEST = 1000.0
-"""Pieces are laid beside each other up to this width [mm]; a wider one has a row of its own."""
+WIDEST = 1500.0
+"""Pieces are laid beside each other up to this width, about a cloth's [mm]."""
+
+LOW = 0.4
+"""A piece lower than this share of its row starts a new one, rather than leave a hole."""
 
 SQUARES = ((100.0, "100 mm"), (4 * MM_PER_INCH, "4 in"))
 """The squares to measure before cutting: side [mm] and name."""
@@ -25,7 +28,8 @@ def beside(title: str, description: str, drawings: Sequence[Drawing]) -> Drawing
     inks: list[Ink] = []
     x = y = row = right = 0.0
     for drawing in drawings:
-        if x > 0 and x + drawing.box.width > WIDEST:
+        too_wide = x + drawing.box.width > WIDEST
+        if x > 0 and (too_wide or drawing.box.height < LOW * row):
             x, y, row = 0.0, y + row + GAP, 0.0
         shifted = drawing.moved(Vector(x - drawing.box.left, y - drawing.box.top))
         inks += shifted.inks
