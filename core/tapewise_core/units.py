@@ -126,12 +126,12 @@ _AMOUNT = re.compile(
     r"(?P<sign>[-+]?) ?"
     r"(?:(?P<feet>\d{1,2}) ?(?:'|ft|feet|foot) ?)?"
     r"(?:(?P<decimal>\d*[.,]\d+|\d+[.,])"
-    r"|(?:(?P<whole>\d{1,6})(?:[ -](?=\d+/))?)?(?:(?P<top>\d{1,3})/(?P<bottom>\d{1,3}))?)"
+    r"|(?:(?P<whole>\d{1,6})(?![\d/])(?:[ -](?=\d+/))?)?(?:(?P<top>\d{1,3})/(?P<bottom>\d{1,3}))?)"
     r" ?(?P<unit>mm|cm|m|inches|inch|in|\"|'')?\.?"
 )
 _UNIT_MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000)}
 _INCH = Fraction(254, 10)
-_PLAIN = str.maketrans("−–″”“′’⁄∕", "--\"\"\"''//")
+_PLAIN = str.maketrans("−–″”“′’⁄∕", '--"""\'\'//')
 
 
 def parse_length(text: str, unit: Unit, *, signed: bool = False) -> float:

@@ -20,6 +20,9 @@ if TYPE_CHECKING:
 FINE = 0.02
 """Flattening used under a cut line [mm]; well below what scissors can follow."""
 
+STRAIGHT = 1e-4
+"""Points this near to a straight line between their neighbours are left out [mm]."""
+
 MITRE = 3.0
 """A corner longer than this many allowances is blunted, as in the SVG and PDF stroke rules."""
 
@@ -129,7 +132,7 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
                 shapes.append(make_valid(_polygon(patch)))
     whole = unary_union(shapes)
     largest = max(getattr(whole, "geoms", [whole]), key=lambda part: part.area)
-    ring = orient(largest, sign=1.0).exterior.coords[:-1]
+    ring = orient(largest.simplify(STRAIGHT), sign=1.0).exterior.coords[:-1]
     return _tidy([Point(x, y) for x, y in ring])
 
 

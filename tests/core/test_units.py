@@ -1,0 +1,104 @@
+"""Lengths as people type and read them."""
+
+import math
+
+import pytest
+
+from tapewise_core.errors import ReadingError
+from tapewise_core.units import Length, Unit, cm, named, parse_length, parse_number
+
+
+@pytest.mark.parametrize(
+    ("text", "unit", "mm"),
+    [
+        ("92", Unit.CM, 920),
+        ("92,5", Unit.CM, 925),
+        ("92.5 cm", Unit.CM, 925),
+        ('36 1/4"', Unit.CM, 36.25 * 25.4),
+        ("36 1/4 in", Unit.CM, 36.25 * 25.4),
+        ("36.25in", Unit.CM, 36.25 * 25.4),
+        ("36¼", Unit.IN, 36.25 * 25.4),
+        ("36 ¼ ″", Unit.CM, 36.25 * 25.4),
+        ("36-1/4", Unit.IN, 36.25 * 25.4),
+        ("5'6\"", Unit.CM, 66 * 25.4),
+        ("5 ft 6 in", Unit.CM, 66 * 25.4),
+        ("1.65 m", Unit.IN, 1650),
+        ("925 mm", Unit.IN, 925),
+        ("½", Unit.IN, 12.7),
+        ("0", Unit.CM, 0),
+    ],
+)
+def test_a_length_is_read_as_people_write_it(text: str, unit: Unit, mm: float) -> None:
+    """Points, commas, fractions and units of both kinds are understood; bare numbers follow the unit."""
+    assert parse_length(text, unit) == pytest.approx(mm, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["", "  ", "tall", "nan", "inf", "1e3", "36 1/0", "3 4", "92 5", "12..5", "1/2/3", "9,5,1", "--3"],
+)
+def test_what_is_not_a_length_is_refused_with_a_sentence(text: str) -> None:
+    """The sentence quotes what was typed and shows what would be right."""
+    with pytest.raises(ReadingError, match="type") as caught:
+        parse_length(text, Unit.CM)
+    assert str(caught.value).endswith((".", "cm."))
+
+
+def test_a_minus_is_refused_unless_a_length_may_be_negative() -> None:
+    """Ease may be negative, a measure may not."""
+    assert parse_length("−4", Unit.CM, signed=True) == -40
+    with pytest.raises(ReadingError, match="below zero"):
+        parse_length("-4", Unit.CM)
+
+
+def test_inches_are_spelt_to_the_eighth_and_below_one_inch_to_the_sixteenth() -> None:
+    """An allowance of 8 mm read as 3/8 in would be 1.5 mm too wide on every seam."""
+    assert Unit.IN.spell(250) == "9 7/8 in"
+    assert Unit.IN.spell(8) == "5/16 in"
+    assert Unit.IN.spell(0) == "0 in"
+    assert Unit.IN.spell(-25.4) == "−1 in"
+    assert Unit.CM.spell(-0.01) == "0 cm"
+
+
+@pytest.mark.parametrize("unit", list(Unit))
+def test_what_is_spelt_reads_back_within_the_unit_s_grain(unit: Unit) -> None:
+    """Nothing is lost between screen and keyboard but the rounding that is promised."""
+    for tenth in range(1, 3000, 7):
+        mm = tenth / 3
+        assert abs(parse_length(unit.spell(mm), unit) - mm) <= unit.grain + 1e-9
+
+
+def test_a_length_tells_its_working_in_the_reader_s_unit() -> None:
+    """The same draft reads in centimetres and in inches."""
+    quarter = (named("hip", 960) + cm(4)) / 4
+    assert quarter.tell(Unit.CM) == "(hip + 4 cm) ÷ 4 = 25 cm"
+    assert quarter.tell(Unit.IN) == "(hip + 1 5/8 in) ÷ 4 = 9 7/8 in"
+
+
+def test_adding_nothing_leaves_the_working_as_it_was() -> None:
+    """Ease of zero is not told."""
+    assert (named("bust", 920) + cm(0)).tell(Unit.CM) == "bust = 92 cm"
+
+
+def test_negative_ease_is_told_as_taken_away() -> None:
+    """A person reads minus, not plus minus."""
+    assert (named("bust", 920) + cm(-4)).tell(Unit.CM) == "bust − 4 cm = 88 cm"
+
+
+def test_lengths_compare_by_size_alone() -> None:
+    """The working plays no part in which is longer."""
+    assert Length(10, ("a",)) < Length(11, ("b",))
+    assert Length(10, ("a",)) == Length(10, ("b",))
+
+
+@pytest.mark.parametrize("text", ["", "many", "nan", "inf", "1/2"])
+def test_a_number_that_is_none_is_refused(text: str) -> None:
+    """Ratios and percentages are finite numbers."""
+    with pytest.raises(ReadingError):
+        parse_number(text)
+
+
+def test_a_percentage_may_carry_its_sign() -> None:
+    """People write 50 % as readily as 50."""
+    assert parse_number("50 %") == 50
+    assert math.isclose(parse_number("0,83"), 0.83)
