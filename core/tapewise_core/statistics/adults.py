@@ -17,7 +17,7 @@ SMALL = -2.0
 """Beside a small height, other measures so many spreads below the mean are a child's too."""
 INCH = 2.54
 """Centimetres."""
-MOST = 0.8
+MOST = 0.75
 """A whole form is taken to be in the wrong unit if that explains so much of it."""
 
 

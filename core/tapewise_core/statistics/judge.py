@@ -14,6 +14,9 @@ from tapewise_core.statistics.population import Population, population
 from tapewise_core.statistics.slips import Kind, Slip, named
 from tapewise_core.units import Unit
 
+USUAL = 1.4
+"""Nearer than so many spreads to what the others suggest, a value is usual (practice)."""
+
 
 def judge(
     known: Mapping[str, float],
@@ -41,16 +44,17 @@ def findings_in(
     whole = _whole_form(people, known, confirmed, unit)
     if whole is not None:
         return (whole,)
-    doubted = tuple(_one_by_one(people, known, confirmed, unit))
-    named_already = frozenset(key for finding in doubted for key in finding.measures)
-    return (*doubted, *_contradicting(known, confirmed, unit, named_already))
+    body = given(known, people)
+    doubted = tuple(_one_by_one(body, known, confirmed, unit))
+    silent = confirmed.union(*(finding.measures for finding in doubted))
+    return (*doubted, *_contradicting(body, known, silent, unit))
 
 
 def _one_by_one(
-    people: Population, known: Mapping[str, float], confirmed: frozenset[str], unit: Unit
+    body: Given, known: Mapping[str, float], confirmed: frozenset[str], unit: Unit
 ) -> Iterator[Finding]:
     """Set aside the worst reading until the rest agree, then judge each of those by the rest."""
-    body, doubted = given(known, people), list[tuple[Doubt, Slip | None]]()
+    doubted: list[tuple[Doubt, Slip | None]] = []
     while doubt := worst(body, HINT):
         body = doubt.rest
         if doubt.key not in confirmed:
@@ -138,19 +142,21 @@ def _whole_form(
 
 
 def _contradicting(
-    known: Mapping[str, float],
-    confirmed: frozenset[str],
-    unit: Unit,
-    named_already: frozenset[str],
+    body: Given, known: Mapping[str, float], silent: frozenset[str], unit: Unit
 ) -> Iterator[Finding]:
     """Yield what no adult has and what can't go together, once for each measure.
 
-    A confirmed value stays quiet, and so does a pair of which one is confirmed.
+    A confirmed value stays quiet, and so does what it is compared with. So does a mere hint
+    when the model finds all of its measures usual beside the others, as a waist larger than
+    the hip is on a full man.
     """
     from tapewise_core.measures.plausible import contradictions, out_of_range
 
-    silent = set(named_already | confirmed)
+    said = set(silent)
     for finding in (*out_of_range(known, unit), *contradictions(known, unit)):
-        if silent.isdisjoint(finding.measures):
-            silent.update(finding.measures)
+        is_usual = all(abs(body.z(key)) < USUAL for key in finding.measures if key in body.keys)
+        if said.isdisjoint(finding.measures) and not (
+            finding.severity is Severity.HINT and is_usual
+        ):
+            said.update(finding.measures)
             yield finding

@@ -14,12 +14,12 @@ from tapewise_core.units import Unit
 
 FITS = 2.5
 """A corrected value has to lie within so many spreads of what the others suggest."""
-LIKELIER = math.log(20)
+LIKELIER = math.log(100)
 """And the slip has to explain what was typed so much better than chance does (a logarithm)."""
 CLEARLY = math.log(3)
 """The best explanation has to be so much likelier than the next, or none is named."""
-RARER = 1.5
-"""How much less a swap counts, because one of many partners may fit by chance (practice)."""
+RARER = math.log(20)
+"""How much less a swap or a repeat counts, since one of a score of partners fits by chance."""
 STEP = 0.5
 """The steps in which a tape is read [cm]."""
 
@@ -93,7 +93,7 @@ def _twice(doubt: Doubt, known: Mapping[str, float]) -> Weighed:
             people = doubt.body.population
             steps = people.unscaled(doubt.key, mean + spread * doubt.wider)
             steps = (steps - people.unscaled(doubt.key, mean)) / STEP
-            gain = doubt.far**2 / 2 + math.log(steps * math.sqrt(2 * math.pi) / len(alike))
+            gain = doubt.far**2 / 2 + math.log(steps * math.sqrt(2 * math.pi)) - RARER
             yield gain, Slip(Kind.TWICE, (doubt.key, other), None)
 
 
@@ -110,14 +110,14 @@ def _meant(key: str, cm: float, unit: Unit) -> Iterator[tuple[Kind, float]]:
         yield Kind.HALF, cm * 2
     yield Kind.DECIMAL, cm * 10
     yield Kind.DECIMAL, cm / 10
-    for swapped in _digits_swapped(cm / _size(unit)):
+    for swapped in digits_swapped(cm / _size(unit)):
         yield Kind.DIGITS, swapped * _size(unit)
 
 
-def _digits_swapped(number: float) -> Iterator[float]:
+def digits_swapped(number: float) -> Iterator[float]:
     """Yield a number with two neighbours among its whole digits exchanged.
 
-    >>> list(_digits_swapped(136.5)), list(_digits_swapped(88.0))
+    >>> list(digits_swapped(136.5)), list(digits_swapped(88.0))
     ([316.5, 163.5], [])
     """
     whole = int(number)

@@ -32,25 +32,32 @@ def model_of(folder: Path) -> dict[str, Any]:
         "version": 1,
         "sources": _sources(sizes),
         "cautions": list(CAUTIONS),
+        **described(_populations(joints)),
+    }
+
+
+def described(populations: dict[str, Joint]) -> dict[str, Any]:
+    """Return populations by name as the model keeps them, with what is common to all."""
+    return {
         "keys": list(fields.FIELDS),
         "logs": sorted(fields.LOGS),
         "home_noise": [fields.HOME_NOISE.get(key, 0.0) for key in fields.FIELDS],
         "definition_noise": [fields.DEFINITION_NOISE.get(key, 0.0) for key in fields.FIELDS],
-        "populations": populations(joints),
+        "populations": {name: _plain(joint) for name, joint in populations.items()},
     }
 
 
-def populations(joints: dict[str, Joint]) -> dict[str, dict[str, Any]]:
-    """Return mean and covariance for each reference and each waist site."""
+def _populations(joints: dict[str, Joint]) -> dict[str, Joint]:
+    """Return the joint for each reference and each waist site."""
     stored = {}
     for site in SITES:
         women, men = (at_site(joints[sex], site) for sex in SEXES)
-        for reference, joint in (("women", women), ("men", men), ("not said", mixed(women, men))):
-            stored[f"{reference}, {site}"] = plain(joint)
+        both = {"women": women, "men": men, "not said": mixed(women, men)}
+        stored.update({f"{reference}, {site}": joint for reference, joint in both.items()})
     return stored
 
 
-def plain(joint: Joint) -> dict[str, Any]:
+def _plain(joint: Joint) -> dict[str, Any]:
     """Return a joint as plain numbers, the lower triangle of its covariance row by row."""
     rows, columns = np.tril_indices(len(joint.mean))
     return {

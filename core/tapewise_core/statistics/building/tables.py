@@ -34,7 +34,7 @@ class Soldiers:
             {key: column[chosen] for key, column in self.navel.items()},
         )
 
-    def at(self, share: float) -> dict[str, Floats]:
+    def at(self, share: float | Floats) -> dict[str, Floats]:
         """Return the people with the waist a share of the way from the narrowest to the navel."""
         return {
             key: column + share * (self.navel[key] - column)
