@@ -7,9 +7,11 @@ from dataclasses import dataclass
 from itertools import count, pairwise, product
 from string import ascii_uppercase
 
+from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.grid import Cell, Grid, line_of
+from tapewise_core.paper.packing import ink_box
 
 _SHARES = (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88)
 """Places along an edge where its letter may stand, best first."""
@@ -66,6 +68,22 @@ def letters(canvas: Drawing, grid: Grid, cells: Sequence[Cell]) -> dict[Edge, Jo
             along = _free(inked, start, Vector(1, 0), grid.width)
             pairs[(row, column), (row + 1, column)] = Join(next(names), along)
     return pairs
+
+
+def crossed(pairs: Mapping[Edge, Join], pieces: Sequence[Drawing], grid: Grid) -> dict[Edge, Join]:
+    """Return the joins whose edge a piece runs across; other pages stay apart."""
+    spans = [_span(ink_box(piece), grid) for piece in pieces]
+    return {
+        edge: join
+        for edge, join in pairs.items()
+        if any(edge[0] in span and edge[1] in span for span in spans)
+    }
+
+
+def _span(box: Box, grid: Grid) -> set[Cell]:
+    first = grid.cell(Point(box.left, box.top))
+    last = grid.cell(Point(box.right, box.bottom))
+    return set(product(range(first[0], last[0] + 1), range(first[1], last[1] + 1)))
 
 
 _BIN = 4.0

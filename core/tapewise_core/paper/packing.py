@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 
 from tapewise_core.geometry.outline import Box, box_of
@@ -71,17 +71,32 @@ def overlaps(box: Box, others: Iterable[Box]) -> bool:
 def filled_strip(drawings: Sequence[Drawing], width: float) -> list[Drawing]:
     """Return the drawings laid out in a strip [mm], every one as near its beginning as it goes.
 
-    Largest first; each must fit the width. The result keeps the order given.
+    Each must fit the width. Largest first, tallest first and widest first are
+    tried, and the shortest strip taken. The result keeps the order given.
     """
     boxes = [ink_box(drawing) for drawing in drawings]
-    largest = sorted(range(len(boxes)), key=lambda i: (-boxes[i].width * boxes[i].height, i))
-    placed: dict[int, Box] = {}
-    for index in largest:
-        placed[index] = _first_free(boxes[index], list(placed.values()), width)
+    rules = (lambda box: box.width * box.height, _height, _width)
+    tries = [_strip(boxes, width, rule) for rule in rules]
+    best = min(tries, key=lambda places: max((box.bottom for box in places), default=0.0))
     return [
-        moved_to(drawing, placed[index].left, placed[index].top)
-        for index, drawing in enumerate(drawings)
+        moved_to(drawing, box.left, box.top) for drawing, box in zip(drawings, best, strict=True)
     ]
+
+
+def _height(box: Box) -> float:
+    return box.height
+
+
+def _width(box: Box) -> float:
+    return box.width
+
+
+def _strip(boxes: Sequence[Box], width: float, size: Callable[[Box], float]) -> list[Box]:
+    """Where the boxes go, taken in order of a size from the greatest down."""
+    placed: dict[int, Box] = {}
+    for index in sorted(range(len(boxes)), key=lambda i: (-size(boxes[i]), i)):
+        placed[index] = _first_free(boxes[index], list(placed.values()), width)
+    return [placed[index] for index in range(len(boxes))]
 
 
 def _first_free(box: Box, placed: Sequence[Box], width: float) -> Box:

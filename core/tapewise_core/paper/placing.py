@@ -27,11 +27,14 @@ class Layout:
     pages: int
 
 
-def placed(drawings: Sequence[Drawing], grid: Grid) -> Layout:
-    """Return the drawings placed on the grid: fewest avoidable splits first, then fewest pages."""
+def placed(drawings: Sequence[Drawing], grid: Grid, *, thorough: bool = False) -> Layout:
+    """Return the drawings placed on the grid: fewest avoidable splits first, then fewest pages.
+
+    ``thorough`` tries more orders, for few and costly pages.
+    """
     shapes = [Shape(drawing, grid) for drawing in drawings]
     columns = _columns(shapes, grid)
-    tries = [_Try(grid, columns).run(shapes, order) for order in _orders(shapes)]
+    tries = [_Try(grid, columns).run(shapes, order) for order in _orders(shapes, thorough)]
     return min(tries, key=lambda layout: (layout.splits, layout.pages))
 
 
@@ -43,12 +46,18 @@ def _columns(shapes: Sequence[Shape], grid: Grid) -> int:
     return max(1, fits, round(math.sqrt(total) / grid.width))
 
 
-def _orders(shapes: Sequence[Shape]) -> list[list[int]]:
-    """Largest first, and tallest first."""
-    areas = [(-shape.box.width * shape.box.height, i) for i, shape in enumerate(shapes)]
-    heights = [(-shape.box.height, i) for i, shape in enumerate(shapes)]
-    orders = [[i for _, i in sorted(sizes)] for sizes in (areas, heights)]
-    return orders[:1] if orders[0] == orders[1] else orders
+def _orders(shapes: Sequence[Shape], thorough: bool) -> list[list[int]]:
+    """Largest first, and tallest first; if asked also widest first, and longest side first."""
+    sizes = [(shape.box.width, shape.box.height) for shape in shapes]
+    rules = [[-w * h for w, h in sizes], [-h for _, h in sizes]]
+    if thorough:
+        rules += [[-w for w, _ in sizes], [-max(size) for size in sizes]]
+    orders: list[list[int]] = []
+    for rule in rules:
+        order = [i for _, i in sorted(zip(rule, range(len(rule)), strict=True))]
+        if order not in orders:
+            orders.append(order)
+    return orders
 
 
 class _Try:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from tapewise_core.errors import OptionError
@@ -11,8 +11,8 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.furniture import STRIP, Label, furniture
 from tapewise_core.paper.grid import Cell, Grid, carrying
-from tapewise_core.paper.joins import Neighbours, letters
-from tapewise_core.paper.packing import ink_box, joined
+from tapewise_core.paper.joins import Edge, Join, Neighbours, crossed, letters
+from tapewise_core.paper.packing import ink_box, joined, turned
 from tapewise_core.paper.page_map import page_map
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.placing import Layout, placed
@@ -70,14 +70,22 @@ class Paging:
                 f"printed; choose one from {LEAST_OVERLAP:g} to {int(room / 2)} mm."
             )
 
-    def window(self, cell: Cell) -> Window:
-        """Return the part of the canvas one page shows, and where."""
+    def window(self, cell: Cell, shown: Box) -> Window:
+        """Return the part of the canvas one page shows, and where.
+
+        ``shown`` says how far it reaches beyond the cell, side by side [mm].
+        """
         row, column = cell
         grid = self.grid()
-        left, top = column * grid.width - self.trim, row * grid.height - self.trim
-        right = left + grid.width + self.overlap
-        bottom = top + grid.height + self.overlap
-        return Window(Box(left, top, right, bottom), Point(self.margin, self.margin))
+        left, top = column * grid.width, row * grid.height
+        seen = Box(
+            left - shown.left,
+            top - shown.top,
+            left + grid.width + shown.right,
+            top + grid.height + shown.bottom,
+        )
+        own = self.own()
+        return Window(seen, Point(own.left - shown.left, own.top - shown.top))
 
     def own(self) -> Box:
         """Return the page's own cell, on the page."""
@@ -97,31 +105,68 @@ def tiled(pattern: PatternSet, page: PageSize, margin: float, overlap: float) ->
 
 
 def large(pattern: PatternSet, page: PageSize, margin: float, overlap: float) -> Prints:
-    """Return large sheets on which a piece is split only if it is larger than the sheet."""
+    """Return large sheets; a piece is split only if it is larger than the sheet.
+
+    Long narrow pieces are also tried lying the other way, since a sheet costs money.
+    """
     paging = Paging(page, margin, overlap)
-    pieces = [replace(piece, whole=(ink_box(piece),)) for piece in (*pattern.pieces, squares())]
-    return _prints(pattern, paging, placed(pieces, paging.grid()))
+    pieces = [*pattern.pieces, squares()]
+    ways = [pieces, [turned(piece) if _slender(piece) else piece for piece in pieces]]
+    tries = [
+        placed([_unsplit(piece) for piece in way], paging.grid(), thorough=True) for way in ways
+    ]
+    layout = min(tries, key=lambda found: (found.splits, found.pages))
+    return _prints(pattern, paging, layout, apart=True)
 
 
-def _prints(pattern: PatternSet, paging: Paging, layout: Layout) -> Prints:
+def _unsplit(piece: Drawing) -> Drawing:
+    return replace(piece, whole=(ink_box(piece),))
+
+
+def _slender(piece: Drawing) -> bool:
+    box = ink_box(piece)
+    return box.width > 3 * box.height or box.height > 3 * box.width
+
+
+def _prints(pattern: PatternSet, paging: Paging, layout: Layout, *, apart: bool = False) -> Prints:
+    """The canvas and its pages; ``apart`` joins only those that share a piece."""
+    grid = paging.grid()
     canvas = joined(pattern.title, pattern.description, layout.pieces, paging.overlap)
-    cells = carrying(canvas.inks, paging.grid())
-    sheets = _sheets(pattern, paging, canvas, cells)
+    cells = carrying(canvas.inks, grid)
+    pairs = letters(canvas, grid, cells)
+    if apart:
+        pairs = crossed(pairs, layout.pieces, grid)
+    sheets = _sheets(pattern, paging, cells, pairs)
     return Prints(pattern.title, pattern.person, pattern.description, canvas, sheets)
 
 
 def _sheets(
-    pattern: PatternSet, paging: Paging, canvas: Drawing, cells: Sequence[Cell]
+    pattern: PatternSet, paging: Paging, cells: Sequence[Cell], pairs: Mapping[Edge, Join]
 ) -> tuple[Sheet, ...]:
-    pairs = letters(canvas, paging.grid(), cells)
     sheets = []
     for number, cell in enumerate(cells, 1):
         row, column = cell
         name = f"row {row + 1}, column {column + 1}"
-        around = Neighbours.of(cell, pairs)
         place = f"{name} · page {number} of {len(cells)} · print at 100 %"
         label = Label(place, pattern.label())
+        around = Neighbours.of(cell, pairs)
         inks = furniture(paging.own(), paging.trim, paging.glue, around, label)
+        window = paging.window(cell, _shown(cell, cells, around, paging))
         page = paging.page
-        sheets.append(Sheet(name, page.width, page.height, tuple(inks), paging.window(cell)))
+        sheets.append(Sheet(name, page.width, page.height, tuple(inks), window))
     return tuple(sheets)
+
+
+def _shown(cell: Cell, cells: Sequence[Cell], around: Neighbours, paging: Paging) -> Box:
+    """How far a page shows ink beyond its cell: nothing of a neighbour it is not joined to."""
+    row, column = cell
+
+    def reach(length: float, join: Join | None, neighbour: Cell) -> float:
+        return 0.0 if join is None and neighbour in cells else length
+
+    return Box(
+        reach(paging.trim, around.left, (row, column - 1)),
+        reach(paging.trim, around.above, (row - 1, column)),
+        reach(paging.glue, around.right, (row, column + 1)),
+        reach(paging.glue, around.below, (row + 1, column)),
+    )

@@ -30,7 +30,7 @@ nav a { margin-right: 1.25em; }
 section { border-top: 2px solid #111; margin-top: 2.5rem; }
 .pieces { display: grid; grid-template-columns: repeat(auto-fill, minmax(11rem, 1fr)); gap: 1rem; }
 figure { margin: 0; break-inside: avoid; }
-figure svg { display: block; width: 100%; height: auto; max-height: 20rem; }
+figure svg { display: block; box-sizing: border-box; width: 100%; height: auto; max-height: 20rem; }
 .pieces path { vector-effect: non-scaling-stroke; stroke-width: 1.2px; }
 .pieces text, .pieces .scale { display: none; }
 .step { break-inside: avoid; margin: 1.25rem 0; }

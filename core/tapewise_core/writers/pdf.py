@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
+from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Layer, Words
+from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, Words
 from tapewise_core.paper.look import NAMES, PRINTED, Look
 from tapewise_core.paper.safe import checked
 from tapewise_core.paper.sheet import Prints, Sheet, Window
@@ -17,15 +19,14 @@ from tapewise_core.writers.pdf_pen import POINTS, PdfPen
 if TYPE_CHECKING:
     from reportlab.pdfgen.canvas import Canvas
 
-FORM = "pattern"
-
 
 def pdf(prints: Prints, look: Look = PRINTED) -> bytes:
     """Return the sheets as one PDF file.
 
-    The canvas is stored once, in layers, and every page shows its share of
-    it. The same prints give the same bytes. Raises DraftError for a line that
-    is nowhere.
+    The canvas's lines are stored once, in layers, and every page shows its
+    share of them; words are stored page by page, so that a search finds them
+    where they are seen. The same prints give the same bytes. Raises DraftError
+    for a line that is nowhere.
     """
     return _Book(prints, look).bytes()
 
@@ -44,13 +45,14 @@ class _Book:
         first = prints.sheets[0]
         size = (first.width * POINTS, first.height * POINTS)
         self.page: Canvas = Canvas(self.file, pagesize=size, invariant=1, pageCompression=1)
+        self.raw: Any = self.page
         self.lettering = Lettering()
         self.pen = PdfPen(self.page, look, self.lettering)
 
     def bytes(self) -> bytes:
         """Write everything and return the file."""
         self._information()
-        self._form(self.prints.canvas)
+        self._forms()
         for sheet in self.prints.sheets:
             self.lettering.note(sheet.inks)
         for number, sheet in enumerate(self.prints.sheets):
@@ -69,23 +71,34 @@ class _Book:
         page.setViewerPreference("PrintScaling", "None")
         page.setViewerPreference("Duplex", "Simplex")
 
-    def _form(self, canvas: Drawing) -> None:
-        """The whole canvas, once; each layer can be hidden in a reader that knows layers."""
-        box, page = canvas.box, self.page
-        layers = [layer for layer in Layer if any(ink.layer is layer for ink in canvas.inks)]
-        resources = _layers(page, layers)
+    def _forms(self) -> None:
+        """The canvas's lines once, and for each page the words it shows."""
+        canvas = self.prints.canvas
+        used = {ink.layer for ink in canvas.inks}
+        self.layers = [layer for layer in Layer if layer in used]
+        self.groups = _declared(self.page, self.layers)
+        self._form("lines", [ink for ink in canvas.inks if isinstance(ink, Stroke)])
+        words = [ink for ink in canvas.inks if isinstance(ink, Words)]
+        for number, sheet in enumerate(self.prints.sheets):
+            if sheet.window:
+                seen = sheet.window.seen
+                self._form(f"words{number}", [ink for ink in words if _meets(ink, seen)])
+
+    def _form(self, name: str, inks: Sequence[Ink]) -> None:
+        """Ink on the canvas; each layer can be hidden in a reader that knows layers."""
+        box, raw = self.prints.canvas.box, self.raw
         left, low, right, high = (
             edge * POINTS for edge in (box.left, -box.bottom, box.right, -box.top)
         )
-        raw: Any = page
-        raw.beginForm(FORM, left, low, right, high)
-        for number, layer in enumerate(layers):
-            raw._code.append(f"/OC /OC{number} BDC")
-            for ink in canvas.inks:
-                if ink.layer is layer:
+        raw.beginForm(name, left, low, right, high)
+        for number, layer in enumerate(self.layers):
+            members = [ink for ink in inks if ink.layer is layer]
+            if members:
+                raw._code.append(f"/OC /OC{number} BDC")
+                for ink in members:
                     self.pen.draw(ink, 0.0)
-            raw._code.append("EMC")
-        page.endForm(Resources=resources)
+                raw._code.append("EMC")
+        raw.endForm(Resources=_resources(self.groups))
 
     def _sheet(self, sheet: Sheet, number: int) -> None:
         page, height = self.page, sheet.height
@@ -96,7 +109,7 @@ class _Book:
             page.setFillColor(self.look.paper)
             page.rect(0, 0, sheet.width * POINTS, height * POINTS, stroke=0, fill=1)
         if sheet.window:
-            self._show(sheet.window, height)
+            self._show(sheet.window, height, number)
         drawn = checked(Drawing(sheet.name, "", self.prints.canvas.box, sheet.inks))
         for ink in drawn.inks:
             self.pen.draw(ink, height)
@@ -104,7 +117,7 @@ class _Book:
             self._missing(sheet)
         page.showPage()
 
-    def _show(self, window: Window, height: float) -> None:
+    def _show(self, window: Window, height: float, number: int) -> None:
         page, seen, at = self.page, window.seen, window.at
         page.saveState()
         frame = page.beginPath()
@@ -112,7 +125,8 @@ class _Book:
         frame.rect(at.x * POINTS, foot * POINTS, seen.width * POINTS, seen.height * POINTS)
         page.clipPath(frame, stroke=0, fill=0)
         page.translate((at.x - seen.left) * POINTS, (height - at.y + seen.top) * POINTS)
-        page.doForm(FORM)
+        page.doForm("lines")
+        page.doForm(f"words{number}")
         page.restoreState()
 
     def _missing(self, sheet: Sheet) -> None:
@@ -123,18 +137,19 @@ class _Book:
             self.pen.draw(Words(said, at, 2.4, layer=Layer.TEXT), sheet.height)
 
 
-def _layers(page: Canvas, layers: list[Layer]) -> Any:
-    """Declare optional content groups and return the resources that name them in the form.
+def _meets(words: Words, seen: Box) -> bool:
+    """Say whether words may be seen through a window."""
+    box = box_of(words.corners())
+    across = box.left < seen.right and box.right > seen.left
+    return across and box.top < seen.bottom and box.bottom > seen.top
 
-    The library has no public way to declare them; a test counts them in the file.
+
+def _declared(page: Canvas, layers: Sequence[Layer]) -> list[Any]:
+    """Declare optional content groups, one a layer, and return references to them.
+
+    The library has no public way to do this; a test counts them in the file.
     """
-    from reportlab.pdfbase.pdfdoc import (
-        PDFArray,
-        PDFDictionary,
-        PDFName,
-        PDFResourceDictionary,
-        PDFString,
-    )
+    from reportlab.pdfbase.pdfdoc import PDFArray, PDFDictionary, PDFName, PDFString
 
     raw: Any = page
     document = raw._doc
@@ -148,6 +163,13 @@ def _layers(page: Canvas, layers: list[Layer]) -> Any:
     catalog.__NoDefault__ = [*catalog.__NoDefault__, "OCProperties"]
     state = PDFDictionary({"Order": order, "ON": order})
     catalog.OCProperties = PDFDictionary({"OCGs": order, "D": state})
+    return groups
+
+
+def _resources(groups: Sequence[Any]) -> Any:
+    """Return what a form needs to name its layers."""
+    from reportlab.pdfbase.pdfdoc import PDFResourceDictionary
+
     resources: Any = PDFResourceDictionary()
     resources.basicFonts()
     resources.Properties = {f"OC{i}": group for i, group in enumerate(groups)}
