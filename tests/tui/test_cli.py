@@ -1,0 +1,226 @@
+"""The command line as people and machines use it."""
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from tapewise_tui.cli import main
+
+FILES = {"pattern.svg", "instructions.md", "checklist.md", "draft.json"}
+
+
+@pytest.fixture(autouse=True)
+def own_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """Every test has a working folder and a data folder of its own."""
+    monkeypatch.setenv("TAPEWISE_DATA", str(tmp_path / "data"))
+    monkeypatch.chdir(tmp_path)
+    return tmp_path
+
+
+def write(path: Path, **measures: float) -> Path:
+    """Write a profile file with some measures [cm]."""
+    content = {
+        "format": "tapewise profile",
+        "version": 1,
+        "name": "Ada Test",
+        "measures": {key: {"value": value} for key, value in measures.items()},
+    }
+    path.write_text(json.dumps(content))
+    return path
+
+
+def run(*arguments: str) -> int:
+    """Run one command; argparse leaves by SystemExit."""
+    try:
+        return main(arguments)
+    except SystemExit as left:
+        return int(left.code or 0)
+
+
+def test_demo_writes_every_file_and_names_what_was_estimated(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """It asks nothing, ends well and prints what it made."""
+    assert run("demo") == 0
+    made = own_folder / "tapewise-demo"
+    assert {path.name for path in made.iterdir() if path.is_file()} >= FILES
+    assert {path.stem for path in (made / "pieces").iterdir()} == {"back", "front", "neckband"}
+    assert len(list((made / "steps").iterdir())) > 20
+    said = capsys.readouterr().out
+    assert "Estimated, not measured: armscye depth" in said
+    assert "±" in said
+
+
+def test_demo_may_be_made_again(own_folder: Path) -> None:
+    """A second run replaces its own files and leaves others alone."""
+    run("demo")
+    (own_folder / "tapewise-demo" / "mine.txt").write_text("keep")
+    assert run("demo") == 0
+    assert (own_folder / "tapewise-demo" / "mine.txt").read_text() == "keep"
+
+
+def test_the_record_names_what_was_measured_and_what_was_not(own_folder: Path) -> None:
+    """draft.json carries origin and interval for each measure used."""
+    run("demo")
+    record = json.loads((own_folder / "tapewise-demo" / "draft.json").read_text())
+    assert record["format"] == "tapewise draft"
+    assert record["measures"]["bust"]["origin"] == "measured"
+    low, high = record["measures"]["armscye_depth"]["interval"]
+    assert low < record["measures"]["armscye_depth"]["value"] < high
+    written = {str(p.relative_to(own_folder / "tapewise-demo")) for p in own_folder.rglob("*.*")
+               if p.is_file() and "tapewise-demo" in p.parts}  # fmt: skip
+    assert set(record["files"]) == written
+
+
+def test_draft_reads_a_profile_file_and_speaks_json(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """What a script needs: files, proofs and findings on stdout, nothing else."""
+    file = write(own_folder / "ada.json", height=167, bust=92, waist=74, hip=99)
+    assert run("draft", str(file), "jersey-top", "--out", "top", "--json") == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["holds"] is True
+    assert "head" in told["estimated"]
+    assert {row["name"] for row in told["files"]} >= FILES
+
+
+def test_bare_numbers_are_in_the_unit_asked_for(own_folder: Path) -> None:
+    """A sleeve of 10 in inches is 25.4 cm in the record."""
+    file = write(own_folder / "ada.json", bust=92, waist=74, hip=99)
+    run("draft", str(file), "jersey-top", "--out", "t", "--unit", "in", "--set", "sleeve-length=10")
+    record = json.loads((own_folder / "t" / "draft.json").read_text())
+    assert record["options"]["sleeve-length"] == 25.4
+    assert " in" in (own_folder / "t" / "instructions.md").read_text()
+
+
+def test_a_failing_proof_is_exit_code_1_and_says_what_would_mend_it(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The files are there, the warning is loud."""
+    file = write(own_folder / "ada.json", bust=92, waist=74, hip=99, head=57, neck=30)
+    arguments = ("--set", "stretch=15", "--set", "neck-depth=6", "--set", "ease=4")
+    assert run("draft", str(file), "jersey-top", "--out", "t", *arguments) == 1
+    said = capsys.readouterr().out
+    assert "head through the neck" in said
+    assert "Widen neck-half-width by" in said
+    assert (own_folder / "t" / "draft.json").exists()
+
+
+def test_an_unlikely_value_is_exit_code_1_and_named(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Half a hip is drafted as asked, and said."""
+    file = write(own_folder / "ada.json", height=167, bust=92, waist=74, hip=49.5)
+    assert run("check", str(file), "--json") == 1
+    told = json.loads(capsys.readouterr().out)
+    assert any("hip" in finding["measures"] for finding in told["findings"])
+    assert set(told) >= {"measures", "missing", "findings"}
+    assert "neck" in told["missing"]
+    assert told["measures"]["neck"]["origin"] == "estimated"
+
+
+@pytest.mark.parametrize(
+    "arguments",
+    [
+        ("draft", "Nobody Known", "jersey-top", "--out", "t"),
+        ("draft", "Marta Lindqvist", "ball-gown", "--out", "t"),
+        ("draft", "Marta Lindqvist", "jersey-top"),
+        ("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--set", "sleeve-length"),
+        ("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--set", "nonsense=3"),
+        ("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--set", "neck-depth=deep"),
+        ("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--set", "neck-depth=99"),
+        ("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--set", "body-length=26"),
+        (
+            "draft",
+            "Marta Lindqvist",
+            "jersey-top",
+            "--out",
+            "t",
+            "--set",
+            "ease=1",
+            "--set",
+            "ease=2",
+        ),
+        ("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--unit", "ell"),
+        ("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--machines", "loom"),
+        ("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--format", "parchment"),
+        ("check", "missing.json"),
+        ("garments", "ball-gown"),
+        ("profiles", "delete", "Marta Lindqvist"),
+        ("profiles", "show", "Nobody"),
+        ("unpick",),
+    ],
+)
+def test_wrong_input_is_one_sentence_and_nothing_is_written(
+    arguments: tuple[str, ...], own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Exit code 2, one line on stderr, no file."""
+    assert run(*arguments) == 2
+    told = capsys.readouterr()
+    assert told.out == ""
+    assert told.err.startswith("tapewise: ")
+    assert told.err.count("\n") == 1
+    assert not (own_folder / "t").exists()
+
+
+def test_people_go_in_and_out_and_away(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """A file copied in can be shown, copied out unchanged, and deleted."""
+    file = write(own_folder / "ada.json", bust=92)
+    assert run("profiles", "copy-in", str(file)) == 0
+    assert run("profiles", "copy-in", str(file)) == 2
+    assert run("profiles", "copy-in", str(file), "--replace") == 0
+    assert run("profiles", "copy-out", "ada test", "out.json") == 0
+    assert json.loads(Path("out.json").read_text())["measures"]["bust"]["value"] == 92
+    capsys.readouterr()
+    assert run("profiles", "list", "--json") == 0
+    assert "Ada Test" in {row["name"] for row in json.loads(capsys.readouterr().out)}
+    assert run("profiles", "delete", "Ada Test") == 0
+    assert run("profiles", "show", "Ada Test") == 2
+
+
+def test_garments_are_listed_with_limits(capsys: pytest.CaptureFixture[str]) -> None:
+    """A machine reads every option of the top with its limits."""
+    assert run("garments", "jersey-top", "--json") == 0
+    sheet = json.loads(capsys.readouterr().out)
+    rows = {row["key"]: row for row in sheet["options"]}
+    assert {
+        "body-length", "sleeve-length", "ease", "neck-half-width", "neck-rise", "neck-depth",
+        "front-raise", "front-hem-drop", "band-width", "band-ratio", "stretch",
+        "seam-allowance", "hem-allowance",
+    } <= set(rows)  # fmt: skip
+    assert rows["band-ratio"]["low"] < rows["band-ratio"]["default"] < rows["band-ratio"]["high"]
+
+
+@pytest.mark.parametrize(
+    "command", ["demo", "draft", "check", "garments", "profiles", "measure", "profiles show"]
+)
+def test_every_command_has_help_with_an_example(
+    command: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Help ends with a line that can be pasted."""
+    assert run(*command.split(), "--help") == 0
+    assert "Example: tapewise " in capsys.readouterr().out
+
+
+def loaded_after(code: str) -> set[str]:
+    """The modules a fresh interpreter has loaded after some code."""
+    asked = f"{code}\nimport sys; print(' '.join(sys.modules))"
+    done = subprocess.run([sys.executable, "-c", asked], capture_output=True, text=True, check=True)
+    return set(done.stdout.splitlines()[-1].split())
+
+
+def test_version_loads_next_to_nothing() -> None:
+    """Neither argparse nor any library is imported to say the version."""
+    loaded = loaded_after("from tapewise_tui.cli import main; main(['--version'])")
+    assert not loaded & {"argparse", "pydantic", "textual", "shapely", "svgwrite", "json"}
+
+
+def test_draft_never_loads_the_app(own_folder: Path) -> None:
+    """The command line drafts without Textual, numpy's slow parts or a PDF library."""
+    loaded = loaded_after("from tapewise_tui.cli import main; main(['demo'])")
+    assert not loaded & {"textual", "rich", "reportlab", "scipy"}
