@@ -137,7 +137,9 @@ def _find(name: str, entries: tuple[Entry, ...]) -> Entry:
 
 def _nobody(wanted: str, names: list[str]) -> str:
     folded = {name.casefold(): name for name in names}
-    near = [folded[key] for key in get_close_matches(wanted.casefold(), folded, n=3, cutoff=0.5)]
+    part = wanted.casefold()
+    near = [folded[key] for key in get_close_matches(part, folded, n=3, cutoff=0.5)]
+    near = near or [name for key, name in folded.items() if part and part in key]
     hint = f"did you mean {' or '.join(near)}?" if near else f"there are {', '.join(names)}."
     return f"Nobody is saved as “{wanted}”; {hint}"
 
