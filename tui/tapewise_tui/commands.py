@@ -29,15 +29,16 @@ def run(options: argparse.Namespace) -> int:
 def demo(options: argparse.Namespace) -> int:
     """Draft the jersey top for the example person into ./tapewise-demo."""
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
-    usual = {"unit": None, "machines": "overlocker,coverstitch", "format": []}
-    return draft(argparse.Namespace(**made, **usual, json=options.json))
+    usual: dict[str, object] = {"unit": None, "machines": "overlocker,coverstitch", "format": []}
+    paper = dict.fromkeys(("overlap", "roll_width", "page_margin"))
+    return draft(argparse.Namespace(**made, **usual, **paper, json=options.json))
 
 
 def draft(options: argparse.Namespace) -> int:
     """Draft, prove, write and tell."""
     from tapewise_core.tasks.drafting import draft as drafted_for
     from tapewise_core.tasks.drafting import machines_named
-    from tapewise_core.tasks.files import save
+    from tapewise_core.tasks.files import Paper, save
 
     profile = people.person(options.person)
     drafted = drafted_for(
@@ -48,7 +49,8 @@ def draft(options: argparse.Namespace) -> int:
         machines=machines_named(options.machines),
     )
     findings = people.check(profile, drafted.unit).about(drafted.used)
-    written = save(drafted, Path(options.out), tuple(options.format))
+    paper = Paper(options.overlap, options.roll_width, options.page_margin)
+    written = save(drafted, Path(options.out), tuple(options.format), paper)
     if options.json:
         _print_json(telling.draft_json(drafted, findings, options.out, written))
     else:

@@ -24,7 +24,7 @@ def parser() -> argparse.ArgumentParser:
     top = Parser(
         prog="tapewise",
         description="Draft patterns to a person's own measures. Without a command the app opens.",
-        epilog="Example: tapewise draft \"Marta Lindqvist\" jersey-top --out my-top",
+        epilog='Example: tapewise draft "Marta Lindqvist" jersey-top --out my-top',
     )
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
@@ -85,12 +85,18 @@ def _draft(commands: Commands[argparse.ArgumentParser]) -> None:
         metavar="NAME",
         help="a further format, as often as wanted; see “tapewise garments --formats”",
     )
+    for name, says in (
+        ("overlap", "how far pages overlap; 1 cm is usual"),
+        ("roll-width", "the plotter's roll, for pdf-roll; 914 mm is usual"),
+        ("page-margin", "what the printer leaves blank; 10 mm is usual"),
+    ):
+        command.add_argument(f"--{name}", metavar="LENGTH", help=says)
     _machine_readable(command)
 
 
 def _check(commands: Commands[argparse.ArgumentParser]) -> None:
     says = "list what is missing, estimated and unlikely about a person's measures"
-    command = _add(commands, "check", says, "tapewise check \"Rosa Benítez\"")
+    command = _add(commands, "check", says, 'tapewise check "Rosa Benítez"')
     command.add_argument("person", metavar="PERSON", help=PERSON)
     _unit(command)
     _machine_readable(command)
@@ -107,12 +113,12 @@ def _garments(commands: Commands[argparse.ArgumentParser]) -> None:
 
 def _profiles(commands: Commands[argparse.ArgumentParser]) -> None:
     says = "list, show, copy in, copy out or delete people"
-    command = _add(commands, "profiles", says, "tapewise profiles show \"Marta Lindqvist\"")
+    command = _add(commands, "profiles", says, 'tapewise profiles show "Marta Lindqvist"')
     _machine_readable(command)
     acts = command.add_subparsers(dest="act", metavar="ACT")
     _machine_readable(_add(acts, "list", "list everyone on file", "tapewise profiles list"))
     for act, says, what in (
-        ("show", "show one person's measures", "show \"Marta Lindqvist\""),
+        ("show", "show one person's measures", 'show "Marta Lindqvist"'),
         ("copy-in", "save the person a profile file holds", "copy-in ada.json"),
         ("copy-out", "write a person to a file or folder", "copy-out Ada ada.json"),
         ("delete", "delete a saved person", "delete Ada"),

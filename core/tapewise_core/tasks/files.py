@@ -6,11 +6,13 @@ from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
+from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.record import record_text
+from tapewise_core.units import Unit, parse_length
 from tapewise_core.writers.files import write_all
 from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
@@ -22,23 +24,34 @@ def save(drafted: Drafted, folder: Path, formats: Sequence[str] = ()) -> list[tu
     ``formats`` are names of further formats. Raises OptionError for an unknown
     one and FilesError with a sentence; nothing is half written then.
     """
-    return write_all(folder, contents(drafted, formats))
+    return write_all(folder, contents(drafted, formats, paper))
 
 
-def contents(drafted: Drafted, formats: Sequence[str] = ()) -> dict[str, bytes]:
+def contents(
+    drafted: Drafted, formats: Sequence[str] = (), paper: Paper = Paper()
+) -> dict[str, bytes]:
     """Return every file by its relative name."""
     files = {name: text.encode() for name, text in _texts(drafted)}
     for name in dict.fromkeys(formats):
-        files |= _further(drafted, name)
+        files |= _further(drafted, name, paper)
     files["draft.json"] = record_text(drafted, [*files, "draft.json"]).encode()
     return files
 
 
-def _further(drafted: Drafted, name: str) -> Mapping[str, bytes]:
+def _further(drafted: Drafted, name: str, paper: Paper) -> Mapping[str, bytes]:
     """The files of one further format."""
-    from tapewise_core.writers.formats import render
+    from tapewise_core.writers.formats import PaperOptions, render
 
-    return render(name, pattern_set(drafted))
+    typed = {"overlap": paper.overlap, "roll": paper.roll_width, "margin": paper.margin}
+    asked = {key: _length(key, text, drafted.unit) for key, text in typed.items() if text}
+    return render(name, pattern_set(drafted), PaperOptions(**asked))
+
+
+def _length(what: str, text: str, unit: Unit) -> float:
+    try:
+        return parse_length(text, unit)
+    except ReadingError as error:
+        raise OptionError(f"The paper's {what}: {error}") from None
 
 
 def pattern_set(drafted: Drafted) -> PatternSet:
