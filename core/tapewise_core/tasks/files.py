@@ -18,7 +18,22 @@ from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
 
 
-def save(drafted: Drafted, folder: Path, formats: Sequence[str] = ()) -> list[tuple[str, int]]:
+@dataclass(frozen=True, slots=True)
+class Paper:
+    """What a person asks of paper, as typed; None leaves what is usual."""
+
+    overlap: str | None = None
+    roll_width: str | None = None
+    margin: str | None = None
+
+
+USUAL_PAPER = Paper()
+"""Paper as it is usual."""
+
+
+def save(
+    drafted: Drafted, folder: Path, formats: Sequence[str] = (), paper: Paper = USUAL_PAPER
+) -> list[tuple[str, int]]:
     """Write all files of a draft into a folder, all or none; return names and sizes [bytes].
 
     ``formats`` are names of further formats. Raises OptionError for an unknown
@@ -28,7 +43,7 @@ def save(drafted: Drafted, folder: Path, formats: Sequence[str] = ()) -> list[tu
 
 
 def contents(
-    drafted: Drafted, formats: Sequence[str] = (), paper: Paper = Paper()
+    drafted: Drafted, formats: Sequence[str] = (), paper: Paper = USUAL_PAPER
 ) -> dict[str, bytes]:
     """Return every file by its relative name."""
     files = {name: text.encode() for name, text in _texts(drafted)}
