@@ -27,7 +27,7 @@ Form = dict[str, float]
 
 
 @dataclass(frozen=True)
-class Tested:
+class Unseen:
     """People, as columns [cm], beside a population worked out without them."""
 
     population: Population
@@ -43,7 +43,7 @@ class Tested:
 
 def held_out(
     folder: Path, sex: str, site: str, *, civilian: bool, seed: int = 1
-) -> Iterator[Tested]:
+) -> Iterator[Unseen]:
     """Yield each fifth of the 1988 soldiers beside a population from the other four.
 
     ``civilian`` says whether that is re-weighted, as it is shipped, or left as it was surveyed.
@@ -57,17 +57,17 @@ def held_out(
         joint = reweighted(joint, others) if civilian else joint
         tested = people.only(fold == number)
         columns = shuffled(tested.at(SHARES.get(site, share[fold == number])))
-        yield Tested(as_population(at_site(joint, site)), columns)
+        yield Unseen(as_population(at_site(joint, site)), columns)
 
 
-def civilians_held_out(folder: Path, sex: str, *, civilian: bool = True) -> tuple[Tested, Floats]:
+def civilians_held_out(folder: Path, sex: str, *, civilian: bool = True) -> tuple[Unseen, Floats]:
     """Return half of the civilians with their survey weights, the other half in the population."""
     people, others = soldiers_1988(folder, sex), civilians(folder, sex)
     half = np.random.default_rng(2).random(len(others)) < 0.5
     joint = joint_of(people)
     joint = reweighted(joint, others.only(~half)) if civilian else joint
     tested: Civilians = others.only(half)
-    return Tested(as_population(at_site(joint, "navel")), tested.columns), tested.weights
+    return Unseen(as_population(at_site(joint, "navel")), tested.columns), tested.weights
 
 
 def shuffled(columns: Mapping[str, Floats]) -> dict[str, Floats]:

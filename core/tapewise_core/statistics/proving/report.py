@@ -27,7 +27,7 @@ from tapewise_core.statistics.proving.coverage import (
 from tapewise_core.statistics.proving.detection import judged_honest, judged_mishaps
 from tapewise_core.statistics.proving.people import (
     Form,
-    Tested,
+    Unseen,
     as_population,
     at_home,
     civilians_held_out,
@@ -67,12 +67,12 @@ def _soldiers_2012(folder: Path, sex: str, people: int) -> Iterator[str]:
         (own, "as surveyed"),
         (reweighted(own, civilians(folder, sex)), "re-weighted, as shipped"),
     ):
-        fold = Tested(as_population(at_site(joint, "navel")), columns)
+        fold = Unseen(as_population(at_site(joint, "navel")), columns)
         yield from _coverage(f"Soldiers of 2012, {sex}; model {name}", [fold], 5 * people)
 
 
 def _coverage(
-    title: str, folds: list[Tested], people: int, *, detail: bool = True
+    title: str, folds: list[Unseen], people: int, *, detail: bool = True
 ) -> Iterator[str]:
     yield f"\n{title}: covered by the 90 and the 95 % interval, mean error [cm]"
     columns = {name: tallied(folds, known, people) for name, known in SETS.items()}
@@ -149,14 +149,14 @@ def _detection(folder: Path, sex: str, people: int) -> Iterator[str]:
 
 
 def _forms(
-    fold: Tested, keys: tuple[str, ...], people: int, rng: np.random.Generator
+    fold: Unseen, keys: tuple[str, ...], people: int, rng: np.random.Generator
 ) -> list[Form]:
     rows = range(min(len(fold), people))
     true = [{key: fold.true(row)[key] for key in keys} for row in rows]
     return [at_home(form, rng) for form in true]
 
 
-def _caught(title: str, pairs: list[tuple[Tested, list[Form]]]) -> Iterator[str]:
+def _caught(title: str, pairs: list[tuple[Unseen, list[Form]]]) -> Iterator[str]:
     honest = [judged_honest(fold.population, forms) for fold, forms in pairs]
     forms = sum(one.forms for one in honest)
     counts = {name: 100 * sum(getattr(one, name) for one in honest) / forms
