@@ -40,13 +40,17 @@ def instructions(
     return Document(f"{label.garment} for {label.person}", tuple(blocks))
 
 
+QUARTERED = ("bust", "waist", "hip", "hem")
+"""Girths drawn as quarters; an arm's are drawn as halves."""
+
+
 def _girths(whole: Mapping[str, float], unit: Unit) -> Bullets:
-    return Bullets(
-        tuple(
-            f"{name}: {unit.spell(size)} round, a quarter is {unit.spell(size / 4)}"
-            for name, size in whole.items()
-        )
-    )
+    return Bullets(tuple(_girth(name, size, unit) for name, size in whole.items()))
+
+
+def _girth(name: str, size: float, unit: Unit) -> str:
+    part, parts = ("a quarter", 4) if name in QUARTERED else ("half", 2)
+    return f"{name}: {unit.spell(size)} round, {part} is {unit.spell(size / parts)}"
 
 
 def _steps(drafts: tuple[Draft, ...], unit: Unit) -> Iterator[Block]:
