@@ -33,6 +33,7 @@ from tapewise_core.garments.sleeve import (
     reach_of,
     short_or_long,
 )
+from tapewise_core.geometry.crossings import nearest_point
 from tapewise_core.geometry.path import Path, curved
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.measures.body import Body
@@ -112,7 +113,7 @@ def nearest(
 ) -> tuple[str, Point, str, Length, str]:
     """Return the check that a curve passes a corner at its nearest."""
     origin = draft[corner]
-    point = min(path.flattened(0.002), key=lambda p: (p - origin).length())
+    point = nearest_point(path, origin)
     return name, point, corner, mm((point - origin).length()), "at its nearest"
 
 

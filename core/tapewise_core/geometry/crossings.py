@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.segments import Segment
 
 
 def distance_at_height(path: Path, y: float) -> float | None:
@@ -34,7 +35,7 @@ def _distance(path: Path, over: Callable[[Point], float]) -> float | None:
                     low = middle
                 else:
                     high = middle
-            return walked + segment.split(low)[0].length()
+            return walked + segment.length_to(low)
         walked += segment.length()
     return None
 
@@ -44,3 +45,25 @@ def bow(path: Path) -> tuple[float, Point]:
     chord = (path.end - path.start).unit()
     off = [(abs(chord.cross(p - path.start)), p) for p in path.flattened(0.01)]
     return max(off, key=lambda pair: pair[0])
+
+
+def nearest_point(path: Path, origin: Point) -> Point:
+    """Return the point of a path that lies nearest to another.
+
+    Found among 25 points of each segment, then closed in on by thirds.
+    """
+    found = [_nearest_on(segment, origin) for segment in path.segments]
+    return min(found, key=lambda point: (point - origin).length())
+
+
+def _nearest_on(segment: Segment, origin: Point) -> Point:
+    steps = 24
+    closest = min(range(steps + 1), key=lambda i: (segment.at(i / steps) - origin).length())
+    low, high = max(closest - 1, 0) / steps, min(closest + 1, steps) / steps
+    while high - low > 1e-6:
+        a, b = low + (high - low) / 3, high - (high - low) / 3
+        if (segment.at(a) - origin).length() < (segment.at(b) - origin).length():
+            high = b
+        else:
+            low = a
+    return segment.at((low + high) / 2)

@@ -22,10 +22,8 @@ _HALF = (
 )
 
 
-def _weights() -> tuple[tuple[float, float, float, float], ...]:
-    """Per node: the three factors of a cubic's velocity, and the quadrature weight."""
-    nodes = [((1 + sign * x) / 2, w / 2) for x, w in _HALF for sign in (1, -1)]
-    return tuple((3 * (1 - t) ** 2, 6 * t * (1 - t), 3 * t * t, w) for t, w in nodes)
+NODES = tuple(((1 + sign * x) / 2, w / 2) for x, w in _HALF for sign in (1, -1))
+"""Each node on 0 to 1 with its weight."""
 
-
-WEIGHTS = _weights()
+WEIGHTS = tuple((3 * (1 - t) ** 2, 6 * t * (1 - t), 3 * t * t, w) for t, w in NODES)
+"""Per node: the three factors of a cubic's velocity, and the quadrature weight."""

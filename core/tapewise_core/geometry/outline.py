@@ -6,6 +6,7 @@ of the walker.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
@@ -28,7 +29,7 @@ MITRE = 3.0
 
 
 STEEP = 40.0
-"""A hem that runs on into its neighbour, turning less than this, is clipped, not mirrored [degrees]."""
+"""A hem that turns less into its neighbour is clipped, not mirrored [degrees]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,21 +95,34 @@ def is_simple(points: Sequence[Point]) -> bool:
 def allowance_kept(cut: Sequence[Point], margin: Margin) -> tuple[float, float]:
     """Return the least and the greatest allowance found along one edge [mm].
 
-    Walked out square from eleven points along the edge's middle nine tenths
-    to the cut line; nearer its ends the neighbours' corners decide.
+    Out square from eleven points along the edge's middle nine tenths to the
+    cut line; nearer its ends the neighbours' corners decide.
     """
-    from shapely.geometry import LineString
-    from shapely.geometry import Point as Spot
+    import shapely
 
-    line = LineString([(p.x, p.y) for p in [*cut, cut[0]]])
-    length, reach = margin.path.length(), 3 * margin.width + 10
-    found = []
-    for share in range(11):
-        at, along = margin.path.at(length * (0.05 + 0.09 * share))
-        far = at + _outward(along) * reach
-        hit = LineString([(at.x, at.y), (far.x, far.y)]).intersection(line)
-        found.append(Spot(at.x, at.y).distance(hit) if not hit.is_empty else 0.0)
+    line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
+    reach = 3 * margin.width + 10
+    spots = [(at, at + _outward(along) * reach) for at, along in _middle(margin.path)]
+    rays = shapely.linestrings([[(at.x, at.y), (far.x, far.y)] for at, far in spots])
+    starts = shapely.points([(at.x, at.y) for at, _ in spots])
+    found = [
+        0.0 if math.isnan(width) else float(width)
+        for width in shapely.distance(starts, shapely.intersection(rays, line))
+    ]
     return min(found), max(found)
+
+
+def _middle(path: Path) -> list[tuple[Point, Vector]]:
+    """Eleven points, and the way there, spread over the middle nine tenths of a path."""
+    lengths = [segment.length() for segment in path.segments]
+    whole, before, spots = sum(lengths), 0.0, []
+    for segment, length in zip(path.segments, lengths, strict=True):
+        for share in range(11):
+            t = (whole * (0.05 + 0.09 * share) - before) / length if length else -1.0
+            if 0 <= t < 1:
+                spots.append((segment.at(t), segment.direction(t)))
+        before += length
+    return spots
 
 
 def cut_line(margins: Sequence[Margin]) -> list[Point]:
@@ -118,9 +132,8 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
     at a turned edge in the mirror image of what lies beside it, so that the hem
     turns up as wide as what it is sewn to. The first point is not repeated.
     """
-    from shapely import make_valid
+    from shapely import make_valid, union_all
     from shapely.geometry.polygon import orient
-    from shapely.ops import unary_union
 
     inside = _polygon([p for m in margins for p in m.path.flattened(FINE)[:-1]])
     shapes = [make_valid(inside)]
@@ -130,7 +143,7 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
             patch = _corner(edge, after)
             if patch:
                 shapes.append(make_valid(_polygon(patch)))
-    whole = unary_union(shapes)
+    whole = union_all(shapes)
     largest = max(getattr(whole, "geoms", [whole]), key=lambda part: part.area)
     ring = orient(largest.simplify(STRAIGHT), sign=1.0).exterior.coords[:-1]
     return _tidy([Point(x, y) for x, y in ring])
@@ -148,9 +161,9 @@ def _strip(before: Margin, edge: Margin, after: Margin) -> list[Point]:
     """The allowance along one edge, its ends square, or trimmed where a hem turns."""
     inner, outer = [], []
     for segment in edge.path.segments:
-        for t in segment.parameters(FINE):
-            inner.append(segment.at(t))
-            outer.append(inner[-1] + _outward(segment.direction(t)) * edge.width)
+        for at, along in segment.walked(FINE):
+            inner.append(at)
+            outer.append(Point(at.x + along.y * edge.width, at.y - along.x * edge.width))
     start = _end_of(edge, before, edge.path.start, edge.path.leaving(), before.path.arriving())
     end = _end_of(edge, after, edge.path.end, edge.path.arriving(), after.path.leaving())
     if start:
@@ -199,7 +212,7 @@ def _reflected(direction: Vector, line: Vector) -> Vector:
 
 
 def _corner(edge: Margin, after: Margin) -> list[Point]:
-    """The patch between two square ends at a corner that points outwards; empty where none is due."""
+    """The patch between two square ends where a corner points outwards; empty elsewhere."""
     coming, going = edge.path.arriving(), after.path.leaving()
     mirrored = edge.turned != after.turned and _folds(coming, going)
     if mirrored or after.width <= 0:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import pairwise
 
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.segments import Cubic, Line, Pen, Segment
@@ -91,13 +92,13 @@ class Path:
         """Return points whose chords follow the path within a tolerance [mm]."""
         points = [self.start]
         for segment in self.segments:
-            points += [segment.at(t) for t in segment.parameters(tolerance)[1:]]
+            points += segment.flattened(tolerance)[1:]
         return points
 
 
 def ruled(*points: Point) -> Path:
     """Return straight lines through two points or more."""
-    return Path(tuple(Line(a, b) for a, b in zip(points, points[1:], strict=False)))
+    return Path(tuple(Line(a, b) for a, b in pairwise(points)))
 
 
 def curved(start: Point, leave: Point, arrive: Point, end: Point) -> Path:

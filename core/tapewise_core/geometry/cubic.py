@@ -1,0 +1,167 @@
+"""Cubic Bézier curves."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from tapewise_core.geometry.gauss import NODES, WEIGHTS
+from tapewise_core.geometry.pen import Pen
+from tapewise_core.geometry.point import Point, Vector
+
+
+@dataclass(frozen=True, slots=True)
+class Cubic:
+    """A cubic Bézier curve; ``leave`` and ``arrive`` are its handles."""
+
+    start: Point
+    leave: Point
+    arrive: Point
+    end: Point
+
+    def continue_with(self, pen: Pen) -> None:
+        """Draw from where the pen stands, which is ``start``."""
+        pen.curve_to(self.leave, self.arrive, self.end)
+
+    def at(self, t: float) -> Point:
+        """Return the point at parameter ``t``, 0 ≤ t ≤ 1."""
+        u = 1 - t
+        a, b, c, d = u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t
+        return Point(
+            a * self.start.x + b * self.leave.x + c * self.arrive.x + d * self.end.x,
+            a * self.start.y + b * self.leave.y + c * self.arrive.y + d * self.end.y,
+        )
+
+    def velocity(self, t: float) -> Vector:
+        """Return the first derivative at ``t`` [mm]."""
+        u = 1 - t
+        first, middle, last = (
+            self.leave - self.start,
+            self.arrive - self.leave,
+            self.end - self.arrive,
+        )
+        return (first * (u * u) + middle * (2 * u * t) + last * (t * t)) * 3
+
+    def direction(self, t: float) -> Vector:
+        """Return the direction of travel at ``t``, one millimetre long.
+
+        Where a handle has no length the next point decides.
+        """
+        u = 1 - t
+        a, b, c = 3 * u * u, 6 * u * t, 3 * t * t
+        p, q, r, s = self.start, self.leave, self.arrive, self.end
+        x = a * (q.x - p.x) + b * (r.x - q.x) + c * (s.x - r.x)
+        y = a * (q.y - p.y) + b * (r.y - q.y) + c * (s.y - r.y)
+        speed = math.hypot(x, y)
+        if speed > 1e-9:
+            return Vector(x / speed, y / speed)
+        near = self.arrive if t > 0.5 else self.leave
+        far = (self.end - near) if t > 0.5 else (near - self.start)
+        return far.unit() if far.length() > 1e-9 else (self.end - self.start).unit()
+
+    def length(self) -> float:
+        """Return the curve's length [mm], by Gauss-Legendre quadrature with 24 nodes.
+
+        Exact to 1e-9 mm for curves without a cusp; see Abramowitz and Stegun,
+        Handbook of Mathematical Functions (1964), table 25.4, for the rule.
+        """
+        x0, y0 = self.leave.x - self.start.x, self.leave.y - self.start.y
+        x1, y1 = self.arrive.x - self.leave.x, self.arrive.y - self.leave.y
+        x2, y2 = self.end.x - self.arrive.x, self.end.y - self.arrive.y
+        hypot = math.hypot
+        return sum(
+            w * hypot(a * x0 + b * x1 + c * x2, a * y0 + b * y1 + c * y2) for a, b, c, w in WEIGHTS
+        )
+
+    def reversed(self) -> Cubic:
+        """Return the same curve travelled the other way."""
+        return Cubic(self.end, self.arrive, self.leave, self.start)
+
+    def split(self, t: float) -> tuple[Cubic, Cubic]:
+        """Return the two parts before and after ``t``, by de Casteljau's construction."""
+        ab = self.start.toward(self.leave, t)
+        bc = self.leave.toward(self.arrive, t)
+        cd = self.arrive.toward(self.end, t)
+        abc, bcd = ab.toward(bc, t), bc.toward(cd, t)
+        middle = abc.toward(bcd, t)
+        return Cubic(self.start, ab, abc, middle), Cubic(middle, bcd, cd, self.end)
+
+    def moved(self, by: Vector) -> Cubic:
+        """Return the curve shifted."""
+        return Cubic(self.start + by, self.leave + by, self.arrive + by, self.end + by)
+
+    def mirrored(self, a: Point, b: Point) -> Cubic:
+        """Return the curve's image in the line through two points."""
+        return Cubic(
+            self.start.mirrored(a, b),
+            self.leave.mirrored(a, b),
+            self.arrive.mirrored(a, b),
+            self.end.mirrored(a, b),
+        )
+
+    def parameters(self, tolerance: float) -> list[float]:
+        """Return the parameters between which chords follow the curve within a tolerance [mm].
+
+        n = √(¾ · M / tolerance) equal steps, M the larger second difference of
+        the control points: the bound for a polynomial curve of degree three.
+        """
+        bend = max(
+            ((self.start - self.leave) + (self.arrive - self.leave)).length(),
+            ((self.leave - self.arrive) + (self.end - self.arrive)).length(),
+        )
+        steps = max(1, math.ceil(math.sqrt(0.75 * bend / tolerance)))
+        return [i / steps for i in range(steps + 1)]
+
+    def flattened(self, tolerance: float) -> list[Point]:
+        """Return points from end to end whose chords follow the curve within a tolerance [mm]."""
+        (x0, x1, x2, x3), (y0, y1, y2, y3) = self._powers()
+        points = [
+            Point(x0 + t * (x1 + t * (x2 + t * x3)), y0 + t * (y1 + t * (y2 + t * y3)))
+            for t in self.parameters(tolerance)
+        ]
+        return [self.start, *points[1:-1], self.end]
+
+    def walked(self, tolerance: float) -> list[tuple[Point, Vector]]:
+        """Return the flattened points, each with the direction of travel there."""
+        points = self.flattened(tolerance)
+        last = len(points) - 1
+        return [(point, self.direction(i / last)) for i, point in enumerate(points)]
+
+    def _powers(self) -> tuple[tuple[float, float, float, float], ...]:
+        """The factors of 1, t, t² and t³, across and down."""
+        ends = (
+            (self.start.x, self.leave.x, self.arrive.x, self.end.x),
+            (self.start.y, self.leave.y, self.arrive.y, self.end.y),
+        )
+        return tuple(
+            (a, 3 * (b - a), 3 * (a - 2 * b + c), d - a + 3 * (b - c)) for a, b, c, d in ends
+        )
+
+    def length_to(self, t: float) -> float:
+        """Return the walked length [mm] from the start to ``t``, as :meth:`length` does."""
+        x0, y0 = self.leave.x - self.start.x, self.leave.y - self.start.y
+        x1, y1 = self.arrive.x - self.leave.x, self.arrive.y - self.leave.y
+        x2, y2 = self.end.x - self.arrive.x, self.end.y - self.arrive.y
+        # 3 (u² d0 + 2 u t d1 + t² d2) by powers of t, as a polynomial it is cheap to walk
+        bx, by, cx, cy = 2 * (x1 - x0), 2 * (y1 - y0), x0 - 2 * x1 + x2, y0 - 2 * y1 + y2
+        hypot = math.hypot
+        mean = sum(
+            w * hypot(x0 + (s := node * t) * (bx + s * cx), y0 + s * (by + s * cy))
+            for node, w in NODES
+        )
+        return 3 * t * mean
+
+    def parameter_at(self, distance: float) -> float:
+        """Return the parameter at a walked distance [mm] from the start, by Newton's method."""
+        whole = self.length()
+        if distance <= 0 or whole == 0:
+            return 0.0
+        if distance >= whole:
+            return 1.0
+        t = distance / whole
+        for _ in range(20):
+            short = self.length_to(t) - distance
+            if abs(short) < 1e-7:
+                break
+            t = min(max(t - short / max(self.velocity(t).length(), 1e-9), 0.0), 1.0)
+        return t
