@@ -1,0 +1,129 @@
+"""Put the figure and one measure's tape on a canvas."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.point import Point
+from tapewise_core.measures.croquis import croquis
+from tapewise_core.measures.tape import Landmark, Tape
+from tapewise_core.measures.tapes import TAPES
+from tapewise_tui.canvas import Canvas, Dot
+
+DETAILED, FINE = 0.04, 0.06
+"""Dots a millimetre from which the figure's details, and its finest lines, help to read it."""
+
+BROAD = 0.16
+"""Dots a millimetre from which the tape is three dots wide, not two."""
+
+TAPE, HIDDEN, GUIDE, BODY, LABEL = "tape", "hidden", "guide", "body", "label"
+"""Tones, for widgets that colour."""
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """From the figure's millimetres to dots."""
+
+    times: float
+    left: float
+    top: float
+
+    def dots(self, path: Path) -> list[Dot]:
+        """Return a path as points on the canvas, true within a third of a dot."""
+        return [self.dot(point) for point in path.flattened(0.3 / self.times)]
+
+    def dot(self, point: Point) -> Dot:
+        """Return one place on the canvas."""
+        return point.x * self.times + self.left, point.y * self.times + self.top
+
+
+def fitted(box: Box, canvas: Canvas) -> Scale:
+    """Return the largest scale at which a box fits, in the middle of the canvas."""
+    times = min(canvas.width / box.width, canvas.height / box.height)
+    left = (canvas.width - box.width * times) / 2 - box.left * times
+    return Scale(times, left, (canvas.height - box.height * times) / 2 - box.top * times)
+
+
+def figure(key: str, width_cells: int, height_cells: int, ascii: bool = False) -> list[str]:
+    """Return the figure with a measure's tape as lines of text; raises KeyError if unknown."""
+    return drawn(key, width_cells, height_cells, ascii).lines()
+
+
+def drawn(key: str, width_cells: int, height_cells: int, ascii: bool = False) -> Canvas:
+    """Return the same as a canvas, which knows what is tape and what is body."""
+    tape = TAPES[key]
+    canvas = Canvas(width_cells, height_cells, ascii=ascii)
+    if canvas.width and canvas.height:
+        scale = fitted(tape.frame, canvas)
+        _body(canvas, scale, tape)
+        _tape(canvas, scale, tape)
+        for landmark in tape.landmarks:
+            _label(canvas, scale, landmark)
+    return canvas
+
+
+def _body(canvas: Canvas, scale: Scale, tape: Tape) -> None:
+    seen = croquis(tape.view, tape.pose)
+    _lines(canvas, scale, seen.outline, tone=BODY)
+    if scale.times >= DETAILED:
+        _lines(canvas, scale, seen.details, tone=BODY)
+    if scale.times >= FINE:
+        _lines(canvas, scale, seen.fine, tone=BODY)
+
+
+def _lines(
+    canvas: Canvas,
+    scale: Scale,
+    paths: Iterable[Path],
+    pattern: str = "solid",
+    width: int = 1,
+    tone: str = "",
+) -> None:
+    for path in paths:
+        canvas.polyline(scale.dots(path), pattern, width=width, tone=tone)
+
+
+def _tape(canvas: Canvas, scale: Scale, tape: Tape) -> None:
+    """The tape stands free of the body's lines, and the near half over the far one."""
+    broad = 3 if scale.times >= BROAD else 2
+    _lines(canvas, scale, tape.guides, "dotted", tone=GUIDE)
+    if tape.hidden is not None:
+        _lines(canvas, scale, [tape.hidden], "dotted", tone=HIDDEN)
+    canvas.wipe(scale.dots(tape.seen), broad)
+    _lines(canvas, scale, [tape.seen], width=broad, tone=TAPE)
+    _lines(canvas, scale, tape.ends(), width=broad, tone=TAPE)
+
+
+def _label(canvas: Canvas, scale: Scale, landmark: Landmark) -> None:
+    """Name a landmark in the nearest blank room beside it, dots leading there."""
+    x, y = scale.dot(landmark.at)
+    column, row = int(x) // 2, int(y) // 4
+    many = len(landmark.name)
+    places = (
+        range(column + 1, canvas.columns - many + 1)
+        if landmark.side == "right"
+        else range(column - many - 1, -1, -1)
+    )
+    for place in places:
+        if canvas.is_free(place - 1, row, many + 2) or _at_border(canvas, place, row, many):
+            _lead(canvas, column, place, row, many)
+            canvas.text(place, row, landmark.name, LABEL)
+            return
+
+
+def _at_border(canvas: Canvas, place: int, row: int, many: int) -> bool:
+    """Say whether words fit exactly against the canvas's edge."""
+    return (place == 0 and canvas.is_free(0, row, many + 1)) or (
+        place + many == canvas.columns and canvas.is_free(place - 1, row, many + 1)
+    )
+
+
+def _lead(canvas: Canvas, column: int, place: int, row: int, many: int) -> None:
+    """Dots over blank characters only, between a landmark and its name."""
+    between = range(column + 1, place - 1) if place > column else range(place + many + 1, column)
+    for spot in between:
+        if canvas.is_free(spot, row, 1):
+            canvas.text(spot, row, "." if canvas.ascii else "·", GUIDE)
