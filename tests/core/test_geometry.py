@@ -77,7 +77,10 @@ def test_flattening_keeps_its_tolerance() -> None:
 def test_a_path_walked_backwards_is_as_long_and_ends_where_it_began() -> None:
     """Reversal changes direction only."""
     path = joined(
-        (ruled(Point(0, 0), Point(50, 0)), curved(Point(50, 0), Point(80, 0), Point(90, 20), Point(90, 60)))
+        (
+            ruled(Point(0, 0), Point(50, 0)),
+            curved(Point(50, 0), Point(80, 0), Point(90, 20), Point(90, 60)),
+        )
     )
     back = path.reversed()
     assert back.start == path.end

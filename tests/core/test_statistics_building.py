@@ -9,11 +9,11 @@ import numpy as np
 import pytest
 
 from tapewise_core.errors import FilesError
-from tapewise_core.statistics.building.fields import FIELDS, SELECTED, SITED
+from tapewise_core.statistics.building.fields import FIELDS, SELECTED
 from tapewise_core.statistics.building.fit import Joint, at_site, joint_of, mixed, reweighted
 from tapewise_core.statistics.building.model import model_of
 from tapewise_core.statistics.building.tables import civilians, soldiers_1988, transformed
-from tapewise_core.statistics.population import population_of
+from tapewise_core.statistics.population import SITED, population_of
 
 DATA = Path(__file__).parent.parent / "published" / "data"
 CHOSEN = [FIELDS.index(key) for key in SELECTED]

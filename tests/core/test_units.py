@@ -35,7 +35,21 @@ def test_a_length_is_read_as_people_write_it(text: str, unit: Unit, mm: float) -
 
 @pytest.mark.parametrize(
     "text",
-    ["", "  ", "tall", "nan", "inf", "1e3", "36 1/0", "3 4", "92 5", "12..5", "1/2/3", "9,5,1", "--3"],
+    [
+        "",
+        "  ",
+        "tall",
+        "nan",
+        "inf",
+        "1e3",
+        "36 1/0",
+        "3 4",
+        "92 5",
+        "12..5",
+        "1/2/3",
+        "9,5,1",
+        "--3",
+    ],
 )
 def test_what_is_not_a_length_is_refused_with_a_sentence(text: str) -> None:
     """The sentence quotes what was typed and shows what would be right."""

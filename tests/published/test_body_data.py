@@ -28,18 +28,18 @@ from tapewise_core.statistics.population import population
 from tapewise_core.statistics.proving.against_rules import compared
 from tapewise_core.statistics.proving.coverage import FOUR, Tallies, tallied
 from tapewise_core.statistics.proving.detection import judged_honest, judged_mishaps
-from tapewise_core.statistics.proving.people import Unseen, at_home
+from tapewise_core.statistics.proving.people import Group, at_home
 from tapewise_core.units import Unit
 
 DATA = Path(__file__).parent / "data"
 
 
-def soldiers(sex: str, site: WaistSite, share: float) -> Unseen:
+def soldiers(sex: str, site: WaistSite, share: float) -> Group:
     """The excerpt of 1988 beside the shipped population."""
-    return Unseen(population(Reference(sex), site), soldiers_1988(DATA, sex).at(share))
+    return Group(population(Reference(sex), site), soldiers_1988(DATA, sex).at(share))
 
 
-def forms(people: Unseen) -> list[dict[str, float]]:
+def forms(people: Group) -> list[dict[str, float]]:
     """What the excerpt's people would read at home."""
     rng = np.random.default_rng(1)
     return [at_home(people.true(row), rng) for row in range(len(people))]
@@ -74,7 +74,7 @@ def test_intervals_without_a_waist_site_hold_it_wherever_it_is(sex: str) -> None
 def test_another_survey_is_covered_less_well(sex: str) -> None:
     """ANSUR II put landmarks elsewhere: 95 % intervals hold at least 80 in 100 there, not 95."""
     columns = soldiers_2012(DATA, sex)
-    people = Unseen(population(Reference(sex), WaistSite.NAVEL), columns)
+    people = Group(population(Reference(sex), WaistSite.NAVEL), columns)
     assert 80 <= covered(tallied([people], FOUR, 20)) <= 97
 
 
