@@ -224,3 +224,17 @@ def test_draft_never_loads_the_app(own_folder: Path) -> None:
     """The command line drafts without Textual, numpy's slow parts or a PDF library."""
     loaded = loaded_after("from tapewise_tui.cli import main; main(['demo'])")
     assert not loaded & {"textual", "rich", "reportlab", "scipy"}
+
+
+def test_every_fault_of_a_file_is_named_on_one_line(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Nobody mends a file one fault at a time."""
+    file = write(own_folder / "ada.json", bust=-3, hip=400)
+    file.write_text(file.read_text().replace('"Ada Test"', '"", "nose": 1'))
+    before = file.read_bytes()
+    assert run("check", str(file)) == 2
+    said = capsys.readouterr().err
+    assert said.count("\n") == 1
+    assert all(word in said for word in ("name", "nose", "measures.bust", "measures.hip"))
+    assert file.read_bytes() == before

@@ -10,7 +10,7 @@ import sys
 from collections.abc import Sequence
 
 from tapewise_core import __version__
-from tapewise_core.errors import TapewiseError
+from tapewise_core.errors import ProfileError, TapewiseError
 
 FINE, LOOK, WRONG = 0, 1, 2
 """Exit codes: fine; done, but a proof fails or a value is unlikely; wrong input, none written."""
@@ -25,13 +25,21 @@ def main(arguments: Sequence[str] | None = None) -> int:
     try:
         return _run(given)
     except TapewiseError as error:
-        print(f"tapewise: {error}", file=sys.stderr)
+        print(f"tapewise: {_whole(error)}", file=sys.stderr)
         return WRONG
     except BrokenPipeError:
         return _closed_pipe()
     except KeyboardInterrupt:
         print("tapewise: stopped; nothing half written is left.", file=sys.stderr)
         return 130
+
+
+def _whole(error: TapewiseError) -> str:
+    """An error on one line, with every fault of a file rather than the first."""
+    if isinstance(error, ProfileError) and len(error.faults) > 1:
+        place = str(error).partition(": ")[0]
+        return f"{place}: {'; '.join(fault.rstrip('.') for fault in error.faults)}."
+    return " ".join(str(error).split())
 
 
 def _run(given: list[str]) -> int:
