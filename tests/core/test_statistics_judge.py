@@ -35,8 +35,8 @@ def test_a_usual_body_is_left_in_peace() -> None:
     [
         ("bust", 36.2, "typed in inches", 91.948),
         ("hip", 50.5, "half the girth", 101.0),
-        ("bust", 9.2, "decimal place", 92.0),
-        ("hip", 10.1, "decimal place", 101.0),
+        ("bust", 9.2, "decimal place slipped", 92.0),
+        ("hip", 10.1, "decimal place slipped", 101.0),
         ("waist", 87.0 + 60, None, None),
         ("neck", 63.0, "two digits swapped", 36.0),
         ("height", 65.0, "typed in inches", 165.1),

@@ -7,7 +7,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from tapewise_core.statistics.given import Given, given
-from tapewise_core.statistics.population import Population
 
 HINT, WARNING = 2.6, 3.3
 """From how many spreads on a value is remarked on quietly, and from how many it is warned of.
@@ -63,17 +62,6 @@ def again(key: str, known: Mapping[str, float], rest: Given) -> Doubt:
     """Return how one reading [cm] lies to the readings that agree with each other."""
     kept = {name: known[name] for name in (*rest.keys, key)}
     return _doubt(given(kept, rest.population), key, rest)
-
-
-def trusted(
-    known: Mapping[str, float], confirmed: frozenset[str], people: Population
-) -> dict[str, float]:
-    """Return the readings [cm] that fit each other, so that estimates lean on no wild value."""
-    body, wild = given(known, people), set()
-    while doubt := worst(body, WARNING):
-        wild.add(doubt.key)
-        body = doubt.rest
-    return {key: cm for key, cm in known.items() if key not in wild - confirmed}
 
 
 def normal(far: float) -> float:

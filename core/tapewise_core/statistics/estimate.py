@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.statistics.adults import refusal
-from tapewise_core.statistics.doubts import trusted
 from tapewise_core.statistics.given import Given, given
-from tapewise_core.statistics.population import population
+from tapewise_core.statistics.population import SITED, population
 from tapewise_core.statistics.rules import rule_of_thumb
+from tapewise_core.statistics.trust import trusted
 from tapewise_core.units import Unit
 
 HALF_90 = 1.6449
@@ -22,7 +22,8 @@ HALF_90 = 1.6449
 class Estimate:
     """One estimate [cm]: its 90 % interval, what it leans on, and the trade's rule beside it.
 
-    ``rule`` is the rule of thumb's value [cm] and its words, or None.
+    ``rule`` is the rule of thumb's value [cm] and its words, or None; ``remark`` holds what
+    else is to be said of it, in sentences.
     """
 
     key: str
@@ -32,6 +33,7 @@ class Estimate:
     high: float
     drawn_from: tuple[str, ...]
     rule: tuple[float, str] | None
+    remark: str = ""
 
     @property
     def how(self) -> str:
@@ -50,7 +52,7 @@ class Estimate:
         said = f"{middle} ± {half}, {self.how}: nine bodies in ten lie within that."
         if self.rule is not None:
             said += f" The trade's rule, {self.rule[1]}, gives {unit.spell(self.rule[0] * 10)}."
-        return said
+        return f"{said} {self.remark}".rstrip()
 
     def as_value(self) -> Value:
         """Return the estimate as a body's value, marked as what it is."""
@@ -77,16 +79,30 @@ def estimate(
     body = given(believed, people)
     wider = body.widening()
     return {
-        key: _estimate(body, key, wider, rule_of_thumb(key, believed, reference, waist_site))
+        key: replace(
+            _estimate(body, key, wider),
+            rule=rule_of_thumb(key, believed, reference, waist_site),
+            remark=_remark(key, wider, waist_site),
+        )
         for key in missing
     }
 
 
-def _estimate(body: Given, key: str, wider: float, rule: tuple[float, str] | None) -> Estimate:
+def _estimate(body: Given, key: str, wider: float) -> Estimate:
     mean, spread = body.of(key)
     value, low, high = (
         body.population.unscaled(key, mean + times * spread * wider)
         for times in (0.0, -HALF_90, HALF_90)
     )
     spread = (high - low) / 2 / HALF_90
-    return Estimate(key, value, spread, low, high, body.leaned_on(key), rule)
+    return Estimate(key, value, spread, low, high, body.leaned_on(key), None)
+
+
+def _remark(key: str, wider: float, site: WaistSite) -> str:
+    """Say what makes an estimate wider than it need be, or had to be."""
+    said = []
+    if key in SITED and site is WaistSite.NOT_SAID:
+        said.append("Say how you found the waist, and it comes nearer.")
+    if wider > 1:
+        said.append("The range is widened, because the data hold few bodies of this size.")
+    return " ".join(said)

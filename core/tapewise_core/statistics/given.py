@@ -78,13 +78,17 @@ class Given:
         return MUCH_WIDER if index > VERY_LARGE else WIDER if index > LARGE else 1.0
 
     def body_mass_index(self) -> float:
-        """Return the body mass index [kg/m²] that the readings suggest; nobody is weighed."""
+        """Return the body mass index [kg/m²] that the readings suggest; nobody is weighed.
+
+        Weight is estimated like any other measure that was not taken, from hip and waist above
+        all.
+        """
         weight = math.exp(self.of(WEIGHT)[0])
         height = self._height() / 100
         return weight / height**2
 
     def _height(self) -> float:
-        """Height [cm] as all the other readings suggest it, when read it counts in the weight."""
+        """Height [cm] as it was read, or as the others suggest it where it is missing or wild."""
         if "height" not in self.keys:
             return self.of("height")[0]
         mean, spread = self.others("height")

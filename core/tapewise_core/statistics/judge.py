@@ -7,12 +7,24 @@ from collections.abc import Iterator, Mapping
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.measures.finding import Finding, Severity
+from tapewise_core.measures.plausible import contradictions, out_of_range
 from tapewise_core.statistics.adults import INCH, in_other_unit, refusal
 from tapewise_core.statistics.doubts import HINT, WARNING, Doubt, again, worst
 from tapewise_core.statistics.given import Given, given
 from tapewise_core.statistics.population import Population, population
-from tapewise_core.statistics.slips import Kind, Slip, named
+from tapewise_core.statistics.slips import Kind, Slip, explanations
 from tapewise_core.units import Unit
+
+Slips = tuple[Slip, ...]
+
+ASKED = {
+    Kind.INCHES: "Was it typed in inches?",
+    Kind.CENTIMETRES: "Was it typed in centimetres?",
+    Kind.HALF: "Is it half of the way round?",
+    Kind.DECIMAL: "Did the decimal place slip?",
+    Kind.DIGITS: "Were two digits swapped?",
+}
+"""What a person is asked of a slip in one value."""
 
 USUAL = 1.4
 """Nearer than so many spreads to what the others suggest, a value is usual (practice)."""
@@ -54,34 +66,36 @@ def _one_by_one(
     body: Given, known: Mapping[str, float], confirmed: frozenset[str], unit: Unit
 ) -> Iterator[Finding]:
     """Set aside the worst reading until the rest agree, then judge each of those by the rest."""
-    doubted: list[tuple[Doubt, Slip | None]] = []
+    doubted: list[tuple[Doubt, Slips]] = []
     while doubt := worst(body, HINT):
         body = doubt.rest
         if doubt.key not in confirmed:
-            slip = named(doubt, known, unit, confirmed)
-            for partner in _partners(slip, body):
+            slips = explanations(doubt, known, unit, confirmed)
+            for partner in _partners(slips, body):
                 body = body.without(partner)
-            doubted.append((doubt, slip))
-    for doubt, slip in doubted:
-        if len(doubted) > 1 and not _partners(slip, doubt.rest):
+            doubted.append((doubt, slips))
+    for doubt, slips in doubted:
+        if len(doubted) > 1 and not _partners(slips, doubt.rest):
             doubt = again(doubt.key, known, body)
-            slip = named(doubt, known, unit, confirmed)
+            slips = explanations(doubt, known, unit, confirmed)
         if abs(doubt.z) >= HINT:
-            yield _finding(doubt, known[doubt.key], slip, unit)
+            yield _finding(doubt, known[doubt.key], slips, unit)
 
 
-def _partners(slip: Slip | None, body: Given) -> tuple[str, ...]:
-    """Return the other readings of a body that a slip says are wrong too."""
-    proposed = slip.proposed or {} if slip else {}
+def _partners(slips: Slips, body: Given) -> tuple[str, ...]:
+    """Return the other readings of a body that the only explanation says are wrong too."""
+    proposed = slips[0].proposed or {} if len(slips) == 1 else {}
     return tuple(key for key in proposed if key in body.keys)
 
 
-def _finding(doubt: Doubt, cm: float, slip: Slip | None, unit: Unit) -> Finding:
-    says = _says(doubt, cm, unit) + (_explains(slip, unit) if slip else " Measure it again.")
+def _finding(doubt: Doubt, cm: float, slips: Slips, unit: Unit) -> Finding:
+    """Name the slip if one explanation stands alone; otherwise only mention what it may be."""
+    slip = slips[0] if len(slips) == 1 else None
+    asked = _explains(slip, unit) if slip else _mentions(slips)
     return Finding(
         measures=slip.measures if slip else (doubt.key,),
         severity=Severity.WARNING if abs(doubt.z) >= WARNING else Severity.HINT,
-        says=says,
+        says=_says(doubt, cm, unit) + asked,
         z=round(doubt.z, 2),
         slip=slip.kind.value if slip else None,
         proposed=slip.proposed if slip else None,
@@ -111,14 +125,13 @@ def _explains(slip: Slip, unit: Unit) -> str:
         return f" Were {names[0]} and {names[1]} swapped? Then they are {meant[0]} and {meant[1]}."
     if slip.kind is Kind.TWICE:
         return f" The same stands at {names[1]}: was one entered twice? Measure it again."
-    ask = {
-        Kind.INCHES: "Was it typed in inches?",
-        Kind.CENTIMETRES: "Was it typed in centimetres?",
-        Kind.HALF: "Is it half of the way round?",
-        Kind.DECIMAL: "Did the decimal place slip?",
-        Kind.DIGITS: "Were two digits swapped?",
-    }
-    return f" {ask[slip.kind]} Then it is {meant[0]}."
+    return f" {ASKED[slip.kind]} Then it is {meant[0]}."
+
+
+def _mentions(slips: Slips) -> str:
+    """Return the advice where no slip, or more than one, explains a value."""
+    kinds = " or ".join(dict.fromkeys(slip.kind.value for slip in slips))
+    return f" It may be {kinds}; measure it again." if kinds else " Measure it again."
 
 
 def _whole_form(
@@ -150,8 +163,6 @@ def _contradicting(
     when the model finds all of its measures usual beside the others, as a waist larger than
     the hip is on a full man.
     """
-    from tapewise_core.measures.plausible import contradictions, out_of_range
-
     said = set(silent)
     for finding in (*out_of_range(known, unit), *contradictions(known, unit)):
         is_usual = all(abs(body.z(key)) < USUAL for key in finding.measures if key in body.keys)

@@ -13,7 +13,19 @@ from typing import Any
 from tapewise_core.measures.body import Reference, WaistSite
 
 WEIGHT = "weight"
-"""In the model but no measure of the table: the large bodies are known by it [kg]."""
+"""In the model but no measure of the table: the large bodies are known by it [kg].
+
+Nobody is asked for it.
+"""
+SITED = (
+    "waist",
+    "back_waist_length",
+    "front_waist_length",
+    "hip_depth",
+    "waist_to_knee",
+    "waist_to_floor",
+)
+"""Measures that move when the waist is found elsewhere."""
 
 
 @dataclass(frozen=True)

@@ -17,7 +17,7 @@ FITS = 2.5
 LIKELIER = math.log(100)
 """And the slip has to explain what was typed so much better than chance does (a logarithm)."""
 CLEARLY = math.log(3)
-"""The best explanation has to be so much likelier than the next, or none is named."""
+"""The best explanation has to be so much likelier than the next, or neither is named."""
 RARER = math.log(20)
 """How much less a swap or a repeat counts, since one of a score of partners fits by chance."""
 STEP = 0.5
@@ -30,7 +30,7 @@ class Kind(StrEnum):
     INCHES = "typed in inches"
     CENTIMETRES = "typed in centimetres"
     HALF = "half the girth"
-    DECIMAL = "decimal place"
+    DECIMAL = "decimal place slipped"
     DIGITS = "two digits swapped"
     SWAPPED = "two measures swapped"
     TWICE = "entered twice"
@@ -45,18 +45,19 @@ class Slip:
     proposed: Mapping[str, float] | None
 
 
-def named(
+def explanations(
     doubt: Doubt, known: Mapping[str, float], unit: Unit, fixed: frozenset[str]
-) -> Slip | None:
-    """Return the slip that explains a doubted reading, or None if none clearly does.
+) -> tuple[Slip, ...]:
+    """Return the slips that explain a doubted reading, none of them clearly less likely.
 
-    ``known`` holds all readings [cm], ``fixed`` those that are confirmed.
+    Only one that stands alone may be named. ``known`` holds all readings [cm], ``fixed``
+    those that are confirmed.
     """
     weighed = [*_single(doubt, known, unit), *_swapped(doubt, known, fixed), *_twice(doubt, known)]
-    ranked = sorted((pair for pair in weighed if pair[0] > LIKELIER), key=lambda pair: -pair[0])
-    if not ranked or (len(ranked) > 1 and ranked[0][0] - ranked[1][0] < CLEARLY):
-        return None
-    return ranked[0][1]
+    best = max((gain for gain, _ in weighed), default=-math.inf)
+    if best <= LIKELIER:
+        return ()
+    return tuple(slip for gain, slip in weighed if best - gain < CLEARLY)
 
 
 Weighed = Iterator[tuple[float, Slip]]

@@ -9,10 +9,10 @@ from dataclasses import dataclass
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.statistics.adults import refusal
-from tapewise_core.statistics.doubts import trusted
 from tapewise_core.statistics.estimate import HALF_90
 from tapewise_core.statistics.given import Given, given
 from tapewise_core.statistics.population import population
+from tapewise_core.statistics.trust import trusted
 from tapewise_core.units import Unit
 
 

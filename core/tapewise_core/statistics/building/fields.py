@@ -3,23 +3,11 @@
 from __future__ import annotations
 
 from tapewise_core.measures.catalogue import BY_KEY, CATALOGUE
-
-WEIGHT = "weight"
-"""Never asked of a person: carried along because the large bodies are known by it [kg]."""
+from tapewise_core.statistics.population import WEIGHT
 
 LOGS = frozenset(row.key for row in CATALOGUE if row.is_girth) | {WEIGHT, "shoulder_drop"}
 """Modelled by their logarithms: girths, weight, and the one length that is small and scatters
 with its size; all others are plain lengths [cm]."""
-
-SITED = (
-    "waist",
-    "back_waist_length",
-    "front_waist_length",
-    "hip_depth",
-    "waist_to_knee",
-    "waist_to_floor",
-)
-"""Measures that move when the waist is found elsewhere."""
 
 KEYS = tuple(BY_KEY)
 FIELDS = (*KEYS, WEIGHT)
@@ -34,12 +22,12 @@ girths 1.5, small girths 0.6, lengths 1.
 """
 
 DEFINITION_NOISE = {
-    **dict.fromkeys(("bust", "high_bust", "under_bust", "waist", "hip"), 0.8),
-    **dict.fromkeys(("arm_length", "across_back", "back_waist_length"), 0.8),
+    **dict.fromkeys(("waist", "hip", "arm_length", "across_back"), 0.8),
+    **dict.fromkeys(("bust", "high_bust", "under_bust"), 0.7),
     **dict.fromkeys(("upper_arm", "bust_span", "armscye_depth", "front_waist_length"), 0.4),
-    **dict.fromkeys(("hip_depth", "waist_to_knee", "waist_to_floor", "nape_to_floor"), 0.4),
     **dict.fromkeys(("head", "neck", "shoulder_drop", "neck_to_bust_point"), 0.4),
-    "shoulder_length": 0.3,
+    **dict.fromkeys(("back_waist_length", "hip_depth", "waist_to_knee"), 0.4),
+    **dict.fromkeys(("shoulder_length", "waist_to_floor", "nape_to_floor"), 0.2),
 }
 """How far the tables' definition of a measure and ours may part on one body [cm] (practice).
 

@@ -8,6 +8,7 @@ import numpy as np
 
 from tapewise_core.statistics.building import fields
 from tapewise_core.statistics.building.tables import Civilians, Floats, Soldiers, transformed
+from tapewise_core.statistics.population import SITED
 
 SHARES = {"narrowest": 0.0, "midway": 0.5, "navel": 1.0}
 """Where the waist is, as a share of the way from the narrowest place down to the navel."""
@@ -24,7 +25,7 @@ class Joint:
 def joint_of(people: Soldiers) -> Joint:
     """Return the joint of everything at the navel, and of the way from there to the narrowest."""
     navel = transformed(people.navel, fields.FIELDS)
-    sited = transformed(people.navel, fields.SITED) - transformed(people.narrowest, fields.SITED)
+    sited = transformed(people.navel, SITED) - transformed(people.narrowest, SITED)
     table = np.column_stack([navel, sited])
     return Joint(table.mean(axis=0), np.cov(table.T))
 
@@ -52,7 +53,7 @@ def at_site(joint: Joint, site: str) -> Joint:
     share = SHARES.get(site, 0.5)
     size = len(fields.FIELDS)
     turn = np.eye(size, len(joint.mean))
-    for number, key in enumerate(fields.SITED):
+    for number, key in enumerate(SITED):
         turn[fields.FIELDS.index(key), size + number] = share - 1
     mean, covariance = turn @ joint.mean, turn @ joint.covariance @ turn.T
     if site not in SHARES:
@@ -71,7 +72,7 @@ def _blur(joint: Joint) -> Floats:
     """What an even spread of the site between the two places adds: all of them move together."""
     size = len(fields.FIELDS)
     apart = joint.covariance[size:, size:] + np.outer(joint.mean[size:], joint.mean[size:])
-    places = [fields.FIELDS.index(key) for key in fields.SITED]
+    places = [fields.FIELDS.index(key) for key in SITED]
     blur = np.zeros((size, size))
     blur[np.ix_(places, places)] = apart / 12
     return blur

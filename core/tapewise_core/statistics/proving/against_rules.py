@@ -9,7 +9,7 @@ import numpy as np
 
 from tapewise_core.measures.body import Reference
 from tapewise_core.statistics.proving.coverage import FOUR, Tallies
-from tapewise_core.statistics.proving.people import Unseen
+from tapewise_core.statistics.proving.people import Group
 from tapewise_core.statistics.rules import Rule, rules_for
 
 
@@ -28,7 +28,7 @@ class Compared:
     mended: float
 
 
-def compared(folds: Sequence[Unseen], sex: str, tallies: Tallies) -> list[Compared]:
+def compared(folds: Sequence[Group], sex: str, tallies: Tallies) -> list[Compared]:
     """Return each measure that a rule gives from height, bust, waist and hip.
 
     The waist is midway, as the rules mean it, and what a rule is worked out from is the
@@ -46,7 +46,7 @@ def compared(folds: Sequence[Unseen], sex: str, tallies: Tallies) -> list[Compar
     return rows
 
 
-def _misses(folds: Sequence[Unseen], rule: Rule) -> np.ndarray:
+def _misses(folds: Sequence[Group], rule: Rule) -> np.ndarray:
     """Return by how much a rule is too large [cm] for everybody."""
     return np.array(
         [

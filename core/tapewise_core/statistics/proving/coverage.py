@@ -7,9 +7,9 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from tapewise_core.statistics.building.fields import WEIGHT
 from tapewise_core.statistics.given import Given, given
-from tapewise_core.statistics.proving.people import Form, Unseen, at_home
+from tapewise_core.statistics.population import WEIGHT
+from tapewise_core.statistics.proving.people import Form, Group, at_home
 
 HALF = {90: 1.6449, 95: 1.96}
 """Half an interval in spreads, by its percentage."""
@@ -43,7 +43,7 @@ Tallies = dict[str, Tally]
 
 
 def tallied(
-    folds: Iterable[Unseen], known: tuple[str, ...] | None, people: int, seed: int = 3
+    folds: Iterable[Group], known: tuple[str, ...] | None, people: int, seed: int = 3
 ) -> Tallies:
     """Estimate measures from readings of some others, or from all others if ``known`` is None.
 
@@ -57,7 +57,7 @@ def tallied(
 
 
 def weighed(
-    fold: Unseen, key: str, known: tuple[str, ...], weights: np.ndarray, chosen: np.ndarray
+    fold: Group, key: str, known: tuple[str, ...], weights: np.ndarray, chosen: np.ndarray
 ) -> Tally:
     """Estimate one measure of chosen people from readings of others, by survey weight."""
     rng, tally = np.random.default_rng(4), Tally()
@@ -69,14 +69,14 @@ def weighed(
     return tally
 
 
-def body_mass_index(fold: Unseen) -> np.ndarray:
+def body_mass_index(fold: Group) -> np.ndarray:
     """Return everybody's true body mass index [kg/m²]."""
     return np.asarray(fold.columns[WEIGHT] / (fold.columns["height"] / 100) ** 2)
 
 
 def _tally(
     tallies: Tallies,
-    fold: Unseen,
+    fold: Group,
     true: Form,
     known: tuple[str, ...] | None,
     rng: np.random.Generator,

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import numpy as np
 
+from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.building.fields import HOME_NOISE, KEYS
 from tapewise_core.statistics.building.fit import SHARES, Joint, at_site, joint_of, reweighted
@@ -18,7 +19,7 @@ from tapewise_core.statistics.building.tables import (
     civilians,
     soldiers_1988,
 )
-from tapewise_core.statistics.population import Population, population_of
+from tapewise_core.statistics.population import Population, population, population_of
 
 FOLDS = 5
 TAPE = 0.5
@@ -27,7 +28,7 @@ Form = dict[str, float]
 
 
 @dataclass(frozen=True)
-class Unseen:
+class Group:
     """People, as columns [cm], beside a population worked out without them."""
 
     population: Population
@@ -43,7 +44,7 @@ class Unseen:
 
 def held_out(
     folder: Path, sex: str, site: str, *, civilian: bool, seed: int = 1
-) -> Iterator[Unseen]:
+) -> Iterator[Group]:
     """Yield each fifth of the 1988 soldiers beside a population from the other four.
 
     ``civilian`` says whether that is re-weighted, as it is shipped, or left as it was surveyed.
@@ -57,17 +58,28 @@ def held_out(
         joint = reweighted(joint, others) if civilian else joint
         tested = people.only(fold == number)
         columns = shuffled(tested.at(SHARES.get(site, share[fold == number])))
-        yield Unseen(as_population(at_site(joint, site)), columns)
+        yield Group(as_population(at_site(joint, site)), columns)
 
 
-def civilians_held_out(folder: Path, sex: str, *, civilian: bool = True) -> tuple[Unseen, Floats]:
+def civilians_held_out(folder: Path, sex: str, *, civilian: bool = True) -> tuple[Group, Floats]:
     """Return half of the civilians with their survey weights, the other half in the population."""
     people, others = soldiers_1988(folder, sex), civilians(folder, sex)
     half = np.random.default_rng(2).random(len(others)) < 0.5
     joint = joint_of(people)
     joint = reweighted(joint, others.only(~half)) if civilian else joint
     tested: Civilians = others.only(half)
-    return Unseen(as_population(at_site(joint, "navel")), tested.columns), tested.weights
+    return Group(as_population(at_site(joint, "navel")), tested.columns), tested.weights
+
+
+def shipped(folder: Path, sex: str) -> Group:
+    """Return the 1988 soldiers beside the shipped population of which nothing is said.
+
+    It has seen them, so this shows what saying nothing costs, not how well it foretells.
+    """
+    people = soldiers_1988(folder, sex)
+    share = np.random.default_rng(8).random(len(people))
+    nothing_said = population(Reference.NOT_SAID, WaistSite.NOT_SAID)
+    return Group(nothing_said, shuffled(people.at(share)))
 
 
 def shuffled(columns: Mapping[str, Floats]) -> dict[str, Floats]:
