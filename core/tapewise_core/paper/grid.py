@@ -33,16 +33,17 @@ class Grid:
 def carrying(inks: Iterable[Ink], grid: Grid) -> list[Cell]:
     """Return the cells that must be printed, row by row.
 
-    A cell is left out when all its ink already shows on the strip that the
-    pages before it print beyond their own cells.
+    At the end of a row or column a cell is left out when all its ink already
+    shows on the strip that the page before it prints beyond its own cell.
     """
     touched = _touched(inks, grid)
     printed: list[Cell] = []
     for row, column in sorted(touched):
-        left = (row, column - 1) in printed
-        above = (row - 1, column) in printed
-        corner = (row - 1, column - 1) in printed
-        shown = {(True, False): left, (False, True): above, (True, True): left or above or corner}
+        last = all(other <= column for line, other in touched if line == row)
+        lowest = all(line <= row for line, other in touched if other == column)
+        left = last and (row, column - 1) in printed
+        above = lowest and (row - 1, column) in printed
+        shown = {(True, False): left, (False, True): above, (True, True): left or above}
         if not all(shown.get(place, False) for place in touched[row, column]):
             printed.append((row, column))
     return printed

@@ -1,0 +1,369 @@
+"""Printed sheets measured from outside.
+
+Renderers: pdfium for PDF, resvg for SVG. Readers: ezdxf for DXF, svgelements for SVG. Sizes of
+squares and marks are exact: 1 in = 25.4 mm, a PDF unit is 1/72 in (ISO 32000-1, 8.3.2.3), a CSS
+pixel is 1/96 in (CSS Values and Units 3, 5.2).
+"""
+
+import io
+import re
+from functools import cache
+from itertools import pairwise
+
+import ezdxf
+import numpy as np
+import pytest
+import resvg_py
+from paper_pixels import Patch, ink_of, level, middle, opened, page_size, upright
+from paper_samples import EDGES, cut_area, pattern
+from PIL import Image
+from scipy import ndimage
+from svgelements import SVG
+from svgelements import Path as ParsedPath
+
+from tapewise_core.geometry.outline import Box, box_of
+from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.point import Vector
+from tapewise_core.paper import sizes
+from tapewise_core.paper.drawing import Drawing, Layer, Stroke
+from tapewise_core.paper.packing import ink_box
+from tapewise_core.paper.projector import SQUARE, canvas
+from tapewise_core.paper.roll import rolled
+from tapewise_core.paper.scale import squares
+from tapewise_core.paper.sheet import Prints, Sheet
+from tapewise_core.paper.sizes import A0, A3, A4, A4_OR_LETTER, LETTER
+from tapewise_core.paper.tiling import large, tiled
+from tapewise_core.writers.dxf import cutter_dxf, plain_dxf
+from tapewise_core.writers.pdf import pdf
+from tapewise_core.writers.svg import svg
+
+MAKERS = {
+    "pdf-a4": lambda: tiled(pattern(), A4, 10.0, 12.0),
+    "pdf-letter": lambda: tiled(pattern(), LETTER, 10.0, 12.0),
+    "pdf-a3": lambda: tiled(pattern(), A3, 10.0, 12.0),
+    "pdf-a4-letter": lambda: tiled(pattern(), A4_OR_LETTER, 10.0, 12.0),
+    "pdf-a0": lambda: large(pattern(times=3), A0, 10.0, 12.0),
+    "pdf-roll": lambda: rolled(pattern(), sizes.ROLL, 10.0),
+}
+NAMES = list(MAKERS)
+
+
+@cache
+def made(name: str) -> tuple[Prints, bytes]:
+    """Return the sheets of one format and the file they give."""
+    prints = MAKERS[name]()
+    return prints, pdf(prints)
+
+
+def line_box(sheet: Sheet, prints: Prints, name: str) -> Box | None:
+    """Return where on a sheet a line of this name should lie [mm], if it is there."""
+    for ink in sheet.inks:
+        if isinstance(ink, Stroke) and ink.name == name:
+            return box_of(ink.corners())
+    for ink in prints.canvas.inks if sheet.window else ():
+        if isinstance(ink, Stroke) and ink.name == name and sheet.window:
+            box, seen, at = box_of(ink.corners()), sheet.window.seen, sheet.window.at
+            across = seen.left <= box.left and box.right <= seen.right
+            if across and seen.top <= box.top and box.bottom <= seen.bottom:
+                x, y = at.x - seen.left, at.y - seen.top
+                return Box(box.left + x, box.top + y, box.right + x, box.bottom + y)
+    return None
+
+
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize(("label", "side"), [("100 mm by 100 mm", 100.0), ("4 in by 4 in", 101.6)])
+def test_squares_measure_what_they_say(name: str, label: str, side: float) -> None:
+    """Both squares are right to a tenth of a millimetre, across and down, as pdfium draws them."""
+    prints, data = made(name)
+    found = 0
+    for number, sheet in enumerate(prints.sheets):
+        box = line_box(sheet, prints, label)
+        if box:
+            found += 1
+            low, high = box.top + 60, box.top + 95
+            across = [upright(data, number, x, low, high) for x in (box.left, box.right)]
+            down = [
+                level(data, number, y, box.left + 60, box.left + 95) for y in (box.top, box.bottom)
+            ]
+            assert across[1] - across[0] == pytest.approx(side, abs=0.1)
+            assert down[1] - down[0] == pytest.approx(side, abs=0.1)
+    assert found == 1
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_page_carries_a_true_mark(name: str) -> None:
+    """The 50 mm mark stands on each page of the pattern and measures 50 mm."""
+    prints, data = made(name)
+    for number, sheet in enumerate(prints.sheets):
+        if sheet.window:
+            box = line_box(sheet, prints, "50 mm")
+            assert box
+            ends = [
+                upright(data, number, x, box.top + 0.6, box.top + 1.8)
+                for x in (box.left, box.right)
+            ]
+            assert ends[1] - ends[0] == pytest.approx(50, abs=0.1)
+
+
+@pytest.mark.parametrize("name", NAMES[:4])
+def test_rules_measure_200(name: str) -> None:
+    """The rules on the first page are 200 mm long, across and down."""
+    prints, data = made(name)
+    across = line_box(prints.sheets[0], prints, "200 mm across")
+    down = line_box(prints.sheets[0], prints, "200 mm down")
+    assert across
+    assert down
+    xs = [
+        upright(data, 0, x, across.top - 2.5, across.top - 0.5) for x in (across.left, across.right)
+    ]
+    ys = [level(data, 0, y, down.left - 2.5, down.left - 0.5) for y in (down.top, down.bottom)]
+    assert xs[1] - xs[0] == pytest.approx(200, abs=0.1)
+    assert ys[1] - ys[0] == pytest.approx(200, abs=0.1)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_pages_have_the_size_they_are_sold_in(name: str) -> None:
+    """ISO 216, ANSI, the smaller of both, and a roll's width within the format's 5080 mm."""
+    wanted = {
+        "pdf-a4": {210.0, 297.0},
+        "pdf-letter": {215.9, 279.4},
+        "pdf-a3": {297.0, 420.0},
+        "pdf-a4-letter": {210.0, 279.4},
+        "pdf-a0": {841.0, 1189.0},
+    }
+    prints, data = made(name)
+    for number in range(len(prints.sheets)):
+        width, height = page_size(data, number)
+        if name == "pdf-roll":
+            assert width == pytest.approx(914, abs=0.01)
+            assert height <= 5080
+        else:
+            assert sorted((width, height)) == pytest.approx(sorted(wanted[name]), abs=0.01)
+
+
+GLUE = 9.0
+"""What a page shows beyond its cell where 12 mm overlap [mm]."""
+
+FINE = 12.0
+"""Pixels a millimetre when a single line is looked for."""
+
+PER_MM = 4.0
+"""Pixels a millimetre when pages are put together."""
+
+
+def crosses_at(data: bytes, number: int, own: Box) -> Box:
+    """Return where on a page its crosses are found [mm], near where they should be.
+
+    Each side of the cell has four arms on it; the one with least ink about it is
+    measured, because the pattern may run along another.
+    """
+    downs = [y + step for y in (own.top, own.bottom) for step in (-3.5, 1.5)]
+    acrosses = [x + step for x in (own.left, own.right) for step in (-3.5, 1.5)]
+
+    def clearest(boxes: list[Box]) -> Patch:
+        return min((ink_of(data, number, box, 12) for box in boxes), key=lambda one: one.ink.sum())
+
+    left, right = (
+        clearest([Box(x - 0.6, y, x + 0.6, y + 2) for y in downs]).upright()
+        for x in (own.left, own.right)
+    )
+    top, bottom = (
+        clearest([Box(x, y - 0.6, x + 2, y + 0.6) for x in acrosses]).level()
+        for y in (own.top, own.bottom)
+    )
+    return Box(left, top, right, bottom)
+
+
+def straight(path: Path, at: float) -> bool:
+    """Say whether a path goes on without a corner a millimetre either way."""
+    before, here, after = (path.at(at + step)[0] for step in (-1.0, 0.0, 1.0))
+    return (here - before).angle_to(after - here) < 2
+
+
+def cells_found(prints: Prints, data: bytes) -> list[tuple[int, int, int, Box]]:
+    """Return page, row and column of each cell, and where on its page its crosses are found."""
+    places = []
+    for number, sheet in enumerate(prints.sheets):
+        if sheet.window:
+            crosses = [ink for ink in sheet.inks if isinstance(ink, Stroke) and ink.name == "cross"]
+            own = box_of(ink.path.start.toward(ink.path.end, 0.5) for ink in crosses)
+            row, column = (int(n) - 1 for n in re.findall(r"\d+", sheet.name))
+            places.append((number, row, column, crosses_at(data, number, own)))
+    return places
+
+
+def reassembled(prints: Prints, data: bytes) -> np.ndarray:
+    """Return all pages laid cross on cross, as ink a pixel.
+
+    Each page is cut along its crosses as they are found in the picture, and put
+    where its row and column say, so an error of scale or place shows as a step.
+    The last page of a row or column keeps what it shows beyond its crosses.
+    """
+    places = cells_found(prints, data)
+    width, height = places[0][3].width, places[0][3].height
+    filled = {(row, column) for _, row, column, _ in places}
+    rows, columns = 1 + max(p[1] for p in places), 1 + max(p[2] for p in places)
+    whole = np.zeros((round(rows * height * PER_MM) + 40, round(columns * width * PER_MM) + 40))
+    for number, row, column, cell in places:
+        right = 0 if (row, column + 1) in filled else GLUE
+        below = 0 if (row + 1, column) in filled else GLUE
+        shown = Box(cell.left, cell.top, cell.right + right, cell.bottom + below)
+        patch = ink_of(data, number, shown, PER_MM)
+        y = round((row * height + patch.box.top - cell.top) * PER_MM)
+        x = round((column * width + patch.box.left - cell.left) * PER_MM)
+        part = whole[y : y + patch.ink.shape[0], x : x + patch.ink.shape[1]]
+        np.maximum(part, patch.ink[: part.shape[0], : part.shape[1]], out=part)
+    return whole
+
+
+@pytest.mark.parametrize("name", NAMES[:4])
+def test_pages_laid_cross_on_cross_give_the_pattern_back(name: str) -> None:
+    """Every cut line, looked for on its page from the crosses found there, is within 0.2 mm."""
+    prints, data = made(name)
+    grid = [size - 12 for size in (prints.sheets[1].width - 20, prints.sheets[1].height - 29)]
+    cuts = [ink for ink in prints.canvas.inks if isinstance(ink, Stroke) and ink.layer is Layer.CUT]
+    steps = [(cut.path, at) for cut in cuts for at in np.arange(3, cut.path.length() - 1, 7.0)]
+    ways = [path.at(at) for path, at in steps if straight(path, at)]
+    seen = 0
+    for number, row, column, cell in cells_found(prints, data):
+        across, down = cell.width / grid[0], cell.height / grid[1]
+        assert (across, down) == pytest.approx((1, 1), abs=1e-3)
+        picture = ink_of(data, number, Box(0, 0, *page_size(data, number)), FINE)
+        for point, along in ways:
+            x, y = point.x - column * grid[0], point.y - row * grid[1]
+            if 1 < x < grid[0] - 1 and 1 < y < grid[1] - 1:
+                found = aside(picture, cell.left + x * across, cell.top + y * down, along)
+                seen += 1
+                assert abs(found) < 0.2, (number, point)
+    assert seen > 0.9 * len(ways)
+
+
+def aside(page: Patch, x: float, y: float, along: Vector) -> float:
+    """Return how far the middle of the line lies from a place [mm], square to its direction."""
+    pixels = (page.ink.shape[1] / page.box.width, page.ink.shape[0] / page.box.height)
+    left, top = round((x - 0.7) * pixels[0]), round((y - 0.7) * pixels[1])
+    side = round(1.4 * FINE)
+    patch = page.ink[top : top + side, left : left + side]
+    assert patch.sum() > FINE, "no line here"
+    middle_x = (left + middle(patch.sum(axis=0))) / pixels[0]
+    middle_y = (top + middle(patch.sum(axis=1))) / pixels[1]
+    return float(along.cross(Vector(middle_x - x, middle_y - y)))
+
+
+@pytest.mark.parametrize("name", ["pdf-a4", "pdf-letter"])
+def test_pieces_put_together_keep_their_area(name: str) -> None:
+    """Each piece has its drafted area, as near as a tenth of a millimetre along its cut line."""
+    prints, data = made(name)
+    ink = ndimage.binary_closing(reassembled(prints, data) > 0.5, iterations=4)
+    paper, _ = ndimage.label(~ink)
+    cuts = [ink for ink in prints.canvas.inks if isinstance(ink, Stroke) and ink.layer is Layer.CUT]
+    assert {cut.part for cut in cuts} == set(EDGES)
+    for cut in cuts:
+        box = box_of(cut.corners())
+        inside = (
+            paper
+            == paper[round((box.top + box.height * 0.6) * PER_MM), round((box.left + 30) * PER_MM)]
+        )
+        inside = ndimage.binary_fill_holes(inside)
+        outline = cut.path.length()
+        area = inside.sum() / PER_MM**2 + outline * cut.width / 2
+        assert area == pytest.approx(cut_area(EDGES[cut.part]), abs=outline * 0.1)
+
+
+def test_a_cutter_file_keeps_areas_and_passes_the_audit() -> None:
+    """Read by ezdxf: no faults, millimetres, a block a piece, cut line closed, y up, area kept."""
+    drawing = ezdxf.read(io.StringIO(cutter_dxf(pattern().pieces).decode("ascii"), newline=None))
+    audit = drawing.audit()
+    assert (audit.errors, audit.fixes) == ([], [])
+    assert drawing.units == 4
+    for name, edges in EDGES.items():
+        lines = list(drawing.blocks.get(name.upper()).query("POLYLINE"))
+        by_layer = {layer: [x for x in lines if x.dxf.layer == layer] for layer in ("1", "14", "7")}
+        assert [line.is_closed for line in by_layer["1"]] == [True]
+        assert [line.is_closed for line in by_layer["14"]] == [True]
+        assert len(by_layer["7"]) == 1
+        corners = [(v.dxf.location.x, v.dxf.location.y) for v in by_layer["1"][0].vertices]
+        twice = sum(a[0] * b[1] - b[0] * a[1] for a, b in pairwise([*corners, corners[0]]))
+        assert -twice / 2 == pytest.approx(cut_area(edges), rel=1e-6)
+
+
+def test_a_plain_drawing_file_passes_the_audit() -> None:
+    """Read by ezdxf: no faults, millimetres, named layers, every cut line of its drafted area."""
+    drawing = ezdxf.read(io.StringIO(plain_dxf(pattern().pieces).decode("ascii"), newline=None))
+    audit = drawing.audit()
+    assert (audit.errors, audit.fixes) == ([], [])
+    assert drawing.units == 4
+    cuts = drawing.modelspace().query('POLYLINE[layer=="CUT"]')
+    areas = []
+    for line in cuts:
+        corners = [(v.dxf.location.x, v.dxf.location.y) for v in line.vertices]
+        areas.append(
+            -sum(a[0] * b[1] - b[0] * a[1] for a, b in pairwise([*corners, corners[0]])) / 2
+        )
+    assert areas == pytest.approx([cut_area(edges) for edges in EDGES.values()], rel=1e-6)
+
+
+def test_svg_read_back_keeps_lengths() -> None:
+    """Read by svgelements at 96 units an inch: every edge is as long as it was drafted."""
+    piece = pattern().pieces[0]
+    parsed = SVG.parse(io.StringIO(svg(piece)), ppi=25.4)
+    lengths = {
+        str(shape.id): shape.length(error=1e-6)
+        for shape in parsed.elements()
+        if isinstance(shape, ParsedPath) and shape.id
+    }
+    for name, (path, _) in EDGES["front"].items():
+        key = f"stitch-front-stitch-{name.replace('_', '-')}"
+        assert lengths[key] == pytest.approx(path.length(), abs=0.01)
+
+
+def test_svg_squares_measure_what_they_say() -> None:
+    """Rendered by resvg at 254 dpi, a square of 100 mm is 1000 pixels wide and high."""
+    drawing = squares()
+    data = resvg_py.svg_to_bytes(svg_string=svg(drawing), dpi=254)
+    picture = np.asarray(Image.open(io.BytesIO(bytes(data))).convert("RGBA"))[..., 3] / 255
+    left, top = -drawing.box.left * 10, -drawing.box.top * 10
+    row = picture[int(top) + 500]
+    near = [row[int(left + x) - 20 : int(left + x) + 20] for x in (0, 1000)]
+    edges = [float((strip * np.arange(40)).sum() / strip.sum()) for strip in near]
+    assert 1000 + edges[1] - edges[0] == pytest.approx(1000, abs=1.0)
+
+
+def test_the_projector_grid_is_five_centimetres() -> None:
+    """Lines of the grid on the projector's canvas lie 50 mm apart as pdfium draws them."""
+    from tapewise_core.paper.look import LIGHT
+    from tapewise_core.paper.projector import projected
+
+    drawing = canvas(pattern())
+    data = pdf(projected(drawing, ""), LIGHT)
+    width, height = page_size(data, 0)
+    assert (width, height) == pytest.approx((drawing.box.width, drawing.box.height), abs=0.01)
+    ink = ink_of(data, 0, Box(10, 2, width - 10, 4), 4.0).ink
+    lines, count = ndimage.label(ink.mean(axis=0) > 0.1)
+    middles = ndimage.center_of_mass(ink.mean(axis=0), lines, range(1, count + 1))
+    gaps = np.diff([m[0] for m in middles]) / 4.0
+    assert gaps == pytest.approx(SQUARE, abs=0.15)
+    assert count == round(width / SQUARE) - 1
+
+
+def test_text_is_found_where_it_is_seen() -> None:
+    """pdfium finds a piece's name on the pages that show it, and only there."""
+    prints, data = made("pdf-a4")
+    document = opened(data)
+    shown = [
+        number
+        for number in range(1, len(document))
+        if "neckband" in document[number].get_textpage().get_text_range()
+    ]
+    words = next(ink for ink in prints.canvas.inks if getattr(ink, "text", "") == "neckband")
+    box = ink_box(Drawing("", "", prints.canvas.box, (words,)))
+    expected = [
+        number
+        for number, sheet in enumerate(prints.sheets)
+        if sheet.window
+        and sheet.window.seen.left < box.right
+        and sheet.window.seen.right > box.left
+        and sheet.window.seen.top < box.bottom
+        and sheet.window.seen.bottom > box.top
+    ]
+    assert shown == expected
