@@ -1,0 +1,105 @@
+"""Every way onto paper by name, and the sentences for what no paper has."""
+
+import subprocess
+import sys
+from dataclasses import replace
+
+import pytest
+from paper_samples import pattern
+
+from tapewise_core.errors import OptionError
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Drawing, Layer, Stroke
+from tapewise_core.writers.formats import FORMATS, PaperOptions, render
+
+
+def with_piece(width: float, height: float) -> Drawing:
+    """Return a rectangle as a piece."""
+    corners = (Point(0, 0), Point(width, 0), Point(width, height), Point(0, height), Point(0, 0))
+    cut = Stroke(ruled(*corners), Layer.CUT, closed=True, name="cut", part="skirt")
+    return Drawing("skirt", "", Box(0, 0, width, height), (cut,))
+
+
+@pytest.mark.parametrize("name", FORMATS)
+def test_every_format_gives_the_files_it_names(name: str) -> None:
+    """Files bear the format's ending, are not empty, and are the same when made twice."""
+    files = render(name, pattern())
+    assert tuple(files) == FORMATS[name].files
+    assert all(file.endswith(f".{FORMATS[name].extension}") for file in files)
+    assert all(len(content) > 500 for content in files.values())
+    assert files == render(name, pattern())
+
+
+def test_file_names_of_all_formats_are_different() -> None:
+    """All formats can be asked for at once without one replacing another's file."""
+    names = [file for one in FORMATS.values() for file in one.files]
+    assert len(names) == len(set(names))
+
+
+def test_an_unknown_format_is_refused() -> None:
+    """The sentence lists those there are."""
+    with pytest.raises(OptionError, match=r"no format “pdf-a5”; choose pdf-a4, "):
+        render("pdf-a5", pattern())
+
+
+@pytest.mark.parametrize("name", ["overlap", "roll", "margin"])
+@pytest.mark.parametrize("value", [float("nan"), float("inf"), -1.0])
+def test_lengths_that_are_none_are_refused(name: str, value: float) -> None:
+    """Not a number, no end, or below zero: said by the option's name."""
+    with pytest.raises(OptionError, match=name):
+        render("html", pattern(), replace(PaperOptions(), **{name: value}))
+
+
+def test_a_piece_wider_than_the_roll_is_turned() -> None:
+    """A piece of 1200 by 400 goes lengthways on a roll of 914."""
+    sample = replace(pattern(), pieces=(with_piece(1200, 400),))
+    assert render("pdf-roll", sample)["pattern-roll.pdf"].startswith(b"%PDF")
+
+
+def test_a_piece_that_fits_no_way_on_the_roll_is_refused() -> None:
+    """The sentence names the piece, its size, the roll, and a width that would do."""
+    sample = replace(pattern(), pieces=(with_piece(1200, 1000),))
+    with pytest.raises(
+        OptionError, match=r"“skirt” is 1200 mm wide and 1000 mm long .* 1026 mm or"
+    ):
+        render("pdf-roll", sample)
+    assert render("pdf-roll", sample, PaperOptions(roll=1026))
+
+
+def test_a_piece_longer_than_a_page_may_be_is_refused() -> None:
+    """Past the 5080 mm a page may have, pages to join are proposed."""
+    sample = replace(pattern(), pieces=(with_piece(300, 5100),))
+    with pytest.raises(OptionError, match="5080 mm long"):
+        render("pdf-roll", sample)
+    with pytest.raises(OptionError, match="take pdf-roll or pdf-a4"):
+        render("svg-projector", sample)
+    assert render("pdf-a4", sample)
+
+
+def test_a_long_set_is_broken_into_pages_of_the_roll() -> None:
+    """Pieces that together pass the limit go on a second page, none of them split."""
+    import pypdfium2
+
+    sample = replace(pattern(), pieces=tuple(with_piece(800, 2000) for _ in range(3)))
+    document = pypdfium2.PdfDocument(render("pdf-roll", sample)["pattern-roll.pdf"])
+    assert len(document) == 2
+    assert all(page.get_height() <= 14400 for page in document)
+
+
+@pytest.mark.parametrize("width", [100.0, 6000.0])
+def test_a_roll_nobody_sells_is_refused(width: float) -> None:
+    """Too narrow for the squares, or wider than a page may be."""
+    with pytest.raises(OptionError, match="choose a width from"):
+        render("pdf-roll", pattern(), PaperOptions(roll=width))
+
+
+def test_naming_the_formats_loads_no_library() -> None:
+    """A command line that only lists formats pays for no PDF, SVG or geometry library."""
+    code = (
+        "import sys, tapewise_core.writers.formats;"
+        "print({'reportlab', 'svgwrite', 'shapely', 'numpy', 'bidi'} & set(sys.modules))"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "set()"

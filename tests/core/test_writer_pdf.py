@@ -1,0 +1,113 @@
+"""PDF pages: the same bytes twice, small, searchable, layered, never scaled, in any script."""
+
+import math
+import re
+from dataclasses import replace
+
+import pypdfium2
+import pytest
+from paper_samples import pattern
+
+from tapewise_core.errors import DraftError
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Layer, Stroke
+from tapewise_core.paper.look import DARK
+from tapewise_core.paper.projector import canvas, projected
+from tapewise_core.paper.sizes import A4
+from tapewise_core.paper.tiling import tiled
+from tapewise_core.writers.lettering import Lettering
+from tapewise_core.writers.pdf import pdf
+
+
+def written(person: str = "Zoë Œhler", times: int = 1) -> bytes:
+    """Return the sample pattern on A4."""
+    return pdf(tiled(pattern(person, times), A4, 10.0, 12.0))
+
+
+def text_of(data: bytes, page: int = 0) -> str:
+    """Return the text pdfium finds on a page."""
+    return str(pypdfium2.PdfDocument(data)[page].get_textpage().get_text_range())
+
+
+def test_the_same_draft_gives_the_same_bytes() -> None:
+    """Two files made one after the other do not differ in a single byte."""
+    assert written() == written()
+
+
+def test_a_large_set_stays_small() -> None:
+    """More than 24 pages of A4 take less than 100 kB."""
+    data = written(times=2)
+    assert len(pypdfium2.PdfDocument(data)) >= 25
+    assert len(data) < 100_000
+
+
+def test_readers_are_asked_not_to_scale() -> None:
+    """The file asks for no print scaling and one side, and says what it is."""
+    data = written()
+    assert b"/PrintScaling /None" in data
+    assert b"/Duplex /Simplex" in data
+    information = pypdfium2.PdfDocument(data).get_metadata_dict()
+    assert information["Title"] == "Jersey top – Zoë Œhler"
+    assert information["Subject"] == "A close top in jersey"
+
+
+def test_layers_are_declared_and_used() -> None:
+    """A reader that knows layers lists those the pattern has ink on, by readable names."""
+    data = written()
+    groups = re.findall(rb"/Name \((.*?)\) /Type /OCG", data)
+    assert groups == [b"stitch line", b"cut line", b"marks", b"text"]
+    assert len(re.findall(rb"/OCGs \[", data)) == 1
+    listed = re.search(rb"/ON \[(.*?)\]", data)
+    assert listed
+    assert len(re.findall(rb"\d+ 0 R", listed[1])) == 4
+
+
+def test_the_font_is_in_the_file() -> None:
+    """Nothing depends on fonts of the reader's machine."""
+    data = written()
+    assert b"/FontFile2" in data
+    used = set(re.findall(rb"/BaseFont /(\S+)", data))
+    assert any(b"DejaVuSans" in name for name in used)
+
+
+@pytest.mark.parametrize("name", ["Ελένη Ζωγράφου", "Жанна Щукина", "Nguyễn Thị", "Łukasz Żółć"])
+def test_names_in_other_alphabets_are_printed_and_found(name: str) -> None:
+    """Greek, Cyrillic and accented Latin names are text that a search finds."""
+    text = text_of(written(name))
+    assert name in text
+    assert "stands for letters" not in text
+
+
+@pytest.mark.parametrize("name", ["שרה לוי", "فاطمة"])
+def test_names_written_from_the_right_have_their_letters(name: str) -> None:
+    """Hebrew and Arabic letters are in the font, in the order and joined as they are drawn."""
+    lettering = Lettering()
+    drawn = lettering.shaped(name)
+    assert drawn != name
+    assert "?" not in drawn
+    assert lettering.says() == ""
+
+
+def test_letters_the_font_lacks_are_replaced_and_that_is_said() -> None:
+    """A name in a script outside the font becomes question marks, and the first page says so."""
+    text = text_of(written("後ろ 前"))
+    assert "?? ?" in text
+    assert "stands for letters this file's font does not have" in " ".join(text.split())
+
+
+def test_a_line_that_is_nowhere_is_refused() -> None:
+    """A broken line is named in a sentence, and no file is made."""
+    broken = Stroke(ruled(Point(0, 0), Point(math.nan, 1)), Layer.CUT, name="hem", part="front")
+    prints = tiled(pattern(), A4, 10.0, 12.0)
+    canvas_ = replace(prints.canvas, inks=(*prints.canvas.inks, broken))
+    with pytest.raises(DraftError, match="front hem"):
+        pdf(replace(prints, canvas=canvas_))
+
+
+def test_a_projector_page_is_dark_to_its_edges() -> None:
+    """Light on dark covers the whole page, so no white border dazzles."""
+    data = pdf(projected(canvas(pattern()), ""), DARK)
+    pixels = pypdfium2.PdfDocument(data)[0].render(scale=0.2, grayscale=True).to_numpy()
+    assert pixels[3:-3, 3:-3].mean() < 80
+    assert sorted(set(re.findall(rb"/PrintScaling /(\w+)", data))) == [b"None"]
