@@ -15,6 +15,9 @@ Dot = tuple[float, float]
 _BITS = ((0x01, 0x08), (0x02, 0x10), (0x04, 0x20), (0x40, 0x80))
 """Braille dot weights by row and column, as Unicode's block U+2800 numbers them."""
 
+_LOW = 0x04 | 0x20 | 0x40 | 0x80
+"""The dots of a character's lower half."""
+
 _GLYPHS = [" ", *(chr(0x2800 + bits) for bits in range(1, 256))]
 
 _BREAKS = {
@@ -33,7 +36,9 @@ class Canvas:
     """Lines and words on ``width_cells`` by ``height_cells`` characters.
 
     ``tones`` remembers for each (column, row) what was drawn there last, so
-    that a widget can colour it; the drawing reads without.
+    that a widget can colour it; the drawing reads without. In ASCII a
+    character shows the mean slope of the lines through it, twice the angle
+    being what is added up, since a line has no direction.
     """
 
     def __init__(self, width_cells: int, height_cells: int, *, ascii: bool = False) -> None:
@@ -76,38 +81,35 @@ class Canvas:
         steps = max(1, math.ceil(length))
         first, last = math.floor(inside[0] * steps), math.ceil(inside[1] * steps)
         many, begun = len(breaks), int(walked)
+        lean = None if breaks is _BREAKS["dotted"] else 2 * math.atan2(-dy, dx)
         for step in range(first, last + 1):
             if many == 1 or breaks[(begun + step) % many]:
                 t = step / steps
-                self._dot(int(a[0] + dx * t), int(a[1] + dy * t), width, tone, dx, dy)
+                self._dot(int(a[0] + dx * t), int(a[1] + dy * t), width, tone, lean)
 
-    def _dot(self, x: int, y: int, width: int, tone: str, dx: float, dy: float) -> None:
+    def _dot(self, x: int, y: int, width: int, tone: str, lean: float | None) -> None:
         """Set a square of dots, its middle (or what is next to it) at a place."""
         if width == 1:
-            self._set(x, y, tone, dx, dy)
+            self._set(x, y, tone, lean)
             return
         back = (width - 1) // 2
         for right in range(width):
             for down in range(width):
-                self._set(x + right - back, y + down - back, tone, dx, dy)
+                self._set(x + right - back, y + down - back, tone, lean)
         if self.ascii and 0 <= x < self.width and 0 <= y < self.height:
             self._heavy.add((y >> 2) * self.columns + (x >> 1))
 
-    def _set(self, x: int, y: int, tone: str, dx: float, dy: float) -> None:
+    def _set(self, x: int, y: int, tone: str, lean: float | None) -> None:
         if not (0 <= x < self.width and 0 <= y < self.height):
             return
         cell = (y >> 2) * self.columns + (x >> 1)
         self._cells[cell] |= _BITS[y & 3][x & 1]
         if tone:
             self.tones[(x >> 1, y >> 2)] = tone
-        if self.ascii:
-            self._lean(cell, y & 3, dx, dy)
-
-    def _lean(self, cell: int, row: int, dx: float, dy: float) -> None:
-        """Add to a character's mean slope; twice the angle, since a line has no direction."""
-        twice = 2 * math.atan2(-dy, dx)
-        c, s, height, many = self._slopes.get(cell, (0.0, 0.0, 0.0, 0))
-        self._slopes[cell] = (c + math.cos(twice), s + math.sin(twice), height + row, many + 1)
+        if self.ascii and lean is not None:
+            c, s, height, many = self._slopes.get(cell, (0.0, 0.0, 0.0, 0))
+            found = (c + math.cos(lean), s + math.sin(lean), height + (y & 3), many + 1)
+            self._slopes[cell] = found
 
     def wipe(self, points: Iterable[Dot], reach: int) -> None:
         """Clear a band along points, so that what is drawn there next stands free [dots]."""
@@ -162,10 +164,10 @@ class Canvas:
             return " "
         if cell in self._heavy:
             return "#"
-        c, s, height, many = self._slopes[cell]
+        c, s, height, many = self._slopes.get(cell, (0.0, 0.0, 0.0, 0))
+        if many < 2:
+            return "." if self._cells[cell] & _LOW else "'"
         low = height / many >= 2.5
-        if many == 1:
-            return "." if height >= 2 else "'"
         slope = math.atan2(s, c) / 2
         if abs(slope) <= _FLAT:
             return "_" if low else "-"

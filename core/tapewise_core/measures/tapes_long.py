@@ -13,9 +13,9 @@ BUST_POINT = (9.0, 48.0)
 WAIST = 65.0
 _OTHER_BUST_POINT = (-BUST_POINT[0], BUST_POINT[1])
 
-_TRUNK = framed(-33, -1, 33, 94)
-_UPPER = framed(-30, 8, 30, 72)
-_SHOULDERS = framed(-8, 14, 30, 50)
+_TRUNK = framed(-31, -1, 39, 94)
+_UPPER = framed(-27, 6, 37, 72)
+_SHOULDERS = framed(-9, 12, 37, 50)
 _WHOLE = framed(-33, -2, 33, 172)
 
 _elastic = smooth((-12.8, WAIST), (-7, WAIST + 1.2), (0, WAIST + 1.6), (7, WAIST + 1.2), (12.8, WAIST))
@@ -37,7 +37,7 @@ LONG = {
     ),
     "arm_length": Tape(
         view=View.BACK,
-        frame=framed(-38, 2, 30, 96),
+        frame=framed(-46, 2, 28, 96),
         seen=smooth(
             (-18.2, 31.5), (-21.2, 33.6), (-23.4, 37.6), (-26.2, 45), (-29.6, 53), (-32.2, 59.5),
             (-32.3, 62.6), (-29.9, 66.0), (-24.9, 71.6), (-20.4, 76.6),
@@ -94,7 +94,7 @@ LONG = {
     ),
     "hip_depth": Tape(
         view=View.SIDE,
-        frame=framed(-30, 20, 34, 104),
+        frame=framed(-27, -1, 33, 104),
         seen=smooth((0.4, WAIST), (-0.6, 72), (-1.4, 79), (-1.4, 84)),
         guides=(
             smooth((-7.4, WAIST), (0, WAIST + 1), (9.8, WAIST)),
@@ -125,10 +125,10 @@ LONG = {
     ),
     "waist_to_knee": Tape(
         view=View.FRONT,
-        frame=framed(-33, 44, 33, 138),
+        frame=framed(-31, 44, 39, 138),
         seen=line((8.2, WAIST + 1), (8.2, 124.4)),
         guides=(_elastic,),
-        landmarks=(named("elastic", (12.8, WAIST)), named("middle of the kneecap", (13.0, 124.4))),
+        landmarks=(named("elastic", (12.8, WAIST)), named("kneecap", (13.0, 124.4))),
     ),
 }  # fmt: skip
 """Lengths by key."""

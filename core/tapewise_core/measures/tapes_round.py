@@ -7,13 +7,13 @@ from tapewise_core.measures.measure import View
 from tapewise_core.measures.tape import Tape, around, framed, named
 
 _HEAD = framed(-19, -3, 19, 40)
-_TRUNK = framed(-33, -1, 33, 94)
+_TRUNK = framed(-31, -1, 39, 94)
 
 _head = around((-8.0, 9.4), (10.2, 6.4), 1.5)
-_bust = around((-15.8, 47.4), (15.8, 47.4), 2.0)
-_under_bust = around((-14.7, 53.6), (14.7, 53.6), 2.0)
-_waist = around((-12.8, 65.0), (12.8, 65.0), 2.0)
-_hip = around((-12.7, 84.0), (9.8, 84.0), 2.2)
+_bust = around((-15.9, 46.4), (15.9, 46.4), 3.0)
+_under_bust = around((-14.7, 53.6), (14.7, 53.6), 2.8)
+_waist = around((-12.8, 65.0), (12.8, 65.0), 2.6)
+_hip = around((-12.7, 84.0), (9.8, 84.0), 3.0)
 _upper_arm = around((17.5, 49.2), (23.4, 47.6), 1.1)
 _wrist = around((25.8, 85.8), (30.1, 84.6), 0.9)
 
@@ -46,7 +46,7 @@ ROUND = {
         view=View.FRONT,
         frame=_TRUNK,
         seen=smooth((-16.2, 43.2), (-11, 41.3), (0, 40.2), (11, 41.3), (16.2, 43.2)),
-        hidden=smooth((-16.2, 43.2), (0, 43.6), (16.2, 43.2)),
+        hidden=smooth((-16.2, 43.2), (0, 44.0), (16.2, 43.2)),
         landmarks=(named("armpit crease", (16.2, 43.2)),),
     ),
     "bust": Tape(
@@ -54,7 +54,7 @@ ROUND = {
         frame=_TRUNK,
         seen=_bust[0],
         hidden=_bust[1],
-        landmarks=(named("bust point", (9.0, 49.0)),),
+        landmarks=(named("bust points", (15.9, 46.8)),),
     ),
     "under_bust": Tape(
         view=View.FRONT,
@@ -72,14 +72,14 @@ ROUND = {
     ),
     "hip": Tape(
         view=View.SIDE,
-        frame=framed(-30, 20, 34, 104),
+        frame=framed(-27, -1, 33, 104),
         seen=_hip[0],
         hidden=_hip[1],
-        landmarks=(named("seat, farthest out", (-12.7, 84.0), "left"),),
+        landmarks=(named("seat", (-12.7, 84.0), "left"),),
     ),
     "upper_arm": Tape(
         view=View.FRONT,
-        frame=framed(-8, 16, 40, 76),
+        frame=framed(-8, 20, 42, 72),
         seen=_upper_arm[0],
         hidden=_upper_arm[1],
         landmarks=(
@@ -90,7 +90,7 @@ ROUND = {
     ),
     "wrist": Tape(
         view=View.FRONT,
-        frame=framed(-2, 62, 46, 112),
+        frame=framed(2, 62, 50, 110),
         seen=_wrist[0],
         hidden=_wrist[1],
         landmarks=(named("wrist bone", (30.1, 84.6)),),

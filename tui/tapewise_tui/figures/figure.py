@@ -9,9 +9,10 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.croquis import croquis
-from tapewise_core.measures.tape import Landmark, Tape
+from tapewise_core.measures.tape import Tape
 from tapewise_core.measures.tapes import TAPES
 from tapewise_tui.canvas import Canvas, Dot
+from tapewise_tui.figures.labels import label
 
 DETAILED, FINE = 0.04, 0.06
 """Dots a millimetre from which the figure's details, and its finest lines, help to read it."""
@@ -19,7 +20,7 @@ DETAILED, FINE = 0.04, 0.06
 BROAD = 0.16
 """Dots a millimetre from which the tape is three dots wide, not two."""
 
-TAPE, HIDDEN, GUIDE, BODY, LABEL = "tape", "hidden", "guide", "body", "label"
+TAPE, HIDDEN, BODY = "tape", "hidden", "body"
 """Tones, for widgets that colour."""
 
 
@@ -61,7 +62,7 @@ def drawn(key: str, width_cells: int, height_cells: int, ascii: bool = False) ->
         _body(canvas, scale, tape)
         _tape(canvas, scale, tape)
         for landmark in tape.landmarks:
-            _label(canvas, scale, landmark)
+            label(canvas, scale.dot(landmark.at), landmark.name, landmark.side)
     return canvas
 
 
@@ -89,41 +90,9 @@ def _lines(
 def _tape(canvas: Canvas, scale: Scale, tape: Tape) -> None:
     """The tape stands free of the body's lines, and the near half over the far one."""
     broad = 3 if scale.times >= BROAD else 2
-    _lines(canvas, scale, tape.guides, "dotted", tone=GUIDE)
+    _lines(canvas, scale, tape.guides, "dotted", tone=HIDDEN)
     if tape.hidden is not None:
         _lines(canvas, scale, [tape.hidden], "dotted", tone=HIDDEN)
     canvas.wipe(scale.dots(tape.seen), broad)
     _lines(canvas, scale, [tape.seen], width=broad, tone=TAPE)
     _lines(canvas, scale, tape.ends(), width=broad, tone=TAPE)
-
-
-def _label(canvas: Canvas, scale: Scale, landmark: Landmark) -> None:
-    """Name a landmark in the nearest blank room beside it, dots leading there."""
-    x, y = scale.dot(landmark.at)
-    column, row = int(x) // 2, int(y) // 4
-    many = len(landmark.name)
-    places = (
-        range(column + 1, canvas.columns - many + 1)
-        if landmark.side == "right"
-        else range(column - many - 1, -1, -1)
-    )
-    for place in places:
-        if canvas.is_free(place - 1, row, many + 2) or _at_border(canvas, place, row, many):
-            _lead(canvas, column, place, row, many)
-            canvas.text(place, row, landmark.name, LABEL)
-            return
-
-
-def _at_border(canvas: Canvas, place: int, row: int, many: int) -> bool:
-    """Say whether words fit exactly against the canvas's edge."""
-    return (place == 0 and canvas.is_free(0, row, many + 1)) or (
-        place + many == canvas.columns and canvas.is_free(place - 1, row, many + 1)
-    )
-
-
-def _lead(canvas: Canvas, column: int, place: int, row: int, many: int) -> None:
-    """Dots over blank characters only, between a landmark and its name."""
-    between = range(column + 1, place - 1) if place > column else range(place + many + 1, column)
-    for spot in between:
-        if canvas.is_free(spot, row, 1):
-            canvas.text(spot, row, "." if canvas.ascii else "·", GUIDE)
