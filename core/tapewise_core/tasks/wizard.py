@@ -1,0 +1,168 @@
+"""What the app asks on its pages besides people and drafts: options, machines, things to tick."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.garments import shelf
+from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.option import Kind, Option, Style, limits, read, settle
+from tapewise_core.measures.body import Body, Value
+from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.proofs.proof import Proof as Proof
+from tapewise_core.sewing.machines import Machine, read_machines
+from tapewise_core.tasks.people import body_of
+from tapewise_core.units import Length, Unit, parse_length
+
+FOLD = {Unit.CM: 100.0, Unit.IN: 4 * 25.4}
+"""The stretch of cloth marked for the fold test [mm]: 10 cm, or 4 in."""
+
+MACHINES = {
+    "overlocker": "an overlocker: seams that stretch, cut and bound in one",
+    "coverstitch": "a coverstitch: hems that stretch",
+    "zigzag": "a household machine with zigzag",
+}
+"""The machines a person may have, each in words."""
+
+
+@dataclass(frozen=True, slots=True)
+class OptionRow:
+    """One option as a page shows it; ``value`` and limits are spelt in the reader's unit.
+
+    ``choices`` is empty for what is typed. ``asked`` says that the wearer chose it.
+    """
+
+    key: str
+    label: str
+    says: str
+    value: str
+    low: str
+    high: str
+    usual: str
+    choices: tuple[str, ...]
+    asked: bool
+
+    @property
+    def limits(self) -> str:
+        """Spell the limits or the choices."""
+        return ", ".join(self.choices) if self.choices else f"{self.low} to {self.high}"
+
+
+@dataclass(frozen=True, slots=True)
+class Chores:
+    """Things to do under one heading; ``ticked`` off one by one, unless they are to be minded."""
+
+    heading: str
+    items: tuple[str, ...]
+    to_tick: bool
+
+
+def garments() -> tuple[Garment, ...]:
+    """Return the garments that can be drafted."""
+    return shelf.garments()
+
+
+def garment(name: str) -> Garment:
+    """Return a garment; raises OptionError naming the ones there are."""
+    return shelf.garment(name)
+
+
+def expected(profile: Profile, key: str) -> Value | None:
+    """Return what the other measures say a measure is, with its 90 % interval [cm].
+
+    None where nothing can be estimated.
+    """
+    body, _ = body_of(profile.without(key))
+    return body.values.get(key)
+
+
+def machines(names: tuple[str, ...]) -> frozenset[Machine]:
+    """Return the machines of those names; raises OptionError if they cannot sew a garment."""
+    return read_machines(", ".join(names))
+
+
+def option_rows(
+    profile: Profile, name: str, asked: Mapping[str, str], unit: Unit
+) -> tuple[OptionRow, ...]:
+    """Return every option of a garment as a person reads it; a wrong one as it was typed.
+
+    Raises DraftError if a default needs a measure that is not there.
+    """
+    page = shelf.garment(name)
+    body, _ = body_of(profile)
+    usual = settle(page.options, {}, body, unit)
+    style = _settled(page, asked, body, unit) or usual
+    return tuple(_row(option, style, usual, asked, unit) for option in page.options)
+
+
+def _settled(page: Garment, asked: Mapping[str, str], body: Body, unit: Unit) -> Style | None:
+    try:
+        return settle(page.options, asked, body, unit)
+    except OptionError:
+        return None
+
+
+def _row(
+    option: Option, style: Style, usual: Style, asked: Mapping[str, str], unit: Unit
+) -> OptionRow:
+    low, high = limits(option, unit)
+    chosen = style.chosen[option.key]
+    wanted = option.key in asked
+    told = asked[option.key] if wanted and not chosen.asked else chosen.tell(unit)
+    way = f", {option.default_says}" if option.default_says else ""
+    return OptionRow(
+        key=option.key,
+        label=option.key.replace("-", " "),
+        says=option.says,
+        value=told,
+        low=low,
+        high=high,
+        usual=f"{usual.chosen[option.key].tell(unit)}{way}",
+        choices=("yes", "no") if option.kind is Kind.SWITCH else option.choices,
+        asked=wanted,
+    )
+
+
+def plainly(name: str, key: str, text: str, unit: Unit) -> str:
+    """Return what was typed for an option so that it reads the same in every unit.
+
+    Raises OptionError saying what would be right.
+    """
+    for option in shelf.garment(name).options:
+        if option.key == key:
+            value = read(option, text, unit)
+            if isinstance(value, Length):
+                return f"{round(value.mm / 10, 6):g} cm"
+            return value if isinstance(value, str) else f"{value:g}"
+    raise OptionError(f"This garment has no option “{key}”.")
+
+
+def stretch_from_fold(text: str, unit: Unit) -> float:
+    """Return a cloth's stretch [%] from how far the marked fold reaches when it resists.
+
+    Raises ReadingError for what is no length, or shorter than the fold that was marked.
+
+    >>> stretch_from_fold("15", Unit.CM), stretch_from_fold("6 1/2", Unit.IN)
+    (50.0, 62.5)
+    """
+    reached, marked = parse_length(text, unit), FOLD[unit]
+    if not marked <= reached <= 3 * marked:
+        raise ReadingError(
+            f"{unit.spell(marked)} of cloth reach {unit.spell(marked)} or more when pulled, and "
+            f"hardly over {unit.spell(3 * marked)}; {unit.spell(reached)} cannot be."
+        )
+    return round((reached - marked) / marked * 100, 1)
+
+
+def chores(checklist: Document) -> tuple[Chores, ...]:
+    """Return a checklist's things to do and to mind, by heading."""
+    found, heading = [], ""
+    for block in checklist.blocks:
+        if isinstance(block, Heading):
+            heading = block.text
+        elif isinstance(block, Ticks | Bullets):
+            found.append(Chores(heading, block.items, isinstance(block, Ticks)))
+    return tuple(found)

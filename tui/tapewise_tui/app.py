@@ -1,0 +1,173 @@
+"""The terminal app: one desk, and the pages that work at it."""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import os
+import signal
+from collections.abc import Iterable
+from pathlib import Path
+
+from textual.app import App, SystemCommand
+from textual.binding import Binding
+from textual.screen import Screen
+
+from tapewise_core.errors import TapewiseError
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.units import Unit
+from tapewise_tui.desk import Desk
+from tapewise_tui.dialogs.help import HelpDialog
+from tapewise_tui.dialogs.pages import PagesDialog
+from tapewise_tui.page import Page
+from tapewise_tui.pages.garment import GarmentPage
+from tapewise_tui.pages.measure import MeasurePage
+from tapewise_tui.pages.prove import ProvePage
+from tapewise_tui.pages.review import ReviewPage
+from tapewise_tui.pages.save import SavePage
+from tapewise_tui.pages.sew import SewPage
+from tapewise_tui.pages.start import StartPage
+from tapewise_tui.terminal import PlainFilter, ascii_only, let_signs_pass
+from tapewise_tui.theme import THEMES
+from tapewise_tui.widgets.tape import PAGES
+
+PAGE_OF: dict[str, type[Page]] = {
+    page.NAME: page
+    for page in (StartPage, MeasurePage, ReviewPage, GarmentPage, ProvePage, SavePage, SewPage)
+}
+
+
+class TapewiseApp(App[None]):
+    """Tapewise at a terminal."""
+
+    TITLE = "Tapewise"
+    CSS_PATH = Path(__file__).with_name("look.tcss")
+    COMMAND_PALETTE_DISPLAY = "ctrl+p"
+
+    def __init__(self, desk: Desk | None = None) -> None:
+        super().__init__()
+        self.desk = desk or Desk()
+        for theme in THEMES:
+            self.register_theme(theme)
+        self.theme = THEMES[0].name
+        if ascii_only():
+            self._filters.append(PlainFilter())
+
+    def on_mount(self) -> None:
+        self._mind_the_line()
+        self.push_screen(StartPage(self.desk))
+
+    def _mind_the_line(self) -> None:
+        """A closed terminal keeps what is typed; not every system can tell of it."""
+        for name in ("SIGHUP", "SIGTERM"):
+            with contextlib.suppress(AttributeError, NotImplementedError, RuntimeError, ValueError):
+                loop = asyncio.get_running_loop()
+                loop.add_signal_handler(getattr(signal, name), self._hang_up)
+
+    def _hang_up(self) -> None:
+        if self.page is not None:
+            with contextlib.suppress(TapewiseError):
+                self.page.keep_typed()
+        self.exit()
+
+    def get_key_display(self, binding: Binding) -> str:
+        shown = super().get_key_display(binding)
+        return shown.upper() if shown[:1] == "f" and shown[1:].isdigit() else shown
+
+    @property
+    def page(self) -> Page | None:
+        """The page on show, whatever dialog lies over it."""
+        return next((s for s in reversed(self.screen_stack) if isinstance(s, Page)), None)
+
+    def go(self, name: str, say: str = "") -> None:
+        """Turn to a page; all but the first need a person."""
+        page = self.page
+        if page is None or name == page.NAME:
+            return
+        if name != "start" and self.desk.state.profile is None:
+            page.warn("Choose a person first, or press F6 for a new one.")
+            return
+        page.keep_typed()
+        new = PAGE_OF[name](self.desk)
+        self.switch_screen(new)
+        if say:
+            self.call_later(lambda: new.tell(say))
+
+    def open_person(self, profile: Profile, page: str = "measure", say: str = "") -> None:
+        """Lay a person's measures on the desk and turn to a page."""
+        self.desk.open(profile)
+        self.go(page, say)
+
+    def switch_unit(self) -> None:
+        """Read and type in the other unit."""
+        if self.desk.state.profile is None or self.page is None:
+            return
+        other = Unit.IN if self.desk.unit is Unit.CM else Unit.CM
+        self.attempt(f"unit {other.value}", self.desk.profile.with_unit(other))
+        self.page.tell("Lengths are now read and typed in " + _LONG[other] + ".")
+
+    def attempt(self, says: str, profile: Profile) -> None:
+        """Keep a changed profile, or say why it cannot be kept."""
+        assert self.page is not None
+        try:
+            self.desk.change(says, profile)
+        except TapewiseError as error:
+            self.page.warn(error)
+        self.page.show()
+
+    def action_undo(self) -> None:
+        self._travel(self.desk.undo, "Taken back", "There is nothing to take back.")
+
+    def action_redo(self) -> None:
+        self._travel(self.desk.redo, "Made again", "There is nothing to make again.")
+
+    def _travel(self, way: object, done: str, nothing: str) -> None:
+        page = self.page
+        if page is None or not callable(way):
+            return
+        try:
+            says = way()
+        except TapewiseError as error:
+            page.warn(error)
+            return
+        page.show()
+        page.tell(f"{done}: {says}." if says else nothing)
+
+    def action_help(self) -> None:
+        if self.page is not None and self.screen is self.page:
+            self.push_screen(HelpDialog(self.page))
+
+    def action_pages(self) -> None:
+        if self.screen is self.page:
+            self.push_screen(PagesDialog(), self._pointed)
+
+    def _pointed(self, name: str | None) -> None:
+        if name:
+            self.go(name)
+
+    def action_look(self) -> None:
+        """Change between chalk on cloth and ink on paper."""
+        names = [theme.name for theme in THEMES]
+        self.theme = names[(names.index(self.theme) + 1) % len(names)]
+
+    def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
+        for name in PAGES:
+            yield SystemCommand(f"Page: {name}", "Turn to this page", lambda n=name: self.go(n))
+        yield SystemCommand("Unit", "Read and type in cm or in inches", self.switch_unit)
+        yield SystemCommand("Undo", "Take the last change back", self.action_undo)
+        yield SystemCommand("Redo", "Make it again", self.action_redo)
+        yield SystemCommand("Look", "Chalk on cloth, or ink on paper", self.action_look)
+        yield SystemCommand("Help", "What this page is for, and its keys", self.action_help)
+        yield SystemCommand("Quit", "Everything is kept already", self.action_quit)
+
+
+_LONG = {Unit.CM: "centimetres", Unit.IN: "inches"}
+
+
+def run() -> int:
+    """Run the app in this terminal; return the exit code."""
+    let_signs_pass()
+    os.environ.setdefault("ESCDELAY", "25")
+    app = TapewiseApp()
+    app.run()
+    return app.return_code or 0

@@ -1,0 +1,151 @@
+"""The desk the pages work at: whose measures, what is being made, and how to undo.
+
+It knows nothing of terminals. A change replaces a frozen value, is kept on
+disk at once, and can be taken back.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date, datetime
+
+from tapewise_core.measures.body import Origin, WaistSite
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import people, work
+from tapewise_core.tasks.people import Check
+from tapewise_core.tasks.work import Work
+from tapewise_core.units import Unit
+
+MOST_UNDONE = 200
+"""How many changes can be taken back."""
+
+
+@dataclass(frozen=True)
+class State:
+    """Everything a change may change; ``says`` names the change that led here."""
+
+    profile: Profile | None = None
+    work: Work | None = None
+    says: str = ""
+
+
+class Desk:
+    """One person's measures and work at a time; ``today`` and ``now`` are fixed in tests."""
+
+    def __init__(self, today: date | None = None) -> None:
+        self._today = today
+        self.state = State()
+        self.past: list[State] = []
+        self.future: list[State] = []
+        self._checked: tuple[Profile, Check] | None = None
+
+    @property
+    def today(self) -> date:
+        return self._today or date.today()
+
+    @property
+    def profile(self) -> Profile:
+        """Whose measures lie on the desk; only pages after the first may ask."""
+        assert self.state.profile is not None
+        return self.state.profile
+
+    @property
+    def work(self) -> Work:
+        assert self.state.work is not None
+        return self.state.work
+
+    @property
+    def unit(self) -> Unit:
+        return self.state.profile.unit if self.state.profile else Unit.CM
+
+    @property
+    def check(self) -> Check:
+        """What is missing, estimated and unlikely; worked out once for each profile."""
+        if self._checked is None or self._checked[0] is not self.profile:
+            self._checked = (self.profile, people.check(self.profile))
+        return self._checked[1]
+
+    def open(self, profile: Profile) -> None:
+        """Lay a person's things on the desk; what was undone before is forgotten."""
+        self.state = State(profile, work.load(profile.name))
+        self.past, self.future = [], []
+
+    def clear(self) -> None:
+        """Put everything away."""
+        self.state, self.past, self.future = State(), [], []
+
+    def change(self, says: str, profile: Profile | None = None, made: Work | None = None) -> None:
+        """Keep a change on disk and on the desk; raises FilesError if it cannot be kept."""
+        new = State(profile or self.state.profile, made or self.state.work, says)
+        self._keep(new)
+        self.past = [*self.past[-MOST_UNDONE:], self.state]
+        self.state, self.future = new, []
+
+    def value(
+        self, key: str, readings: tuple[float, ...], cm: float, origin: Origin, says: str
+    ) -> None:
+        """Keep one measure [cm] with its readings [cm]."""
+        profile = self.profile.with_value(
+            key, cm, origin=origin, readings=readings, taken=self.today
+        )
+        self.change(says, profile)
+
+    def waist_site(self, site: WaistSite) -> None:
+        self.change(f"waist: {site.value}", self.profile.with_waist_site(site))
+
+    def place(self, page: str, measure: str | None = None) -> None:
+        """Remember where the person is; no change to undo."""
+        if self.state.work is None:
+            return
+        where = replace(self.work, page=page, measure=measure or self.work.measure)
+        if where != self.work:
+            self.state = replace(self.state, work=self._stamped(where))
+            work.save(self.work)
+
+    def jot(self, notes: str) -> None:
+        """Keep notes; the notes' own field undoes typing."""
+        if self.state.work is not None and notes != self.work.notes:
+            self.state = replace(self.state, work=self._stamped(replace(self.work, notes=notes)))
+            work.save(self.work)
+
+    def undo(self) -> str | None:
+        """Take the last change back; return what it was, or None if there is none."""
+        if not self.past:
+            return None
+        before, now = self.past[-1], self.state
+        self._keep(self._here(before))
+        self.past, self.future = self.past[:-1], [*self.future, now]
+        self.state = self._here(before)
+        return now.says
+
+    def redo(self) -> str | None:
+        """Make a change again that was taken back; return what it was, or None."""
+        if not self.future:
+            return None
+        after, now = self.future[-1], self.state
+        self._keep(self._here(after))
+        self.future, self.past = self.future[:-1], [*self.past, now]
+        self.state = self._here(after)
+        return after.says
+
+    def _here(self, state: State) -> State:
+        """A state as it was, at the place where the person is now, notes untouched."""
+        if state.work is None or self.state.work is None:
+            return state
+        now = self.state.work
+        return replace(
+            state, work=replace(state.work, page=now.page, measure=now.measure, notes=now.notes)
+        )
+
+    def _keep(self, new: State) -> None:
+        if new.profile is not None and new.profile is not self.state.profile:
+            people.store.save(new.profile)
+        if new.work is not None and new.work is not self.state.work:
+            work.save(self._stamped(new.work))
+
+    def _stamped(self, made: Work) -> Work:
+        when = datetime.now() if self._today is None else datetime.combine(self._today, _NOON)
+        return replace(made, when=when.isoformat(timespec="seconds"))
+
+
+_NOON = datetime(2000, 1, 1, 12).time()

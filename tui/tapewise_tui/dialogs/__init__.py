@@ -1,0 +1,1 @@
+"""Small questions asked over a page."""

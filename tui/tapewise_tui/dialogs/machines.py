@@ -1,0 +1,43 @@
+"""Which machines there are; stitches and stretch of the seams follow from that."""
+
+from __future__ import annotations
+
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Vertical
+from textual.screen import ModalScreen
+from textual.widgets import Static
+
+from tapewise_core.errors import TapewiseError
+from tapewise_core.tasks import wizard
+from tapewise_tui.widgets.toggles import Tick
+
+
+class MachinesDialog(ModalScreen[tuple[str, ...] | None]):
+    """Returns the names of the machines ticked."""
+
+    BINDINGS = [
+        Binding("escape", "dismiss(None)", "Leave it"),
+        Binding("f4,enter", "keep", "Keep", priority=True),
+    ]
+
+    def __init__(self, machines: tuple[str, ...]) -> None:
+        super().__init__()
+        self.machines = machines
+
+    def compose(self) -> ComposeResult:
+        with Vertical(id="card"):
+            yield Static("Which machines do you have?", classes="heading")
+            for name, words in wizard.MACHINES.items():
+                yield Tick(words, name in self.machines, id=name, compact=True)
+            yield Static("", id="fault", classes="wrong", markup=False)
+            yield Static("Space ticks · Enter keeps it · Escape leaves it", classes="quiet")
+
+    def action_keep(self) -> None:
+        ticked = tuple(name for name in wizard.MACHINES if self.query_one(f"#{name}", Tick).value)
+        try:
+            wizard.machines(ticked)
+        except TapewiseError as error:
+            self.query_one("#fault", Static).update(f"! {error}")
+            return
+        self.dismiss(ticked)

@@ -1,0 +1,49 @@
+"""F9: turn to any page by its number."""
+
+from __future__ import annotations
+
+from textual import on
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Vertical
+from textual.events import Key
+from textual.screen import ModalScreen
+from textual.widgets import OptionList, Static
+from textual.widgets.option_list import Option
+
+from tapewise_tui.widgets.tape import PAGES
+
+WHAT = {
+    "start": "people, and where you stopped",
+    "measure": "one measure a page",
+    "review": "all measures at a glance, unlikely ones first",
+    "garment": "style, cloth and machines, with the pattern beside",
+    "prove": "what was checked before anyone cuts",
+    "save": "write the pattern's files",
+    "sew": "the list to tick",
+}
+
+
+class PagesDialog(ModalScreen[str | None]):
+    """The pages as a list; a number or Enter turns to one."""
+
+    BINDINGS = [Binding("escape,f9", "dismiss(None)", "Close")]
+
+    def compose(self) -> ComposeResult:
+        with Vertical(id="card"):
+            yield Static("Turn to", classes="heading")
+            yield OptionList(
+                *(
+                    Option(f"{number} {page.capitalize():<9}{WHAT[page]}", id=page)
+                    for number, page in enumerate(PAGES, start=1)
+                )
+            )
+
+    def on_key(self, event: Key) -> None:
+        if event.key.isdigit() and 0 < int(event.key) <= len(PAGES):
+            event.stop()
+            self.dismiss(PAGES[int(event.key) - 1])
+
+    @on(OptionList.OptionSelected)
+    def choose(self, event: OptionList.OptionSelected) -> None:
+        self.dismiss(event.option.id)

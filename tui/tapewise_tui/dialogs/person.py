@@ -1,0 +1,86 @@
+"""Who is being measured: name, unit, and whose bodies estimates are drawn from."""
+
+from __future__ import annotations
+
+from textual import on
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Vertical
+from textual.screen import ModalScreen
+from textual.widgets import Input, Label, RadioSet, Static
+
+from tapewise_core.errors import TapewiseError
+from tapewise_core.measures.body import Reference
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.people import store
+from tapewise_core.units import Unit
+from tapewise_tui.widgets.toggles import Choice
+
+UNITS = {Unit.CM: "centimetres", Unit.IN: "inches"}
+BUILDS = {
+    Reference.WOMEN: "women's bodies",
+    Reference.MEN: "men's bodies",
+    Reference.NOT_SAID: "either: I'd rather not say",
+}
+
+
+class PersonDialog(ModalScreen[Profile | None]):
+    """Asks for a new person, or changes what is known of one."""
+
+    BINDINGS = [
+        Binding("escape", "dismiss(None)", "Leave it"),
+        Binding("f4,ctrl+s", "keep", "Keep"),
+    ]
+
+    def __init__(self, profile: Profile | None = None) -> None:
+        super().__init__()
+        self.profile = profile
+
+    def compose(self) -> ComposeResult:
+        unit = self.profile.unit if self.profile else Unit.CM
+        build = self.profile.reference if self.profile else Reference.NOT_SAID
+        with Vertical(id="card"):
+            yield Static("Who is measured?", classes="heading")
+            yield Label("Name, as it shall stand on the pattern")
+            yield Input(self.profile.name if self.profile else "", id="name", compact=True)
+            yield Label("Lengths are typed in")
+            yield RadioSet(
+                *(Choice(word, one is unit) for one, word in UNITS.items()),
+                id="unit",
+                compact=True,
+            )
+            yield Label("Where a measure is missing, estimate it from")
+            yield RadioSet(
+                *(Choice(word, one is build) for one, word in BUILDS.items()),
+                id="build",
+                compact=True,
+            )
+            yield Static("", id="fault", classes="wrong", markup=False)
+            yield Static("Tab: next · Space: choose · F4: keep · Escape: leave", classes="quiet")
+
+    @on(Input.Submitted)
+    def action_keep(self) -> None:
+        """Make or change the person, or say what is wrong with the name."""
+        try:
+            self.dismiss(self._made())
+        except TapewiseError as error:
+            self.query_one("#fault", Static).update(f"! {error}")
+            self.query_one("#name", Input).focus()
+
+    def _made(self) -> Profile:
+        name = " ".join(self.query_one("#name", Input).value.split())
+        unit = list(UNITS)[self.query_one("#unit", RadioSet).pressed_index]
+        build = list(BUILDS)[self.query_one("#build", RadioSet).pressed_index]
+        if self.profile is None:
+            made = Profile.of(name, unit=unit, reference=build)
+            self._refuse_twice(name)
+            return made
+        changed = self.profile.with_unit(unit).with_reference(build)
+        if name != self.profile.name:
+            changed = changed.with_name(name)
+            self._refuse_twice(name)
+        return changed
+
+    def _refuse_twice(self, name: str) -> None:
+        if any(entry.name.casefold() == name.casefold() for entry in store.listing()):
+            raise TapewiseError(f"There is somebody called {name} already; add a second name.")

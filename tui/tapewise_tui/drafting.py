@@ -1,0 +1,54 @@
+"""Drafting for the pages: the work on the desk becomes a proved pattern, or a sentence."""
+
+from __future__ import annotations
+
+from tapewise_core.errors import TapewiseError
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import drafting, wizard
+from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.work import Work
+from tapewise_core.units import Unit
+from tapewise_tui import words
+from tapewise_tui.desk import Desk
+
+
+def drafted(desk: Desk) -> Drafted | str:
+    """Return the draft of what lies on the desk, or a sentence saying why there is none."""
+    return of(desk.profile, desk.work, desk)
+
+
+def of(profile: Profile, made: Work, desk: Desk) -> Drafted | str:
+    """Return the draft of some work, which need not be kept yet; safe in a worker."""
+    try:
+        machines = wizard.machines(made.machines)
+        return drafting.draft(profile, made.garment, made.asked, machines=machines, made=desk.today)
+    except TapewiseError as error:
+        return plainly(str(error))
+
+
+def plainly(sentence: str) -> str:
+    """Spell option names as the page shows them, without hyphens."""
+    for garment in wizard.garments():
+        for option in garment.options:
+            sentence = sentence.replace(option.key, option.key.replace("-", " "))
+    return sentence
+
+
+def verdict(draft: Drafted) -> str:
+    """Say in one sentence how the proofs stand."""
+    if not draft.failing:
+        return f"All {len(draft.proofs)} proofs hold."
+    first = draft.failing[0]
+    more = f" (and {len(draft.failing) - 1} more)" if len(draft.failing) > 1 else ""
+    return f"! {words.sentence(first.name)} fails{more}: {first.says}"
+
+
+def seams(draft: Drafted, piece: str, unit: Unit) -> str:
+    """Spell the lengths of a piece's edges."""
+    found = draft.pattern.piece(piece)
+    edges = [
+        f"{edge.name.replace('_', ' ')} {unit.number(edge.path.length())}"
+        for edge in found.edges
+        if not edge.fold
+    ]
+    return f"{words.sentence(piece.replace('_', ' '))} [{unit.value}]: {', '.join(edges)}"

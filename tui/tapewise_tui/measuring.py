@@ -1,0 +1,148 @@
+"""What happens when a reading is typed: kept, compared with the one before, remarked on."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.measures.body import Origin
+from tapewise_core.measures.catalogue import measure
+from tapewise_core.measures.finding import Finding
+from tapewise_core.measures.reading import Agreement, compare_readings, read, settled
+from tapewise_core.tasks import wizard
+from tapewise_core.units import Unit
+from tapewise_tui import words
+from tapewise_tui.desk import Desk
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What to say, and which reading is wanted next; None if the measure is settled."""
+
+    says: str
+    wanted: int | None
+    wrong: bool = False
+
+
+def readings(desk: Desk, key: str) -> tuple[float, ...]:
+    """Return the readings [cm] kept of a measure; a value without any is its own."""
+    kept = desk.profile.measures.get(key)
+    if kept is None:
+        return ()
+    return kept.readings or (kept.value,)
+
+
+def spelt(desk: Desk, key: str) -> tuple[str, ...]:
+    """Return the readings as the person types them, an estimate taken left out."""
+    kept = desk.profile.measures.get(key)
+    if kept is None or kept.origin is Origin.ESTIMATED:
+        return ()
+    return tuple(desk.unit.number(cm * 10) for cm in readings(desk, key)[:3])
+
+
+def take(desk: Desk, key: str, index: int, text: str) -> Outcome:
+    """Keep a reading and say what follows; raises ReadingError or FilesError with a sentence."""
+    row = measure(key)
+    cm = read(text, row, desk.unit)
+    before = readings(desk, key) if spelt(desk, key) else ()
+    taken = (*before[:index], cm, *before[index + 1 :])
+    value = settled(taken)
+    says = f"{words.sentence(row.name)} {desk.unit.spell(value * 10)}"
+    desk.value(key, taken, value, Origin.MEASURED, says)
+    return _compared(desk, key, taken, value)
+
+
+def _compared(desk: Desk, key: str, taken: tuple[float, ...], value: float) -> Outcome:
+    row, unit = measure(key), desk.unit
+    kept = f"{words.sentence(row.name)}: {unit.spell(value * 10)} is kept."
+    doubt = next((one.says for one in findings(desk, key)), "")
+    match compare_readings(row, taken):
+        case Agreement.ONE:
+            ask = "Take the tape off, lay it on again, read once more; Enter alone goes on."
+            return Outcome(doubt or f"{kept} {ask}", 1, bool(doubt))
+        case Agreement.AGREE:
+            agree = "The readings agree." if len(taken) == 2 else "Two of the three agree."
+            return Outcome(doubt or f"{kept} {agree}", None, bool(doubt))
+    apart = unit.spell((max(taken) - min(taken)) * 10)
+    if len(taken) >= 3:
+        return Outcome(f"{kept} The readings lie up to {apart} apart; the middle one counts.", None)
+    return Outcome(f"The two lie {apart} apart: a third reading is due. Enter alone goes on.", 2)
+
+
+def standing(desk: Desk, key: str) -> str:
+    """Say what stands for a measure at present."""
+    kept, unit = desk.profile.measures.get(key), desk.unit
+    if kept is None:
+        return "Not measured yet."
+    when = f", {words.day(kept.taken)}" if kept.taken else ""
+    return f"{unit.spell(kept.value * 10)}, {kept.origin.value}{when}."
+
+
+def findings(desk: Desk, key: str) -> tuple[Finding, ...]:
+    """Return what there is to look at about one measure."""
+    return tuple(finding for finding in desk.check.findings if key in finding.measures)
+
+
+def others(desk: Desk, key: str) -> tuple[str, str]:
+    """Say what others of this build read, and what is taken if the measure is skipped."""
+    value = wizard.expected(desk.profile, key)
+    if value is None:
+        return "", desk.check.refused or "Nothing can be estimated here yet."
+    unit: Unit = desk.unit
+    known = len(desk.profile.measures.keys() - {key})
+    build = "Others of this build read" if known >= 2 else "Most people read"
+    middle = f"{unit.spell(value.cm * 10)} {words.off_by(value, unit)}".strip()
+    return f"{build} {words.span(value, unit)}.", f"If skipped: {middle}, {value.how}."
+
+
+def estimate(desk: Desk, key: str) -> str | None:
+    """Take the estimate for a measure; return what to say, or None if there is none."""
+    value = wizard.expected(desk.profile, key)
+    if value is None:
+        return None
+    name = words.sentence(measure(key).name)
+    said = f"{name}: estimate of {desk.unit.spell(value.cm * 10)} taken"
+    desk.value(key, (), round(value.cm, 1), Origin.ESTIMATED, said)
+    return f"{said}; it is marked as estimated everywhere."
+
+
+def correct(desk: Desk, finding: Finding) -> str:
+    """Take the correction that a finding offers; return what to say."""
+    proposed = finding.proposed or {}
+    profile = desk.profile
+    for key, cm in proposed.items():
+        profile = profile.with_value(key, cm, readings=(cm,), taken=desk.today)
+    named = [f"{measure(k).name} {desk.unit.spell(cm * 10)}" for k, cm in proposed.items()]
+    says = words.sentence(words.listed(named))
+    desk.change(says, profile)
+    return f"{says} taken instead."
+
+
+def confirm(desk: Desk, keys: tuple[str, ...]) -> str:
+    """Mark measures as read again and right; return what to say."""
+    profile = desk.profile
+    for key in keys:
+        kept = profile.measures[key]
+        profile = profile.with_value(
+            key, kept.value, origin=Origin.CONFIRMED, readings=kept.readings, taken=kept.taken
+        )
+    said = f"{words.sentence(words.listed([measure(key).name for key in keys]))} confirmed"
+    desk.change(said, profile)
+    return f"{said}; no more is said about it."
+
+
+def drop(desk: Desk, key: str) -> str:
+    """Take a measure off the list; return what to say."""
+    name = words.sentence(measure(key).name)
+    desk.change(f"{name} taken off", desk.profile.without(key))
+    return f"{name} is open again. ctrl+z brings it back."
+
+
+def replaced(desk: Desk, key: str, text: str) -> str:
+    """Put one new reading in place of all; an empty text takes the measure off."""
+    if not text:
+        return drop(desk, key)
+    row = measure(key)
+    cm = read(text, row, desk.unit)
+    says = f"{words.sentence(row.name)} {desk.unit.spell(cm * 10)}"
+    desk.value(key, (cm,), cm, Origin.MEASURED, says)
+    return f"{says} is kept."

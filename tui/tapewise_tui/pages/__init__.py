@@ -1,0 +1,1 @@
+"""The pages of the wizard, one screen a file."""

@@ -1,0 +1,213 @@
+"""Garment: style, cloth and machines, with the pattern drawn live beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+
+from textual import on, work
+from textual.binding import Binding
+from textual.containers import Horizontal, Vertical
+from textual.message import Message
+from textual.timer import Timer
+from textual.widget import Widget
+from textual.widgets import Select, Static
+from textual.worker import get_current_worker
+
+from tapewise_core.errors import TapewiseError
+from tapewise_core.tasks import wizard
+from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.work import Work
+from tapewise_tui import drafting, words
+from tapewise_tui.desk import Desk
+from tapewise_tui.dialogs.fold import FoldDialog
+from tapewise_tui.dialogs.machines import MachinesDialog
+from tapewise_tui.drawn import PatternView
+from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui.widgets.options import OptionLine, Options
+
+PAUSE = 0.03
+"""How long typing rests before the pattern is drawn afresh [s]."""
+
+
+class GarmentPage(Page):
+    """Options and their pattern."""
+
+    NAME = "garment"
+    PURPOSE = (
+        "Change what you like; the pattern beside is drawn afresh as you type, and so are the "
+        "proofs below it. An empty field goes back to the usual value. F6 works out how far "
+        "your cloth stretches, F7 says which machines you have, F8 goes from piece to piece."
+    )
+    BINDINGS = [
+        Binding("f4", "on", "Prove", tooltip="on to the proofs"),
+        Binding("f6", "fold", "Fold test", tooltip="work out the cloth's stretch"),
+        Binding("f7", "machines", "Machines", tooltip="say which machines you have"),
+        Binding("f8", "piece", "Piece", tooltip="select the next piece"),
+        PAGES_KEY,
+    ]
+
+    class Redrawn(Message):
+        """A worker finished a draft, or has a sentence instead."""
+
+        def __init__(self, result: Drafted | str) -> None:
+            super().__init__()
+            self.result = result
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self.draft: Drafted | None = None
+        self.selected: str | None = None
+        self.pause: Timer | None = None
+        self.trial: Work = self.desk.work
+        self.fault = ""
+        try:
+            self.rows = self._rows()
+        except TapewiseError as error:
+            self.rows, self.fault = (), str(error)
+
+    def _rows(self) -> tuple[wizard.OptionRow, ...]:
+        work_ = self.desk.work
+        return wizard.option_rows(self.desk.profile, work_.garment, work_.asked, self.desk.unit)
+
+    def parts(self) -> Iterable[Widget]:
+        with Horizontal(id="sheet"):
+            with Vertical(id="choices"):
+                yield Select(
+                    [(page.title, page.name) for page in wizard.garments()],
+                    value=self.desk.work.garment,
+                    allow_blank=False,
+                    id="garment",
+                    compact=True,
+                )
+                yield Options(self.rows)
+                yield Static("", id="about", markup=False)
+            with Vertical(id="pattern"):
+                yield PatternView()
+                yield Static("", id="edges", markup=False)
+                yield Static("", id="verdict", markup=False)
+
+    def show(self) -> None:
+        super().show()
+        if self.fault:
+            self.query_one("#about", Static).update(self.fault)
+            return
+        self.rows = self._rows()
+        self.query_one(Options).show(self.rows)
+        self._redraw(self.desk.work)
+
+    def on_mount(self) -> None:
+        if self.rows:
+            self.query_one(f"#option-{self.rows[0].key}").query_one("Input").focus()
+
+    def _redraw(self, trial: Work) -> None:
+        self.trial = trial
+        self._drafted(trial)
+
+    @work(thread=True, exclusive=True, group="draft")
+    def _drafted(self, trial: Work) -> None:
+        result = drafting.of(self.desk.profile, trial, self.desk)
+        if not get_current_worker().is_cancelled:
+            self.post_message(self.Redrawn(result))
+
+    @on(Redrawn)
+    def redrawn(self, event: Redrawn) -> None:
+        event.stop()
+        verdict = self.query_one("#verdict", Static)
+        if isinstance(event.result, str):
+            verdict.update(f"! {event.result}")
+            return
+        self.draft = event.result
+        self._picture()
+        verdict.update(drafting.verdict(self.draft))
+
+    def _picture(self) -> None:
+        if self.draft is None:
+            return
+        pieces = self.draft.pattern.pieces
+        self.query_one(PatternView).show(pieces, self.selected)
+        piece = self.selected or pieces[0].name
+        self.query_one("#edges", Static).update(drafting.seams(self.draft, piece, self.desk.unit))
+
+    @on(Options.Entered)
+    def about(self, event: Options.Entered) -> None:
+        row = event.row
+        said = f"{words.sentence(row.says)}. From {row.limits}; usually {row.usual}."
+        self.query_one("#about", Static).update(
+            said.replace("From ", "One of ") if row.choices else said
+        )
+
+    @on(OptionLine.Typed)
+    def typed(self, event: OptionLine.Typed) -> None:
+        """Try what is typed on the pattern, without keeping it yet."""
+        event.stop()
+        if self.pause is not None:
+            self.pause.stop()
+        try:
+            trial = self._tried(event.key, event.text)
+        except TapewiseError:
+            return
+        self.pause = self.set_timer(PAUSE, lambda: self._redraw(trial))
+
+    def _tried(self, key: str, text: str) -> Work:
+        made = self.desk.work
+        if not text:
+            return made.with_option(key, None)
+        plain = wizard.plainly(made.garment, key, text, self.desk.unit)
+        return made.with_option(key, plain)
+
+    @on(OptionLine.Settled)
+    def settled(self, event: OptionLine.Settled) -> None:
+        event.stop()
+        row = next(row for row in self.rows if row.key == event.key)
+        if event.text == row.value:
+            return
+        try:
+            trial = self._tried(event.key, event.text)
+            wizard.option_rows(self.desk.profile, trial.garment, trial.asked, self.desk.unit)
+            self._kept(f"{row.label} {event.text or 'as usual'}", trial)
+        except TapewiseError as error:
+            self.warn(drafting.plainly(str(error)))
+
+    def _kept(self, says: str, made: Work) -> None:
+        result = drafting.of(self.desk.profile, made, self.desk)
+        if isinstance(result, str):
+            self.warn(f"{result} Not kept.")
+            self.show()
+            return
+        self.desk.change(says, made=made)
+        self.tell(f"{words.sentence(says)} is kept.")
+        self.show()
+
+    @on(Select.Changed, "#garment")
+    def garment(self, event: Select.Changed) -> None:
+        event.stop()
+        name = str(event.value)
+        if name != self.desk.work.garment:
+            self.desk.change(name, made=replace(self.desk.work, garment=name, asked={}))
+            self.app.switch_screen(GarmentPage(self.desk))
+
+    def action_piece(self) -> None:
+        if self.draft is None:
+            return
+        names = [piece.name for piece in self.draft.pattern.pieces]
+        place = names.index(self.selected) + 1 if self.selected in names else 0
+        self.selected = names[place] if place < len(names) else None
+        self._picture()
+
+    def action_fold(self) -> None:
+        self.app.push_screen(FoldDialog(self.desk.unit), self._folded)
+
+    def _folded(self, stretch: float | None) -> None:
+        if stretch is not None:
+            self._kept(
+                f"stretch {stretch:g} %", self.desk.work.with_option("stretch", f"{stretch:g}")
+            )
+
+    def action_machines(self) -> None:
+        self.app.push_screen(MachinesDialog(self.desk.work.machines), self._machined)
+
+    def _machined(self, machines: tuple[str, ...] | None) -> None:
+        if machines is not None and machines != self.desk.work.machines:
+            made = replace(self.desk.work, machines=machines)
+            self._kept(f"machines {words.listed(machines)}", made)

@@ -1,0 +1,215 @@
+"""Measure: one measure a page, with its figure, how to take it, and the field."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from rich.text import Text
+from textual import on
+from textual.binding import Binding
+from textual.containers import Horizontal, Vertical, VerticalScroll
+from textual.widget import Widget
+from textual.widgets import Select, Static
+
+from tapewise_core.errors import TapewiseError
+from tapewise_core.measures.body import WaistSite
+from tapewise_core.measures.catalogue import measure
+from tapewise_tui import measuring, order, words
+from tapewise_tui.dialogs.jump import JumpDialog
+from tapewise_tui.drawn import FigureView
+from tapewise_tui.page import Page
+from tapewise_tui.widgets.readings import Readings
+
+SITES = [(f"at {site.value}", site.value) for site in WaistSite]
+
+
+class MeasurePage(Page):
+    """One measure at a time."""
+
+    NAME = "measure"
+    PURPOSE = (
+        "Take the measure shown, type what the tape says and press Enter; then take it a second "
+        "time. Enter on an empty second field goes on. Skipping leaves a measure open, and an "
+        "estimate stands in for it, marked as one, until you measure."
+    )
+    BINDINGS = [
+        Binding("f3", "back", "Back", tooltip="to the measure before"),
+        Binding("f4", "on", "Skip", tooltip="to the next measure, this one left open"),
+        Binding("f5", "jump", "List", tooltip="list of all measures; jump to one"),
+        Binding("f6", "estimate", "Estimate", tooltip="take the estimate, marked as one"),
+        Binding("f7", "confirm", "Right", tooltip="read again and right, though unlikely"),
+        Binding("f8", "review", "Review", tooltip="to the table of all measures"),
+        Binding("f9", "app.pages", "Pages", show=False, tooltip="turn to any page"),
+    ]
+
+    @property
+    def key(self) -> str:
+        """The measure on show."""
+        kept = self.desk.work.measure
+        return kept if kept in order.KEYS else order.first_open(self.desk.check.missing)
+
+    def parts(self) -> Iterable[Widget]:
+        yield Static("", id="title", markup=False)
+        with Horizontal(id="sheet"):
+            yield FigureView(self.key)
+            with Vertical(id="words"):
+                with VerticalScroll(id="how", can_focus=False):
+                    yield Static("", id="how-text")
+                yield Select(SITES, prompt="Where does the elastic sit?", id="site", compact=True)
+                yield Readings()
+                yield Static("", id="standing", markup=False)
+                yield Static("", id="others", markup=False)
+                yield Static("", id="skipped", markup=False)
+
+    def on_mount(self) -> None:
+        if not self.desk.profile.measures and not self.desk.work.measure:
+            self.app.call_later(self._before_the_first)
+
+    def _before_the_first(self) -> None:
+        from tapewise_tui.dialogs.before import BeforeDialog
+
+        self.app.push_screen(BeforeDialog())
+
+    def show(self) -> None:
+        super().show()
+        row, desk = measure(self.key), self.desk
+        self.desk.place(self.NAME, row.key)
+        place = f"{order.KEYS.index(row.key) + 1} of {len(order.KEYS)}"
+        title = f"{words.sentence(row.name)} · {order.group(row)}"
+        self.query_one("#title", Static).update(title.ljust(66)[:66] + place.rjust(12))
+        self.query_one(FigureView).show(row.key)
+        self.query_one("#how-text", Static).update(_how(row.definition, row.landmarks, row.how))
+        self.query_one(Readings).show(measuring.spelt(desk, row.key), desk.unit.value)
+        self._site(row.key == "waist")
+        self._remarks()
+        self.query_one("#how").scroll_home(animate=False)
+        self.query_one(Readings).field(0).focus()
+
+    def _site(self, due: bool) -> None:
+        site: Select[str] = self.query_one("#site", Select)
+        site.display = due
+        known = self.desk.profile.waist_site
+        with site.prevent(Select.Changed):
+            site.value = known.value
+
+    def _remarks(self) -> None:
+        others, skipped = measuring.others(self.desk, self.key)
+        kept = self.key in self.desk.profile.measures
+        self.query_one("#standing", Static).update(
+            f"Kept: {measuring.standing(self.desk, self.key)}"
+        )
+        self.query_one("#standing").display = kept
+        self.query_one("#others", Static).update(others)
+        self.query_one("#skipped", Static).update(skipped)
+        self.query_one("#skipped").display = not kept
+
+    @on(Readings.Entered)
+    def enter(self, event: Readings.Entered) -> None:
+        event.stop()
+        if event.changed and event.text:
+            self._take(event.index, event.text)
+        elif event.index == 0 and not event.text:
+            self._emptied()
+        elif event.index == 0 and not self.query_one(Readings).field(1).value:
+            self.query_one(Readings).field(1).focus()
+        else:
+            self._next()
+
+    def _take(self, index: int, text: str) -> None:
+        try:
+            outcome = measuring.take(self.desk, self.key, index, text)
+        except TapewiseError as error:
+            self.warn(error)
+            return
+        if outcome.wanted is None and not outcome.wrong:
+            self._next(outcome.says)
+            return
+        self._stay(outcome)
+
+    def _stay(self, outcome: measuring.Outcome) -> None:
+        (self.warn if outcome.wrong else self.tell)(outcome.says)
+        fields = self.query_one(Readings)
+        fields.show(measuring.spelt(self.desk, self.key), self.desk.unit.value)
+        self._remarks()
+        if outcome.wanted == 2:
+            fields.third(True)
+        fields.field(outcome.wanted or 1).focus()
+
+    def _emptied(self) -> None:
+        if self.key not in self.desk.profile.measures:
+            self.warn("Nothing was typed. F4 skips this measure, F6 takes the estimate.")
+            return
+        self.tell(measuring.drop(self.desk, self.key))
+        self.show()
+
+    def _next(self, says: str = "") -> None:
+        following = order.after(self.key)
+        if following is None:
+            self.tapewise.go("review", says or "That was the last one.")
+            return
+        self._turn(following, says)
+
+    def _turn(self, key: str, says: str = "") -> None:
+        self.desk.place(self.NAME, key)
+        self.show()
+        self.tell(says)
+
+    def keep_typed(self) -> None:
+        """Keep readings typed but not entered; what is no length is said and left."""
+        for index, text in self.query_one(Readings).typed():
+            try:
+                measuring.take(self.desk, self.key, index, text)
+            except TapewiseError as error:
+                self.warn(f"{error} It was not kept.")
+
+    @on(Select.Changed, "#site")
+    def site(self, event: Select.Changed) -> None:
+        event.stop()
+        if isinstance(event.value, str) and event.value != self.desk.profile.waist_site.value:
+            self.desk.waist_site(WaistSite(event.value))
+            self._remarks()
+            self.query_one(Readings).field(0).focus()
+
+    def action_back(self) -> None:
+        self.keep_typed()
+        previous = order.before(self.key)
+        self._turn(previous) if previous else self.tapewise.go("start")
+
+    def action_on(self) -> None:
+        self.keep_typed()
+        self._next()
+
+    def action_jump(self) -> None:
+        self.keep_typed()
+        self.app.push_screen(JumpDialog(self.desk, self.key), self._jumped)
+
+    def _jumped(self, key: str | None) -> None:
+        if key:
+            self._turn(key)
+        else:
+            self.show()
+
+    def action_estimate(self) -> None:
+        says = measuring.estimate(self.desk, self.key)
+        if says is None:
+            self.warn(self.desk.check.refused or "There is nothing to estimate it from yet.")
+            return
+        self._next(says)
+
+    def action_confirm(self) -> None:
+        self.keep_typed()
+        if self.key not in self.desk.profile.values():
+            self.warn("There is no reading to confirm yet.")
+            return
+        self._next(measuring.confirm(self.desk, (self.key,)))
+
+    def action_review(self) -> None:
+        self.tapewise.go("review")
+
+
+def _how(definition: str, landmarks: str, how: str) -> Text:
+    said = Text()
+    for name, text in (("What: ", definition), ("Find: ", landmarks), ("Take: ", how)):
+        said.append(name, "bold").append(text).append("\n")
+    said.rstrip()
+    return said

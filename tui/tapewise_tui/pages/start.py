@@ -1,0 +1,171 @@
+"""Start: the people on file, what is open with each, and where one stopped."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from textual import on
+from textual.binding import Binding
+from textual.widget import Widget
+from textual.widgets import Static
+
+from tapewise_core.errors import TapewiseError
+from tapewise_core.measures.catalogue import CATALOGUE, NAMES
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.profiles.store import Entry
+from tapewise_core.tasks import people, work
+from tapewise_tui import words
+from tapewise_tui.desk import Desk
+from tapewise_tui.dialogs.person import PersonDialog
+from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui.widgets.rows import Rows
+
+WELCOME = (
+    "Tapewise drafts a jersey pattern to one person's own measures, proves it before anyone "
+    "cuts, and says how to sew it. Take a tape, an elastic and about twenty minutes."
+)
+
+
+class StartPage(Page):
+    """The people on file."""
+
+    NAME = "start"
+    PURPOSE = (
+        "Choose a person with the arrow keys and press Enter to go on where that person "
+        "stopped; F6 begins with somebody new. Example people may be opened and changed; "
+        "what you change is kept as your own copy."
+    )
+    BINDINGS = [
+        Binding("f2", "unit", show=False),
+        Binding("f3", "back", show=False),
+        Binding("f4", "on", "Open", tooltip="open the person marked"),
+        Binding("f6", "new", "New person"),
+        Binding("f7", "edit", "Change"),
+        Binding("f8", "delete", "Delete"),
+        PAGES_KEY,
+    ]
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self.entries: dict[str, Entry] = {}
+        self.deleted: Profile | None = None
+
+    def parts(self) -> Iterable[Widget]:
+        yield Static(WELCOME, id="welcome", markup=False)
+        yield Rows(id="people")
+        yield Static("", id="resume", markup=False)
+
+    def show(self) -> None:
+        super().show()
+        self.call_after_refresh(self._fill)
+
+    def _fill(self) -> None:
+        try:
+            entries = people.store.listing()
+        except TapewiseError as error:
+            self.warn(error)
+            entries = ()
+        self.entries = {entry.name: entry for entry in entries}
+        table = self.query_one(Rows)
+        columns = (("Person", 28), ("Last measured", 17), ("Open", 20))
+        table.fill(columns, [(entry.name, _row(entry)) for entry in entries])
+        self._resume(table)
+        table.focus()
+
+    def _resume(self, table: Rows) -> None:
+        last = work.latest()
+        if last is not None:
+            table.to(last.person)
+        says = "Enter opens the person in the line marked; F6 begins with somebody new."
+        if last is not None and last.person in self.entries:
+            where = NAMES.get(last.measure, "") if last.page == "measure" else ""
+            where = f" at the {where}" if where else ""
+            says = f"Last time: {last.person}, page {last.page}{where}. Enter goes on there."
+        self.query_one("#resume", Static).update(says)
+
+    def _chosen(self) -> Entry | None:
+        return self.entries.get(self.query_one(Rows).at or "")
+
+    @on(Rows.RowSelected)
+    def open(self) -> None:
+        entry = self._chosen()
+        if entry is None or entry.profile is None:
+            self.warn(entry.fault if entry else "Nobody is on file; F6 begins with somebody new.")
+            return
+        page = work.load(entry.name).page
+        self.tapewise.open_person(entry.profile, "measure" if page == "start" else page)
+
+    def action_on(self) -> None:
+        self.open()
+
+    def action_new(self) -> None:
+        self.app.push_screen(PersonDialog(), self._made)
+
+    def _made(self, profile: Profile | None) -> None:
+        if profile is None:
+            return
+        try:
+            people.store.save(profile)
+        except TapewiseError as error:
+            self.warn(error)
+            return
+        self.tapewise.open_person(profile)
+
+    def action_edit(self) -> None:
+        entry = self._chosen()
+        if entry is not None and entry.profile is not None:
+            self.app.push_screen(PersonDialog(entry.profile), self._edited)
+
+    def _edited(self, profile: Profile | None) -> None:
+        entry = self._chosen()
+        if profile is None or entry is None or entry.profile in (None, profile):
+            return
+        try:
+            people.store.save(profile)
+            if profile.name != entry.name and not entry.shipped:
+                people.store.delete(entry.name)
+        except TapewiseError as error:
+            self.warn(error)
+            return
+        self.show()
+        self.tell(f"{profile.name} is kept.")
+
+    def action_delete(self) -> None:
+        entry = self._chosen()
+        if entry is None:
+            return
+        try:
+            people.store.delete(entry.name)
+        except TapewiseError as error:
+            self.warn(error)
+            return
+        self.deleted = entry.profile
+        self.show()
+        self.tell(f"{entry.name} is deleted. ctrl+z brings the measures back.")
+
+    def bring_back(self) -> str | None:
+        """Undo a deletion; return who came back."""
+        if self.deleted is None:
+            return None
+        people.store.save(self.deleted)
+        name, self.deleted = self.deleted.name, None
+        return name
+
+
+def _row(entry: Entry) -> tuple[str, str, str]:
+    name = f"{entry.name} (example)" if entry.shipped else entry.name
+    if entry.profile is None:
+        return name, "", "cannot be read; Enter says why"
+    when = words.last_taken(entry.profile)
+    return name, words.day(when) if when else "never", _open(entry.profile)
+
+
+def _open(profile: Profile) -> str:
+    """Say what is still to do about somebody's measures."""
+    check = people.check(profile)
+    if len(check.missing) == len(CATALOGUE):
+        return "everything"
+    unlikely = sum(finding.severity.value == "warning" for finding in check.findings)
+    said = [words.count(len(check.missing), "measure")] if check.missing else []
+    said += [f"{unlikely} unlikely"] if unlikely else []
+    return ", ".join(said) or "nothing"

@@ -1,0 +1,93 @@
+"""The review's rows: every measure with its origin, unlikely ones on top."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from tapewise_core.measures.body import Origin
+from tapewise_core.measures.finding import Finding
+from tapewise_core.measures.measure import Measure
+from tapewise_tui import order, words
+from tapewise_tui.desk import Desk
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of the table; ``finding`` is what there is to look at, if anything."""
+
+    measure: Measure
+    value: str
+    origin: str
+    off: str
+    remark: str
+    finding: Finding | None
+
+    @property
+    def cells(self) -> tuple[str, ...]:
+        """The row as the table shows it."""
+        return (self.measure.name, self.value, self.origin, self.off, self.remark)
+
+    @property
+    def urgent(self) -> int:
+        """Sort warnings first, then hints, then the rest."""
+        if self.finding is None:
+            return 2
+        return 0 if self.finding.severity.value == "warning" else 1
+
+
+def rows(desk: Desk) -> tuple[Row, ...]:
+    """Return a row for every measure, those to look at first."""
+    found = _found(desk.check.findings)
+    made = (_row(desk, row, found.get(row.key)) for row in order.ORDER)
+    return tuple(sorted(made, key=lambda row: row.urgent))
+
+
+def _found(findings: Iterable[Finding]) -> dict[str, Finding]:
+    """Return each measure's finding, a warning rather than a hint."""
+    found: dict[str, Finding] = {}
+    for finding in sorted(findings, key=lambda one: one.severity.value != "warning"):
+        for key in finding.measures:
+            found.setdefault(key, finding)
+    return found
+
+
+def _row(desk: Desk, row: Measure, finding: Finding | None) -> Row:
+    value = desk.check.body.values.get(row.key)
+    if value is None:
+        return Row(row, "–", "missing", "", "measure it; nothing to estimate from", None)
+    off = words.off_by(value, desk.unit)
+    origin = "measured" if row.key in desk.profile.measures else "not measured"
+    if value.origin is not Origin.MEASURED:
+        origin = value.origin.value
+    return Row(
+        row, desk.unit.number(value.cm * 10), origin, off, _remark(desk, row, finding), finding
+    )
+
+
+def _remark(desk: Desk, row: Measure, finding: Finding | None) -> str:
+    if finding is not None:
+        mark = "! unlikely" if finding.severity.value == "warning" else "? look again"
+        return f"{mark}: {finding.slip}" if finding.slip else mark
+    kept = desk.profile.measures.get(row.key)
+    if kept is None:
+        return "estimate stands in"
+    if kept.origin is Origin.ESTIMATED:
+        return "estimate taken"
+    if len(kept.readings) > 1:
+        return f"{words.count(len(kept.readings), 'reading')}"
+    return ""
+
+
+def advice(row: Row, desk: Desk) -> str:
+    """Return the whole remark on a row, and what to do about it."""
+    if row.finding is not None:
+        take = " F6 takes what is offered," if row.finding.proposed else ""
+        return f"{row.finding.says}{take} F7 keeps it as right, F8 measures again."
+    value = desk.check.body.values.get(row.measure.key)
+    if row.measure.key in desk.profile.measures and value and value.origin is not Origin.ESTIMATED:
+        return "Nothing unusual. Enter changes the value here; F8 opens its page."
+    if value is None:
+        return desk.check.refused or "Nothing to estimate it from. F8 opens its page."
+    span = words.span(value, desk.unit)
+    return f"{words.sentence(value.how)}; nine bodies in ten have {span}. F8 measures it."

@@ -1,0 +1,56 @@
+"""A table whose last column takes the room that is left, whatever the terminal's width."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from rich.text import Text
+from textual.events import Resize
+from textual.widgets import DataTable
+
+
+class Rows(DataTable[Text]):
+    """Rows of plain text with a cursor; each row has a key."""
+
+    def __init__(self, id: str) -> None:
+        super().__init__(id=id, cursor_type="row", cell_padding=1)
+        self._columns: tuple[tuple[str, int], ...] = ()
+        self._rows: tuple[tuple[str, tuple[str, ...]], ...] = ()
+
+    def fill(
+        self, columns: Sequence[tuple[str, int]], rows: Sequence[tuple[str, tuple[str, ...]]]
+    ) -> None:
+        """Show rows under columns of given widths, the last as wide as there is room.
+
+        The cursor stays on the row of its key, else goes to the first.
+        """
+        at = self.at
+        self._columns, self._rows = tuple(columns), tuple(rows)
+        self.clear(columns=True)
+        *fixed, (last, least) = columns
+        for name, width in fixed:
+            self.add_column(name, width=width)
+        used = sum(width + 2 for _, width in fixed)
+        self.add_column(last, width=max(least, self.size.width - used - 4))
+        for key, cells in rows:
+            self.add_row(
+                *(Text(cell, no_wrap=True, overflow="ellipsis") for cell in cells), key=key
+            )
+        if at is not None:
+            self.to(at)
+
+    @property
+    def at(self) -> str | None:
+        """The key of the row with the cursor, or None if there are no rows."""
+        if not self.row_count:
+            return None
+        return str(self.coordinate_to_cell_key(self.cursor_coordinate).row_key.value)
+
+    def to(self, key: str) -> None:
+        """Put the cursor on a row, or on the first if there is none of that key."""
+        keys = [name for name, _ in self._rows]
+        self.move_cursor(row=keys.index(key) if key in keys else 0)
+
+    def on_resize(self, event: Resize) -> None:
+        if self._columns:
+            self.fill(self._columns, self._rows)

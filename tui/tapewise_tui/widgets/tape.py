@@ -1,0 +1,61 @@
+"""The measuring tape along the top: the pages are its marks, and one of them is where you are."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rich.text import Text
+from textual.events import Click
+from textual.message import Message
+from textual.widget import Widget
+
+PAGES = ("start", "measure", "review", "garment", "prove", "save", "sew")
+"""The pages in their order."""
+
+
+class Tape(Widget):
+    """Two rows: the pages' names with the present one in brackets, and the tape's marks below."""
+
+    @dataclass
+    class Pointed(Message):
+        """A page's name was clicked."""
+
+        page: str
+
+    def __init__(self, page: str) -> None:
+        super().__init__()
+        self.page = page
+        self.who = ""
+
+    def show(self, who: str) -> None:
+        """Write whose measures these are at the end of the tape."""
+        self.who = who
+        self.refresh()
+
+    def marks(self) -> list[tuple[int, int, str]]:
+        """Return where each page's name begins and ends, and the page."""
+        found, at = [], 1
+        for number, page in enumerate(PAGES, start=1):
+            end = at + len(f" {number} {page} ")
+            found.append((at, end, page))
+            at = end
+        return found
+
+    def render(self) -> Text:
+        width = self.size.width
+        names, ticks = Text(" "), ""
+        for number, page in enumerate(PAGES, start=1):
+            word = f"{number} {page.capitalize()}"
+            here = page == self.page
+            names.append(f"[{word}]" if here else f" {word} ", "bold reverse" if here else "")
+        room = width - names.cell_len - 1
+        who = self.who if len(self.who) <= room else self.who[: max(room - 1, 0)] + "…"
+        names.append(who.rjust(room) if room > 0 else "")
+        ticks = "".join("┃" if cell % 10 == 0 else "╷" for cell in range(width))
+        names.truncate(width)
+        return Text("\n").join([names, Text(ticks)])
+
+    def on_click(self, event: Click) -> None:
+        for start, end, page in self.marks():
+            if start <= event.x < end:
+                self.post_message(self.Pointed(page))
