@@ -118,9 +118,8 @@ def test_a_confirmed_value_is_no_partner_in_a_swap() -> None:
 def test_one_wild_value_does_not_accuse_the_rest() -> None:
     """Each gross error gives one finding on itself, on whichever measure it is."""
     for key, cm in WHOLE.items():
-        if key != "shoulder_drop":
-            found = judged(WHOLE | {key: cm * 10 if cm < 30 else cm / 10})
-            assert [one.measures for one in found] == [(key,)], key
+        found = judged(WHOLE | {key: cm * 10 if cm < 30 else cm / 10})
+        assert [one.measures for one in found] == [(key,)], key
 
 
 def test_hints_are_quieter_than_warnings() -> None:
@@ -163,3 +162,17 @@ def test_few_values_are_judged_by_what_most_people_have() -> None:
     (found,) = judged({"height": 65.0})
     assert "most people have" in found.says
     assert found.slip == "typed in inches"
+
+
+def test_digits_are_swapped_as_they_were_typed() -> None:
+    """Whole inches, though kept in centimetres: 63 in for a bust of 36 in."""
+    (found,) = judged(WHOLE | {"bust": 63 * 2.54}, unit=Unit.IN)
+    assert found.slip == "two digits swapped"
+    assert found.proposed == {"bust": pytest.approx(36 * 2.54, abs=1e-3)}
+
+
+def test_two_explanations_are_mentioned_and_none_is_proposed() -> None:
+    """A waist of 37.5 is half of 75, or 73.5 with its digits swapped: the body cannot tell."""
+    (found,) = judged(START | {"waist": 37.5})
+    assert (found.slip, found.proposed) == (None, None)
+    assert "half the girth or two digits swapped" in found.says

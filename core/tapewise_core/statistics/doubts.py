@@ -11,7 +11,7 @@ from tapewise_core.statistics.given import Given, given
 HINT, WARNING = 2.6, 3.3
 """From how many spreads on a value is remarked on quietly, and from how many it is warned of.
 
-On honest forms of open data about one in five has a value beyond the first, one in fifty a
+Of honest forms of all measures about one in six has a value beyond the first, one in fifty a
 value beyond the second (``proving`` prints both).
 """
 

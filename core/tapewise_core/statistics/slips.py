@@ -121,7 +121,7 @@ def digits_swapped(number: float) -> Iterator[float]:
     >>> list(digits_swapped(136.5)), list(digits_swapped(88.0))
     ([316.5, 163.5], [])
     """
-    whole = int(number)
+    whole = int(number + 1e-6)
     digits = str(whole)
     for i in range(len(digits) - 1):
         swapped = digits[:i] + digits[i + 1] + digits[i] + digits[i + 2 :]

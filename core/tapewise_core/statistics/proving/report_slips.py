@@ -56,7 +56,7 @@ def _caught(title: str, pairs: list[tuple[Group, list[Form]]]) -> Iterator[str]:
           f"{counts['warned']:.1f} with a warning, {counts['named']:.1f} given a slip's name; " \
           f"in inches throughout and recognised {counts['inches']:.1f}"  # fmt: skip
     yield f"{'of 100':26}{'remarked':>10}{'warned':>8}{'range':>8}{'others warned':>15}" \
-          f"{'named':>8}{'named right':>13}"  # fmt: skip
+          f"{'names':>8}{'named right':>13}"  # fmt: skip
     totals: dict[str, np.ndarray] = {}
     for fold, forms_of in pairs:
         for name, caught in judged_mishaps(fold.population, forms_of).items():
