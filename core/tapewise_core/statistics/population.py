@@ -7,7 +7,7 @@ import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
+from pathlib import Path
 from typing import Any
 
 from tapewise_core.measures.body import Reference, WaistSite
@@ -99,7 +99,7 @@ def _population(name: str) -> Population:
 
 @cache
 def _model() -> Mapping[str, Any]:
-    text = files(__package__).joinpath("model.json").read_text(encoding="utf-8")
+    text = Path(__file__).with_name("model.json").read_text(encoding="utf-8")
     model: Mapping[str, Any] = json.loads(text)
     return model
 
