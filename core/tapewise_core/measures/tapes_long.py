@@ -18,7 +18,9 @@ _UPPER = framed(-27, 6, 37, 72)
 _SHOULDERS = framed(-9, 12, 37, 50)
 _WHOLE = framed(-33, -2, 33, 172)
 
-_elastic = smooth((-12.8, WAIST), (-7, WAIST + 1.2), (0, WAIST + 1.6), (7, WAIST + 1.2), (12.8, WAIST))
+_elastic = smooth(
+    (-12.8, WAIST), (-7, WAIST + 1.2), (0, WAIST + 1.6), (7, WAIST + 1.2), (12.8, WAIST)
+)
 _floor = line((-24, FLOOR + 0.6), (24, FLOOR + 0.6))
 
 LONG = {

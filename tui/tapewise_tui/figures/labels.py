@@ -55,7 +55,9 @@ def _set(canvas: Canvas, words: list[str], place: int, row: int, side: str) -> N
 
 def _lead(canvas: Canvas, column: int, place: int, row: int, wide: int) -> None:
     """Dots over blank characters only, between a landmark and its name."""
-    between = range(column + 2, place - 1) if place > column else range(place + wide + 1, column - 1)
+    between = (
+        range(column + 2, place - 1) if place > column else range(place + wide + 1, column - 1)
+    )
     for spot in between:
         if canvas.is_free(spot, row, 1):
             canvas.text(spot, row, "." if canvas.ascii else "·", LABEL)
