@@ -8,9 +8,14 @@ from enum import StrEnum
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.geometry.outline import Margin, cut_line
+from tapewise_core.drafting.steps import Note
+from tapewise_core.geometry.outline import Box, Margin, cut_line
 from tapewise_core.geometry.path import Path, joined
 from tapewise_core.geometry.point import Point
+from tapewise_core.units import Length, Unit
+
+Words = tuple[str | Length, ...]
+"""A sentence in parts, its lengths not yet spelt."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +54,8 @@ class Piece:
 
     ``cut`` is the line to cut along; ``levels`` maps the name of a body level
     to its height [mm] on this piece; ``inner`` are lines drawn inside it.
+    ``label`` is the room for its label where that is not the usual place, and
+    ``turnable`` pieces may lie across the cloth as well as along it.
     """
 
     name: str
@@ -62,6 +69,8 @@ class Piece:
     cut: tuple[Point, ...]
     levels: Mapping[str, float] = field(default_factory=dict)
     inner: Mapping[str, Path] = field(default_factory=dict)
+    label: Box | None = None
+    turnable: bool = False
 
     def edge(self, name: str) -> Edge:
         """Return an edge by its name; raises KeyError if the piece has none of that name."""
@@ -95,12 +104,15 @@ def make_piece(
     mirrored: bool = False,
     levels: Mapping[str, float] | None = None,
     inner: Mapping[str, Path] | None = None,
+    label: Box | None = None,
+    turnable: bool = False,
 ) -> Piece:
     """Return a piece with its cut line drawn round it."""
     cut = tuple(cut_line([edge.margin() for edge in edges]))
     return Piece(
         name, edges, MappingProxyType(dict(points)), notches, grain, count, on_fold, mirrored,
         cut, MappingProxyType(dict(levels or {})), MappingProxyType(dict(inner or {})),
+        label, turnable,
     )  # fmt: skip
 
 
@@ -110,13 +122,20 @@ class SeamKind(StrEnum):
     SHOULDER = "shoulder"
     SIDE = "side"
     NECKBAND = "neckband"
+    NECK_EDGE = "neck edge"
+    FACING = "facing"
+    FACING_SHOULDER = "facing shoulder"
     BAND_JOIN = "band join"
     SLEEVE = "sleeve"
     WAIST = "waist"
     WAISTBAND = "waistband"
     PANEL = "panel"
+    CASING = "casing"
     SLEEVE_HEM = "sleeve hem"
     HEM = "hem"
+    SLIT = "slit"
+    POCKET = "pocket"
+    BELT = "belt"
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,7 +184,8 @@ class Pattern:
     """Everything drafted for one garment: drafts to tell, pieces to cut, and what joins them.
 
     ``facts`` are numbers of the draft that proofs need and ``lengths`` those of the
-    finished garment, by name [mm]; ``remarks`` are sentences the drafter should read.
+    finished garment, by name [mm]; ``remarks`` are sentences the drafter should read,
+    ``notes`` such sentences with lengths in them, told in the reader's unit.
     """
 
     garment: str
@@ -178,6 +198,11 @@ class Pattern:
     facts: Mapping[str, float]
     lengths: Mapping[str, float]
     remarks: tuple[str, ...] = ()
+    notes: tuple[Words, ...] = ()
+
+    def told(self, unit: Unit) -> tuple[str, ...]:
+        """Return all remarks, with lengths in the reader's unit."""
+        return (*self.remarks, *(Note(words).tell(unit) for words in self.notes))
 
     def piece(self, name: str) -> Piece:
         """Return a piece by its name; raises KeyError if there is none."""

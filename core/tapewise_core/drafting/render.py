@@ -116,10 +116,11 @@ def _grain(piece: Piece) -> tuple[Ink, ...]:
 
 
 def _fold(piece: Piece) -> tuple[Ink, ...]:
-    """A bracket whose arrows touch the edge that lies on the fold."""
-    edge = next((edge for edge in piece.edges if edge.fold), None)
-    if edge is None:
-        return ()
+    """Brackets whose arrows touch the edges that lie on the fold."""
+    return tuple(ink for edge in piece.edges if edge.fold for ink in _bracket(piece, edge))
+
+
+def _bracket(piece: Piece, edge: Edge) -> tuple[Ink, ...]:
     length = edge.path.length()
     inks: list[Ink] = []
     inner: list[Point] = []
@@ -180,6 +181,8 @@ def _along(text: str, at: Point, along: Vector, lift: float, size: float, part: 
 
 def label_box(piece: Piece) -> Box:
     """Return the room for the label: right of the fold bracket, clear of grain and levels."""
+    if piece.label is not None:
+        return piece.label
     outline = box_of(piece.stitch_line())
     grain = min(p.x for p in piece.grain)
     if not piece.on_fold and outline.height < 120:

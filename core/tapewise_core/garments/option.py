@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from types import MappingProxyType
 
@@ -19,22 +19,28 @@ class Kind(StrEnum):
     LENGTH = "length"
     PERCENT = "percent"
     RATIO = "ratio"
+    WEIGHT = "weight"
     CHOICE = "choice"
     SWITCH = "switch"
 
 
+MARKS = {Kind.PERCENT: " %", Kind.WEIGHT: " g/m²"}
+"""What follows a number of a kind when it is told."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Option:
-    """One option. Lengths and limits in cm, percentages as people say them (50 is half).
+    """One option. Lengths and limits in cm, percentages as people say them (50 is half),
+    weights of cloth in grams for a square metre.
 
     ``default`` is a value, or is worked out from the body and the options
-    above it; ``default_says`` tells how. ``source`` is a key of :mod:`tapewise_core.sources`.
+    above it (a length, a number or a choice); ``default_says`` tells how. ``source`` is a key of :mod:`tapewise_core.sources`.
     """
 
     key: str
     says: str
     kind: Kind = Kind.LENGTH
-    default: float | str | Callable[[Body, Style], Length]
+    default: float | str | Callable[[Body, Style], Length | float | str]
     default_says: str = ""
     low: float = 0.0
     high: float = 0.0
@@ -56,7 +62,7 @@ class Chosen:
             return unit.spell(self.value.mm)
         if isinstance(self.value, str):
             return self.value
-        return f"{self.value:g} %" if self.option.kind is Kind.PERCENT else f"{self.value:g}"
+        return f"{self.value:g}{MARKS.get(self.option.kind, '')}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +79,7 @@ class Style:
         return value
 
     def number(self, key: str) -> float:
-        """Return a ratio, or a percentage as people say it."""
+        """Return a ratio, a weight, or a percentage as people say it."""
         value = self.chosen[key].value
         if not isinstance(value, float):
             raise TypeError(f"{key} is not a number")
@@ -86,9 +92,18 @@ class Style:
             raise TypeError(f"{key} is not a choice")
         return value
 
+    def with_length(self, key: str, length: Length) -> Style:
+        """Return the style with one length replaced, as for one side of a body alone."""
+        changed = replace(self.chosen[key], value=length)
+        return Style(MappingProxyType({**self.chosen, key: changed}))
+
     def asked(self, key: str) -> bool:
         """Say whether the wearer chose this option herself."""
         return self.chosen[key].asked
+
+    def replaced(self, option: Option, value: Length) -> Style:
+        """Return the style with one length worked out by the garment itself."""
+        return Style(MappingProxyType({**self.chosen, option.key: Chosen(option, value, False)}))
 
     def as_json(self) -> dict[str, float | str]:
         """Return plain values, lengths in cm, as the record keeps them."""
@@ -104,6 +119,8 @@ def read(option: Option, text: str, unit: Unit) -> float | str | Length:
     try:
         if option.kind is Kind.LENGTH:
             return millimetres(parse_length(text, unit, signed=option.low < 0))
+        if option.kind is Kind.WEIGHT:
+            return parse_number(text.strip().removesuffix("g/m²").removesuffix("g"))
         if option.kind in (Kind.PERCENT, Kind.RATIO):
             return parse_number(text)
     except ReadingError as error:
@@ -123,7 +140,8 @@ def within(option: Option, value: float | str | Length, unit: Unit) -> str | Non
     if option.low - 1e-6 <= number <= option.high + 1e-6:
         return None
     low, high = limits(option, unit)
-    shown = unit.spell(value.mm) if isinstance(value, Length) else f"{number:g}"
+    mark = " %" if option.kind is Kind.PERCENT else ""
+    shown = unit.spell(value.mm) if isinstance(value, Length) else f"{number:g}{mark}"
     return f"{option.key} must be from {low} to {high}, and is {shown}."
 
 
@@ -131,7 +149,7 @@ def limits(option: Option, unit: Unit) -> tuple[str, str]:
     """Spell an option's lower and upper limit."""
     if option.kind is Kind.LENGTH:
         return unit.spell(option.low * 10), unit.spell(option.high * 10)
-    mark = " %" if option.kind is Kind.PERCENT else ""
+    mark = MARKS.get(option.kind, "")
     return f"{option.low:g}{mark}", f"{option.high:g}{mark}"
 
 
@@ -171,8 +189,10 @@ def _value(
     return option.default
 
 
-def _clamped(option: Option, value: Length) -> Length:
-    """Keep a default worked out from a body within the option's limits."""
+def _clamped(option: Option, value: Length | float | str) -> Length | float | str:
+    """Keep a default length worked out from a body within the option's limits."""
+    if not isinstance(value, Length):
+        return value
     if option.low * 10 <= value.mm <= option.high * 10:
         return value
     return millimetres(min(max(value.mm, option.low * 10), option.high * 10))

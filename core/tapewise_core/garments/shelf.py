@@ -9,6 +9,7 @@ from tapewise_core.garments.garment import Garment
 
 PAGES = {
     "jersey-top": ("jersey_top", "JERSEY_TOP"),
+    "circle-skirt": ("circle_skirt", "CIRCLE_SKIRT"),
 }
 """Garment name to its page and the name it has there; a page is opened only when asked for."""
 

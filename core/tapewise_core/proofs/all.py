@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern
+from tapewise_core.proofs.cap import cap_fits
 from tapewise_core.proofs.corners import smooth_across, square_to_fold
 from tapewise_core.proofs.fit import ease_for_cloth, girths_fit
 from tapewise_core.proofs.neck import band_fits, head_passes
@@ -16,14 +17,21 @@ from tapewise_core.proofs.shape import (
     underarm_level,
     waist_limit,
 )
+from tapewise_core.proofs.stride import stride
+from tapewise_core.proofs.waist import casing_turns, waist_passes, waistband_fits
 from tapewise_core.units import Unit
 
 PROVERS: tuple[Prover, ...] = (
     head_passes,
     band_fits,
+    waist_passes,
+    waistband_fits,
+    casing_turns,
+    stride,
     girths_fit,
     ease_for_cloth,
     seams_meet,
+    cap_fits,
     smooth_across,
     square_to_fold,
     underarm_level,

@@ -6,6 +6,8 @@ stretch round the body, a quarter of it round an arm.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Girth, Pattern
 from tapewise_core.proofs.proof import HAIR, Proof, in_cm
@@ -25,7 +27,7 @@ ARMS = ("upper arm", "sleeve hem")
 
 def girths_fit(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
     """Compare every girth of the finished garment with the body's."""
-    return tuple(_fits(girth, cloth, unit) for girth in pattern.girths)
+    return tuple(_fits(pattern, girth, cloth, unit) for girth in pattern.girths)
 
 
 def least(girth: Girth, cloth: Cloth) -> float:
@@ -34,7 +36,7 @@ def least(girth: Girth, cloth: Cloth) -> float:
     return girth.body / (1 + cloth.stretch * share)
 
 
-def _fits(girth: Girth, cloth: Cloth, unit: Unit) -> Proof:
+def _fits(pattern: Pattern, girth: Girth, cloth: Cloth, unit: Unit) -> Proof:
     limit, ease = least(girth, cloth), girth.garment - girth.body
     holds = girth.garment >= limit - HAIR
     says = (
@@ -46,11 +48,21 @@ def _fits(girth: Girth, cloth: Cloth, unit: Unit) -> Proof:
             f" That is {unit.spell(limit - girth.garment)} too close for a cloth of "
             f"{cloth.stretch * 100:.0f} % stretch; give it that much more ease."
         )
-    return in_cm(girth.garment, holds, limit, f"{girth.name} of the garment", says)
+    proof = in_cm(girth.garment, holds, limit, f"{girth.name} of the garment", says)
+    return proof if holds else replace(proof, mend=_more_ease(pattern, girth, limit))
+
+
+def _more_ease(pattern: Pattern, girth: Girth, limit: float) -> dict[str, str] | None:
+    """The option that lets a girth out, with the value that is enough."""
+    for key in ("sleeve-ease",) if girth.name in ARMS else ("ease", "waist-ease"):
+        chosen = pattern.facts.get(f"option {key}")
+        if chosen is not None:
+            return {key: f"{(chosen + limit - girth.garment) / 10 + 0.05:.1f} cm"}
+    return None
 
 
 def ease_for_cloth(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
-    """A close garment wants at least moderate stretch; less than that, and ease stands in for it."""
+    """A close garment wants at least moderate stretch; below that, ease stands in for it."""
     if "ease" not in pattern.facts:
         return ()
     ease = pattern.facts["ease"]
@@ -62,8 +74,8 @@ def ease_for_cloth(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, .
     if holds:
         return (in_cm(max(ease, limit), True, limit, "ease for this cloth", says),)
     says = (
-        f"A cloth of {cloth.stretch * 100:.0f} % stretch wants at least {unit.spell(limit)} of ease "
-        f"and has {unit.spell(ease)}; set ease to {unit.spell(limit)}, or take a cloth that "
+        f"A cloth of {cloth.stretch * 100:.0f} % stretch wants at least {unit.spell(limit)} of "
+        f"ease and has {unit.spell(ease)}; set ease to {unit.spell(limit)}, or take a cloth that "
         f"stretches {MODERATE * 100:.0f} %."
     )
     mend = {"ease": f"{limit / 10:.1f} cm"}

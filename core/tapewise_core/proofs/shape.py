@@ -5,6 +5,8 @@ Limits are common practice in the trade, or plain geometry.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, Piece, Seam
 from tapewise_core.geometry.outline import allowance_kept, is_simple
@@ -36,13 +38,19 @@ def underarm_level(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, .
         )
     if not below:
         last = (
-            f"The underarm lies {unit.spell(at - lowest)} lower than halfway to the waist, so lifting "
-            "an arm drags up the side; take less sleeve-ease."
+            f"The underarm lies {unit.spell(at - lowest)} lower than halfway to the waist, so "
+            "lifting an arm drags up the side; take less sleeve-ease."
         )
-    return (
-        in_cm(at, above, line, "underarm below the armscye line", first),
-        in_cm(at, below, lowest, "underarm above halfway to the waist", last),
-    )
+    lower = in_cm(at, below, lowest, "underarm above halfway to the waist", last)
+    if not below:
+        lower = replace(lower, mend=_less_sleeve(pattern, at - lowest))
+    return (in_cm(at, above, line, "underarm below the armscye line", first), lower)
+
+
+def _less_sleeve(pattern: Pattern, lower: float) -> dict[str, str] | None:
+    """Less ease round the arm, half of which the underarm rises by, where that is enough."""
+    ease = pattern.facts.get("option sleeve-ease", 0.0) - 2.2 * lower
+    return {"sleeve-ease": f"{ease / 10 - 0.05:.1f} cm"} if ease > 0.5 else None
 
 
 def waist_limit(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:

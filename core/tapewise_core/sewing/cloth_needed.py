@@ -10,9 +10,6 @@ from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.geometry.outline import area, box_of
 from tapewise_core.units import Unit
 
-SELVEDGES = 30.0
-"""What both selvedges together take off a cloth's width [mm] (common practice, 20 to 40)."""
-
 SPACE = 10.0
 """Room kept between pieces [mm]."""
 
@@ -38,7 +35,7 @@ def cloth_needed(pattern: Pattern, cloth: Cloth) -> ClothNeeded:
 
     By the pieces' outer boxes, so never too little; a careful lay saves some.
     """
-    usable = cloth.width - SELVEDGES
+    usable = cloth.usable_width
     sizes = [_opened(piece) for piece in pattern.pieces for _ in range(piece.count)]
     too_wide = tuple(sorted({name for name, width, _ in sizes if width > usable}))
     rows: list[tuple[float, float]] = []

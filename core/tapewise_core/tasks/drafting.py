@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 
@@ -27,7 +27,7 @@ from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
 from tapewise_core.tasks.people import body_of, estimated_words
-from tapewise_core.units import Unit
+from tapewise_core.units import Length, Unit
 
 USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
 """The machines assumed where none were named."""
@@ -123,8 +123,9 @@ def draft(
     if faults:
         raise OptionError(" ".join(faults))
     pattern, ways = page.draft(body, style), stitching(machines)
+    pattern = replace(pattern, remarks=pattern.told(read), notes=())
     cloth = cloth_of(style, ways)
-    proofs = prove(pattern, cloth, read)
+    proofs = prove(replace(pattern, facts=_facts(pattern, style)), cloth, read)
     when = made or date.today()
     return Drafted(page, profile.name, read, when, body, style, cloth, ways, pattern, proofs)
 
@@ -138,13 +139,22 @@ def _body(profile: Profile, page: Garment) -> Body:
     return Body(own, body.names)
 
 
+def _facts(pattern: Pattern, style: Style) -> dict[str, float]:
+    """The draft's own facts, and every length and number chosen under “option KEY” [mm or plain],
+    so that a failing proof can name the value that mends it."""
+    chosen = {f"option {key}": one.value for key, one in style.chosen.items()}
+    asked = {k: v.mm if isinstance(v, Length) else v for k, v in chosen.items()}
+    numbers = {key: value for key, value in asked.items() if not isinstance(value, str)}
+    return {**numbers, **pattern.facts}
+
+
 def cloth_of(style: Style, ways: Stitching) -> Cloth:
     """Return the cloth a style names; the band is cut from the same."""
     stretch = style.number("stretch") / 100
-    return Cloth(
-        stretch=stretch,
-        seam=ways.seam_stretch,
-        band=stretch,
-        width=style.length("cloth-width").mm,
-        shrinkage=style.number("shrinkage") / 100,
+    plain = Cloth(stretch=stretch, seam=ways.seam_stretch, band=stretch)
+    return replace(
+        plain,
+        width=style.length("cloth-width").mm if "cloth-width" in style.chosen else plain.width,
+        shrinkage=style.number("shrinkage") / 100 if "shrinkage" in style.chosen else 0.0,
+        weight=style.number("cloth-weight") if "cloth-weight" in style.chosen else plain.weight,
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.garments.garment import Garment
-from tapewise_core.garments.option import Kind, Option, limits
+from tapewise_core.garments.option import MARKS, Kind, Option, limits
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.units import Unit
@@ -89,7 +89,7 @@ def _default(option: Option, unit: Unit) -> str:
         return option.default
     if option.kind is Kind.LENGTH:
         return unit.spell(option.default * 10)
-    return f"{option.default:g} %" if option.kind is Kind.PERCENT else f"{option.default:g}"
+    return f"{option.default:g}{MARKS.get(option.kind, '')}"
 
 
 def _range(option: Option, unit: Unit) -> str:
