@@ -16,7 +16,7 @@ from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, Words
 from tapewise_core.paper.grid import Grid, carrying, line_of
 from tapewise_core.paper.packing import ink_box, overlaps
 from tapewise_core.paper.placing import placed
-from tapewise_core.paper.shapes import kept_whole
+from tapewise_core.paper.shapes import Shape, kept_whole
 from tapewise_core.paper.sheet import Prints, Sheet
 from tapewise_core.paper.sizes import A0, A3, A4, A4_OR_LETTER, LETTER, PageSize
 from tapewise_core.paper.tiling import Paging, large, tiled
@@ -27,6 +27,11 @@ PAGES = [A4, LETTER, A3, A4_OR_LETTER]
 def made(page: PageSize = A4, overlap: float = 12.0, margin: float = 10.0) -> Prints:
     """Return the sample pattern on pages."""
     return tiled(pattern(), page, margin, overlap)
+
+
+def shapes(pieces: Iterable[Drawing]) -> list[Shape]:
+    """Return pieces as the search for their places sees them."""
+    return [Shape(one) for one in pieces]
 
 
 def paging_of(prints: Prints, page: PageSize, overlap: float = 12.0) -> Paging:
@@ -99,7 +104,9 @@ def test_a_bulge_beyond_the_last_point_is_seen() -> None:
 def test_pieces_do_not_touch(page: PageSize) -> None:
     """Room for scissors is left between any two pieces."""
     paging = Paging(page, 10.0, 12.0)
-    boxes = [ink_box(one) for one in placed(pattern(times=2).pieces, paging.grid()).pieces]
+    boxes = [
+        ink_box(one) for one in placed(shapes(pattern(times=2).pieces), paging.grid()).pieces()
+    ]
     for number, box in enumerate(boxes):
         assert not overlaps(box.grown(-1e-6), boxes[:number])
 
@@ -109,8 +116,8 @@ def test_necklines_are_not_split(page: PageSize) -> None:
     """Front and back neckline each lie inside one cell, on every size of paper."""
     paging = Paging(page, 10.0, 12.0)
     grid = paging.grid()
-    layout = placed(pattern().pieces, grid)
-    boxes = [box for one in layout.pieces for box in kept_whole(one)]
+    layout = placed(shapes(pattern().pieces), grid)
+    boxes = [box for one in layout.pieces() for box in kept_whole(one)]
     assert len(boxes) == 2
     for box in boxes:
         assert grid.cell(Point(box.left, box.top)) == grid.cell(Point(box.right, box.bottom))
@@ -120,7 +127,7 @@ def test_a_neckline_larger_than_a_page_is_placed_all_the_same() -> None:
     """What can't be kept whole is split without complaint."""
     wide = Stroke(ruled(Point(0, 0), Point(400, 40)), Layer.STITCH, name="stitch neckline")
     drawing = Drawing("wide", "", ink_box(pattern().pieces[0]), (wide,))
-    assert placed([drawing], Paging(A4, 10.0, 12.0).grid()).splits == 0
+    assert placed([Shape(drawing)], Paging(A4, 10.0, 12.0).grid()).splits == 0
 
 
 def test_placing_saves_pages() -> None:
@@ -128,7 +135,7 @@ def test_placing_saves_pages() -> None:
     grid = Paging(A4, 10.0, 12.0).grid()
     pieces = pattern().pieces
     together = len(made().sheets) - 1
-    alone = sum(len(carrying(placed([one], grid).pieces[0].inks, grid)) for one in pieces)
+    alone = sum(len(carrying(placed([Shape(one)], grid).pieces()[0].inks, grid)) for one in pieces)
     assert together < alone
 
 

@@ -5,6 +5,7 @@ Writers turn a drawing into bytes; whoever makes one never learns which.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import StrEnum
@@ -90,14 +91,15 @@ class Words:
         return 0.6 * self.size * len(self.text)
 
     def corners(self) -> list[Point]:
-        """Return points that span the words' extent."""
+        """Return the corners: left below, left above, right below, right above."""
         width = self.width()
         left = {"start": 0.0, "middle": -width / 2, "end": -width}[self.anchor]
-        along = Vector(1, 0).turned(self.angle)
-        up = Vector(0, -1).turned(self.angle) * self.size
-        start = self.at + along * left
-        down = up * -0.25
-        return [start + down, start + up, start + along * width + down, start + along * width + up]
+        turn = math.radians(self.angle)
+        cos, sin = math.cos(turn), math.sin(turn)
+        places = [(x, y) for x in (left, left + width) for y in (0.25 * self.size, -self.size)]
+        return [
+            Point(self.at.x + cos * x - sin * y, self.at.y + sin * x + cos * y) for x, y in places
+        ]
 
 
 Ink = Stroke | Words

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import count, pairwise, product
@@ -93,12 +94,13 @@ def _inked(canvas: Drawing) -> set[tuple[int, int]]:
     """Squares of a few millimetres that hold ink."""
     bins: set[tuple[int, int]] = set()
     for ink in canvas.inks:
-        points = line_of(ink, 1.0)
-        for a, b in pairwise(points):
-            steps = int((b - a).length() / _BIN) + 1
-            for i in range(steps + 1):
-                at = a.toward(b, i / steps)
-                bins.add((int(at.x // _BIN), int(at.y // _BIN)))
+        for a, b in pairwise(line_of(ink, 1.0)):
+            x, y = b.x - a.x, b.y - a.y
+            steps = int(math.hypot(x, y) / _BIN) + 1
+            bins.update(
+                (int((a.x + x * i / steps) // _BIN), int((a.y + y * i / steps) // _BIN))
+                for i in range(steps + 1)
+            )
     return bins
 
 

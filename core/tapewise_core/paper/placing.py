@@ -17,22 +17,32 @@ from tapewise_core.paper.grid import Cell, Grid
 from tapewise_core.paper.packing import BORDER, GAP, overlaps
 from tapewise_core.paper.shapes import Shape
 
+CLEAR = 9.0
+"""Left between a piece and a line of the grid it is laid against, for the letter there [mm]."""
+
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """Placed pieces, in the order given, with what the search thinks they cost."""
+    """Where pieces lie: the boxes of their ink, in the order given, and what the search counts."""
 
-    pieces: tuple[Drawing, ...]
+    shapes: tuple[Shape, ...]
+    boxes: tuple[Box, ...]
     splits: int
     pages: int
 
+    def pieces(self) -> list[Drawing]:
+        """Return the pieces, moved to their places."""
+        return [
+            shape.drawing.moved(Vector(box.left - shape.box.left, box.top - shape.box.top))
+            for shape, box in zip(self.shapes, self.boxes, strict=True)
+        ]
 
-def placed(drawings: Sequence[Drawing], grid: Grid, *, thorough: bool = False) -> Layout:
-    """Return the drawings placed on the grid: fewest avoidable splits first, then fewest pages.
+
+def placed(shapes: Sequence[Shape], grid: Grid, *, thorough: bool = False) -> Layout:
+    """Return the pieces placed on the grid: fewest avoidable splits first, then fewest pages.
 
     ``thorough`` tries more orders, for few and costly pages.
     """
-    shapes = [Shape(drawing, grid) for drawing in drawings]
     columns = _columns(shapes, grid)
     tries = [_Try(grid, columns).run(shapes, order) for order in _orders(shapes, thorough)]
     return min(tries, key=lambda layout: (layout.splits, layout.pages))
@@ -72,16 +82,8 @@ class _Try:
     def run(self, shapes: Sequence[Shape], order: Sequence[int]) -> Layout:
         for index in order:
             self._place(index, shapes[index])
-        pieces = [
-            shape.drawing.moved(
-                Vector(
-                    self.boxes[i].left - shape.box.left,
-                    self.boxes[i].top - shape.box.top,
-                )
-            )
-            for i, shape in enumerate(shapes)
-        ]
-        return Layout(tuple(pieces), self.splits, len(self.cells))
+        boxes = tuple(self.boxes[index] for index in range(len(shapes)))
+        return Layout(tuple(shapes), boxes, self.splits, len(self.cells))
 
     def _place(self, index: int, shape: Shape) -> None:
         taken, height = list(self.boxes.values()), self.grid.height
@@ -91,11 +93,13 @@ class _Try:
         for y in down:
             for x in across:
                 box = Box(x, y, x + shape.box.width, y + shape.box.height)
-                splits = self._split(shape, x, y)
+                splits = self._split(shape.whole, x, y)
                 if (best and splits > best[0][0]) or overlaps(box, taken):
                     continue
-                cells = set(shape.cells(x, y))
-                cost = (splits, len(cells - self.cells), (y + shape.box.height) // height, y, x)
+                cells = set(shape.cells(self.grid, x, y))
+                torn = self._split(shape.label, x, y)
+                lowest = (y + shape.box.height) // height
+                cost = (splits, len(cells - self.cells), torn, lowest, y, x)
                 if best is None or cost < best[0]:
                     best = cost, box, cells
         assert best is not None  # a place below everything is always free
@@ -123,10 +127,10 @@ class _Try:
                 starts += [y - box.top for y in _aligned(row * height, height, 0.0, box.height)]
         return _sorted(y for y in starts if y >= BORDER - 1e-6)
 
-    def _split(self, shape: Shape, x: float, y: float) -> int:
-        """How many grid lines run through places that would fit on one page."""
+    def _split(self, boxes: Sequence[Box], x: float, y: float) -> int:
+        """How many grid lines run through places of a piece that would fit on one page."""
         lines = 0
-        for box in shape.whole:
+        for box in boxes:
             lines += _between(x + box.left, x + box.right, self.grid.width)
             lines += _between(y + box.top, y + box.bottom, self.grid.height)
         return lines
@@ -134,7 +138,8 @@ class _Try:
 
 def _aligned(start: float, pitch: float, reach: float, size: float) -> list[float]:
     """Where something starts that lies against the beginning or the end of a cell."""
-    return [start + BORDER, start + pitch - size - BORDER, start + pitch + reach - size - BORDER]
+    first = start + (CLEAR if start else BORDER)
+    return [first, start + pitch - size - CLEAR, start + pitch + reach - size - BORDER]
 
 
 def _between(low: float, high: float, pitch: float) -> int:

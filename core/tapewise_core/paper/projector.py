@@ -21,8 +21,8 @@ SQUARE = 50.0
 LEAST_LINE = {Layer.CUT: 2.4, Layer.STITCH: 1.6, Layer.MARKS: 2.0, Layer.GUIDE: 1.0}
 """Widths that stay a whole number of pixels where one pixel covers about a millimetre [mm]."""
 
-LEAST_TYPE = 12.0
-"""Type that can be read from such a picture [mm]."""
+TYPE = 12.0
+"""Type that can be read from such a picture, where the piece has room for it [mm]."""
 
 
 def canvas(pattern: PatternSet) -> Drawing:
@@ -72,9 +72,11 @@ def _large_words(piece: Drawing) -> list[Words]:
         return []
     start = label[0].at
     room = _room(piece, start)
-    size = min(LEAST_TYPE, *(room / (0.6 * len(ink.text)) for ink in label))
+    fits = [room / (0.6 * len(ink.text)) for ink in label]
+    size = min(TYPE, ink_box(piece).height / 10, *fits)
+    down = size - label[0].size
     return [
-        replace(ink, at=start + Vector(0, i * size * 1.4), size=size, anchor="start", bold=True)
+        replace(ink, at=start + Vector(0, down + i * size * 1.4), size=size, bold=True)
         for i, ink in enumerate(label)
     ]
 

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Drawing, Stroke, extent
+from tapewise_core.paper.drawing import Drawing, Stroke, Words, extent
 from tapewise_core.paper.grid import Cell, Grid, line_of
 from tapewise_core.paper.packing import ink_box
 
@@ -18,27 +18,35 @@ COARSE = 20.0
 """Ink is looked at in squares of this size [mm] while searching; pages are exact later."""
 
 
+_Number = tuple[int, bool]
+"""A row or column, and whether a place lies in the strip that the page before it shows too."""
+
+
 @dataclass(frozen=True, eq=False)
 class Shape:
     """A piece as the search sees it, its ink's upper left corner at the origin."""
 
     drawing: Drawing
-    grid: Grid
-    known: dict[tuple[float, float], frozenset[Cell]] = field(default_factory=dict)
+    known: dict[tuple[Grid, float, float], frozenset[Cell]] = field(default_factory=dict)
+    numbers: dict[tuple[int, float, float, float], list[_Number]] = field(default_factory=dict)
 
-    def cells(self, x: float, y: float) -> Iterator[Cell]:
-        """Yield the cells the piece needs when its corner lies at a place on the canvas."""
-        column, right = divmod(x, self.grid.width)
-        row, down = divmod(y, self.grid.height)
-        phase = (round(right, 2), round(down, 2))
-        if phase not in self.known:
-            self.known[phase] = self._cells(*phase)
-        return ((r + int(row), c + int(column)) for r, c in self.known[phase])
+    def cells(self, grid: Grid, x: float, y: float) -> Iterator[Cell]:
+        """Yield the cells the piece needs when its corner lies at a place on the canvas.
 
-    def _cells(self, x: float, y: float) -> frozenset[Cell]:
+        Where it lies within a cell decides which cells around it those are, so
+        that much is worked out once.
+        """
+        column, right = divmod(x, grid.width)
+        row, down = divmod(y, grid.height)
+        place = (grid, round(right, 2), round(down, 2))
+        if place not in self.known:
+            self.known[place] = self._cells(*place)
+        return ((r + int(row), c + int(column)) for r, c in self.known[place])
+
+    def _cells(self, grid: Grid, x: float, y: float) -> frozenset[Cell]:
         """Cells with ink, but for those that the strips of pages before them show already."""
-        columns = _numbers(self.spots[0], x, self.grid.width, self.grid.reach)
-        rows = _numbers(self.spots[1], y, self.grid.height, self.grid.reach)
+        columns = self._numbers(0, x, grid.width, grid.reach)
+        rows = self._numbers(1, y, grid.height, grid.reach)
         touched = set(zip(rows, columns, strict=True))
         needed = {(row, column) for (row, low), (column, right) in touched if not low and not right}
         for (row, low), (column, right) in sorted(touched):
@@ -46,6 +54,14 @@ class Shape:
             if not (shown - {(row, column)}) & needed:
                 needed.add((row, column))
         return frozenset(needed)
+
+    def _numbers(self, way: int, start: float, pitch: float, reach: float) -> list[_Number]:
+        """Columns (way 0) or rows (way 1) of the spots, one for each."""
+        key = (way, start, pitch, reach)
+        if key not in self.numbers:
+            found = [divmod(start + spot, pitch) for spot in self.spots[way]]
+            self.numbers[key] = [(int(n), rest < reach and n > 0) for n, rest in found]
+        return self.numbers[key]
 
     @cached_property
     def box(self) -> Box:
@@ -55,21 +71,32 @@ class Shape:
     @cached_property
     def spots(self) -> tuple[tuple[float, ...], tuple[float, ...]]:
         """Places with ink, across and down, one in each coarse square and the outermost ones."""
-        home = Vector(-self.box.left, -self.box.top)
-        found: dict[tuple[int, int], Point] = {}
+        box = self.box
+        found: dict[tuple[int, int], tuple[float, float]] = {}
         for ink in self.drawing.inks:
-            for at in _stepped(line_of(ink, 1.0)):
-                point = at + home
-                found.setdefault((int(point.x // COARSE), int(point.y // COARSE)), point)
-                for side in _outermost(point, self.box):
-                    found.setdefault(side, point)
-        return tuple(p.x for p in found.values()), tuple(p.y for p in found.values())
+            for at_x, at_y in _stepped(line_of(ink, 1.0)):
+                x, y = at_x - box.left, at_y - box.top
+                found.setdefault((int(x // COARSE), int(y // COARSE)), (x, y))
+                if x < 0.01 or y < 0.01 or x > box.width - 0.01 or y > box.height - 0.01:
+                    found.setdefault((-1 - (x < 0.01), -1 - (y < 0.01)), (x, y))
+                    found.setdefault((-3 - (x > 1), -3 - (y > 1)), (x, y))
+        return tuple(x for x, _ in found.values()), tuple(y for _, y in found.values())
 
     @cached_property
     def whole(self) -> tuple[Box, ...]:
         """Places not to split, measured from the piece's corner."""
         home = Vector(-self.box.left, -self.box.top)
         return tuple(box.moved(home) for box in kept_whole(self.drawing))
+
+    @cached_property
+    def label(self) -> tuple[Box, ...]:
+        """The column of words under the piece's name, measured from the piece's corner."""
+        words = [ink for ink in self.drawing.inks if isinstance(ink, Words) and not ink.angle]
+        title = next((ink for ink in words if ink.bold), None)
+        if title is None:
+            return ()
+        column = [ink for ink in words if abs(ink.at.x - title.at.x) < 0.01]
+        return (extent(column).moved(Vector(-self.box.left, -self.box.top)),)
 
 
 def kept_whole(drawing: Drawing) -> tuple[Box, ...]:
@@ -80,24 +107,8 @@ def kept_whole(drawing: Drawing) -> tuple[Box, ...]:
     return tuple(extent([neck], 2.0) for neck in necks)
 
 
-def _outermost(point: Point, box: Box) -> Iterator[tuple[int, int]]:
-    """A name for each side of the piece's box that a point touches."""
-    if point.x < 0.01 or point.x > box.width - 0.01:
-        yield (-1, int(point.x > 1))
-    if point.y < 0.01 or point.y > box.height - 0.01:
-        yield (-2, int(point.y > 1))
-
-
-def _stepped(points: Sequence[Point]) -> Iterator[Point]:
+def _stepped(points: Sequence[Point]) -> Iterator[tuple[float, float]]:
     for a, b in pairwise(points):
-        steps = max(1, math.ceil((b - a).length() / COARSE))
-        yield from (a.toward(b, i / steps) for i in range(steps + 1))
-
-
-_Number = tuple[int, bool]
-"""A row or column, and whether a place lies in the strip that the page before it shows too."""
-
-
-def _numbers(spots: Iterable[float], start: float, pitch: float, reach: float) -> list[_Number]:
-    found = [divmod(start + spot, pitch) for spot in spots]
-    return [(int(number), rest < reach and number > 0) for number, rest in found]
+        x, y = b.x - a.x, b.y - a.y
+        steps = int(math.hypot(x, y) / COARSE) + 1
+        yield from ((a.x + x * i / steps, a.y + y * i / steps) for i in range(steps + 1))

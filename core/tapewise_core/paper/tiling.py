@@ -17,6 +17,7 @@ from tapewise_core.paper.page_map import page_map
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.placing import Layout, placed
 from tapewise_core.paper.scale import squares
+from tapewise_core.paper.shapes import Shape
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import PageSize
 
@@ -96,7 +97,8 @@ class Paging:
 def tiled(pattern: PatternSet, page: PageSize, margin: float, overlap: float) -> Prints:
     """Return a map page and the pages of a pattern, upright or lying, whichever are fewer."""
     ways = [Paging(size, margin, overlap) for size in (page, page.turned())]
-    tries = [(way, placed(pattern.pieces, way.grid())) for way in ways]
+    shapes = [Shape(piece) for piece in pattern.pieces]
+    tries = [(way, placed(shapes, way.grid())) for way in ways]
     paging, layout = min(tries, key=lambda found: (found[1].splits, found[1].pages))
     prints = _prints(pattern, paging, layout)
     cells = carrying(prints.canvas.inks, paging.grid())
@@ -113,7 +115,8 @@ def large(pattern: PatternSet, page: PageSize, margin: float, overlap: float) ->
     pieces = [*pattern.pieces, squares()]
     ways = [pieces, [turned(piece) if _slender(piece) else piece for piece in pieces]]
     tries = [
-        placed([_unsplit(piece) for piece in way], paging.grid(), thorough=True) for way in ways
+        placed([Shape(_unsplit(piece)) for piece in way], paging.grid(), thorough=True)
+        for way in ways
     ]
     layout = min(tries, key=lambda found: (found.splits, found.pages))
     return _prints(pattern, paging, layout, apart=True)
@@ -131,11 +134,12 @@ def _slender(piece: Drawing) -> bool:
 def _prints(pattern: PatternSet, paging: Paging, layout: Layout, *, apart: bool = False) -> Prints:
     """The canvas and its pages; ``apart`` joins only those that share a piece."""
     grid = paging.grid()
-    canvas = joined(pattern.title, pattern.description, layout.pieces, paging.overlap)
+    pieces = layout.pieces()
+    canvas = joined(pattern.title, pattern.description, pieces, paging.overlap)
     cells = carrying(canvas.inks, grid)
     pairs = letters(canvas, grid, cells)
     if apart:
-        pairs = crossed(pairs, layout.pieces, grid)
+        pairs = crossed(pairs, pieces, grid)
     sheets = _sheets(pattern, paging, cells, pairs)
     return Prints(pattern.title, pattern.person, pattern.description, canvas, sheets)
 

@@ -78,11 +78,11 @@ class _Book:
         self.layers = [layer for layer in Layer if layer in used]
         self.groups = _declared(self.page, self.layers)
         self._form("lines", [ink for ink in canvas.inks if isinstance(ink, Stroke)])
-        words = [ink for ink in canvas.inks if isinstance(ink, Words)]
+        words = [(ink, box_of(ink.corners())) for ink in canvas.inks if isinstance(ink, Words)]
         for number, sheet in enumerate(self.prints.sheets):
             if sheet.window:
                 seen = sheet.window.seen
-                self._form(f"words{number}", [ink for ink in words if _meets(ink, seen)])
+                self._form(f"words{number}", [ink for ink, box in words if _meet(box, seen)])
 
     def _form(self, name: str, inks: Sequence[Ink]) -> None:
         """Ink on the canvas; each layer can be hidden in a reader that knows layers."""
@@ -137,11 +137,9 @@ class _Book:
             self.pen.draw(Words(said, at, 2.4, layer=Layer.TEXT), sheet.height)
 
 
-def _meets(words: Words, seen: Box) -> bool:
-    """Say whether words may be seen through a window."""
-    box = box_of(words.corners())
-    across = box.left < seen.right and box.right > seen.left
-    return across and box.top < seen.bottom and box.bottom > seen.top
+def _meet(one: Box, other: Box) -> bool:
+    across = one.left < other.right and one.right > other.left
+    return across and one.top < other.bottom and one.bottom > other.top
 
 
 def _declared(page: Canvas, layers: Sequence[Layer]) -> list[Any]:
