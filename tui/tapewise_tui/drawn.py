@@ -1,24 +1,88 @@
-"""Where pages take their drawings from."""
+"""What widgets that draw have in common, and whether the terminal can show dots."""
 
 from __future__ import annotations
 
-from textual.widgets import Static
+import locale
+import os
+import sys
+from typing import ClassVar
 
-from tapewise_core.drafting.piece import Piece
+from rich.segment import Segment
+from rich.style import Style
+from textual.events import Resize
+from textual.strip import Strip
+from textual.widget import Widget
+
+from tapewise_tui.canvas import Canvas
 
 
-class FigureView(Static):
-    """A body with the tape's path."""
+def plain_terminal() -> bool:
+    """Say whether the terminal shows nothing beyond ASCII, as far as can be known.
 
-    def __init__(self, measure_key: str) -> None:
-        super().__init__(measure_key)
+    A text console has no letters for dots; elsewhere the encoding tells.
+    """
+    if os.environ.get("TERM") in ("linux", "dumb"):
+        return True
+    stream = sys.__stderr__
+    names = [getattr(stream, "encoding", None) or "utf-8"]
+    if sys.platform != "win32":
+        names.append(locale.getencoding())
+    return not all(name.lower().replace("-", "").startswith("utf8") for name in names)
 
-    def show(self, key: str) -> None:
-        self.update(key)
 
+class Drawn(Widget):
+    """A widget that shows a canvas; each character has a style, as NO_COLOR needs."""
 
-class PatternView(Static):
-    """The pattern's pieces."""
+    TONES: ClassVar[frozenset[str]] = frozenset()
+    """Tones of the canvas that have a component class of the same name."""
 
-    def show(self, pieces: tuple[Piece, ...], selected: str | None) -> None:
-        self.update(", ".join(piece.name for piece in pieces))
+    def __init__(self, *, id: str | None = None, classes: str | None = None) -> None:
+        super().__init__(id=id, classes=classes)
+        self._canvas: Canvas | None = None
+        self._lines: list[str] = []
+
+    def paint(self) -> Canvas:
+        """Return the drawing at the widget's present size."""
+        raise NotImplementedError
+
+    def redraw(self) -> None:
+        """Draw afresh at the next refresh."""
+        self._canvas = None
+        self.refresh()
+
+    def on_resize(self, event: Resize) -> None:
+        self.redraw()
+
+    def text(self) -> str:
+        """Return what is drawn as text."""
+        return "\n".join(self._drawn()[1])
+
+    def _drawn(self) -> tuple[Canvas, list[str]]:
+        if self._canvas is None:
+            self._canvas = self.paint()
+            self._lines = self._canvas.lines()
+        return self._canvas, self._lines
+
+    def render_line(self, y: int) -> Strip:
+        canvas, lines = self._drawn()
+        ground, width = self.rich_style, self.size.width
+        if y >= len(lines):
+            return Strip.blank(width, ground)
+        strip = Strip(self._segments(canvas, lines[y], y, ground), len(lines[y]))
+        return strip.adjust_cell_length(width, ground)
+
+    def _segments(self, canvas: Canvas, line: str, y: int, ground: Style) -> list[Segment]:
+        """Runs of characters with one tone; blanks go with what is before them."""
+        runs: list[tuple[str, list[str]]] = []
+        for column, letter in enumerate(line):
+            tone = canvas.tones.get((column, y), "")
+            if runs and (letter == " " or runs[-1][0] == tone):
+                runs[-1][1].append(letter)
+            else:
+                runs.append((tone, [letter]))
+        return [Segment("".join(letters), self._style(tone, ground)) for tone, letters in runs]
+
+    def _style(self, tone: str, ground: Style) -> Style:
+        if tone not in self.TONES:
+            return ground
+        return self.get_component_rich_style(f"drawn--{tone}")

@@ -2,26 +2,23 @@
 
 from __future__ import annotations
 
-import locale
-import os
-import sys
 import textwrap
 from typing import ClassVar
 
-from rich.segment import Segment
-from rich.style import Style
 from textual.binding import Binding, BindingType
-from textual.events import Click, Resize
+from textual.events import Click
 from textual.message import Message
-from textual.strip import Strip
-from textual.widget import Widget
 
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.units import Unit
 from tapewise_tui.canvas import Canvas
+from tapewise_tui.drawn import Drawn, plain_terminal
 from tapewise_tui.figures import drawn
-from tapewise_tui.pattern_canvas import Placed, draw_pattern, pairs, placed, seam_lengths
+from tapewise_tui.pattern_canvas import draw_pattern, pairs, seam_lengths
+from tapewise_tui.pattern_places import Placed, placed
+
+__all__ = ["FigureView", "PatternView", "plain_terminal"]
 
 BESIDE = 64
 """Columns from which seam lengths stand beside the pieces; below them if there are fewer."""
@@ -30,79 +27,7 @@ COLUMN, LINES = 30, 3
 """How wide the list of seam lengths is beside the pieces, how high below them."""
 
 
-def plain_terminal() -> bool:
-    """Say whether the terminal shows nothing beyond ASCII, as far as can be known.
-
-    A text console has no letters for dots; elsewhere the encoding tells.
-    """
-    if os.environ.get("TERM") in ("linux", "dumb"):
-        return True
-    stream = sys.__stderr__
-    names = [getattr(stream, "encoding", None) or "utf-8"]
-    if sys.platform != "win32":
-        names.append(locale.getencoding())
-    return not all(name.lower().replace("-", "").startswith("utf8") for name in names)
-
-
-class _Drawn(Widget):
-    """A widget that shows a canvas; every character has a style, so that it works without colour."""
-
-    TONES: ClassVar[frozenset[str]] = frozenset()
-    """Tones of the canvas that have a component class of the same name."""
-
-    def __init__(self, *, id: str | None = None, classes: str | None = None) -> None:
-        super().__init__(id=id, classes=classes)
-        self._canvas: Canvas | None = None
-        self._lines: list[str] = []
-
-    def paint(self) -> Canvas:
-        """Return the drawing at the widget's present size."""
-        raise NotImplementedError
-
-    def redraw(self) -> None:
-        """Draw afresh at the next refresh."""
-        self._canvas = None
-        self.refresh()
-
-    def on_resize(self, event: Resize) -> None:
-        self.redraw()
-
-    def text(self) -> str:
-        """Return what is drawn as text."""
-        return "\n".join(self._drawn()[1])
-
-    def _drawn(self) -> tuple[Canvas, list[str]]:
-        if self._canvas is None:
-            self._canvas = self.paint()
-            self._lines = self._canvas.lines()
-        return self._canvas, self._lines
-
-    def render_line(self, y: int) -> Strip:
-        canvas, lines = self._drawn()
-        ground, width = self.rich_style, self.size.width
-        if y >= len(lines):
-            return Strip.blank(width, ground)
-        strip = Strip(self._segments(canvas, lines[y], y, ground), len(lines[y]))
-        return strip.adjust_cell_length(width, ground)
-
-    def _segments(self, canvas: Canvas, line: str, y: int, ground: Style) -> list[Segment]:
-        """Runs of characters with one tone; blanks go with what is before them."""
-        runs: list[tuple[str, list[str]]] = []
-        for column, letter in enumerate(line):
-            tone = canvas.tones.get((column, y), "")
-            if runs and (letter == " " or runs[-1][0] == tone):
-                runs[-1][1].append(letter)
-            else:
-                runs.append((tone, [letter]))
-        return [Segment("".join(letters), self._style(tone, ground)) for tone, letters in runs]
-
-    def _style(self, tone: str, ground: Style) -> Style:
-        if tone not in self.TONES:
-            return ground
-        return self.get_component_rich_style(f"drawn--{tone}")
-
-
-class FigureView(_Drawn):
+class FigureView(Drawn):
     """A person in line art with one measure's tape on it."""
 
     COMPONENT_CLASSES = {"drawn--tape", "drawn--hidden", "drawn--body", "drawn--label"}
@@ -130,7 +55,7 @@ class FigureView(_Drawn):
         return drawn(self.key, width, height, plain) if self.key else Canvas(width, height)
 
 
-class PatternView(_Drawn, can_focus=True):
+class PatternView(Drawn, can_focus=True):
     """Pieces beside each other, scaled to fit; the chosen one with its seam lengths."""
 
     class Selected(Message):
