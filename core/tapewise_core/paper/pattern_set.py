@@ -28,3 +28,8 @@ class PatternSet:
     def label(self) -> str:
         """Return the line that says on every page what this is."""
         return " · ".join(word for word in (self.title, self.person, self.date) if word)
+
+
+def piece_name(piece: Drawing) -> str:
+    """Return what a piece's inks say it is, or else its title."""
+    return next((ink.part for ink in piece.inks if ink.part), piece.title)

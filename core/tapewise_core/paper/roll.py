@@ -10,7 +10,7 @@ from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing, Ink, Words
 from tapewise_core.paper.lettering import shortened
 from tapewise_core.paper.packing import BORDER, filled_strip, ink_box, joined, turned
-from tapewise_core.paper.pattern_set import PatternSet
+from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.paper.scale import MARK, mark, squares
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import LONGEST
@@ -56,8 +56,8 @@ def _fitted(piece: Drawing, usable: float, longest: float, width: float) -> Draw
     box = ink_box(piece)
     least = min(box.width, box.height) + width - across
     raise OptionError(
-        f"“{piece.title}” is {box.width:.0f} mm wide and {box.height:.0f} mm long and does not fit "
-        f"a roll of {width:g} mm, on which a page may be {LONGEST:g} mm long; "
+        f"“{piece_name(piece)}” is {box.width:.0f} mm wide and {box.height:.0f} mm long and does "
+        f"not fit a roll of {width:g} mm, on which a page may be {LONGEST:g} mm long; "
         f"a roll of {least:.0f} mm or more, or pages to join such as pdf-a4, would take it."
     )
 

@@ -13,6 +13,7 @@ from itertools import pairwise
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Layer, Pattern, Stroke, Words, extent
 from tapewise_core.paper.packing import filled_strip, moved_to
+from tapewise_core.paper.pattern_set import piece_name
 from tapewise_core.paper.safe import checked, distinct, slug
 from tapewise_core.writers.numbers import number
 
@@ -63,7 +64,7 @@ def cutter_dxf(pieces: Sequence[Drawing]) -> bytes:
     grain is one line, and so is the edge on the fold, about which a half is mirrored.
     """
     clean = [moved_to(checked(piece), 0, 0) for piece in pieces]
-    names = distinct(slug(piece.title, "piece").upper() for piece in clean)
+    names = distinct(slug(piece_name(piece), "piece").upper() for piece in clean)
     blocks: Pairs = []
     inserts: Pairs = []
     for name, piece in zip(names, clean, strict=True):

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from html import escape
-from itertools import count
+from itertools import count, groupby
 
 from tapewise_core.paper.document import (
     Block,
@@ -16,7 +17,7 @@ from tapewise_core.paper.document import (
     Ticks,
 )
 from tapewise_core.paper.drawing import Drawing
-from tapewise_core.paper.pattern_set import PatternSet
+from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.paper.safe import plain
 from tapewise_core.writers.svg import svg
 
@@ -33,8 +34,10 @@ figure { margin: 0; break-inside: avoid; }
 figure svg { display: block; box-sizing: border-box; width: 100%; height: auto; max-height: 20rem; }
 .pieces path { vector-effect: non-scaling-stroke; stroke-width: 1.2px; }
 .pieces text, .pieces .scale { display: none; }
-.step { break-inside: avoid; margin: 1.25rem 0; }
-.step svg { max-height: 30rem; border: 1px solid #bbb; }
+.steps { display: grid; grid-template-columns: repeat(auto-fill, minmax(20rem, 1fr)); gap: 1.5rem; }
+.step { break-inside: avoid; display: flex; flex-direction: column; }
+.step p { margin: .25em 0 .5em; flex: 1; }
+.step svg { height: 22rem; max-height: none; border: 1px solid #bbb; }
 .number { font-weight: bold; }
 ul.ticks, ol.ticks { list-style: none; padding-left: 0; }
 .ticks label { display: flex; gap: .6em; align-items: baseline; break-inside: avoid; }
@@ -48,7 +51,8 @@ input { width: 1.05em; height: 1.05em; flex: none; }
   body { max-width: none; padding: 0; font-size: 10.5pt; }
   nav { display: none; }
   section { break-before: page; border-top: 0; margin-top: 0; }
-  .step svg { max-height: 110mm; }
+  .steps { grid-template-columns: 1fr 1fr; gap: 5mm; }
+  .step svg { height: 60mm; }
 }
 """
 
@@ -96,7 +100,7 @@ class _Page:
         ]
 
     def _figure(self, drawing: Drawing) -> str:
-        caption = f"<figcaption>{_clean(drawing.title)}</figcaption>"
+        caption = f"<figcaption>{_clean(piece_name(drawing).replace('_', ' '))}</figcaption>"
         return f"<figure>{self._picture(drawing)}{caption}</figure>"
 
     def _picture(self, drawing: Drawing) -> str:
@@ -106,8 +110,14 @@ class _Page:
         blocks = list(document.blocks)
         if not any(isinstance(block, Heading) and block.level == 1 for block in blocks):
             blocks.insert(0, Heading(document.title, 1))
-        body = "\n".join(self._block(block) for block in blocks)
+        body = "\n".join(self._blocks(blocks))
         return f'<section id="{name}">\n{body}\n</section>'
+
+    def _blocks(self, blocks: Sequence[Block]) -> Iterator[str]:
+        """Blocks in order, steps that follow one another set side by side where there is room."""
+        for stepping, run in groupby(blocks, lambda block: isinstance(block, NumberedStep)):
+            body = "\n".join(self._block(block) for block in run)
+            yield f'<div class="steps">\n{body}\n</div>' if stepping else body
 
     def _block(self, block: Block) -> str:
         match block:
