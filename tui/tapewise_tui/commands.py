@@ -7,6 +7,7 @@ import json
 from pathlib import Path
 
 from tapewise_core.errors import OptionError
+from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
 from tapewise_core.units import Unit
 from tapewise_tui import telling
@@ -83,11 +84,22 @@ def check(options: argparse.Namespace) -> int:
     profile = people.person(options.person)
     unit = _unit(options) or profile.unit
     found = people.check(profile, unit)
+    gain = _gain(profile, options.garment, unit)
     if options.json:
-        _print_json(telling.check_json(found))
+        _print_json(telling.check_json(found) | gain)
     else:
         print("\n".join(telling.check_lines(profile.name, found, unit)))
+        print("\n".join(telling.gain_lines(gain)), end="\n" if gain else "")
     return LOOK if found.unlikely else FINE
+
+
+def _gain(profile: Profile, garment: str | None, unit: Unit) -> dict[str, object]:
+    """What one garment would gain from measuring, and what it makes no use of."""
+    if garment is None:
+        return {}
+    from tapewise_core.tasks.guesses import next_measure, unused
+
+    return {"next": next_measure(profile, garment, unit), "unused": list(unused(garment))}
 
 
 def garments(options: argparse.Namespace) -> int:

@@ -19,7 +19,7 @@ class Parser(argparse.ArgumentParser):
         self.exit(2, f"tapewise: {sentence}; see “{self.prog} --help”.\n")
 
 
-def parser() -> argparse.ArgumentParser:
+def parser() -> Parser:
     """Return the parser with all commands."""
     top = Parser(
         prog="tapewise",
@@ -37,28 +37,28 @@ Commands = argparse._SubParsersAction  # argparse names no public type for it
 
 
 def _add(
-    commands: Commands[argparse.ArgumentParser], name: str, says: str, example: str
-) -> argparse.ArgumentParser:
+    commands: Commands[Parser], name: str, says: str, example: str
+) -> Parser:
     return commands.add_parser(name, help=says, description=says, epilog=f"Example: {example}")
 
 
-def _machine_readable(command: argparse.ArgumentParser) -> None:
+def _machine_readable(command: Parser) -> None:
     command.add_argument("--json", action="store_true", help="print JSON for a machine")
 
 
-def _unit(command: argparse.ArgumentParser) -> None:
+def _unit(command: Parser) -> None:
     command.add_argument(
         "--unit", choices=("cm", "in"), help="what people read, and what bare numbers are in"
     )
 
 
-def _demo(commands: Commands[argparse.ArgumentParser]) -> None:
+def _demo(commands: Commands[Parser]) -> None:
     says = "draft the jersey top for an example person into ./tapewise-demo; asks nothing"
     command = _add(commands, "demo", says, "tapewise demo")
     _machine_readable(command)
 
 
-def _draft(commands: Commands[argparse.ArgumentParser]) -> None:
+def _draft(commands: Commands[Parser]) -> None:
     example = "tapewise draft ada.json jersey-top --out my-top --set sleeve-length=25 --unit cm"
     command = _add(commands, "draft", "draft a garment and write its files", example)
     command.add_argument("person", metavar="PERSON", help=PERSON)
@@ -94,15 +94,18 @@ def _draft(commands: Commands[argparse.ArgumentParser]) -> None:
     _machine_readable(command)
 
 
-def _check(commands: Commands[argparse.ArgumentParser]) -> None:
+def _check(commands: Commands[Parser]) -> None:
     says = "list what is missing, estimated and unlikely about a person's measures"
     command = _add(commands, "check", says, 'tapewise check "Rosa Benítez"')
     command.add_argument("person", metavar="PERSON", help=PERSON)
+    command.add_argument(
+        "--garment", metavar="NAME", help="say too what this garment would gain from measuring"
+    )
     _unit(command)
     _machine_readable(command)
 
 
-def _garments(commands: Commands[argparse.ArgumentParser]) -> None:
+def _garments(commands: Commands[Parser]) -> None:
     says = "list the garments, or one garment's options with defaults and limits"
     command = _add(commands, "garments", says, "tapewise garments jersey-top")
     command.add_argument("name", nargs="?", metavar="NAME", help="a garment")
@@ -111,7 +114,7 @@ def _garments(commands: Commands[argparse.ArgumentParser]) -> None:
     _machine_readable(command)
 
 
-def _profiles(commands: Commands[argparse.ArgumentParser]) -> None:
+def _profiles(commands: Commands[Parser]) -> None:
     says = "list, show, copy in, copy out or delete people"
     command = _add(commands, "profiles", says, 'tapewise profiles show "Marta Lindqvist"')
     _machine_readable(command)
@@ -126,7 +129,7 @@ def _profiles(commands: Commands[argparse.ArgumentParser]) -> None:
         _act(acts, act, says, f"tapewise profiles {what}")
 
 
-def _act(acts: Commands[argparse.ArgumentParser], act: str, says: str, example: str) -> None:
+def _act(acts: Commands[Parser], act: str, says: str, example: str) -> None:
     command = _add(acts, act, says, example)
     argument = "file" if act == "copy-in" else "person"
     command.add_argument(argument, metavar=argument.upper())
@@ -139,7 +142,7 @@ def _act(acts: Commands[argparse.ArgumentParser], act: str, says: str, example: 
     _machine_readable(command)
 
 
-def _measure(commands: Commands[argparse.ArgumentParser]) -> None:
+def _measure(commands: Commands[Parser]) -> None:
     says = "print the measuring sheet, for those who measure first and type later"
     command = _add(commands, "measure", says, "tapewise measure --print --garment jersey-top")
     command.add_argument("--print", action="store_true", required=True, help="print the sheet")

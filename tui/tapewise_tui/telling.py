@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from tapewise_core.measures.body import Origin
@@ -23,6 +23,8 @@ def draft_lines(
     drafted: Drafted, findings: Sequence[Finding], folder: str, written: Written
 ) -> Iterator[str]:
     """Say what was made, what was guessed, what fails and what is unlikely."""
+    from tapewise_core.tasks.guesses import effect_words
+
     yield f"{drafted.garment.title} for {drafted.person}, in {folder}:"
     steps = [name for name, _ in written if name.startswith("steps/")]
     for name, size in written:
@@ -32,6 +34,7 @@ def draft_lines(
     yield ""
     if drafted.estimated:
         yield f"Estimated, not measured: {', '.join(drafted.estimated)}."
+        yield from filter(None, (effect_words(drafted.effects, drafted.unit),))
     else:
         yield "Every measure used was taken on the body."
     yield from drafted.pattern.remarks
@@ -106,6 +109,15 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
         grounds = f", {value.how}" if value.how else ""
         plain = value.origin.value if value.origin is not Origin.ESTIMATED or not grounds else ""
         yield f"  {found.body.name(key)}: {spelt} ({(plain + grounds).removeprefix(', ')})"
+
+
+def gain_lines(gain: Mapping[str, object]) -> Iterator[str]:
+    """Return what a garment would gain from measuring, and what it makes no use of."""
+    if gain.get("next"):
+        yield f"\n{gain['next']}"
+    unused = gain.get("unused")
+    if isinstance(unused, list) and unused:
+        yield f"Not used by this garment: {', '.join(NAMES[key] for key in unused)}."
 
 
 def entry_json(entry: Entry) -> dict[str, object]:

@@ -9,13 +9,14 @@ from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.paper.document import Block, Bullets, Document, Heading, Paragraph, Table, Ticks
 from tapewise_core.sewing.cloth_needed import cloth_needed, cloth_words
 from tapewise_core.sewing.machines import Stitching
-from tapewise_core.sewing.order import needles, sewing_order
+from tapewise_core.sewing.notions import needles, stays
+from tapewise_core.sewing.order import sewing_order
 from tapewise_core.units import Unit
 
 CAUTIONS = (
-    "Follow your local rules and the makers' instructions; where they say more than this, they win.",
+    "Follow your local rules and the makers' instructions; where they say more, they win.",
     "Blades: cut away from your fingers, lay rotary cutters down closed, count pins and needles.",
-    "Machines: hands clear of needle and overlocker knife; switch off before threading or changing.",
+    "Machines: hands clear of needle and overlocker knife; switch off before threading.",
     "Iron: it burns and is hot for a while after; try heat and steam on a scrap first.",
     "For a child: no cords or drawstrings at hood or neck up to 7 years (134 cm), none with free "
     "ends at the neck from 7 to 14 (EN 14682); no small parts under three.",
@@ -31,14 +32,15 @@ def checklist(
     label: Label,
     options: tuple[tuple[str, str], ...],
     proved: Table,
+    doubt: str = "",
 ) -> Document:
-    """Return the checklist; ``options`` are keys with spelt values, ``proved`` the proofs' table."""
+    """Return the checklist; ``options`` are keys with spelt values, ``proved`` a table."""
     unit = label.unit
     name = f"{label.garment} for {label.person}: checklist"
     blocks: tuple[Block, ...] = (
         Heading(name, 1),
         Paragraph(f"Made {label.date} with tapewise {label.version}. Tick as you go."),
-        *_estimates(label),
+        *_estimates(label, doubt),
         Heading("Proved before cutting"),
         proved,
         *(Paragraph(remark) for remark in pattern.remarks),
@@ -55,11 +57,22 @@ def checklist(
         Heading("Press and finish"),
         Ticks(FINISH),
         Heading("Mind"),
-        Bullets(CAUTIONS),
+        Bullets((*CAUTIONS, *of_weight(pattern))),
         Heading("Chosen style"),
         Table(("option", "value"), options),
     )
     return Document(name, blocks)
+
+
+def of_weight(pattern: Pattern) -> tuple[str, ...]:
+    """What to mind where a skirt's weight hangs from jersey."""
+    if not any(piece.name.startswith("skirt") for piece in pattern.pieces):
+        return ()
+    return (
+        "A full skirt is heavy and pulls jersey down: keep it folded in a drawer rather than on a "
+        "hanger, and do not hang it wet.",
+        "A skirt to the ankle can be trodden on: lift it on stairs, and keep it from bicycle chains.",
+    )
 
 
 FINISH = (
@@ -68,21 +81,23 @@ FINISH = (
 )
 
 
-def _estimates(label: Label) -> tuple[Block, ...]:
+def _estimates(label: Label, doubt: str) -> tuple[Block, ...]:
     if not label.estimated:
         return ()
-    listed = "; ".join(label.estimated)
-    return (
-        Paragraph(f"Estimated, not measured: {listed}. Measure them if you can, then draft again."),
-    )
+    said = (f"Estimated, not measured: {'; '.join(label.estimated)}.", doubt, MEASURE_THEM)
+    return (Paragraph(" ".join(filter(None, said))),)
+
+
+MEASURE_THEM = "Measure them if you can, then draft again."
 
 
 def _needs(pattern: Pattern, cloth: Cloth, stitching: Stitching, unit: Unit) -> tuple[str, ...]:
-    stretch = f"stretching at least {cloth.stretch * 100:.0f} % across"
+    stretch = f"It is weft-knit jersey stretching at least {cloth.stretch * 100:.0f} % across."
     return (
-        f"{cloth_words(cloth_needed(pattern, cloth), cloth, unit)} It is weft-knit jersey {stretch}.",
+        f"{cloth_words(cloth_needed(pattern, cloth), cloth, unit)} {stretch}",
         f"machines: {', '.join(sorted(stitching.machines))}; {needles(stitching)}",
-        "clear elastic or woven tape for the shoulders; pins or clips; chalk; iron and board",
+        *stays(pattern, unit),
+        "pins or clips; chalk; iron and board",
     )
 
 
@@ -93,17 +108,20 @@ def _before(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[str, ...]:
         f"resists; at least {unit.spell(100 + cloth.stretch * 100)} must be reached. Let go: "
         "cloth that stays long will not hold a neckline.",
         "Check the 100 mm square on the printed pattern with a ruler before you cut anything.",
-        "Lay the cloth without pulling, its ribs straight; if they run askew the seams will spiral.",
+        "Lay the cloth without pulling, its ribs straight; askew, they make seams spiral.",
         f"Allowances are in the pattern, edge by edge; sew with those, not with a habit: "
         f"{allowance_words(pattern.pieces[0], unit)}.",
     )
 
 
 def _cut(piece: Piece, unit: Unit) -> str:
-    fold = (
-        ", the long straight edge on the fold" if piece.on_fold else ", its length across the cloth"
-    )
+    fold = ", the straight edge marked so on the fold" if piece.on_fold else _laid(piece)
     return f"{title(piece.name)}: {cut_words(piece)}{fold}; {len(piece.notches)} notches"
+
+
+def _laid(piece: Piece) -> str:
+    """How a piece that is not on a fold lies: a band across the cloth, others by their grain."""
+    return ", its length across the cloth" if piece.inner else ", its grain line along the cloth"
 
 
 def _marks(pattern: Pattern) -> tuple[str, ...]:

@@ -64,12 +64,19 @@ class Given:
     def leaned_on(self, key: str) -> tuple[str, ...]:
         """Return the readings that narrow an estimate most, the weightiest first.
 
-        A reading's weight is how much the estimate's variance grows without it.
+        A reading's weight is how much the estimate's variance grows without it. Where readings
+        stand in for each other so well that none is missed, it is the part of the variance
+        that each explains.
         """
         share, covariance = self._shares(key)
+        explained = list(map(_times, share, covariance))
         grows = [part * part / self.precision[i][i] for i, part in enumerate(share)]
-        least = 0.05 * sum(map(_times, share, covariance))
-        ranked = sorted(zip(grows, self.keys, strict=True), reverse=True)
+        return self._weighty(grows, 0.05 * sum(explained)) or self._weighty(
+            explained, 0.1 * sum(explained)
+        )
+
+    def _weighty(self, weights: Row, least: float) -> tuple[str, ...]:
+        ranked = sorted(zip(weights, self.keys, strict=True), reverse=True)
         return tuple(name for weight, name in ranked[:3] if weight > least > 0)
 
     def widening(self) -> float:

@@ -26,6 +26,7 @@ from tapewise_core.proofs.proof import Proof
 from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
+from tapewise_core.tasks.guesses import Effect, effect_words, effects
 from tapewise_core.tasks.people import body_of, estimated_words
 from tapewise_core.units import Length, Unit
 
@@ -71,6 +72,11 @@ class Drafted:
         return estimated_words(self.body, self.estimated_keys, self.unit)
 
     @cached_property
+    def effects(self) -> tuple[Effect, ...]:
+        """Where estimates leave the garment uncertain."""
+        return effects(self.garment, self.body, self.estimated_keys)
+
+    @cached_property
     def label(self) -> Heading:
         """What every label says."""
         when = self.made.isoformat()
@@ -94,7 +100,10 @@ class Drafted:
         """Return the cut list and sewing order."""
         options = tuple((key, chosen.tell(self.unit)) for key, chosen in self.style.chosen.items())
         table = proof_table(self.proofs)
-        return checklist(self.pattern, self.cloth, self.stitching, self.label, options, table)
+        doubt = effect_words(self.effects, self.unit)
+        return checklist(
+            self.pattern, self.cloth, self.stitching, self.label, options, table, doubt
+        )
 
 
 def machines_named(text: str) -> frozenset[Machine]:

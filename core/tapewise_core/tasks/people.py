@@ -54,14 +54,16 @@ def person(name_or_file: str) -> Profile:
 
 def body_of(profile: Profile) -> tuple[Body, str]:
     """Return a person's body with every gap filled by an estimate, and why not, if not."""
-    from tapewise_core.statistics.estimate import estimate, refusal
+    from tapewise_core.statistics.adults import refusal
+    from tapewise_core.statistics.estimate import estimate
 
     values = dict(profile.values())
-    trusted = {k: v.cm for k, v in values.items() if v.origin is not Origin.ESTIMATED}
-    guessed = estimate(trusted, profile.reference, profile.waist_site)
+    taken = {k: v.cm for k, v in values.items() if v.origin is not Origin.ESTIMATED}
+    sure = frozenset(k for k, v in values.items() if v.origin is Origin.CONFIRMED)
+    guessed = estimate(taken, profile.reference, profile.waist_site, sure)
     for key, found in guessed.items():
         values[key] = _kept(values[key], found.as_value()) if key in values else found.as_value()
-    return Body(MappingProxyType(values), NAMES), refusal(trusted) or ""
+    return Body(MappingProxyType(values), NAMES), refusal(taken, sure) or ""
 
 
 def _kept(taken: Value, guess: Value) -> Value:

@@ -40,6 +40,10 @@ def record(drafted: Drafted, files: Sequence[str]) -> dict[str, object]:
         "pieces": [_piece(piece) for piece in drafted.pattern.pieces],
         "proofs": [proof_json(proof) for proof in drafted.proofs],
         "finished": _finished(drafted),
+        "uncertain": [
+            {"measure": e.measure, "place": e.place, "plus_minus": round(e.plus_minus, 2)}
+            for e in drafted.effects
+        ],
         "remarks": list(drafted.pattern.remarks),
         "files": list(files),
     }

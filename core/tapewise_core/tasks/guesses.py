@@ -1,0 +1,70 @@
+"""What estimates do to a garment, and which missing measure is worth taking first."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.shelf import garment as on_shelf
+from tapewise_core.measures.body import Body, Origin
+from tapewise_core.measures.catalogue import CATALOGUE
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.units import Unit
+
+SLIGHT = 0.3
+"""What moves a garment by less is not worth a sentence [cm] (common practice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Effect:
+    """An estimate's uncertainty [± cm, 90 %] at one place of the garment."""
+
+    measure: str
+    place: str
+    plus_minus: float
+
+    def tell(self, unit: Unit) -> str:
+        """Return it as a few words, such as “the waist line ± 2.1 cm”."""
+        return f"{self.place} ± {unit.spell(self.plus_minus * 10)}"
+
+
+def effects(page: Garment, body: Body, estimated: tuple[str, ...]) -> tuple[Effect, ...]:
+    """Return where estimates leave a garment uncertain, the most uncertain first."""
+    found = []
+    for key in estimated:
+        factor, place = page.moves.get(key, (0.0, ""))
+        off = (body.values[key].plus_minus or 0.0) * factor
+        if off >= SLIGHT:
+            found.append(Effect(key, place, off))
+    return tuple(sorted(found, key=lambda effect: -effect.plus_minus))
+
+
+def effect_words(found: tuple[Effect, ...], unit: Unit) -> str:
+    """Say in one sentence what estimates leave uncertain; empty if nothing much."""
+    told = [effect.tell(unit) for effect in found]
+    return f"So these are uncertain: {', '.join(told)}." if told else ""
+
+
+def next_measure(profile: Profile, garment: str, unit: Unit) -> str:
+    """Say which one missing measure would improve a garment most; empty if none would.
+
+    Raises OptionError for an unknown garment.
+    """
+    from tapewise_core.statistics.worth import worth
+
+    page = on_shelf(garment)
+    needs = {key: factor for key, (factor, _) in page.moves.items() if key in page.needs}
+    own = profile.values()
+    known = {key: v.cm for key, v in own.items() if v.origin is not Origin.ESTIMATED}
+    confirmed = frozenset(key for key, v in own.items() if v.origin is Origin.CONFIRMED)
+    ranked = worth(known, needs, profile.reference, profile.waist_site, confirmed)
+    if not ranked or ranked[0].gain < SLIGHT / 3:
+        return ""
+    return f"Most worth measuring next: {ranked[0].tell(unit)}"
+
+
+def unused(garment: str) -> tuple[str, ...]:
+    """Return the measures a garment makes no use of, so that nobody takes them for nothing."""
+    page = on_shelf(garment)
+    used = {*page.needs, *page.helps}
+    return tuple(row.key for row in CATALOGUE if row.key not in used)
