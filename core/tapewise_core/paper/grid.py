@@ -30,34 +30,40 @@ class Grid:
         return math.floor(point.y / self.height), math.floor(point.x / self.width)
 
 
+Touched = dict[Cell, set[tuple[bool, bool]]]
+"""Per cell with ink: whether it lies in the strip shown by the page above, by the page before."""
+
+
 def carrying(inks: Iterable[Ink], grid: Grid) -> list[Cell]:
-    """Return the cells that must be printed, row by row.
+    """Return the cells that must be printed, row by row."""
+    touched: Touched = {}
+    for point in spots(inks, grid):
+        row, column = grid.cell(point)
+        near_top = point.y - row * grid.height < grid.reach
+        near_left = point.x - column * grid.width < grid.reach
+        touched.setdefault((row, column), set()).add((near_top, near_left))
+    return printed(touched)
+
+
+def printed(touched: Touched) -> list[Cell]:
+    """Return the cells to print of those with ink, row by row.
 
     At the end of a row or column a cell is left out when all its ink already
     shows on the strip that the page before it prints beyond its own cell.
     """
-    touched = _touched(inks, grid)
-    printed: list[Cell] = []
+    last: dict[int, int] = {}
+    lowest: dict[int, int] = {}
+    for row, column in touched:
+        last[row] = max(column, last.get(row, column))
+        lowest[column] = max(row, lowest.get(column, row))
+    cells: list[Cell] = []
     for row, column in sorted(touched):
-        last = all(other <= column for line, other in touched if line == row)
-        lowest = all(line <= row for line, other in touched if other == column)
-        left = last and (row, column - 1) in printed
-        above = lowest and (row - 1, column) in printed
-        shown = {(True, False): left, (False, True): above, (True, True): left or above}
+        left = column == last[row] and (row, column - 1) in cells
+        above = row == lowest[column] and (row - 1, column) in cells
+        shown = {(False, True): left, (True, False): above, (True, True): left or above}
         if not all(shown.get(place, False) for place in touched[row, column]):
-            printed.append((row, column))
-    return printed
-
-
-def _touched(inks: Iterable[Ink], grid: Grid) -> dict[Cell, set[tuple[bool, bool]]]:
-    """Per cell with ink: whether it lies in the strip reached from the left, from above."""
-    touched: dict[Cell, set[tuple[bool, bool]]] = {}
-    for point in spots(inks, grid):
-        row, column = grid.cell(point)
-        near_left = point.x - column * grid.width < grid.reach
-        near_top = point.y - row * grid.height < grid.reach
-        touched.setdefault((row, column), set()).add((near_left, near_top))
-    return touched
+            cells.append((row, column))
+    return cells
 
 
 def spots(inks: Iterable[Ink], grid: Grid) -> Iterator[Point]:

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Vector
 from tapewise_core.paper.drawing import Drawing
-from tapewise_core.paper.grid import Cell, Grid
+from tapewise_core.paper.grid import Cell, Grid, Touched, printed
 from tapewise_core.paper.packing import BORDER, GAP, overlaps
 from tapewise_core.paper.shapes import Shape
 
@@ -41,7 +41,8 @@ class Layout:
 def placed(shapes: Sequence[Shape], grid: Grid, *, thorough: bool = False) -> Layout:
     """Return the pieces placed on the grid: fewest avoidable splits first, then fewest pages.
 
-    ``thorough`` tries more orders, for few and costly pages.
+    Long narrow pieces may come out turned a quarter. ``thorough`` tries more
+    orders, for few and costly pages.
     """
     columns = _columns(shapes, grid)
     tries = [_Try(grid, columns).run(shapes, order) for order in _orders(shapes, thorough)]
@@ -70,42 +71,65 @@ def _orders(shapes: Sequence[Shape], thorough: bool) -> list[list[int]]:
     return orders
 
 
+@dataclass(frozen=True, slots=True)
+class _Place:
+    """A place for one piece: what it costs, least first, and what it takes."""
+
+    cost: tuple[float, ...]
+    shape: Shape
+    box: Box
+    cells: frozenset[Cell]
+
+
 class _Try:
     """One way of placing all pieces, one after another."""
 
     def __init__(self, grid: Grid, columns: int) -> None:
         self.grid, self.columns = grid, columns
         self.cells: set[Cell] = set()
-        self.boxes: dict[int, Box] = {}
-        self.splits = 0
+        self.placed: dict[int, _Place] = {}
 
     def run(self, shapes: Sequence[Shape], order: Sequence[int]) -> Layout:
         for index in order:
-            self._place(index, shapes[index])
-        boxes = tuple(self.boxes[index] for index in range(len(shapes)))
-        return Layout(tuple(shapes), boxes, self.splits, len(self.cells))
+            ways = [self._best(way, number) for number, way in enumerate(shapes[index].ways)]
+            self.placed[index] = min((way for way in ways if way), key=lambda way: way.cost)
+            self.cells |= self.placed[index].cells
+        places = [self.placed[index] for index in range(len(shapes))]
+        return Layout(
+            tuple(place.shape for place in places),
+            tuple(place.box for place in places),
+            sum(int(place.cost[0]) for place in places),
+            self._pages(places),
+        )
 
-    def _place(self, index: int, shape: Shape) -> None:
-        taken, height = list(self.boxes.values()), self.grid.height
+    def _pages(self, places: Sequence[_Place]) -> int:
+        """How many pages all pieces together need, their strips taken into account."""
+        touched: Touched = {}
+        for place in places:
+            footprint, row, column = place.shape.footprint(self.grid, place.box.left, place.box.top)
+            for (down, right), strips in footprint.touched.items():
+                touched.setdefault((row + down, column + right), set()).update(strips)
+        return len(printed(touched))
+
+    def _best(self, shape: Shape, turned: int) -> _Place | None:
+        """The cheapest free place: by splits, new pages, torn label, turning, then how low."""
+        taken = [place.box for place in self.placed.values()]
+        best: _Place | None = None
         across = self._across(shape, taken)
-        down = self._down(shape, taken)
-        best: tuple[tuple[float, ...], Box, set[Cell]] | None = None
-        for y in down:
+        for y in self._down(shape, taken):
+            lowest = (y + shape.box.height) // self.grid.height
             for x in across:
                 box = Box(x, y, x + shape.box.width, y + shape.box.height)
                 splits = self._split(shape.whole, x, y)
-                if (best and splits > best[0][0]) or overlaps(box, taken):
+                if (best and splits > best.cost[0]) or overlaps(box, taken):
                     continue
-                cells = set(shape.cells(self.grid, x, y))
+                footprint, row, column = shape.footprint(self.grid, x, y)
+                cells = frozenset((row + r, column + c) for r, c in footprint.needed)
                 torn = self._split(shape.label, x, y)
-                lowest = (y + shape.box.height) // height
-                cost = (splits, len(cells - self.cells), torn, lowest, y, x)
-                if best is None or cost < best[0]:
-                    best = cost, box, cells
-        assert best is not None  # a place below everything is always free
-        self.boxes[index] = best[1]
-        self.cells |= best[2]
-        self.splits += int(best[0][0])
+                cost = (splits, len(cells - self.cells), torn, turned, lowest, y, x)
+                if best is None or cost < best.cost:
+                    best = _Place(cost, shape, box, cells)
+        return best
 
     def _across(self, shape: Shape, taken: Sequence[Box]) -> list[float]:
         width, reach = self.grid.width, self.grid.reach

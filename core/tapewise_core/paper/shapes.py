@@ -11,15 +11,26 @@ from itertools import pairwise
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing, Stroke, Words, extent
-from tapewise_core.paper.grid import Cell, Grid, line_of
-from tapewise_core.paper.packing import ink_box
+from tapewise_core.paper.grid import Cell, Grid, Touched, line_of, printed
+from tapewise_core.paper.packing import ink_box, turned
 
 COARSE = 20.0
 """Ink is looked at in squares of this size [mm] while searching; pages are exact later."""
 
 
+SLENDER = 3.0
+"""A piece so many times longer than it is wide may lie either way."""
+
 _Number = tuple[int, bool]
 """A row or column, and whether a place lies in the strip that the page before it shows too."""
+
+
+@dataclass(frozen=True, slots=True)
+class Footprint:
+    """The cells a piece has ink in, and those it would need if it were alone."""
+
+    touched: Touched
+    needed: tuple[Cell, ...]
 
 
 @dataclass(frozen=True, eq=False)
@@ -27,33 +38,28 @@ class Shape:
     """A piece as the search sees it, its ink's upper left corner at the origin."""
 
     drawing: Drawing
-    known: dict[tuple[Grid, float, float], frozenset[Cell]] = field(default_factory=dict)
+    known: dict[tuple[Grid, float, float], Footprint] = field(default_factory=dict)
     numbers: dict[tuple[int, float, float, float], list[_Number]] = field(default_factory=dict)
 
-    def cells(self, grid: Grid, x: float, y: float) -> Iterator[Cell]:
-        """Yield the cells the piece needs when its corner lies at a place on the canvas.
+    def footprint(self, grid: Grid, x: float, y: float) -> tuple[Footprint, int, int]:
+        """Return the cells round the piece's corner at a place, and the corner's row and column.
 
-        Where it lies within a cell decides which cells around it those are, so
-        that much is worked out once.
+        Where the corner lies within its cell decides, so that much is worked out once.
         """
         column, right = divmod(x, grid.width)
         row, down = divmod(y, grid.height)
         place = (grid, round(right, 2), round(down, 2))
         if place not in self.known:
-            self.known[place] = self._cells(*place)
-        return ((r + int(row), c + int(column)) for r, c in self.known[place])
+            self.known[place] = self._footprint(*place)
+        return self.known[place], int(row), int(column)
 
-    def _cells(self, grid: Grid, x: float, y: float) -> frozenset[Cell]:
-        """Cells with ink, but for those that the strips of pages before them show already."""
+    def _footprint(self, grid: Grid, x: float, y: float) -> Footprint:
         columns = self._numbers(0, x, grid.width, grid.reach)
         rows = self._numbers(1, y, grid.height, grid.reach)
-        touched = set(zip(rows, columns, strict=True))
-        needed = {(row, column) for (row, low), (column, right) in touched if not low and not right}
-        for (row, low), (column, right) in sorted(touched):
-            shown = {(row - low, column - right), (row, column - right), (row - low, column)}
-            if not (shown - {(row, column)}) & needed:
-                needed.add((row, column))
-        return frozenset(needed)
+        touched: Touched = {}
+        for (row, low), (column, right) in set(zip(rows, columns, strict=True)):
+            touched.setdefault((row, column), set()).add((low, right))
+        return Footprint(touched, tuple(printed(touched)))
 
     def _numbers(self, way: int, start: float, pitch: float, reach: float) -> list[_Number]:
         """Columns (way 0) or rows (way 1) of the spots, one for each."""
@@ -67,6 +73,12 @@ class Shape:
     def box(self) -> Box:
         """The box round the ink, where it was drawn."""
         return ink_box(self.drawing)
+
+    @cached_property
+    def ways(self) -> tuple[Shape, ...]:
+        """The piece as it is and, if long and narrow, turned a quarter; then its text is too."""
+        long, short = sorted((self.box.width, self.box.height), reverse=True)
+        return (self, Shape(turned(self.drawing))) if long > SLENDER * short else (self,)
 
     @cached_property
     def spots(self) -> tuple[tuple[float, ...], tuple[float, ...]]:
@@ -91,12 +103,18 @@ class Shape:
     @cached_property
     def label(self) -> tuple[Box, ...]:
         """The column of words under the piece's name, measured from the piece's corner."""
-        words = [ink for ink in self.drawing.inks if isinstance(ink, Words) and not ink.angle]
+        words = [ink for ink in self.drawing.inks if isinstance(ink, Words)]
         title = next((ink for ink in words if ink.bold), None)
         if title is None:
             return ()
-        column = [ink for ink in words if abs(ink.at.x - title.at.x) < 0.01]
+        column = [ink for ink in words if _below(title, ink)]
         return (extent(column).moved(Vector(-self.box.left, -self.box.top)),)
+
+
+def _below(title: Words, words: Words) -> bool:
+    """Say whether words stand in the column of lines that a title begins."""
+    along = Vector(1, 0).turned(title.angle)
+    return words.angle == title.angle and abs((words.at - title.at).dot(along)) < 0.01
 
 
 def kept_whole(drawing: Drawing) -> tuple[Box, ...]:

@@ -8,11 +8,10 @@ from dataclasses import dataclass, replace
 from tapewise_core.errors import OptionError
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.furniture import STRIP, Label, furniture
 from tapewise_core.paper.grid import Cell, Grid, carrying
 from tapewise_core.paper.joins import Edge, Join, Neighbours, crossed, letters
-from tapewise_core.paper.packing import ink_box, joined, turned
+from tapewise_core.paper.packing import ink_box, joined
 from tapewise_core.paper.page_map import page_map
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.placing import Layout, placed
@@ -100,48 +99,31 @@ def tiled(pattern: PatternSet, page: PageSize, margin: float, overlap: float) ->
     shapes = [Shape(piece) for piece in pattern.pieces]
     tries = [(way, placed(shapes, way.grid())) for way in ways]
     paging, layout = min(tries, key=lambda found: (found[1].splits, found[1].pages))
-    prints = _prints(pattern, paging, layout)
-    cells = carrying(prints.canvas.inks, paging.grid())
+    prints, cells = _prints(pattern, paging, layout)
     map_page = page_map(pattern, page, prints.canvas, paging.grid(), cells, overlap)
     return replace(prints, sheets=(map_page, *prints.sheets))
 
 
 def large(pattern: PatternSet, page: PageSize, margin: float, overlap: float) -> Prints:
-    """Return large sheets; a piece is split only if it is larger than the sheet.
-
-    Long narrow pieces are also tried lying the other way, since a sheet costs money.
-    """
+    """Return large sheets; a piece is split only if it is larger than the sheet."""
     paging = Paging(page, margin, overlap)
-    pieces = [*pattern.pieces, squares()]
-    ways = [pieces, [turned(piece) if _slender(piece) else piece for piece in pieces]]
-    tries = [
-        placed([Shape(_unsplit(piece)) for piece in way], paging.grid(), thorough=True)
-        for way in ways
-    ]
-    layout = min(tries, key=lambda found: (found.splits, found.pages))
-    return _prints(pattern, paging, layout, apart=True)
+    pieces = [replace(piece, whole=(ink_box(piece),)) for piece in (*pattern.pieces, squares())]
+    shapes = [Shape(piece) for piece in pieces]
+    return _prints(pattern, paging, placed(shapes, paging.grid(), thorough=True), apart=True)[0]
 
 
-def _unsplit(piece: Drawing) -> Drawing:
-    return replace(piece, whole=(ink_box(piece),))
-
-
-def _slender(piece: Drawing) -> bool:
-    box = ink_box(piece)
-    return box.width > 3 * box.height or box.height > 3 * box.width
-
-
-def _prints(pattern: PatternSet, paging: Paging, layout: Layout, *, apart: bool = False) -> Prints:
-    """The canvas and its pages; ``apart`` joins only those that share a piece."""
-    grid = paging.grid()
-    pieces = layout.pieces()
+def _prints(
+    pattern: PatternSet, paging: Paging, layout: Layout, *, apart: bool = False
+) -> tuple[Prints, Sequence[Cell]]:
+    """The canvas and its pages, and their cells; ``apart`` joins only those that share a piece."""
+    grid, pieces = paging.grid(), layout.pieces()
     canvas = joined(pattern.title, pattern.description, pieces, paging.overlap)
     cells = carrying(canvas.inks, grid)
     pairs = letters(canvas, grid, cells)
     if apart:
         pairs = crossed(pairs, pieces, grid)
     sheets = _sheets(pattern, paging, cells, pairs)
-    return Prints(pattern.title, pattern.person, pattern.description, canvas, sheets)
+    return Prints(pattern.title, pattern.person, pattern.description, canvas, sheets), cells
 
 
 def _sheets(
