@@ -36,9 +36,7 @@ def parser() -> Parser:
 Commands = argparse._SubParsersAction  # argparse names no public type for it
 
 
-def _add(
-    commands: Commands[Parser], name: str, says: str, example: str
-) -> Parser:
+def _add(commands: Commands[Parser], name: str, says: str, example: str) -> Parser:
     return commands.add_parser(name, help=says, description=says, epilog=f"Example: {example}")
 
 
@@ -147,5 +145,5 @@ def _measure(commands: Commands[Parser]) -> None:
     command = _add(commands, "measure", says, "tapewise measure --print --garment jersey-top")
     command.add_argument("--print", action="store_true", required=True, help="print the sheet")
     command.add_argument("--garment", metavar="NAME", help="only what this garment uses")
-    command.add_argument("--out", metavar="FILE", help="write to a .md, .html or .pdf file")
+    command.add_argument("--out", metavar="FILE", help="write to a .md file, or a .html file that prints well")
     _unit(command)
