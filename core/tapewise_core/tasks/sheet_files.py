@@ -1,34 +1,57 @@
-"""The measuring sheet as a file: Markdown with its pictures beside it, or one page of HTML."""
+"""Write a document for people to one file, in the format its name asks for."""
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
-from tapewise_core.errors import OptionError
-from tapewise_core.paper.document import Document
+from tapewise_core.errors import FilesError
+from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.tasks.files import step_files
 from tapewise_core.writers.files import write_all
-from tapewise_core.writers.html import page
 from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
 
-
-def sheet_text(sheet: Document) -> str:
-    """Return the sheet as text for a terminal or a printer: Markdown without its pictures."""
-    lines = markdown(sheet).split("\n\n")
-    return "\n\n".join(line for line in lines if not line.startswith("![")).rstrip("\n") + "\n"
+ENDINGS = (".md", ".html", ".pdf")
+"""What a file's name may end in."""
 
 
-def write_sheet(sheet: Document, path: Path) -> list[tuple[str, int]]:
-    """Write the sheet; return names and sizes [bytes].
+def sheet_text(document: Document) -> str:
+    """Return the document as text without its pictures."""
 
-    Raises OptionError for an ending other than .md and .html, FilesError if the
-    file cannot be written; nothing is half written then.
+    blocks = tuple(
+        replace(block, picture=None, file="") if isinstance(block, NumberedStep) else block
+        for block in document.blocks
+    )
+    return markdown(Document(document.title, blocks))
+
+
+def write_sheet(document: Document, path: Path) -> list[tuple[str, int]]:
+    """Write a document to a .md, .html or .pdf file; return names and sizes [bytes].
+
+    Beside a .md file the pictures lie in a folder of their own. Raises
+    FilesError for any other ending, or if the file cannot be written.
     """
+    return write_all(path.parent, {path.name: _content(document, path), **_beside(document, path)})
+
+
+def _content(document: Document, path: Path) -> bytes:
     ending = path.suffix.lower()
+    if ending == ".md":
+        return markdown(document).encode()
     if ending == ".html":
-        return write_all(path.parent, {path.name: page(sheet).encode()})
-    if ending != ".md":
-        raise OptionError(f"The sheet's file ends in .html or .md, and not as “{path.name}” does.")
-    pictures = {name: svg(drawing).encode() for name, drawing in step_files(sheet).items()}
-    return write_all(path.parent, {path.name: markdown(sheet).encode(), **pictures})
+        from tapewise_core.writers.html import page
+
+        return page(document).encode()
+    if ending == ".pdf":
+        from tapewise_core.writers.document_pdf import document_pdf
+
+        return document_pdf(document)
+    raise FilesError(f"“{path.name}” ends in none of {', '.join(ENDINGS)}; give it one of these.")
+
+
+def _beside(document: Document, path: Path) -> dict[str, bytes]:
+    """The pictures a Markdown file points to."""
+    if path.suffix.lower() != ".md":
+        return {}
+    return {name: svg(drawing).encode() for name, drawing in step_files(document).items()}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from html import escape
 from itertools import count, groupby
 
@@ -46,6 +46,11 @@ table { border-collapse: collapse; margin: 1em 0; width: 100%; }
 th, td { border: 1px solid #777; padding: .3em .5em; text-align: left; vertical-align: top; }
 tr { break-inside: avoid; }
 input { width: 1.05em; height: 1.05em; flex: none; }
+main section { border: 0; margin: 0; break-before: auto; }
+main .step { display: grid; grid-template-columns: 1fr auto; gap: 1rem; }
+main .steps { display: block; break-after: avoid; }
+main .step svg { width: auto; height: 15rem; border: 0; }
+main table { break-before: avoid; }
 @page { margin: 14mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; }
@@ -53,6 +58,7 @@ input { width: 1.05em; height: 1.05em; flex: none; }
   section { break-before: page; border-top: 0; margin-top: 0; }
   .steps { grid-template-columns: 1fr 1fr; gap: 5mm; }
   .step svg { height: 60mm; }
+  main section { break-before: auto; }
 }
 """
 
@@ -60,6 +66,25 @@ input { width: 1.05em; height: 1.05em; flex: none; }
 def html(pattern: PatternSet) -> str:
     """Return instructions with their pictures, the checklist and the pieces as one page."""
     return _Page().text(pattern)
+
+
+def page(document: Document) -> str:
+    """Return one document with its pictures as a page to read or print."""
+    return _whole(document.title, [f"<main>{_Page().section('document', document)}</main>"])
+
+
+def _whole(title: str, parts: Iterable[str]) -> str:
+    """A file of HTML round its parts."""
+    return "\n".join(
+        [
+            '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">',
+            '<meta name="viewport" content="width=device-width, initial-scale=1">',
+            f"<title>{_clean(title)}</title>",
+            f"<style>{_STYLE}</style>\n</head>\n<body>",
+            *parts,
+            "</body>\n</html>\n",
+        ]
+    )
 
 
 class _Page:
@@ -74,17 +99,8 @@ class _Page:
             ("instructions", pattern.instructions, "Draft it by hand"),
             ("checklist", pattern.checklist, "Cut and sew"),
         ]
-        return "\n".join(
-            [
-                '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">',
-                '<meta name="viewport" content="width=device-width, initial-scale=1">',
-                f"<title>{_clean(pattern.label())}</title>",
-                f"<style>{_STYLE}</style>\n</head>\n<body>",
-                *self._top(pattern),
-                *(self._section(name, document) for name, document, _ in told),
-                "</body>\n</html>\n",
-            ]
-        )
+        sections = (self.section(name, document) for name, document, _ in told)
+        return _whole(pattern.label(), [*self._top(pattern), *sections])
 
     def _top(self, pattern: PatternSet) -> list[str]:
         facts = " · ".join(word for word in (pattern.person, pattern.date) if word)
@@ -106,7 +122,8 @@ class _Page:
     def _picture(self, drawing: Drawing) -> str:
         return svg(drawing, inline=f"picture{next(self.pictures)}-")
 
-    def _section(self, name: str, document: Document) -> str:
+    def section(self, name: str, document: Document) -> str:
+        """Write one document, its pictures numbered on."""
         blocks = list(document.blocks)
         if not any(isinstance(block, Heading) and block.level == 1 for block in blocks):
             blocks.insert(0, Heading(document.title, 1))

@@ -1,0 +1,14 @@
+"""What to see to before the first measure; the same on screen and on paper."""
+
+from __future__ import annotations
+
+BEFORE = (
+    ("Wear", "what goes under the garment: underwear, and the bra you will wear with it."),
+    ("Tie", "a narrow elastic round the waist, where it settles. It stays on to the end."),
+    ("Mark", "with stickers: nape bone, shoulder points, the height where the seat stands out."),
+    ("Stand", "as usual, feet together, weight on both; neither drawn in nor drawn up."),
+    ("Breathe", "out easily before each reading. A girth touches the skin and presses nowhere."),
+    ("Check", "the tape against a ruler, end to 20 cm (8 in): cloth tapes stretch with age."),
+    ("Read", "each measure twice, taking the tape off in between."),
+)
+"""What to do, the verb first. Common practice throughout."""

@@ -1,0 +1,167 @@
+"""A document as PDF pages to print and write on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from html import escape
+from io import BytesIO
+from typing import TYPE_CHECKING, Any
+
+from tapewise_core.paper.document import (
+    Block,
+    Bullets,
+    Document,
+    Heading,
+    NumberedStep,
+    Paragraph,
+    Table,
+    Ticks,
+)
+from tapewise_core.paper.drawing import Drawing
+from tapewise_core.paper.look import PRINTED
+from tapewise_core.paper.safe import checked, plain
+from tapewise_core.paper.sizes import A4_OR_LETTER, PageSize
+from tapewise_core.writers.lettering import FONT, Lettering
+from tapewise_core.writers.pdf_pen import POINTS, PdfPen
+
+if TYPE_CHECKING:
+    from reportlab.platypus import Flowable
+
+MARGIN = 15.0
+"""Left blank all round [mm]."""
+
+BODY, HEADINGS = 9.5, {1: 17.0, 2: 13.0, 3: 11.0}
+"""The size of type by level [points]."""
+
+BOX, BULLET = "☐", "•"
+
+
+def document_pdf(document: Document, page: PageSize = A4_OR_LETTER) -> bytes:
+    """Return the document as one PDF file; the same document gives the same bytes.
+
+    A step keeps together with its picture and the table after it.
+    """
+    from reportlab.platypus import SimpleDocTemplate
+
+    file = BytesIO()
+    margin = MARGIN * POINTS
+    template = SimpleDocTemplate(
+        file,
+        pagesize=(page.width * POINTS, page.height * POINTS),
+        leftMargin=margin,
+        rightMargin=margin,
+        topMargin=margin,
+        bottomMargin=margin,
+        title=plain(document.title),
+        author="",
+        creator="tapewise",
+        invariant=1,
+    )
+    template.build(list(_Setter((page.width - 2 * MARGIN) * POINTS).set(document)))
+    return file.getvalue()
+
+
+class _Setter:
+    """Turns blocks into what the library sets on pages of one width [points]."""
+
+    def __init__(self, width: float) -> None:
+        self.width = width
+        self.lettering = Lettering()
+
+    def set(self, document: Document) -> Iterator[Flowable]:
+        """Yield everything in reading order; a heading and a step stay with what follows."""
+        from reportlab.platypus import KeepTogether
+
+        blocks = list(document.blocks)
+        if not any(isinstance(block, Heading) and block.level == 1 for block in blocks):
+            blocks.insert(0, Heading(document.title, 1))
+        held: list[Flowable] = []
+        for block in blocks:
+            held.append(self._block(block))
+            if not isinstance(block, Heading | NumberedStep):
+                yield KeepTogether(held)
+                held = []
+        yield from held
+
+    def _block(self, block: Block) -> Flowable:
+        match block:
+            case Heading(text, level):
+                return self._words(text, HEADINGS.get(level, 11.0), before=8.0)
+            case Paragraph(text):
+                return self._words(text)
+            case Bullets(items):
+                return self._list(items, [BULLET] * len(items))
+            case Ticks(items, numbered):
+                marks = [f"{BOX} {n}." if numbered else BOX for n in range(1, len(items) + 1)]
+                return self._list(items, marks)
+            case Table(head, rows):
+                return self._table(head, rows)
+            case NumberedStep():
+                return self._step(block)
+
+    def _words(self, text: str, size: float = BODY, before: float = 0.0) -> Flowable:
+        from reportlab.lib.styles import ParagraphStyle
+        from reportlab.platypus import Paragraph as Words
+
+        style = ParagraphStyle(
+            "words", fontName=FONT, fontSize=size, leading=size * 1.4,
+            spaceBefore=before, spaceAfter=4,
+        )  # fmt: skip
+        return Words(escape(self.lettering.shaped(plain(text)), quote=False), style)
+
+    def _list(self, items: tuple[str, ...], marks: list[str]) -> Flowable:
+        rows = [
+            [self._words(mark), self._words(item)] for mark, item in zip(marks, items, strict=True)
+        ]
+        narrow = 14.0 if all(len(mark) < 2 for mark in marks) else 30.0
+        return _grid(rows, [narrow, self.width - narrow], ruled=False)
+
+    def _table(self, head: tuple[str, ...], rows: tuple[tuple[str, ...], ...]) -> Flowable:
+        cells = [[self._words(cell, 8.5) for cell in row] for row in (head, *rows)]
+        return _grid(cells, [self.width / len(head)] * len(head), ruled=True)
+
+    def _step(self, step: NumberedStep) -> Flowable:
+        words = self._words(f"{step.number}. {step.text}")
+        if step.picture is None:
+            return words
+        picture = _picture(step.picture, self.lettering)
+        wide = step.picture.box.width * POINTS + 8
+        return _grid([[words, picture]], [self.width - wide, wide], ruled=False)
+
+
+def _grid(rows: list[list[Flowable]], widths: list[float], *, ruled: bool) -> Flowable:
+    from reportlab.lib.colors import HexColor
+    from reportlab.platypus import Table as Grid
+
+    style: list[tuple[Any, ...]] = [("VALIGN", (0, 0), (-1, -1), "TOP")]
+    if ruled:
+        style += [("GRID", (0, 0), (-1, -1), 0.5, HexColor("#777777"))]
+    else:
+        style += [(f"{side}PADDING", (0, 0), (-1, -1), 0) for side in ("LEFT", "TOP", "BOTTOM")]
+    return Grid(rows, colWidths=widths, style=style, spaceAfter=6)
+
+
+def _picture(drawing: Drawing, lettering: Lettering) -> Flowable:
+    """A drawing at full size, cut off at its own edges."""
+    from reportlab.platypus import Flowable
+
+    drawn, box = checked(drawing), drawing.box
+
+    class Picture(Flowable):
+        def __init__(self) -> None:
+            super().__init__()
+            self.width, self.height = box.width * POINTS, box.height * POINTS
+
+        def draw(self) -> None:
+            page = self.canv
+            page.saveState()
+            frame = page.beginPath()
+            frame.rect(0, 0, self.width, self.height)
+            page.clipPath(frame, stroke=0, fill=0)
+            page.translate(-box.left * POINTS, 0)
+            pen = PdfPen(page, PRINTED, lettering)
+            for ink in drawn.inks:
+                pen.draw(ink, box.bottom)
+            page.restoreState()
+
+    return Picture()
