@@ -1,15 +1,19 @@
 """Rendered pages looked at pixel by pixel, by renderers that know nothing of this project."""
 
 import math
+import re
 from dataclasses import dataclass
 from functools import cache
 
 import numpy as np
 import pypdfium2
 from numpy.typing import NDArray
+from scipy import ndimage
 
-from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Layer, Stroke
+from tapewise_core.paper.sheet import Prints
 
 Ink = NDArray[np.float64]
 """How dark each pixel is, from 0 to 1; rows down, columns across."""
@@ -88,3 +92,91 @@ def level(
 ) -> float:
     """Return the y of the level line [mm] that lies within a reach of a place."""
     return ink_of(data, page, Box(left, near - reach, right, near + reach), PRINTER).level()
+
+
+GLUE = 9.0
+"""What a page shows beyond its cell where 12 mm overlap [mm]."""
+
+PER_MM = 4.0
+"""Pixels a millimetre when pages are put together."""
+
+
+def crosses_at(data: bytes, number: int, own: Box) -> Box:
+    """Return where on a page its crosses are found [mm], near where they should be.
+
+    Each side of the cell has four arms on it; the one with least ink about it is
+    measured, because the pattern may run along another.
+    """
+    downs = [y + step for y in (own.top, own.bottom) for step in (-3.5, 1.5)]
+    acrosses = [x + step for x in (own.left, own.right) for step in (-3.5, 1.5)]
+
+    def clearest(boxes: list[Box]) -> Patch:
+        return min((ink_of(data, number, box, 12) for box in boxes), key=lambda one: one.ink.sum())
+
+    left, right = (
+        clearest([Box(x - 0.6, y, x + 0.6, y + 2) for y in downs]).upright()
+        for x in (own.left, own.right)
+    )
+    top, bottom = (
+        clearest([Box(x, y - 0.6, x + 2, y + 0.6) for x in acrosses]).level()
+        for y in (own.top, own.bottom)
+    )
+    return Box(left, top, right, bottom)
+
+
+def cells_found(prints: Prints, data: bytes) -> list[tuple[int, int, int, Box]]:
+    """Return page, row and column of each cell, and where on its page its crosses are found."""
+    places = []
+    for number, sheet in enumerate(prints.sheets):
+        if sheet.window:
+            crosses = [ink for ink in sheet.inks if isinstance(ink, Stroke) and ink.name == "cross"]
+            own = box_of(ink.path.start.toward(ink.path.end, 0.5) for ink in crosses)
+            row, column = (int(n) - 1 for n in re.findall(r"\d+", sheet.name))
+            places.append((number, row, column, crosses_at(data, number, own)))
+    return places
+
+
+def reassembled(prints: Prints, data: bytes) -> Ink:
+    """Return all pages laid cross on cross, as ink a pixel.
+
+    Each page is cut along its crosses as they are found in the picture, and put
+    where its row and column say, so an error of scale or place shows as a step.
+    The last page of a row or column keeps what it shows beyond its crosses.
+    """
+    places = cells_found(prints, data)
+    width, height = places[0][3].width, places[0][3].height
+    filled = {(row, column) for _, row, column, _ in places}
+    rows, columns = 1 + max(p[1] for p in places), 1 + max(p[2] for p in places)
+    whole = np.zeros((round(rows * height * PER_MM) + 40, round(columns * width * PER_MM) + 40))
+    for number, row, column, cell in places:
+        right = 0 if (row, column + 1) in filled else GLUE
+        below = 0 if (row + 1, column) in filled else GLUE
+        shown = Box(cell.left, cell.top, cell.right + right, cell.bottom + below)
+        patch = ink_of(data, number, shown, PER_MM)
+        y = round((row * height + patch.box.top - cell.top) * PER_MM)
+        x = round((column * width + patch.box.left - cell.left) * PER_MM)
+        part = whole[y : y + patch.ink.shape[0], x : x + patch.ink.shape[1]]
+        np.maximum(part, patch.ink[: part.shape[0], : part.shape[1]], out=part)
+    return whole
+
+
+def areas_put_together(prints: Prints, data: bytes) -> dict[str, tuple[float, float]]:
+    """Return for each piece its area on the joined pages [mm²] and its cut line's length [mm].
+
+    What a flood of paint from inside the cut line covers, and half the line's own width.
+    """
+    ink = ndimage.binary_closing(reassembled(prints, data) > 0.5, iterations=4)
+    paper, _ = ndimage.label(~ink)
+    found = {}
+    for cut in cut_lines(prints):
+        box = box_of(cut.corners())
+        row, column = round((box.top + box.height * 0.6) * PER_MM), round((box.left + 30) * PER_MM)
+        inside = ndimage.binary_fill_holes(paper == paper[row, column])
+        length = cut.path.length()
+        found[cut.part] = (float(inside.sum()) / PER_MM**2 + length * cut.width / 2, length)
+    return found
+
+
+def cut_lines(prints: Prints) -> list[Stroke]:
+    """Return the lines to cut along, where they lie on the canvas."""
+    return [ink for ink in prints.canvas.inks if isinstance(ink, Stroke) and ink.layer is Layer.CUT]

@@ -6,7 +6,6 @@ pixel is 1/96 in (CSS Values and Units 3, 5.2).
 """
 
 import io
-import re
 from functools import cache
 from itertools import pairwise
 
@@ -14,7 +13,18 @@ import ezdxf
 import numpy as np
 import pytest
 import resvg_py
-from paper_pixels import Patch, ink_of, level, middle, opened, page_size, upright
+from paper_pixels import (
+    Patch,
+    areas_put_together,
+    cells_found,
+    cut_lines,
+    ink_of,
+    level,
+    middle,
+    opened,
+    page_size,
+    upright,
+)
 from paper_samples import EDGES, cut_area, pattern
 from PIL import Image
 from scipy import ndimage
@@ -25,7 +35,7 @@ from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Vector
 from tapewise_core.paper import sizes
-from tapewise_core.paper.drawing import Drawing, Layer, Stroke
+from tapewise_core.paper.drawing import Drawing, Stroke
 from tapewise_core.paper.packing import ink_box
 from tapewise_core.paper.projector import SQUARE, canvas
 from tapewise_core.paper.roll import rolled
@@ -141,37 +151,8 @@ def test_pages_have_the_size_they_are_sold_in(name: str) -> None:
             assert sorted((width, height)) == pytest.approx(sorted(wanted[name]), abs=0.01)
 
 
-GLUE = 9.0
-"""What a page shows beyond its cell where 12 mm overlap [mm]."""
-
 FINE = 12.0
 """Pixels a millimetre when a single line is looked for."""
-
-PER_MM = 4.0
-"""Pixels a millimetre when pages are put together."""
-
-
-def crosses_at(data: bytes, number: int, own: Box) -> Box:
-    """Return where on a page its crosses are found [mm], near where they should be.
-
-    Each side of the cell has four arms on it; the one with least ink about it is
-    measured, because the pattern may run along another.
-    """
-    downs = [y + step for y in (own.top, own.bottom) for step in (-3.5, 1.5)]
-    acrosses = [x + step for x in (own.left, own.right) for step in (-3.5, 1.5)]
-
-    def clearest(boxes: list[Box]) -> Patch:
-        return min((ink_of(data, number, box, 12) for box in boxes), key=lambda one: one.ink.sum())
-
-    left, right = (
-        clearest([Box(x - 0.6, y, x + 0.6, y + 2) for y in downs]).upright()
-        for x in (own.left, own.right)
-    )
-    top, bottom = (
-        clearest([Box(x, y - 0.6, x + 2, y + 0.6) for x in acrosses]).level()
-        for y in (own.top, own.bottom)
-    )
-    return Box(left, top, right, bottom)
 
 
 def straight(path: Path, at: float) -> bool:
@@ -180,48 +161,12 @@ def straight(path: Path, at: float) -> bool:
     return (here - before).angle_to(after - here) < 2
 
 
-def cells_found(prints: Prints, data: bytes) -> list[tuple[int, int, int, Box]]:
-    """Return page, row and column of each cell, and where on its page its crosses are found."""
-    places = []
-    for number, sheet in enumerate(prints.sheets):
-        if sheet.window:
-            crosses = [ink for ink in sheet.inks if isinstance(ink, Stroke) and ink.name == "cross"]
-            own = box_of(ink.path.start.toward(ink.path.end, 0.5) for ink in crosses)
-            row, column = (int(n) - 1 for n in re.findall(r"\d+", sheet.name))
-            places.append((number, row, column, crosses_at(data, number, own)))
-    return places
-
-
-def reassembled(prints: Prints, data: bytes) -> np.ndarray:
-    """Return all pages laid cross on cross, as ink a pixel.
-
-    Each page is cut along its crosses as they are found in the picture, and put
-    where its row and column say, so an error of scale or place shows as a step.
-    The last page of a row or column keeps what it shows beyond its crosses.
-    """
-    places = cells_found(prints, data)
-    width, height = places[0][3].width, places[0][3].height
-    filled = {(row, column) for _, row, column, _ in places}
-    rows, columns = 1 + max(p[1] for p in places), 1 + max(p[2] for p in places)
-    whole = np.zeros((round(rows * height * PER_MM) + 40, round(columns * width * PER_MM) + 40))
-    for number, row, column, cell in places:
-        right = 0 if (row, column + 1) in filled else GLUE
-        below = 0 if (row + 1, column) in filled else GLUE
-        shown = Box(cell.left, cell.top, cell.right + right, cell.bottom + below)
-        patch = ink_of(data, number, shown, PER_MM)
-        y = round((row * height + patch.box.top - cell.top) * PER_MM)
-        x = round((column * width + patch.box.left - cell.left) * PER_MM)
-        part = whole[y : y + patch.ink.shape[0], x : x + patch.ink.shape[1]]
-        np.maximum(part, patch.ink[: part.shape[0], : part.shape[1]], out=part)
-    return whole
-
-
 @pytest.mark.parametrize("name", NAMES[:4])
 def test_pages_laid_cross_on_cross_give_the_pattern_back(name: str) -> None:
     """Every cut line, looked for on its page from the crosses found there, is within 0.2 mm."""
     prints, data = made(name)
     grid = [size - 12 for size in (prints.sheets[1].width - 20, prints.sheets[1].height - 29)]
-    cuts = [ink for ink in prints.canvas.inks if isinstance(ink, Stroke) and ink.layer is Layer.CUT]
+    cuts = cut_lines(prints)
     steps = [(cut.path, at) for cut in cuts for at in np.arange(3, cut.path.length() - 1, 7.0)]
     ways = [path.at(at) for path, at in steps if straight(path, at)]
     seen = 0
@@ -253,21 +198,10 @@ def aside(page: Patch, x: float, y: float, along: Vector) -> float:
 @pytest.mark.parametrize("name", ["pdf-a4", "pdf-letter"])
 def test_pieces_put_together_keep_their_area(name: str) -> None:
     """Each piece has its drafted area, as near as a tenth of a millimetre along its cut line."""
-    prints, data = made(name)
-    ink = ndimage.binary_closing(reassembled(prints, data) > 0.5, iterations=4)
-    paper, _ = ndimage.label(~ink)
-    cuts = [ink for ink in prints.canvas.inks if isinstance(ink, Stroke) and ink.layer is Layer.CUT]
-    assert {cut.part for cut in cuts} == set(EDGES)
-    for cut in cuts:
-        box = box_of(cut.corners())
-        inside = (
-            paper
-            == paper[round((box.top + box.height * 0.6) * PER_MM), round((box.left + 30) * PER_MM)]
-        )
-        inside = ndimage.binary_fill_holes(inside)
-        outline = cut.path.length()
-        area = inside.sum() / PER_MM**2 + outline * cut.width / 2
-        assert area == pytest.approx(cut_area(EDGES[cut.part]), abs=outline * 0.1)
+    areas = areas_put_together(*made(name))
+    assert set(areas) == set(EDGES)
+    for part, (area, outline) in areas.items():
+        assert area == pytest.approx(cut_area(EDGES[part]), abs=outline * 0.1)
 
 
 def test_a_cutter_file_keeps_areas_and_passes_the_audit() -> None:
