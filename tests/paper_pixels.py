@@ -9,6 +9,7 @@ import numpy as np
 import pypdfium2
 from numpy.typing import NDArray
 from scipy import ndimage
+from shapely.geometry import Polygon
 
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point
@@ -163,18 +164,25 @@ def reassembled(prints: Prints, data: bytes) -> Ink:
 def areas_put_together(prints: Prints, data: bytes) -> dict[str, tuple[float, float]]:
     """Return for each piece its area on the joined pages [mm²] and its cut line's length [mm].
 
-    What a flood of paint from inside the cut line covers, and half the line's own width.
+    What floods of paint from places 6 mm inside the cut line cover, marks painted
+    over, and half the line's own width.
     """
     ink = ndimage.binary_closing(reassembled(prints, data) > 0.5, iterations=4)
     paper, _ = ndimage.label(~ink)
     found = {}
     for cut in cut_lines(prints):
-        box = box_of(cut.corners())
-        row, column = round((box.top + box.height * 0.6) * PER_MM), round((box.left + 30) * PER_MM)
-        inside = ndimage.binary_fill_holes(paper == paper[row, column])
+        wet = {int(paper[round(y * PER_MM), round(x * PER_MM)]) for x, y in _inside(cut)} - {0}
+        painted = ndimage.binary_closing(np.isin(paper, list(wet)), iterations=3)
+        covered = float(ndimage.binary_fill_holes(painted).sum()) / PER_MM**2
         length = cut.path.length()
-        found[cut.part] = (float(inside.sum()) / PER_MM**2 + length * cut.width / 2, length)
+        found[cut.part] = (covered + length * cut.width / 2, length)
     return found
+
+
+def _inside(cut: Stroke) -> list[tuple[float, float]]:
+    """Places all round a cut line, 6 mm inside it."""
+    edge = Polygon([(p.x, p.y) for p in cut.path.flattened(0.5)]).buffer(-6).exterior
+    return [edge.interpolate(at).coords[0] for at in np.arange(0, edge.length, 10.0)]
 
 
 def cut_lines(prints: Prints) -> list[Stroke]:
