@@ -89,6 +89,13 @@ def test_names_written_from_the_right_have_their_letters(name: str) -> None:
     assert lettering.says() == ""
 
 
+def test_a_date_beside_a_name_from_the_right_keeps_its_order() -> None:
+    """Only the name is turned round, not the date after it."""
+    drawn = Lettering().shaped("Jersey top · فاطمة · 2026-11-02")
+    assert drawn.startswith("Jersey top · ")
+    assert drawn.endswith(" · 2026-11-02")
+
+
 def test_letters_the_font_lacks_are_replaced_and_that_is_said() -> None:
     """A name in a script outside the font becomes question marks, and the first page says so."""
     text = text_of(written("後ろ 前"))

@@ -61,8 +61,12 @@ class Lettering:
 
 
 def _right_to_left(text: str) -> str:
-    """Join and order Arabic and Hebrew letters as they are written."""
+    """Join and order Arabic and Hebrew letters as they are written, between dividing dots.
+
+    Each stretch by itself, or a date after a name would be turned round with it.
+    """
     from arabic_reshaper import reshape
     from bidi.algorithm import get_display
 
-    return str(get_display(reshape(text)))
+    parts = text.split(" · ")
+    return " · ".join(str(get_display(reshape(part), base_dir="L")) for part in parts)
