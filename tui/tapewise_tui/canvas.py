@@ -88,16 +88,16 @@ class Canvas:
                 self._dot(int(a[0] + dx * t), int(a[1] + dy * t), width, tone, lean)
 
     def _dot(self, x: int, y: int, width: int, tone: str, lean: float | None) -> None:
-        """Set a square of dots, its middle (or what is next to it) at a place."""
-        if width == 1:
+        """Set a square of dots round a place; in ASCII one dot, its character a heavy one."""
+        if width == 1 or self.ascii:
             self._set(x, y, tone, lean)
+            if width > 1 and 0 <= x < self.width and 0 <= y < self.height:
+                self._heavy.add((y >> 2) * self.columns + (x >> 1))
             return
         back = (width - 1) // 2
         for right in range(width):
             for down in range(width):
                 self._set(x + right - back, y + down - back, tone, lean)
-        if self.ascii and 0 <= x < self.width and 0 <= y < self.height:
-            self._heavy.add((y >> 2) * self.columns + (x >> 1))
 
     def _set(self, x: int, y: int, tone: str, lean: float | None) -> None:
         if not (0 <= x < self.width and 0 <= y < self.height):
@@ -152,10 +152,9 @@ class Canvas:
             letters = [self._plain(cell) for cell in range(start, start + self.columns)]
         else:
             letters = [_GLYPHS[bits] for bits in self._cells[start : start + self.columns]]
-        if self._words:
-            for (column, at), letter in self._words.items():
-                if at == row:
-                    letters[column] = letter
+        for (column, at), letter in self._words.items():
+            if at == row:
+                letters[column] = letter
         return letters
 
     def _plain(self, cell: int) -> str:

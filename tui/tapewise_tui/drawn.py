@@ -1,10 +1,7 @@
-"""What widgets that draw have in common, and whether the terminal can show dots."""
+"""What widgets that draw have in common."""
 
 from __future__ import annotations
 
-import locale
-import os
-import sys
 from typing import ClassVar
 
 from rich.segment import Segment
@@ -14,20 +11,6 @@ from textual.strip import Strip
 from textual.widget import Widget
 
 from tapewise_tui.canvas import Canvas
-
-
-def plain_terminal() -> bool:
-    """Say whether the terminal shows nothing beyond ASCII, as far as can be known.
-
-    A text console has no letters for dots; elsewhere the encoding tells.
-    """
-    if os.environ.get("TERM") in ("linux", "dumb"):
-        return True
-    stream = sys.__stderr__
-    names = [getattr(stream, "encoding", None) or "utf-8"]
-    if sys.platform != "win32":
-        names.append(locale.getencoding())
-    return not all(name.lower().replace("-", "").startswith("utf8") for name in names)
 
 
 class Drawn(Widget):

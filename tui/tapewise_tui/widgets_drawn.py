@@ -13,12 +13,11 @@ from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.units import Unit
 from tapewise_tui.canvas import Canvas
-from tapewise_tui.drawn import Drawn, plain_terminal
+from tapewise_tui.drawn import Drawn
 from tapewise_tui.figures import drawn
 from tapewise_tui.pattern_canvas import draw_pattern, pairs, seam_lengths
 from tapewise_tui.pattern_places import Placed, placed
-
-__all__ = ["FigureView", "PatternView", "plain_terminal"]
+from tapewise_tui.terminal import ascii_only
 
 BESIDE = 64
 """Columns from which seam lengths stand beside the pieces; below them if there are fewer."""
@@ -51,7 +50,7 @@ class FigureView(Drawn):
 
     def paint(self) -> Canvas:
         width, height = self.size
-        plain = plain_terminal()
+        plain = ascii_only()
         return drawn(self.key, width, height, plain) if self.key else Canvas(width, height)
 
 
@@ -104,7 +103,7 @@ class PatternView(Drawn, can_focus=True):
 
     def paint(self) -> Canvas:
         width, height = self.size
-        canvas = Canvas(width, height, ascii=plain_terminal())
+        canvas = Canvas(width, height, ascii=ascii_only())
         piece = next((piece for piece in self.pieces if piece.name == self.selected), None)
         beside = piece is not None and width >= BESIDE
         below = piece is not None and not beside

@@ -94,13 +94,12 @@ def _entry(number: int, row: Measure, optional: bool, unit: Unit) -> Iterator[Bl
     spared = " It may be left out: it is then estimated." if optional else ""
     text = f"{row.name.capitalize()}. {row.landmarks} {row.how}{spared}"
     yield NumberedStep(number, text, tape_drawing(row.key), f"figures/{slug(row.key)}.svg")
-    if row.key == "waist":
-        yield Paragraph("My elastic sits")
-        yield Ticks(tuple(SITES.values()))
     yield Table(
         ("First reading", "Second reading", "If they differ by more than", "Third reading"),
         ((BLANK, BLANK, unit.spell(row.agree * 10), BLANK),),
     )
+    if row.key == "waist":
+        yield Ticks(tuple(f"My elastic sits {where}." for where in SITES.values()))
 
 
 def _closing() -> Iterator[Block]:

@@ -30,6 +30,9 @@ if TYPE_CHECKING:
 MARGIN = 15.0
 """Left blank all round [mm]."""
 
+PADDING = 6.0
+"""What the library keeps free inside its margins [points]."""
+
 BODY, HEADINGS = 9.5, {1: 17.0, 2: 13.0, 3: 11.0}
 """The size of type by level [points]."""
 
@@ -57,7 +60,7 @@ def document_pdf(document: Document, page: PageSize = A4_OR_LETTER) -> bytes:
         creator="tapewise",
         invariant=1,
     )
-    template.build(list(_Setter((page.width - 2 * MARGIN) * POINTS).set(document)))
+    template.build(list(_Setter((page.width - 2 * MARGIN) * POINTS - 2 * PADDING).set(document)))
     return file.getvalue()
 
 

@@ -1,0 +1,137 @@
+"""The measuring sheet: the garment's measures, how to take them, lines to write on."""
+
+from io import BytesIO
+
+import pypdfium2
+import pytest
+
+from tapewise_core.errors import FilesError, OptionError
+from tapewise_core.garments.shelf import PAGES, garment
+from tapewise_core.measures.catalogue import CATALOGUE
+from tapewise_core.paper.document import Document, Heading, NumberedStep, Table, Ticks
+from tapewise_core.tasks.sheet import BLANK, measuring_sheet
+from tapewise_core.tasks.sheet_files import sheet_text, write_sheet
+from tapewise_core.units import Unit
+from tapewise_core.writers.document_pdf import document_pdf
+from tapewise_core.writers.html import page
+
+
+def _steps(document: Document) -> list[NumberedStep]:
+    return [block for block in document.blocks if isinstance(block, NumberedStep)]
+
+
+def _names(document: Document) -> list[str]:
+    return [step.text.split(".")[0].lower() for step in _steps(document)]
+
+
+def test_without_a_garment_every_measure_is_there_once():
+    """The sheet is derived from the table of measures, numbered through."""
+    sheet = measuring_sheet(None, Unit.CM)
+    assert sorted(_names(sheet)) == sorted(row.name for row in CATALOGUE)
+    assert [step.number for step in _steps(sheet)] == list(range(1, len(CATALOGUE) + 1))
+
+
+@pytest.mark.parametrize("name", PAGES)
+def test_for_a_garment_only_its_measures_are_asked(name):
+    """What a garment does not use is not on its sheet; what it can do without says so."""
+    sheet, shop = measuring_sheet(name, Unit.CM), garment(name)
+    used = {*shop.needs, *shop.helps}
+    assert set(_names(sheet)) == {row.name for row in CATALOGUE if row.key in used}
+    spared = [step for step in _steps(sheet) if "may be left out" in step.text]
+    assert len(spared) == len(set(shop.helps))
+
+
+def test_what_needs_a_helper_comes_last_and_together():
+    """After the helper's heading there are helper's measures and nothing else, all of them."""
+    sheet = measuring_sheet(None, Unit.CM)
+    place = sheet.blocks.index(Heading("With a helper"))
+    after = _names(Document("", sheet.blocks[place:]))
+    assert after == [row.name for row in CATALOGUE if row.helper]
+
+
+@pytest.mark.parametrize("unit", list(Unit))
+def test_each_measure_has_room_for_two_readings_and_its_tolerance(unit):
+    """Two blank lines, what they may differ by in the reader's unit, and one for a third."""
+    sheet = measuring_sheet(None, unit)
+    rows = [*(r for r in CATALOGUE if not r.helper), *(r for r in CATALOGUE if r.helper)]
+    tables = [block for block in sheet.blocks if isinstance(block, Table)]
+    assert [t.rows for t in tables] == [
+        ((BLANK, BLANK, unit.spell(row.agree * 10), BLANK),) for row in rows
+    ]
+
+
+def test_a_person_is_told_what_to_see_to_first():
+    """Clothes, elastic, stickers, posture, breath and tape come before the first measure."""
+    sheet = measuring_sheet(None, Unit.CM)
+    first = next(block for block in sheet.blocks if isinstance(block, Ticks))
+    assert sheet.blocks.index(first) < sheet.blocks.index(_steps(sheet)[0])
+    text = " ".join(first.items).lower()
+    for word in ("underwear", "elastic", "stickers", "feet together", "breathe", "ruler"):
+        assert word in text
+
+
+def test_the_waist_asks_where_the_elastic_sits():
+    """A waist means nothing until one knows how it was found."""
+    ticks = [b.items for b in measuring_sheet(None, Unit.CM).blocks if isinstance(b, Ticks)]
+    assert any(all("elastic sits" in item for item in items) and len(items) == 3 for items in ticks)
+
+
+def test_an_unknown_garment_is_refused():
+    """One sentence names what there is."""
+    with pytest.raises(OptionError, match="There is no garment “tent”"):
+        measuring_sheet("tent", Unit.CM)
+
+
+def test_as_text_it_needs_no_other_file():
+    """Printed to a terminal the sheet points to no picture."""
+    text = sheet_text(measuring_sheet(None, Unit.CM))
+    assert "![" not in text
+    assert text.startswith("# Measuring sheet: every measure\n")
+    assert text.count(BLANK) >= 3 * len(CATALOGUE)
+
+
+def test_markdown_is_written_with_the_pictures_it_points_to(tmp_path):
+    """Every picture named in the file lies beside it."""
+    write_sheet(measuring_sheet(None, Unit.CM), tmp_path / "sheet.md")
+    text = (tmp_path / "sheet.md").read_text(encoding="utf-8")
+    pictures = sorted(path.name for path in (tmp_path / "figures").iterdir())
+    assert len(pictures) == len(CATALOGUE)
+    assert all(f"](figures/{name})" in text for name in pictures)
+
+
+def test_html_holds_its_pictures():
+    """One file, one picture a measure, nothing fetched."""
+    text = page(measuring_sheet(None, Unit.CM))
+    assert text.count("<svg") == len(CATALOGUE)
+    assert not any(word in text for word in ("src=", 'href="http', "url(", "@import"))
+    assert text.count('type="checkbox"') >= 7
+
+
+def test_the_pdf_holds_every_measure_and_is_the_same_each_time():
+    """All names can be found in the pages; the bytes do not depend on the day."""
+    sheet = measuring_sheet(None, Unit.IN)
+    content = document_pdf(sheet)
+    assert content == document_pdf(sheet)
+    pages = pypdfium2.PdfDocument(BytesIO(content))
+    text = " ".join(page.get_textpage().get_text_bounded() for page in pages)
+    for step in _steps(sheet):
+        assert f"{step.number}. {step.text.split('.')[0]}" in text
+    assert text.count("First reading") == len(CATALOGUE)
+
+
+def test_a_step_and_its_lines_are_on_one_page():
+    """Nobody turns the sheet between reading how and writing what."""
+    pages = pypdfium2.PdfDocument(BytesIO(document_pdf(measuring_sheet(None, Unit.CM))))
+    for sheet in pages:
+        text = sheet.get_textpage().get_text_bounded()
+        started = sum(
+            text.count(f"{row.name.capitalize()}. {row.landmarks[:12]}") for row in CATALOGUE
+        )
+        assert text.count("First reading") == started
+
+
+def test_another_ending_is_refused(tmp_path):
+    """The sentence names the endings there are, and nothing is written."""
+    with pytest.raises(FilesError, match=r"ends in none of \.md, \.html, \.pdf"):
+        write_sheet(measuring_sheet(None, Unit.CM), tmp_path / "sheet.doc")
+    assert list(tmp_path.iterdir()) == []
