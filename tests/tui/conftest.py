@@ -9,6 +9,7 @@ import pytest
 
 @pytest.fixture(autouse=True)
 def data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """Keep the test's people apart, and the terminal's settings out of it."""
     folder = tmp_path / "data"
     monkeypatch.setenv("TAPEWISE_DATA", str(folder))
     for name in ("NO_COLOR", "TAPEWISE_ASCII"):

@@ -24,7 +24,9 @@ def test_a_new_person_gets_files_by_keyboard_alone(tmp_path: Path) -> None:
         await at.type("Ada Quist", "enter")
         assert "Before the first measure" in at.text()
         await at.press("enter")
-        for first, second in MEASURED.values():
+        for key, (first, second) in MEASURED.items():
+            if key == "waist":
+                await at.press("down", "enter")
             await at.type(first, "enter")
             await at.type(second, "enter")
         kept = store.load("Ada Quist")

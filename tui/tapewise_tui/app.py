@@ -6,7 +6,7 @@ import asyncio
 import contextlib
 import os
 import signal
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from textual.app import App, SystemCommand
@@ -93,6 +93,13 @@ class TapewiseApp(App[None]):
         if say:
             self.call_later(lambda: new.tell(say))
 
+    def action_turn(self, name: str) -> None:
+        self.go(name)
+
+    async def action_quit(self) -> None:
+        """Keep what is typed and leave."""
+        self._hang_up()
+
     def open_person(self, profile: Profile, page: str = "measure", say: str = "") -> None:
         """Lay a person's measures on the desk and turn to a page."""
         self.desk.open(profile)
@@ -116,14 +123,15 @@ class TapewiseApp(App[None]):
         self.page.show()
 
     def action_undo(self) -> None:
-        self._travel(self.desk.undo, "Taken back", "There is nothing to take back.")
+        way = self.page.undo if isinstance(self.page, StartPage) else self.desk.undo
+        self._travel(way, "Taken back", "There is nothing to take back.")
 
     def action_redo(self) -> None:
         self._travel(self.desk.redo, "Made again", "There is nothing to make again.")
 
-    def _travel(self, way: object, done: str, nothing: str) -> None:
+    def _travel(self, way: Callable[[], str | None], done: str, nothing: str) -> None:
         page = self.page
-        if page is None or not callable(way):
+        if page is None or self.screen is not page:
             return
         try:
             says = way()

@@ -7,7 +7,6 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import drafting, wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.work import Work
-from tapewise_core.units import Unit
 from tapewise_tui import words
 from tapewise_tui.desk import Desk
 
@@ -43,12 +42,8 @@ def verdict(draft: Drafted) -> str:
     return f"! {words.sentence(first.name)} fails{more}: {first.says}"
 
 
-def seams(draft: Drafted, piece: str, unit: Unit) -> str:
-    """Spell the lengths of a piece's edges."""
-    found = draft.pattern.piece(piece)
-    edges = [
-        f"{edge.name.replace('_', ' ')} {unit.number(edge.path.length())}"
-        for edge in found.edges
-        if not edge.fold
-    ]
-    return f"{words.sentence(piece.replace('_', ' '))} [{unit.value}]: {', '.join(edges)}"
+def proof_lines(draft: Drafted, most: int = 8) -> str:
+    """Return a line for each of the first proofs, failing ones before the others."""
+    proofs = sorted(draft.proofs, key=lambda proof: proof.holds)
+    lines = [f"{'holds ' if proof.holds else '! fails'} {proof.says}" for proof in proofs[:most]]
+    return "\n".join(lines)

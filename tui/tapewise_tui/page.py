@@ -33,12 +33,12 @@ class Page(Screen[None]):
     HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (110, "-wide")]
     VERTICAL_BREAKPOINTS = [(0, "-low"), (34, "-tall")]
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("f1", "app.help", "Help"),
-        Binding("f2", "unit", "cm/in"),
-        Binding("f3", "back", "Back"),
-        Binding("f4", "on", "On"),
-        Binding("ctrl+z", "app.undo", "Undo", show=False),
-        Binding("ctrl+y", "app.redo", "Redo", show=False),
+        Binding("f1", "app.help", "Help", tooltip="what this page is for, and its keys"),
+        Binding("f2", "unit", "cm/in", tooltip="read and type in the other unit"),
+        Binding("f3", "back", "Back", tooltip="to the page before"),
+        Binding("f4", "on", "On", tooltip="to the next page"),
+        Binding("ctrl+z", "app.undo", "Undo", show=False, tooltip="take the last change back"),
+        Binding("ctrl+y", "app.redo", "Redo", show=False, tooltip="make it again"),
     ]
 
     def __init__(self, desk: Desk) -> None:
@@ -70,8 +70,8 @@ class Page(Screen[None]):
 
     def _sign(self) -> None:
         profile = self.desk.state.profile
-        who = f"{profile.name}, {profile.unit.value}" if profile else ""
-        self.query_one(Tape).show(who)
+        name = profile.name if profile else ""
+        self.query_one(Tape).show(name, self.desk.unit.value)
 
     def keep_typed(self) -> None:
         """Keep what is typed but not entered, before the page is left."""

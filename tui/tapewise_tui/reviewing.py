@@ -91,3 +91,12 @@ def advice(row: Row, desk: Desk) -> str:
         return desk.check.refused or "Nothing to estimate it from. F8 opens its page."
     span = words.span(value, desk.unit)
     return f"{words.sentence(value.how)}; nine bodies in ten have {span}. F8 measures it."
+
+
+def warning(desk: Desk) -> str:
+    """Say which measures look unlikely, or nothing."""
+    found = [row.measure.name for row in rows(desk) if row.urgent == 0]
+    if not found:
+        return ""
+    verb = "looks" if len(found) == 1 else "look"
+    return f"! {words.sentence(words.listed(found))} {verb} unlikely: see page 3, Review."

@@ -11,7 +11,7 @@ from textual.containers import Horizontal, Vertical
 from textual.message import Message
 from textual.timer import Timer
 from textual.widget import Widget
-from textual.widgets import Select, Static
+from textual.widgets import Input, Select, Static
 from textual.worker import get_current_worker
 
 from tapewise_core.errors import TapewiseError
@@ -22,9 +22,9 @@ from tapewise_tui import drafting, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.fold import FoldDialog
 from tapewise_tui.dialogs.machines import MachinesDialog
-from tapewise_tui.drawn import PatternView
 from tapewise_tui.page import PAGES_KEY, Page
 from tapewise_tui.widgets.options import OptionLine, Options
+from tapewise_tui.widgets_drawn import PatternView
 
 PAUSE = 0.03
 """How long typing rests before the pattern is drawn afresh [s]."""
@@ -84,8 +84,8 @@ class GarmentPage(Page):
                 yield Static("", id="about", markup=False)
             with Vertical(id="pattern"):
                 yield PatternView()
-                yield Static("", id="edges", markup=False)
                 yield Static("", id="verdict", markup=False)
+                yield Static("", id="proofs", markup=False)
 
     def show(self) -> None:
         super().show()
@@ -120,14 +120,18 @@ class GarmentPage(Page):
         self.draft = event.result
         self._picture()
         verdict.update(drafting.verdict(self.draft))
+        self.query_one("#proofs", Static).update(drafting.proof_lines(self.draft))
 
     def _picture(self) -> None:
         if self.draft is None:
             return
         pieces = self.draft.pattern.pieces
-        self.query_one(PatternView).show(pieces, self.selected)
-        piece = self.selected or pieces[0].name
-        self.query_one("#edges", Static).update(drafting.seams(self.draft, piece, self.desk.unit))
+        self.query_one(PatternView).show(pieces, self.selected, self.desk.unit)
+
+    @on(PatternView.Selected)
+    def point_at(self, event: PatternView.Selected) -> None:
+        event.stop()
+        self.selected = event.name
 
     @on(Options.Entered)
     def about(self, event: Options.Entered) -> None:
@@ -159,15 +163,26 @@ class GarmentPage(Page):
     @on(OptionLine.Settled)
     def settled(self, event: OptionLine.Settled) -> None:
         event.stop()
-        row = next(row for row in self.rows if row.key == event.key)
-        if event.text == row.value:
-            return
+        if not self._settle(event.key, event.text) and event.left:
+            self.query_one(Options).show(self.rows)
+
+    def _settle(self, key: str, text: str) -> bool:
+        """Keep what was typed for an option; say why not and return False if it cannot be."""
+        row = next(row for row in self.rows if row.key == key)
+        if text == row.value:
+            return True
         try:
-            trial = self._tried(event.key, event.text)
-            wizard.option_rows(self.desk.profile, trial.garment, trial.asked, self.desk.unit)
-            self._kept(f"{row.label} {event.text or 'as usual'}", trial)
+            self._kept(f"{row.label} {text or 'as usual'}", self._tried(key, text))
         except TapewiseError as error:
             self.warn(drafting.plainly(str(error)))
+            return False
+        return True
+
+    def keep_typed(self) -> None:
+        field = self.focused
+        line = field.parent if field is not None else None
+        if isinstance(line, OptionLine):
+            self._settle(line.row.key, line.query_one(Input).value.strip())
 
     def _kept(self, says: str, made: Work) -> None:
         result = drafting.of(self.desk.profile, made, self.desk)

@@ -16,11 +16,17 @@ from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.catalogue import measure
 from tapewise_tui import measuring, order, words
 from tapewise_tui.dialogs.jump import JumpDialog
-from tapewise_tui.drawn import FigureView
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.readings import Readings
+from tapewise_tui.widgets.trail import Trail
+from tapewise_tui.widgets_drawn import FigureView
 
-SITES = [(f"at {site.value}", site.value) for site in WaistSite]
+SITES = [
+    ("The elastic sits at the narrowest place", WaistSite.NARROWEST.value),
+    ("The elastic sits midway from rib to hip bone", WaistSite.MIDWAY.value),
+    ("The elastic sits at the navel", WaistSite.NAVEL.value),
+    ("Where the elastic sits is not said", WaistSite.NOT_SAID.value),
+]
 
 
 class MeasurePage(Page):
@@ -49,17 +55,21 @@ class MeasurePage(Page):
         return kept if kept in order.KEYS else order.first_open(self.desk.check.missing)
 
     def parts(self) -> Iterable[Widget]:
-        yield Static("", id="title", markup=False)
+        with Horizontal(id="head"):
+            yield Static("", id="title", markup=False)
+            yield Static("", id="place", markup=False)
         with Horizontal(id="sheet"):
-            yield FigureView(self.key)
+            yield FigureView()
             with Vertical(id="words"):
                 with VerticalScroll(id="how", can_focus=False):
                     yield Static("", id="how-text")
-                yield Select(SITES, prompt="Where does the elastic sit?", id="site", compact=True)
+                site = self.desk.profile.waist_site.value
+                yield Select(SITES, value=site, allow_blank=False, id="site", compact=True)
                 yield Readings()
                 yield Static("", id="standing", markup=False)
                 yield Static("", id="others", markup=False)
                 yield Static("", id="skipped", markup=False)
+            yield Trail()
 
     def on_mount(self) -> None:
         if not self.desk.profile.measures and not self.desk.work.measure:
@@ -76,14 +86,24 @@ class MeasurePage(Page):
         self.desk.place(self.NAME, row.key)
         place = f"{order.KEYS.index(row.key) + 1} of {len(order.KEYS)}"
         title = f"{words.sentence(row.name)} · {order.group(row)}"
-        self.query_one("#title", Static).update(title.ljust(66)[:66] + place.rjust(12))
+        self.query_one("#title", Static).update(title)
+        self.query_one("#place", Static).update(place)
         self.query_one(FigureView).show(row.key)
         self.query_one("#how-text", Static).update(_how(row.definition, row.landmarks, row.how))
         self.query_one(Readings).show(measuring.spelt(desk, row.key), desk.unit.value)
         self._site(row.key == "waist")
         self._remarks()
         self.query_one("#how").scroll_home(animate=False)
-        self.query_one(Readings).field(0).focus()
+        self._begin(row.key)
+
+    def _begin(self, key: str) -> None:
+        """Put the cursor into the field, or first ask where the waist is."""
+        site: Select[str] = self.query_one("#site", Select)
+        if key == "waist" and self.desk.profile.waist_site is WaistSite.NOT_SAID:
+            site.focus()
+            self.call_after_refresh(site.action_show_overlay)
+        else:
+            self.query_one(Readings).field(0).focus()
 
     def _site(self, due: bool) -> None:
         site: Select[str] = self.query_one("#site", Select)
@@ -95,6 +115,7 @@ class MeasurePage(Page):
     def _remarks(self) -> None:
         others, skipped = measuring.others(self.desk, self.key)
         kept = self.key in self.desk.profile.measures
+        self.query_one(Trail).show(self.desk, self.key)
         self.query_one("#standing", Static).update(
             f"Kept: {measuring.standing(self.desk, self.key)}"
         )

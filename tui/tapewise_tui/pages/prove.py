@@ -13,7 +13,7 @@ from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.units import Unit
-from tapewise_tui import drafting, words
+from tapewise_tui import drafting, reviewing, words
 from tapewise_tui.page import PAGES_KEY, Page
 from tapewise_tui.widgets.rows import Rows
 
@@ -49,7 +49,7 @@ class ProvePage(Page):
         columns = (("", 7), ("Proof", 26), ("What it says", 30))
         table.fill(columns, [(proof.name, _cells(proof)) for proof in self.proofs])
         said = drafting.verdict(self.draft) if self.draft else f"! {result}"
-        self.query_one("#summary", Static).update(said)
+        self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
         table.focus()
 
     @on(Rows.RowHighlighted)

@@ -46,8 +46,8 @@ class ReviewPage(Page):
         super().show()
         self.rows = reviewing.rows(self.desk)
         table = self.query_one(Rows)
-        value = (self.desk.unit.value, 8)
-        columns = (("Measure", 18), value, ("Origin", 12), ("±", 8), ("Remark", 20))
+        value = (self.desk.unit.value, 7)
+        columns = (("Measure", 18), value, ("Origin", 10), ("±", 7), ("Remark", 20))
         table.fill(columns, [(row.measure.key, row.cells) for row in self.rows])
         self.query_one("#mend").display = False
         self._summary()

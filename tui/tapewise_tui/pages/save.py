@@ -15,10 +15,14 @@ from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.slug import slug
-from tapewise_core.tasks import files
+from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_tui import drafting, words
+from tapewise_tui import drafting, reviewing, words
+from tapewise_tui.dialogs.written import WrittenDialog
 from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui.widgets.ticks import Item, TickList
+
+ALWAYS = "Always written: the pattern as SVG, drafting steps with pictures, checklist, record."
 
 
 class SavePage(Page):
@@ -26,15 +30,24 @@ class SavePage(Page):
 
     NAME = "save"
     PURPOSE = (
-        "Name a folder and press Enter: all files are written there, or none. The pattern is "
-        "full size; check the 100 mm square with a ruler once it is printed."
+        "Tick what else you want to have, name a folder, and press Enter or F6: all files are "
+        "written, or none. The pattern is full size; print at 100 %, never “fit to page”, and "
+        "check the 100 mm square with a ruler before you cut."
     )
     BINDINGS = [
         Binding("f4", "on", "Sew", tooltip="on to the list to tick"),
+        Binding("f5", "formats", "Formats", tooltip="to the formats and back to the folder"),
         Binding("f6", "write", "Write", tooltip="write the files"),
         Binding("f7", "open", "Open folder", tooltip="open the folder on the desktop"),
         PAGES_KEY,
     ]
+
+    class Progress(Message):
+        """A worker is at some file."""
+
+        def __init__(self, says: str) -> None:
+            super().__init__()
+            self.says = says
 
     class Written(Message):
         """The files are there, or a sentence says why not."""
@@ -48,50 +61,62 @@ class SavePage(Page):
         with Horizontal(id="where"):
             yield Label("Folder")
             yield Input(id="folder", compact=True)
-        yield Static("", id="written", markup=False)
+        yield Static(f"{ALWAYS} Tick what else is wanted:", markup=False, id="always")
+        yield TickList(id="formats")
+
+    def on_mount(self) -> None:
+        self.query_one("#folder", Input).value = self._folder()
+        self.query_one("#folder").focus()
 
     def show(self) -> None:
         super().show()
         result = drafting.drafted(self.desk)
         self.draft = result if isinstance(result, Drafted) else None
-        self.query_one("#summary", Static).update(self._summary(result))
-        field = self.query_one("#folder", Input)
-        if not field.value:
-            field.value = self.desk.work.folder or str(self._usual())
-        field.focus()
+        said = f"{_summary(result)} {reviewing.warning(self.desk)}".strip()
+        self.query_one("#summary", Static).update(said)
+        ticked = self.desk.work.formats
+        items = [Item(name, says, name in ticked, name) for name, says in wizard.formats()]
+        self.query_one(TickList).fill(items)
 
-    def _usual(self) -> Path:
-        garment = self.desk.work.garment
-        return Path.cwd() / f"{slug(self.desk.profile.name)}-{garment}"
+    def _folder(self) -> str:
+        usual = f"{slug(self.desk.profile.name)}-{self.desk.work.garment}"
+        return self.desk.work.folder or str(Path.cwd() / usual)
 
-    def _summary(self, result: Drafted | str) -> str:
-        if isinstance(result, str):
-            return f"! {result}"
-        said = f"{result.garment.title} for {result.person}. {drafting.verdict(result)}"
-        if result.estimated:
-            said += f" Estimated, not measured: {'; '.join(result.estimated)}."
-        return said
+    @on(TickList.Ticked)
+    def tick(self, event: TickList.Ticked) -> None:
+        event.stop()
+        made = self.desk.work
+        kept = tuple(name for name in made.formats if name != event.key)
+        formats = kept if event.key in made.formats else (*made.formats, event.key)
+        self.desk.change(f"format {event.key}", made=replace(made, formats=formats))
+        self.show()
 
     @on(Input.Submitted, "#folder")
     def action_write(self) -> None:
         """Write the files, unless there is nothing to write or nowhere to write it."""
         text = self.query_one("#folder", Input).value.strip()
         if self.draft is None:
-            self.warn("There is no pattern yet; go back and see what is missing.")
+            self.warn("There is no pattern yet; page 4, Garment, says what is missing.")
         elif not text:
-            self.warn("Name a folder to write into, such as top-for-me.")
+            self.warn("Name a folder to write into, such as my-top.")
         else:
             self.keep_typed()
-            self.tell("Writing …")
-            self._write(self.draft, Path(text).expanduser())
+            self._write(self.draft, Path(text).expanduser(), self.desk.work.formats)
 
-    @work(thread=True, exclusive=True)
-    def _write(self, draft: Drafted, folder: Path) -> None:
+    @work(thread=True, exclusive=True, group="write")
+    def _write(self, draft: Drafted, folder: Path, formats: tuple[str, ...]) -> None:
         try:
-            result: list[tuple[str, int]] | str = files.save(draft, folder)
+            result: list[tuple[str, int]] | str = wizard.write(
+                draft, folder, formats, lambda says: self.post_message(self.Progress(says))
+            )
         except TapewiseError as error:
             result = str(error)
         self.post_message(self.Written(folder, result))
+
+    @on(Progress)
+    def progress(self, event: Progress) -> None:
+        event.stop()
+        self.tell(event.says)
 
     @on(Written)
     def written(self, event: Written) -> None:
@@ -101,14 +126,17 @@ class SavePage(Page):
             return
         total = sum(size for _, size in event.result)
         count = words.count(len(event.result), "file")
-        self.tell(f"{count}, {words.size(total)}, written to {event.folder}.")
-        lines = [f"{name:<28}{words.size(size):>10}" for name, size in event.result]
-        self.query_one("#written", Static).update("\n".join(lines))
+        self.tell(f"{count}, {words.size(total)}, written to {event.folder}")
+        self.app.push_screen(WrittenDialog(event.folder, tuple(event.result)))
 
     def keep_typed(self) -> None:
         text = self.query_one("#folder", Input).value.strip()
-        if text and text != (self.desk.work.folder or str(self._usual())):
+        if text and text != self._folder():
             self.desk.change(f"folder {text}", made=replace(self.desk.work, folder=text))
+
+    def action_formats(self) -> None:
+        folder, formats = self.query_one("#folder"), self.query_one(TickList)
+        (folder if formats.has_focus else formats).focus()
 
     def action_open(self) -> None:
         folder = Path(self.query_one("#folder", Input).value.strip()).expanduser()
@@ -116,4 +144,13 @@ class SavePage(Page):
             self.warn("The folder is not there yet; F6 writes it.")
             return
         self.app.open_url(folder.absolute().as_uri())
-        self.tell(f"{folder} should open on the desktop.")
+        self.tell("Where there is a desktop, the folder opens now.")
+
+
+def _summary(result: Drafted | str) -> str:
+    if isinstance(result, str):
+        return f"! {result}"
+    said = f"{result.garment.title} for {result.person}. {drafting.verdict(result)}"
+    if result.estimated:
+        said += f" Estimated, not measured: {'; '.join(result.estimated)}."
+    return said

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 from textual import on
 from textual.binding import Binding
@@ -48,7 +48,7 @@ class StartPage(Page):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.entries: dict[str, Entry] = {}
-        self.deleted: Profile | None = None
+        self.undone: list[tuple[str, Callable[[], object]]] = []
 
     def parts(self) -> Iterable[Widget]:
         yield Static(WELCOME, id="welcome", markup=False)
@@ -122,6 +122,7 @@ class StartPage(Page):
             return
         try:
             people.store.save(profile)
+            self.undone.append((f"change to {entry.name}", lambda: _back(entry, profile)))
             if profile.name != entry.name and not entry.shipped:
                 people.store.delete(entry.name)
         except TapewiseError as error:
@@ -139,17 +140,19 @@ class StartPage(Page):
         except TapewiseError as error:
             self.warn(error)
             return
-        self.deleted = entry.profile
+        old = entry.profile
+        if old is not None:
+            self.undone.append((f"{entry.name} deleted", lambda: people.store.save(old)))
         self.show()
         self.tell(f"{entry.name} is deleted. ctrl+z brings the measures back.")
 
-    def bring_back(self) -> str | None:
-        """Undo a deletion; return who came back."""
-        if self.deleted is None:
+    def undo(self) -> str | None:
+        """Take back the last change to the list of people; return what it was."""
+        if not self.undone:
             return None
-        people.store.save(self.deleted)
-        name, self.deleted = self.deleted.name, None
-        return name
+        says, way = self.undone.pop()
+        way()
+        return says
 
 
 def _row(entry: Entry) -> tuple[str, str, str]:
@@ -169,3 +172,11 @@ def _open(profile: Profile) -> str:
     said = [words.count(len(check.missing), "measure")] if check.missing else []
     said += [f"{unlikely} unlikely"] if unlikely else []
     return ", ".join(said) or "nothing"
+
+
+def _back(entry: Entry, changed: Profile) -> None:
+    """Put a person back as she was before a change."""
+    if entry.shipped or changed.name != entry.name:
+        people.store.delete(changed.name)
+    if not entry.shipped and entry.profile is not None:
+        people.store.save(entry.profile)

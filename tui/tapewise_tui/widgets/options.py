@@ -31,6 +31,7 @@ class OptionLine(Horizontal):
 
         key: str
         text: str
+        left: bool
 
     def __init__(self, row: OptionRow) -> None:
         super().__init__(id=f"option-{row.key}")
@@ -42,10 +43,10 @@ class OptionLine(Horizontal):
         yield Label(_mark(self.row), classes="mark")
 
     def show(self, row: OptionRow) -> None:
-        """Show the option's value afresh, unless it is being typed."""
+        """Show the option's value afresh."""
         self.row = row
         field = self.query_one(Input)
-        if not field.has_focus:
+        if field.value != row.value:
             with field.prevent(Input.Changed):
                 field.value = row.value
         self.query_one(".mark", Label).update(_mark(row))
@@ -59,7 +60,8 @@ class OptionLine(Horizontal):
     @on(Input.Blurred)
     def settled(self, event: Input.Submitted | Input.Blurred) -> None:
         event.stop()
-        self.post_message(self.Settled(self.row.key, event.value.strip()))
+        left = isinstance(event, Input.Blurred)
+        self.post_message(self.Settled(self.row.key, event.value.strip(), left))
 
 
 class Options(VerticalScroll):

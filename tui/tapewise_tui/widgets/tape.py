@@ -25,11 +25,11 @@ class Tape(Widget):
     def __init__(self, page: str) -> None:
         super().__init__()
         self.page = page
-        self.who = ""
+        self.who, self.unit = "", ""
 
-    def show(self, who: str) -> None:
-        """Write whose measures these are at the end of the tape."""
-        self.who = who
+    def show(self, name: str, unit: str) -> None:
+        """Write whose measures these are, and in which unit, at the end of the tape."""
+        self.who, self.unit = name, unit
         self.refresh()
 
     def marks(self) -> list[tuple[int, int, str]]:
@@ -49,11 +49,18 @@ class Tape(Widget):
             here = page == self.page
             names.append(f"[{word}]" if here else f" {word} ", "bold reverse" if here else "")
         room = width - names.cell_len - 1
-        who = self.who if len(self.who) <= room else self.who[: max(room - 1, 0)] + "…"
-        names.append(who.rjust(room) if room > 0 else "")
+        names.append(self._whose(room).rjust(max(room, 0)))
         ticks = "".join("┃" if cell % 10 == 0 else "╷" for cell in range(width))
         names.truncate(width)
         return Text("\n").join([names, Text(ticks)])
+
+    def _whose(self, room: int) -> str:
+        """Name and unit, the name cut where there is too little room."""
+        if not self.who:
+            return ""
+        left = max(room - len(self.unit) - 3, 1)
+        name = self.who if len(self.who) <= left else self.who[: left - 1].rstrip() + "…"
+        return f"{name}, {self.unit}"
 
     def on_click(self, event: Click) -> None:
         for start, end, page in self.marks():

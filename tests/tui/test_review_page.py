@@ -1,0 +1,139 @@
+"""The table of all measures: what is unlikely, and mending it in place."""
+
+from __future__ import annotations
+
+import pytest
+from walking import Walk, walk
+
+from tapewise_core.measures.body import Origin
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import work
+from tapewise_core.tasks.people import store
+from tapewise_tui.widgets.rows import Rows
+
+GOOD = {"height": 169.0, "bust": 93.0, "high_bust": 90.0, "under_bust": 79.0, "hip": 101.0}
+
+
+def begin(**more: float) -> None:
+    """Put a person on file who stopped at the review."""
+    profile = Profile.of("Ada Quist")
+    for key, cm in {**GOOD, **more}.items():
+        profile = profile.with_value(key, cm, readings=(cm,))
+    store.save(profile)
+    work.save(work.Work("Ada Quist", page="review", when="2026-11-01T10:00:00"))
+
+
+def measures() -> dict[str, tuple[float, Origin]]:
+    """Return what is on file."""
+    kept = store.load("Ada Quist").measures
+    return {key: (reading.value, reading.origin) for key, reading in kept.items()}
+
+
+def test_an_unlikely_value_stands_on_top_and_its_correction_is_one_key() -> None:
+    """A waist typed in inches is offered in centimetres; the offer can be taken and undone."""
+    begin(waist=30.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert at.page.query_one(Rows).at == "waist"
+        assert "1 unlikely" in at.text()
+        assert "inches" in at.text()
+        await at.press("f6")
+        assert measures()["waist"][0] == pytest.approx(77.47, abs=0.01)
+        assert "none unlikely" in at.text()
+        await at.press("ctrl+z")
+        assert measures()["waist"][0] == 30.5
+
+    walk(steps)
+
+
+def test_a_value_said_to_be_right_is_quiet_from_then_on() -> None:
+    """Confirming marks its origin and nothing is said of it again."""
+    begin(waist=30.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "f7")
+        assert measures()["waist"] == (30.5, Origin.CONFIRMED)
+        assert "none unlikely" in at.text()
+
+    walk(steps)
+
+
+def test_measuring_again_opens_the_measures_own_page() -> None:
+    """F8 turns to the page of the row marked."""
+    begin(waist=30.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "f8")
+        assert "Waist ·" in at.text()
+
+    walk(steps)
+
+
+@pytest.mark.parametrize(
+    ("typed", "says"),
+    [("abc", "is not a length"), ("0", "cannot be"), ("900", "cannot be"), ("-3", "below zero")],
+)
+def test_wrong_input_in_place_is_refused(typed: str, says: str) -> None:
+    """The field stays open, nothing is kept, and Escape leaves it."""
+    begin(waist=30.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "enter")
+        at.page.query_one("#mend-value").value = typed
+        await at.press("enter")
+        assert says in at.said
+        assert measures()["waist"][0] == 30.5
+        await at.press("escape")
+        assert isinstance(at.app.focused, Rows)
+
+    walk(steps)
+
+
+def test_a_value_is_mended_in_place() -> None:
+    """Enter opens the field, Enter keeps the new value, and the cursor stays on the row."""
+    begin(waist=30.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "enter")
+        at.page.query_one("#mend-value").value = '30 1/2"'
+        await at.press("enter")
+        assert measures()["waist"] == (77.47, Origin.MEASURED)
+        assert at.page.query_one(Rows).at == "waist"
+        assert "77.5" in at.text()
+
+    walk(steps)
+
+
+def test_an_estimate_never_looks_like_a_measurement() -> None:
+    """What was not measured says so in words, with how far it may be off."""
+    begin(waist=77.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        line = next(line for line in at.text().splitlines() if "neck base" in line)
+        assert "estimated" in line
+        assert "±" in line
+        at.page.query_one(Rows).to("neck")
+        await at.press("f6")
+        assert measures()["neck"][1] is Origin.ESTIMATED
+        line = next(line for line in at.text().splitlines() if "neck base" in line)
+        assert "estimate taken" in line
+
+    walk(steps)
+
+
+def test_what_cannot_be_done_on_a_row_is_said() -> None:
+    """Nothing offered, nothing to confirm: one sentence each."""
+    begin(waist=77.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        at.page.query_one(Rows).to("bust")
+        await at.press("f6")
+        assert "Nothing is offered" in at.said
+        at.page.query_one(Rows).to("neck")
+        await at.press("f7")
+        assert "not measured" in at.said
+
+    walk(steps)

@@ -1,0 +1,52 @@
+"""What was written, with sizes, and what to do with it first."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Vertical, VerticalScroll
+from textual.screen import ModalScreen
+from textual.widgets import Static
+
+from tapewise_tui import words
+
+NEXT = (
+    "Print one page first, at 100 %, and measure its square: 100 mm, or 4 in, neither more nor "
+    "less. Only then print the rest."
+)
+
+
+class WrittenDialog(ModalScreen[None]):
+    """The files of one draft."""
+
+    BINDINGS = [
+        Binding("escape,enter,f6", "dismiss", "Close"),
+        Binding("f4", "sew", "Sew"),
+        Binding("f7", "open", "Open folder"),
+    ]
+
+    def __init__(self, folder: Path, files: tuple[tuple[str, int], ...]) -> None:
+        super().__init__()
+        self.folder, self.files = folder, files
+
+    def compose(self) -> ComposeResult:
+        with Vertical(id="card", classes="tall"):
+            yield Static("Written", classes="heading")
+            yield Static(str(self.folder), markup=False)
+            with VerticalScroll(classes="gap"):
+                yield Static("\n".join(_line(name, size) for name, size in self.files))
+            yield Static(NEXT, classes="gap", markup=False)
+            yield Static("F4: the list to sew by · F7: open the folder · Enter: close")
+
+    def action_open(self) -> None:
+        self.app.open_url(self.folder.absolute().as_uri())
+
+    def action_sew(self) -> None:
+        self.dismiss()
+        self.app.call_later(self.app.run_action, "turn('sew')")
+
+
+def _line(name: str, size: int) -> str:
+    return f"{name:<40}{words.size(size):>12}"

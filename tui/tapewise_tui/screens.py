@@ -1,0 +1,160 @@
+"""Pictures of the real screens: ``python -m tapewise_tui.screens FOLDER`` writes them as SVG.
+
+Each scene is keys pressed in the app with invented people in a data folder of
+its own, on a fixed day, so that a picture changes only if the app does.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import os
+import re
+import sys
+import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+from textual.pilot import Pilot
+
+from tapewise_core.measures.body import Reference, WaistSite
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import work
+from tapewise_core.tasks.people import store
+from tapewise_tui.app import TapewiseApp
+from tapewise_tui.desk import Desk
+
+TODAY = date(2026, 11, 2)
+SIZES = ((80, 24), (120, 40))
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """One screen: the page that Bea Larkin stopped at, and keys pressed once it is open."""
+
+    name: str
+    page: str
+    keys: tuple[str, ...] = ()
+
+
+SCENES = (
+    Scene("start", ""),
+    Scene("person", "", ("f6",)),
+    Scene("before", "", ("up", "enter")),
+    Scene("measure", "measure"),
+    Scene("measure-again", "measure", ("9", "4", "enter")),
+    Scene("measure-refused", "measure", ("x", "enter")),
+    Scene("list", "measure", ("f5",)),
+    Scene("review", "review"),
+    Scene("review-mend", "review", ("enter",)),
+    Scene("garment", "garment"),
+    Scene("garment-piece", "garment", ("f8", "f8")),
+    Scene("fold-test", "garment", ("f6", "1", "5")),
+    Scene("machines", "garment", ("f7",)),
+    Scene("prove", "prove"),
+    Scene("save", "save"),
+    Scene("sew", "sew"),
+    Scene("pages", "measure", ("f9",)),
+    Scene("help", "measure", ("f1",)),
+)
+
+
+def people(page: str) -> None:
+    """Put two invented people on file: one new, one with a slip of the hand and some gaps."""
+    store.save(Profile.of("Abel Finch"))
+    bea = Profile.of("Bea Larkin", reference=Reference.WOMEN, waist_site=WaistSite.MIDWAY)
+    for key, cm in _BEA.items():
+        bea = bea.with_value(key, cm, readings=(cm,), taken=date(2026, 10, 30))
+    store.save(bea)
+    made = work.Work(
+        "Bea Larkin", page=page or "measure", measure="bust", folder="bea-top", when="2026-11-01"
+    )
+    work.save(made.with_option("neck-depth", "11 cm"))
+
+
+_BEA = {
+    "head": 55.5, "neck": 36.0, "high_bust": 90.0, "under_bust": 79.0, "waist": 30.5,
+    "hip": 101.0, "shoulder_length": 13.5, "upper_arm": 29.5, "back_waist_length": 41.5,
+    "front_waist_length": 44.5, "hip_depth": 20.0, "height": 169.0,
+}  # fmt: skip
+
+
+@contextmanager
+def own_data(page: str) -> Iterator[None]:
+    """Keep a scene's people in a folder that goes away, and the person's own data out of it."""
+    before = os.environ.get(store.DATA_VARIABLE)
+    with tempfile.TemporaryDirectory() as folder:
+        os.environ[store.DATA_VARIABLE] = folder
+        try:
+            people(page)
+            yield
+        finally:
+            os.environ.pop(store.DATA_VARIABLE)
+            if before is not None:
+                os.environ[store.DATA_VARIABLE] = before
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """What a scene came to: the screen as text and as SVG."""
+
+    text: str
+    svg: str
+
+
+async def play(scene: Scene, size: tuple[int, int], look: str = "chalk") -> Shown:
+    """Run the app to a scene and return its screen."""
+    app = TapewiseApp(Desk(TODAY))
+    app.theme = look
+    async with app.run_test(size=size) as pilot:
+        await _settle(app, pilot)
+        for key in (*(("enter",) if scene.page else ()), *scene.keys):
+            await pilot.press(key)
+            await _settle(app, pilot)
+        return Shown(text(app), _portable(app.export_screenshot(title="Tapewise")))
+
+
+async def _settle(app: TapewiseApp, pilot: Pilot[None]) -> None:
+    for _ in range(2):
+        await app.workers.wait_for_complete()
+        await pilot.pause(0.05)
+
+
+def text(app: TapewiseApp) -> str:
+    """The screen as it is read, trailing blanks cut."""
+    lines = (strip.text.rstrip() for strip in app.screen._compositor.render_strips())
+    return "\n".join(lines) + "\n"
+
+
+def _portable(svg: str) -> str:
+    """A picture that fetches no letters from elsewhere and is the same each time."""
+    svg = re.sub(r"@font-face \{.*?\}", "", svg, flags=re.DOTALL)
+    svg = re.sub(r"terminal-\d+-", "tapewise-", svg)
+    return re.sub(r"font-family: [^;]*;", "font-family: monospace;", svg)
+
+
+def main(arguments: list[str]) -> int:
+    """Write a picture of every scene in both sizes; the light look for one."""
+    if len(arguments) != 1:
+        print("Say which folder to write into: python -m tapewise_tui.screens FOLDER")
+        return 2
+    folder = Path(arguments[0])
+    folder.mkdir(parents=True, exist_ok=True)
+    for scene in SCENES:
+        for width, height in SIZES:
+            _write(folder / f"{scene.name}-{width}x{height}.svg", scene, (width, height), "chalk")
+    _write(folder / "garment-paper-120x40.svg", SCENES[9], SIZES[1], "paper")
+    return 0
+
+
+def _write(place: Path, scene: Scene, size: tuple[int, int], look: str) -> None:
+    with own_data(scene.page):
+        shown = asyncio.run(play(scene, size, look))
+    place.write_text(shown.svg, "utf-8")
+    print(place)
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

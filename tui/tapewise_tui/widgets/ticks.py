@@ -1,0 +1,76 @@
+"""A list of things to tick; a box says what is ticked, headings stand between."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from rich.table import Table
+from rich.text import Text
+from textual import on
+from textual.binding import Binding
+from textual.message import Message
+from textual.widgets import OptionList
+from textual.widgets.option_list import Option
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One row; a ``key`` of None makes a heading, or with ``ticked`` None a line only to read.
+
+    ``lead`` stands in a column of its own before the text."""
+
+    key: str | None
+    text: str
+    ticked: bool | None = False
+    lead: str = ""
+
+
+class TickList(OptionList):
+    """Things to tick with Enter or Space."""
+
+    BINDINGS = [Binding("space", "select", "Tick", show=False)]
+
+    @dataclass
+    class Ticked(Message):
+        """A row's box was ticked, or cleared."""
+
+        key: str
+
+    def __init__(self, id: str) -> None:
+        super().__init__(id=id)
+        self.items: tuple[Item, ...] = ()
+
+    def fill(self, items: Sequence[Item]) -> None:
+        """Show rows; the cursor stays where it is, at first on what is not ticked yet."""
+        at = self.highlighted
+        self.items = tuple(items)
+        self.clear_options()
+        self.add_options([Option(_row(item), disabled=item.key is None) for item in items])
+        self.highlighted = self._first() if at is None or at >= len(items) else at
+
+    def _first(self) -> int | None:
+        return next(
+            (at for at, item in enumerate(self.items) if item.key and not item.ticked), None
+        )
+
+    @on(OptionList.OptionSelected)
+    def tick(self, event: OptionList.OptionSelected) -> None:
+        event.stop()
+        key = self.items[event.option_index].key
+        if key is not None:
+            self.post_message(self.Ticked(key))
+
+
+def _row(item: Item) -> Text | Table:
+    if item.key is None and item.ticked is not None:
+        return Text(item.text, "bold underline")
+    row = Table.grid(padding=(0, 1, 0, 0))
+    row.add_column(no_wrap=True)
+    if item.lead:
+        row.add_column(no_wrap=True, min_width=14)
+    row.add_column()
+    box = " – " if item.ticked is None else "[x]" if item.ticked else "[ ]"
+    lead = [Text(item.lead)] if item.lead else []
+    row.add_row(Text(box), *lead, Text(item.text))
+    return row
