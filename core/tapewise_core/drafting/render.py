@@ -84,19 +84,25 @@ def _levels(piece: Piece) -> tuple[Ink, ...]:
     inks: list[Ink] = []
     for level, words in LEVEL_WORDS.items():
         height = piece.levels.get(level)
-        side = None if height is None else _right_at(piece, height)
-        if height is None or side is None:
+        ends = [] if height is None else _sides_at(piece, height)
+        if height is None or not ends:
             continue
-        start = Point(0, height)
-        inks.append(Stroke(ruled(start, side), Layer.GUIDE, Pattern.DOTTED, 0.2, part=piece.name))
+        left, right = min(ends, key=_across), max(ends, key=_across)
+        start = left if len(ends) > 1 and left.x < 0 else Point(0, height)
+        inks.append(Stroke(ruled(start, right), Layer.GUIDE, Pattern.DOTTED, 0.2, part=piece.name))
         inks.append(Words(words, Point(26, height - 1.5), 2.8, layer=Layer.GUIDE, part=piece.name))
     return tuple(inks)
 
 
-def _right_at(piece: Piece, height: float) -> Point | None:
-    edges = [e for e in piece.edges if e.name in ("side", "underarm", "sleeve_hem")]
-    found = [p for e in edges if (p := point_at_height(e.path, height)) is not None]
-    return max(found, key=lambda p: p.x) if found else None
+def _across(point: Point) -> float:
+    return point.x
+
+
+def _sides_at(piece: Piece, height: float) -> list[Point]:
+    """Where a level meets the piece's sides."""
+    sides = ("side", "split", "underarm", "sleeve_hem")
+    edges = [edge for edge in piece.edges if edge.name.removesuffix("_2") in sides]
+    return [p for edge in edges if (p := point_at_height(edge.path, height)) is not None]
 
 
 def _grain(piece: Piece) -> tuple[Ink, ...]:

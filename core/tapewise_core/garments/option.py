@@ -34,7 +34,8 @@ class Option:
     weights of cloth in grams for a square metre.
 
     ``default`` is a value, or is worked out from the body and the options
-    above it (a length, a number or a choice); ``default_says`` tells how. ``source`` is a key of :mod:`tapewise_core.sources`.
+    above it (a length, a number or a choice); ``default_says`` tells how.
+    ``source`` is a key of :mod:`tapewise_core.sources`.
     """
 
     key: str
@@ -101,8 +102,8 @@ class Style:
         """Say whether the wearer chose this option herself."""
         return self.chosen[key].asked
 
-    def replaced(self, option: Option, value: Length) -> Style:
-        """Return the style with one length worked out by the garment itself."""
+    def replaced(self, option: Option, value: Length | str) -> Style:
+        """Return the style with one value set by the garment itself."""
         return Style(MappingProxyType({**self.chosen, option.key: Chosen(option, value, False)}))
 
     def as_json(self) -> dict[str, float | str]:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+
+from tapewise_core.garments.neck_options import fall_of, own_half_width, side_neck_height
 from tapewise_core.garments.option import Style
 from tapewise_core.measures.body import Body
 from tapewise_core.units import Unit
@@ -13,9 +16,19 @@ HALFWAY = 0.5
 """The neckline stays above halfway from the armscye line to the waist (common practice)."""
 
 
+LEAST_SHOULDER = 30.0
+"""The least shoulder that a wide neckline leaves [mm] (common practice)."""
+
+BEND = 4.0
+"""A forward shoulder's seam moves by no more than this part of the way it has to do it in."""
+
+
 def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    checks = (_neck_depth, _neck_width, _body_length, _sleeve, _rise, _band, _levels, _shoulder)
+    checks = (
+        _finish, _neck_depth, _back_depth, _neck_width, _body_length, _sleeve, _rise, _round_back,
+        _band, _levels, _shoulder, _forward, _hem_rise, _slit,
+    )  # fmt: skip
     return tuple(said for check in checks if (said := check(body, style, unit)))
 
 
@@ -41,14 +54,73 @@ def _neck_depth(body: Body, style: Style, unit: Unit) -> str | None:
     return _more(unit, "neck-depth", depth, "halfway from armscye depth to waist", limit)
 
 
+def _finish(body: Body, style: Style, unit: Unit) -> str | None:
+    if style.choice("neckline") == "boat" and style.choice("neck-finish") == "band":
+        return (
+            "A boat neckline takes no band, which would stand off its almost straight edge; set "
+            "neck-finish to turned or facing, or neckline to scoop."
+        )
+    return None
+
+
+def _back_depth(body: Body, style: Style, unit: Unit) -> str | None:
+    """The neckline lies below its own ends, at the back as in front."""
+    height = side_neck_height(body, style)
+    for key, least in (("back-neck-depth", 5.0 - height), ("neck-depth", 20.0 - height)):
+        if style.length(key).mm < least - 1e-6:
+            return _less(unit, key, style.length(key).mm, "the height of the side neck", least)
+    depth, limit = style.length("back-neck-depth").mm, body["armscye_depth"].mm
+    return _more(unit, "back-neck-depth", depth, "armscye depth", limit) if depth > limit else None
+
+
 def _neck_width(body: Body, style: Style, unit: Unit) -> str | None:
-    """A shoulder of at least 3 cm is left (common practice)."""
-    width, limit = style.length("neck-half-width").mm, body["bust"].mm / 4 - 30
-    return (
-        _more(unit, "neck-half-width", width, "a quarter of the bust", limit)
-        if width > limit
-        else None
-    )
+    """At least 3 cm of shoulder are left (common practice)."""
+    level = body["shoulder_length"].mm * math.cos(math.radians(fall_of(body, style)))
+    width = style.length("neck-half-width").mm
+    limit = own_half_width(body, style).mm + level - LEAST_SHOULDER
+    if width <= limit:
+        return None
+    return _more(unit, "neck-half-width", width, "the shoulder length", limit)
+
+
+def _round_back(body: Body, style: Style, unit: Unit) -> str | None:
+    """Something of the rise is left."""
+    lifted, limit = style.length("round-back").mm, style.length("neck-rise").mm - 3
+    return _more(unit, "round-back", lifted, "neck-rise", limit) if lifted > limit else None
+
+
+def _forward(body: Body, style: Style, unit: Unit) -> str | None:
+    """The seam bends gently on both sides of the shoulder point."""
+    moved = style.length("forward-shoulder").mm
+    wider = max(0.0, style.length("neck-half-width").mm - own_half_width(body, style).mm)
+    way = min(style.length("sleeve-length").mm, body["shoulder_length"].mm - wider)
+    limit = way / BEND
+    other = "the way from neckline to sleeve hem"
+    return _more(unit, "forward-shoulder", moved, other, limit) if moved > limit else None
+
+
+def _hem_rise(body: Body, style: Style, unit: Unit) -> str | None:
+    if style.choice("hem") != "curved":
+        return None
+    rise, limit = style.length("hem-rise").mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
+    return _more(unit, "hem-rise", rise, "body-length", max(limit, 0)) if rise > limit else None
+
+
+def _slit(body: Body, style: Style, unit: Unit) -> str | None:
+    if style.choice("hem") != "split":
+        return None
+    slit, limit = style.length("split-length").mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
+    return _more(unit, "split-length", slit, "body-length", max(limit, 0)) if slit > limit else None
+
+
+def _below_underarm(body: Body, style: Style) -> float:
+    """About how long the side seam is: a sleeve's underarm lies some way below the armscye line."""
+    half = (body["upper_arm"].mm + style.length("sleeve-ease").mm) / 2
+    return style.length("body-length").mm - max(body["armscye_depth"].mm, half + UNDERARM_LOWER)
+
+
+UNDERARM_LOWER = 80.0
+"""How far below the nape a sleeve's own half width is set off, about [mm] (our geometry)."""
 
 
 def _body_length(body: Body, style: Style, unit: Unit) -> str | None:
@@ -84,5 +156,7 @@ def _levels(body: Body, style: Style, unit: Unit) -> str | None:
 
 
 def _shoulder(body: Body, style: Style, unit: Unit) -> str | None:
-    drop, limit = body["shoulder_drop"].mm, body["shoulder_length"].mm * 0.95
+    drop, limit = style.length("shoulder-drop").mm, body["shoulder_length"].mm * 0.95
+    if style.choice("lower-shoulder") != "none":
+        drop += style.length("lower-shoulder-by").mm
     return _more(unit, "shoulder drop", drop, "shoulder length", limit) if drop > limit else None

@@ -12,7 +12,8 @@
       J      G                   G  side at the hip
       B______M                   M  side at the hem
 
-Numbers without another source are common practice in the trade.
+A neckline wider than the neck begins at s on the overarm line, a lower one at
+b below N. Numbers without another source are common practice in the trade.
 """
 
 from __future__ import annotations
@@ -20,22 +21,16 @@ from __future__ import annotations
 import math
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.garments.hem import straight_hem
+from tapewise_core.garments.hem import hem_line, side_and_underarm
+from tapewise_core.garments.neck_options import fall_of, own_half_width
+from tapewise_core.garments.neckline import NECK_MANNER, back_neckline
 from tapewise_core.garments.option import Style
+from tapewise_core.garments.shoulder import draw_shoulder
 from tapewise_core.garments.side_seam import SideSeam, side_seam
-from tapewise_core.garments.sleeve import (
-    UPPER_ARM_AT,
-    Underarm,
-    arm_at,
-    cap,
-    longer,
-    overarm_fall,
-    reach_of,
-    short_or_long,
-)
+from tapewise_core.garments.top_sleeve import draft_sleeve, quarter
 from tapewise_core.geometry.crossings import nearest_point
-from tapewise_core.geometry.path import Path, curved
-from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
 from tapewise_core.units import Length, cm, mm
 
@@ -43,69 +38,98 @@ SLOPE_RUN = cm(20)
 """How far out the slope is set off; any length serves."""
 
 
-def draft_back(body: Body, style: Style) -> Draft:
+def draft_back(body: Body, style: Style, title: str = "Back") -> Draft:
     """Return the back, drafted with the centre back on a fold."""
-    draft = _lines_across(body, style)
-    draft = _neckline(draft, style)
+    draft = _lines_across(body, style, title)
     draft = _overarm(draft, body, style)
-    draft, underarm = _underarm(draft, body, style)
+    draft = _neckline(draft, body, style)
+    draft, underarm = draft_sleeve(draft, body, style)
     draft, seam = _side(draft, body, style, underarm.side)
     underarm = underarm.leaning(seam.path.leaving())
-    return straight_hem(draft, seam, underarm, style.length("body-length"))
+    draft, lean = side_and_underarm(draft, seam, underarm, style)
+    draft, centre = _seat(draft, style)
+    return hem_line(draft, centre, lean, style)
 
 
-def quarter(body: Body, style: Style, key: str) -> Length:
-    """Return a quarter of a girth with a quarter of the ease."""
-    ease = style.length("ease")
-    return (body[key] + ease) / 4
-
-
-def _lines_across(body: Body, style: Style) -> Draft:
+def _lines_across(body: Body, style: Style, title: str) -> Draft:
+    """The levels; a round back lifts the nape off a waist that was not measured from it."""
+    lifted = style.length("round-back").called("round back")
+    if body.has("back_waist_length"):
+        lifted = mm(0)
     return (
-        Draft("Back")
+        Draft(title)
         .start("N", "the nape, on the fold near the top left of the paper, 10 cm from its top")
-        .down("N", "A", body["armscye_depth"], "the armscye line")
-        .down("N", "W", body["back_waist_length"], "the waist line")
+        .down("N", "A", body["armscye_depth"] + lifted, "the armscye line")
+        .down("N", "W", body["back_waist_length"] + lifted, "the waist line")
         .down("W", "J", body["hip_depth"], "the hip line")
-        .down("N", "B", style.length("body-length"), "the hem")
+        .down("N", "B", style.length("body-length") + lifted, "the hem")
     )
-
-
-def _neckline(draft: Draft, style: Style) -> Draft:
-    """Square to the centre back and flat there, square to the overarm."""
-    return draft.across(
-        "N", "X", style.length("neck-half-width"), "a corner below the side neck"
-    ).up("X", "S", style.length("neck-rise"), "the side neck")
 
 
 def _overarm(draft: Draft, body: Body, style: Style) -> Draft:
     """Straight from the side neck through the shoulder point and on along the sleeve."""
-    degrees = overarm_fall(body)
+    draft = _side_neck(draft, body, style)
+    degrees = fall_of(body, style)
     drop = SLOPE_RUN.mm * math.tan(math.radians(degrees))
     working = Length(drop, (SLOPE_RUN.mm, f" × tan {degrees:.1f}°"))
     sleeve = style.length("sleeve-length").called("sleeve length")
+    slope = "the slope: the shoulder's own less 5°, so that the arm can lift"
     draft = (
         draft.across("S", "K", SLOPE_RUN, "a help for the slope")
-        .down("K", "L", working, "the slope: the shoulder's own less 5°, so that the arm can lift")
-        .along("S", "L", "P", body["shoulder_length"], "the shoulder point")
+        .down("K", "L", working, slope)
+        .along("S", "L", "P", _shoulder(body, style, degrees), "the shoulder point")
         .along("P", "L", "E", sleeve, "the end of the overarm line")
-        .rule("shoulder", "S", "E", remark="straight through P, the overarm line")
     )
-    path = back_neckline(draft["N"], draft["S"], draft["E"])
-    return draft.curve("neckline", path, ("N", "S"), NECK_MANNER, (nearest("n", path, "X", draft),))
+    wider = _wider(body, style, degrees)
+    if wider.mm > 0.05:
+        draft = draft.along("S", "L", "s", wider, "where the wider neckline begins")
+    moved = style.length("forward-shoulder")
+    return draw_shoulder(draft, neck_of(draft), "E", moved)
 
 
-NECK_MANNER = (
-    "Leave the centre square and stay flat for about 2 cm; come to the side neck square to "
-    "the overarm line."
-)
+def _side_neck(draft: Draft, body: Body, style: Style) -> Draft:
+    """Half the neck out and the rise up; a round back has less of a rise, a flat one more."""
+    own, width = own_half_width(body, style), style.length("neck-half-width")
+    base = own if width.mm > own.mm else width
+    rise, lifted = style.length("neck-rise"), style.length("round-back")
+    called = "the side neck"
+    if abs(lifted.mm) > 0.05:
+        kind = "round" if lifted.mm > 0 else "flat"
+        rise = rise - lifted
+        called = f"the side neck, its rise changed for a {kind} back"
+    return draft.across("N", "X", base, "a corner below the side neck").up("X", "S", rise, called)
 
 
-def back_neckline(nape: Point, side_neck: Point, end: Point) -> Path:
-    """Return the back neckline; its handles keep it flat at the fold and square at the overarm."""
-    down = (end - side_neck).unit().square()
-    flat = Vector((side_neck.x - nape.x) * 0.55, 0)
-    return curved(nape, nape + flat, side_neck + down * ((nape.y - side_neck.y) * 0.75), side_neck)
+def _shoulder(body: Body, style: Style, degrees: float) -> Length:
+    """The shoulder's length, and what a narrower neckline leaves of the neck."""
+    narrower = own_half_width(body, style) - style.length("neck-half-width")
+    if narrower.mm <= 0.05:
+        return body["shoulder_length"]
+    more = mm(narrower.mm / math.cos(math.radians(degrees))).called("what the neck is narrower")
+    return body["shoulder_length"] + more
+
+
+def _wider(body: Body, style: Style, degrees: float) -> Length:
+    """How far along the overarm a neckline that is wider than the neck begins."""
+    wider = style.length("neck-half-width").mm - own_half_width(body, style).mm
+    return mm(max(wider, 0.0) / math.cos(math.radians(degrees)))
+
+
+def neck_of(draft: Draft) -> str:
+    """Return the letter at which a back's neckline meets its shoulder."""
+    return "s" if "s" in draft.sheet.points else "S"
+
+
+def _neckline(draft: Draft, body: Body, style: Style) -> Draft:
+    """Square to the centre back and flat there, square to the overarm."""
+    depth, start = style.length("back-neck-depth"), "N"
+    if depth.mm > 0.05:
+        draft, start = draft.down("N", "b", depth, "the neckline on the centre back"), "b"
+    neck = neck_of(draft)
+    path = back_neckline(draft[start], draft[neck], draft.sheet.line("shoulder").leaving())
+    return draft.curve(
+        "neckline", path, (start, neck), NECK_MANNER, (nearest("n", path, "X", draft),)
+    )
 
 
 def nearest(
@@ -115,66 +139,6 @@ def nearest(
     origin = draft[corner]
     point = nearest_point(path, origin)
     return name, point, corner, mm((point - origin).length()), "at its nearest"
-
-
-def _underarm(draft: Draft, body: Body, style: Style) -> tuple[Draft, Underarm]:
-    """The sleeve's hem, and how it meets the body."""
-    ease, sleeve = style.length("sleeve-ease"), style.length("sleeve-length").mm
-    half = (arm_at(body, sleeve) + ease) / 2
-    width = quarter(body, style, "bust")
-    draft = draft.square(("S", "E"), "H", half, "the end of the sleeve's hem").across(
-        "A", "Q", width, "the body's quarter on the armscye line, never narrower"
-    )
-    upper = draft["H"]
-    past = body["arm_length"].mm * UPPER_ARM_AT if "arm_length" in body else sleeve
-    if sleeve > past:
-        draft = _upper_arm(draft, body, ease, past)
-        upper = draft["T"]
-    corner = short_or_long(draft["E"], draft["H"], upper, width.mm, draft["A"].y)
-    if corner is None:
-        return _cap(draft, width)
-    return _longer(draft, corner)
-
-
-def _upper_arm(draft: Draft, body: Body, ease: Length, past: float) -> Draft:
-    along = (draft["E"] - draft["S"]).unit()
-    half = (body["upper_arm"] + ease) / 2
-    called = "midway between shoulder and elbow, where the upper arm is measured"
-    return draft.along("P", "E", "R", mm(past), called).toward(
-        "R", "T", half, along.square(), "downward, square to S–E,", "the sleeve at the upper arm"
-    )
-
-
-def _cap(draft: Draft, width: Length) -> tuple[Draft, Underarm]:
-    shape = cap(draft["E"], draft["H"], width.mm, draft["A"].y)
-    if shape.moved_out:
-        down = shape.point.y - draft["A"].y
-        draft = _down_or_there(draft, "Q", "U", down, "the underarm, gone out to the quarter")
-        how = "Leave the overarm square, at least as long as its square hem would be."
-        return draft.curve("sleeve_hem", shape.hem, ("E", "U"), how), shape
-    longer_by = (shape.point - draft["H"]).length()
-    if longer_by > 0.5:
-        called = "the underarm, on the armscye line and no higher"
-        draft = draft.along("E", "H", "U", mm((shape.point - draft["E"]).length()), called)
-        return draft.rule("sleeve_hem", "E", "U"), shape
-    return draft.rule("sleeve_hem", "E", "H", remark="H is the underarm too"), shape
-
-
-def _down_or_there(draft: Draft, start: str, name: str, by: float, called: str) -> Draft:
-    """Mark a point below another, or beside it where there is no way to go."""
-    if by > 0.05:
-        return draft.down(start, name, mm(by), called)
-    return draft.across("A", name, mm(draft[start].x), called)
-
-
-def _longer(draft: Draft, corner: Point) -> tuple[Draft, Underarm]:
-    reach = reach_of(draft["H"], corner)
-    draft = draft.rule("sleeve_hem", "E", "H")
-    draft = _down_or_there(draft, "Q", "C", corner.y - draft["Q"].y, "the corner under the arm")
-    draft = draft.down("C", "V", mm(reach), "where the rounding of the underarm ends").along(
-        "C", "H", "Y", mm(reach), "where it begins"
-    )
-    return draft, longer(draft["E"], draft["H"], corner)
 
 
 def _side(draft: Draft, body: Body, style: Style, top: Point) -> tuple[Draft, SideSeam]:
@@ -190,3 +154,11 @@ def _side(draft: Draft, body: Body, style: Style, top: Point) -> tuple[Draft, Si
     if seam.hip.x - hip.mm > 0.05:
         hip = Length(seam.hip.x, ("hip ÷ 4, let out to follow the wider waist",))
     return draft.across("J", "G", hip, "the side at the hip"), seam
+
+
+def _seat(draft: Draft, style: Style) -> tuple[Draft, str]:
+    """Length over a full seat, on the centre back."""
+    seat = style.length("full-seat")
+    if seat.mm <= 0.05:
+        return draft, "B"
+    return draft.down("B", "o", seat, "the hem on the centre back, longer over a full seat"), "o"

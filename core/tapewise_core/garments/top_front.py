@@ -9,95 +9,97 @@ from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.sheet import Sheet
-from tapewise_core.garments.hem import HEM_MANNER
+from tapewise_core.garments.hem import hem_line
+from tapewise_core.garments.neckline import front_curve
 from tapewise_core.garments.option import Style
-from tapewise_core.garments.top_back import NECK_MANNER, nearest
-from tapewise_core.geometry.path import Path, curved, ruled
-from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.geometry.segments import Cubic
+from tapewise_core.garments.shoulder import draw_shoulder
+from tapewise_core.garments.top_back import nearest, neck_of
+from tapewise_core.geometry.path import Path, curved
 from tapewise_core.units import mm
 
 EASED_IN = 5.0
 """How much longer the front's overarm may be and still be eased in [mm] (common practice)."""
 
-ROUND = 0.5523
-"""The handles of a cubic that follows a quarter ellipse, 4(√2 − 1)/3 (exact)."""
+SQUARE_ENOUGH = 3.0
+"""A sleeve hem further from square to the front's overarm is redrawn [degrees]."""
 
 
-def draft_front(back: Draft, style: Style) -> Draft:
+def draft_front(back: Draft, style: Style, title: str = "Front") -> Draft:
     """Return the front, drafted over the finished back with the centre front on a fold."""
     raised = style.length("front-raise")
-    draft = Draft("Front").trace(
-        "the back, all but its neckline, overarm line and hem", _traced(back)
-    )
+    draft = Draft(title).trace("the back's side, underarm and lines across", _traced(back))
+    neck = "S"
     if raised.mm > 0.05:
-        draft = draft.up("S", "Z", raised, "the front's side neck")
-    neck = "Z" if raised.mm > 0.05 else "S"
-    draft = _overarm(draft, back, neck)
-    draft = draft.down("N", "F", style.length("neck-depth"), "the neckline on the centre front")
-    draft = draft.across("F", "X", style.length("neck-half-width"), "a corner below the side neck")
-    path = front_neckline(draft["F"], draft[neck], draft[overarm_end(draft)])
-    check = nearest("f", path, "X", draft)
-    draft = draft.curve("neckline", path, ("F", neck), NECK_MANNER, (check,))
+        draft, neck = draft.up("S", "Z", raised, "the front's side neck"), "Z"
+    draft, end = _overarm_end(draft, back, neck)
+    draft, neck = _neck(draft, back, neck, end)
+    past = (back["P"] - back[neck_of(back)]).length()
+    draft = draw_shoulder(draft, neck, end, style.length("forward-shoulder"), past)
+    draft = _sleeve_hem(draft, back, neck, end)
+    draft = _neckline(draft, neck, style)
     return _hem(draft, back, style)
 
 
 def _traced(back: Draft) -> Sheet:
     """What the front takes over from the back."""
     points = [name for name in back.sheet.points if name in "NSAWJBPEHUVCDGM"]
-    lines = [name for name in back.sheet.lines if name in ("sleeve_hem", "underarm", "side")]
+    lines = [name for name in back.sheet.lines if name in ("underarm", "side")]
     return back.sheet.only(points, lines)
 
 
-def overarm_end(draft: Draft) -> str:
-    """Return the name of the point at the front's overarm end."""
-    return "e" if "e" in draft.sheet.points else "E"
-
-
-def _overarm(draft: Draft, back: Draft, neck: str) -> Draft:
-    """Rule the overarm; true it to the back's where more than a little would have to be eased in."""
-    length = back.sheet.line("shoulder").length()
-    surplus = (draft["E"] - draft[neck]).length() - length
-    if surplus <= EASED_IN:
-        return draft.rule("shoulder", neck, "E", remark="the overarm line")
+def _overarm_end(draft: Draft, back: Draft, neck: str) -> tuple[Draft, str]:
+    """The overarm's end, trued to the back's where more than a little would have to be eased in."""
+    length = (back["E"] - back["S"]).length()
+    if (draft["E"] - draft[neck]).length() - length <= EASED_IN:
+        return draft, "E"
     called = "the end of the front's overarm line, trued to the back's length"
-    draft = draft.along(neck, "E", "e", mm(length), called).rule("shoulder", neck, "e")
-    return _redrawn_hem(draft, back)
+    return draft.along(neck, "E", "e", mm(length), called), "e"
 
 
-def _redrawn_hem(draft: Draft, back: Draft) -> Draft:
-    """The sleeve's hem from the trued end, to the same underarm as the back's."""
+def _neck(draft: Draft, back: Draft, neck: str, end: str) -> tuple[Draft, str]:
+    """Where a neckline wider than the neck begins, as far along the overarm as on the back."""
+    if "s" not in back.sheet.points:
+        return draft, neck
+    by = mm((back["s"] - back["S"]).length())
+    return draft.along(neck, end, "z", by, "where the wider neckline begins, as on the back"), "z"
+
+
+def _sleeve_hem(draft: Draft, back: Draft, neck: str, end: str) -> Draft:
+    """The back's sleeve hem where it still leaves the overarm square, else one that does."""
     old = back.sheet.line("sleeve_hem")
-    end = "U" if draft["E"] != old.end and old.end == draft.sheet.points.get("U") else "H"
-    sheet = draft.sheet
-    lines = {name: path for name, path in sheet.lines.items() if name != "sleeve_hem"}
-    bare = Sheet(sheet.points, lines, sheet.guides)
-    draft = Draft(draft.title, draft.steps, (*draft.sheets[:-1], bare))
-    first = old.segments[0]
-    if isinstance(first, Cubic):
-        down = (draft["e"] - draft["E"]) + (first.leave - first.start)
-        path = curved(draft["e"], draft["E"] + down, first.arrive, first.end)
-        return draft.curve("sleeve_hem", path, ("e", end), "Leave the overarm square.")
-    return draft.rule("sleeve_hem", "e", end)
+    last = "U" if draft.sheet.points.get("U") == old.end else "H"
+    square = (draft[end] - draft[neck]).unit().square()
+    if end == "E" and square.angle_to(old.leaving()) <= SQUARE_ENOUGH:
+        if len(old.flattened()) == 2:
+            return draft.rule("sleeve_hem", "E", last)
+        return draft.curve("sleeve_hem", old, ("E", last), "As on the back.")
+    third = (old.end - draft[end]).length() / 3
+    toward = old.arriving() * -third
+    path = curved(draft[end], draft[end] + square * third, old.end + toward, old.end)
+    how = "Leave the front's own overarm square and run into the back's hem."
+    return draft.curve("sleeve_hem", path, (end, last), how)
 
 
-def front_neckline(centre: Point, side_neck: Point, end: Point) -> Path:
-    """Return a round neckline, square to the fold and to the overarm line."""
-    down = (end - side_neck).unit().square()
-    flat = Vector((side_neck.x - centre.x) * ROUND, 0)
-    depth = (centre.y - side_neck.y) * ROUND
-    return curved(centre, centre + flat, side_neck + down * depth, side_neck)
+def _neckline(draft: Draft, neck: str, style: Style) -> Draft:
+    depth = style.length("neck-depth")
+    draft = draft.down("N", "F", depth, "the neckline on the centre front")
+    corner = mm(draft[neck].x)
+    draft = draft.across("F", "X", corner, "a corner below the neckline's end")
+    overarm = draft.sheet.line("shoulder").leaving()
+    path, manner = front_curve(style.choice("neckline"), draft["F"], draft[neck], overarm)
+    check = nearest("f", path, "X", draft)
+    return draft.curve("neckline", path, ("F", neck), manner, (check,))
 
 
 def _hem(draft: Draft, back: Draft, style: Style) -> Draft:
     """The back's hem, lower at the centre by what is wanted and running out at the side."""
-    drop = style.length("front-hem-drop")
-    centre = "B"
+    drop, centre = style.length("front-hem-drop"), "B"
     if drop.mm > 0.05:
         draft, centre = draft.down("B", "O", drop, "the hem on the centre front"), "O"
-    last = back.sheet.line("hem").segments[-1]
-    if not isinstance(last, Cubic):
-        return draft.rule("hem", centre, "M")
-    start = draft[centre]
-    path = curved(start, Point(last.leave.x, start.y), last.arrive, last.end)
-    return draft.curve("hem", path, (centre, "M"), HEM_MANNER)
+    return hem_line(draft, centre, _lean(back.sheet.line("hem")), style)
+
+
+def _lean(hem: Path) -> float:
+    """The side's lean that a hem which meets it square gives away."""
+    along = hem.arriving()
+    return -along.y / along.x

@@ -1,55 +1,59 @@
-"""The style options of a grown-on-sleeve jersey top.
+"""The style options of a grown-on-sleeve jersey top: body, sleeve, cloth and allowances.
 
-Amounts are common practice in the trade unless a row names a source.
+The neck's options are in :mod:`neck_options`, those for a body that is not an
+average in :mod:`figure_options`. Amounts are common practice in the trade
+unless a row names a source.
 """
 
 from __future__ import annotations
 
 import math
 
+from tapewise_core.garments.figure_options import FIGURE, FIGURE_LENGTHS
+from tapewise_core.garments.neck_options import (
+    NECK,
+    NECK_SIZES,
+    fall_of,
+    lowest_fall,
+    own_half_width,
+)
 from tapewise_core.garments.option import Kind, Option, Style
-from tapewise_core.garments.sleeve import overarm_fall
 from tapewise_core.measures.body import Body
 from tapewise_core.units import Length, cm
 
-BEYOND_NECK = cm(1.5)
-"""How far a pulled-on neckline lies outside the neck's own base (common practice)."""
+FITS = {"fitted": (0.0, 50.0), "straight": (4.0, 0.0), "eased": (8.0, 20.0)}
+"""Ease all round [cm] and how far the side seam goes in [%] (common practice)."""
 
-PLAIN_RAISE = cm(1)
-"""The front's raised side neck where the body was not measured for it (common practice)."""
+SLEEVES = {"short": 0.32, "elbow": 0.56, "three-quarter": 0.78, "long": 1.0}
+"""A named sleeve's length as a share of the arm's (common practice)."""
 
-MOST_RAISE = 30.0
-"""The most a side neck is raised; what a body asks beyond goes to the hem [mm] (common practice)."""
+USUAL_ARM = 580.0
+"""An arm's length where it is not known [mm] (common practice)."""
 
+SHORTEST_CAP = 80.0
+"""A cap sleeve's length past the shoulder point [mm] (common practice)."""
 
-def neck_half_width(body: Body, style: Style) -> Length:
-    """A fifth of the neck's girth and a little, or 9 cm flat."""
-    return body["neck"] / 5 + BEYOND_NECK if "neck" in body else cm(9)
+USUAL_EASE, LEAST_EASE = 6.0, 1.0
+"""The ease round the arm, and the least of it that a low underarm leaves [cm] (common practice)."""
 
+UNDERARM_CLEAR = 10.0
+"""How far the underarm is kept above halfway to the waist [mm]."""
 
-def neck_rise(body: Body, style: Style) -> Length:
-    """A quarter of the half width, from 2 to 2.5 cm."""
-    return cm(min(max(style.length("neck-half-width").mm / 40, 2.0), 2.5))
+WRIST_EASE = 3.0
+"""What is left of the sleeve's ease at the wrist, so that a hand passes [cm] (common practice)."""
 
-
-def raise_asked(body: Body, style: Style) -> Length | None:
-    """What the front asks for beyond the back, where both waist lengths were measured."""
-    if body.has("front_waist_length") and body.has("back_waist_length"):
-        back = body["back_waist_length"] + style.length("neck-rise").called("neck rise")
-        return body["front_waist_length"] - back
-    return None
+ELBOW_AT = 0.56
+"""Down to here along the arm a sleeve keeps its ease, then it tapers (common practice)."""
 
 
-def front_raise(body: Body, style: Style) -> Length:
-    """The body's own raise from 0 to 3 cm where it was measured, else 1 cm."""
-    asked = raise_asked(body, style)
-    return PLAIN_RAISE if asked is None else asked
+def ease(body: Body, style: Style) -> Length:
+    """The fit's own ease."""
+    return cm(FITS[style.choice("fit")][0])
 
 
-def front_hem_drop(body: Body, style: Style) -> Length:
-    """What the front asks for beyond the most a side neck is raised."""
-    asked = raise_asked(body, style)
-    return cm(max(0.0, asked.mm - MOST_RAISE) / 10) if asked is not None else cm(0)
+def waist_shaping(body: Body, style: Style) -> float:
+    """The fit's own shaping."""
+    return FITS[style.choice("fit")][1]
 
 
 def body_length(body: Body, style: Style) -> Length:
@@ -58,16 +62,58 @@ def body_length(body: Body, style: Style) -> Length:
 
 
 def sleeve_length(body: Body, style: Style) -> Length:
-    """A cap of 8 cm, or as much longer as its square hem needs to end outside the body's quarter."""
-    fall = math.radians(overarm_fall(body))
+    """The named sleeve's share of the arm; a cap as long as its square hem needs."""
+    cap = cap_length(body, style)
+    share = SLEEVES.get(style.choice("sleeve"))
+    if share is None:
+        return cap
+    if "arm_length" not in body:
+        return cm(max(cap.mm, USUAL_ARM * share) / 10)
+    arm = body["arm_length"] if share == 1 else body["arm_length"] * share
+    return cap if arm.mm < cap.mm else arm
+
+
+def cap_length(body: Body, style: Style) -> Length:
+    """8 cm, or as much longer as a square hem needs to end outside the body's quarter."""
+    fall = math.radians(fall_of(body, style))
     half = (body["upper_arm"].mm + style.length("sleeve-ease").mm) / 2
     quarter = (body["bust"].mm + style.length("ease").mm) / 4
-    reach = quarter + half * math.sin(fall) - style.length("neck-half-width").mm
+    reach = quarter + half * math.sin(fall) - own_half_width(body, style).mm
     needed = reach / math.cos(fall) - body["shoulder_length"].mm
-    return cm(max(8.0, math.ceil(needed / 5 + 0.1) / 2))
+    return cm(max(SHORTEST_CAP, math.ceil(needed / 5 + 0.1) * 5) / 10)
+
+
+def sleeve_ease(body: Body, style: Style) -> Length:
+    """6 cm, or as much as keeps the underarm above halfway from armscye line to waist."""
+    fall = math.radians(lowest_fall(body, style))
+    quarter = (body["bust"].mm + style.length("ease").mm) / 4
+    out = max(quarter - own_half_width(body, style).mm, 0.0)
+    overarm = out * math.tan(fall) - style.length("neck-rise").mm + style.length("round-back").mm
+    armscye, waist = body["armscye_depth"].mm, body["back_waist_length"].mm
+    room = (armscye + waist) / 2 - UNDERARM_CLEAR - overarm
+    arm = body["upper_arm"].mm + style.length("full-arm").mm
+    ease = 2 * room * math.cos(fall) - arm
+    return cm(min(max(math.floor(ease / 5) / 2, LEAST_EASE), USUAL_EASE))
+
+
+def sleeve_hem_ease(body: Body, style: Style) -> Length:
+    """The sleeve's ease down to the elbow, tapering to 3 cm at the wrist."""
+    full = style.length("sleeve-ease")
+    arm = body["arm_length"].mm if "arm_length" in body else USUAL_ARM
+    past = (style.length("sleeve-length").mm / arm - ELBOW_AT) / (1 - ELBOW_AT)
+    if past <= 0 or full.mm <= WRIST_EASE * 10:
+        return full
+    return cm(full.mm / 10 + (WRIST_EASE - full.mm / 10) * min(past, 1.0))
 
 
 SHAPE = (
+    Option(
+        key="fit",
+        says="how close the body is; sets ease and waist-shaping",
+        kind=Kind.CHOICE,
+        default="fitted",
+        choices=tuple(FITS),
+    ),
     Option(
         key="body-length",
         says="length from the nape to the hem",
@@ -76,75 +122,72 @@ SHAPE = (
         low=25,
         high=170,
     ),
-    Option(key="ease", says="ease all round the body", default=0.0, low=-20, high=40),
-    Option(key="sleeve-ease", says="ease round the arm", default=6.0, low=0, high=24),
+    Option(
+        key="ease",
+        says="ease all round the body",
+        default=ease,
+        default_says="fitted 0, straight 4, eased 8 cm",
+        low=-20,
+        high=40,
+    ),
     Option(
         key="waist-shaping",
         says="how far the side seam goes in towards the waist",
         kind=Kind.PERCENT,
-        default=50.0,
+        default=waist_shaping,
+        default_says="fitted 50, straight 0, eased 20 %",
         low=0,
         high=100,
     ),
-)
-NECK = (
     Option(
-        key="neck-half-width",
-        says="from the centre to the side neck",
-        default=neck_half_width,
-        default_says="neck ÷ 5 + 1.5 cm",
-        low=5,
-        high=18,
+        key="hem",
+        says="the hem's shape: straight, rising to the sides, or with a slit at each side",
+        kind=Kind.CHOICE,
+        default="straight",
+        choices=("straight", "curved", "split"),
     ),
     Option(
-        key="neck-rise",
-        says="height of the side neck above the nape",
-        default=neck_rise,
-        default_says="a quarter of neck-half-width, 2 to 2.5 cm",
-        low=0.5,
-        high=4,
+        key="hem-rise",
+        says="how far a curved hem rises to the side",
+        default=5.0,
+        low=1,
+        high=15,
     ),
     Option(
-        key="neck-depth",
-        says="depth of the front neckline on the centre, below the nape's level",
-        default=9.0,
-        low=4,
-        high=30,
-    ),
-    Option(
-        key="front-raise",
-        says="how far the front's side neck lies above the back's",
-        default=front_raise,
-        default_says="front waist length − (back waist length + neck-rise) where measured, else 1 cm",
-        low=0,
-        high=3,
-    ),
-    Option(
-        key="front-hem-drop",
-        says="extra length at the centre front's hem",
-        default=front_hem_drop,
-        default_says="what the front needs beyond a raise of 3 cm, else 0",
-        low=0,
-        high=6,
-    ),
-    Option(key="band-width", says="finished width of the neckband", default=2.0, low=1, high=6),
-    Option(
-        key="band-ratio",
-        says="neckband's length as a share of the neckline",
-        kind=Kind.RATIO,
-        default=0.83,
-        low=0.5,
-        high=1,
+        key="split-length", says="length of the slit at a split hem", default=8.0, low=2, high=60
     ),
 )
 SLEEVE = (
     Option(
+        key="sleeve-ease",
+        says="ease round the arm",
+        default=sleeve_ease,
+        default_says="6 cm, less where the underarm would lie too low",
+        low=0,
+        high=24,
+    ),
+    Option(
+        key="sleeve",
+        says="the sleeve's kind; sets sleeve-length",
+        kind=Kind.CHOICE,
+        default="cap",
+        choices=("cap", *SLEEVES),
+    ),
+    Option(
         key="sleeve-length",
         says="length from the shoulder point to the sleeve's hem, from a cap to the wrist",
         default=sleeve_length,
-        default_says="8 cm, or as long as the body's width needs for a straight hem",
+        default_says="cap: 8 cm, or as the body's width needs; else a share of the arm length",
         low=3,
         high=90,
+    ),
+    Option(
+        key="sleeve-hem-ease",
+        says="ease round the arm at the sleeve's hem",
+        default=sleeve_hem_ease,
+        default_says="sleeve-ease down to the elbow, tapering to 3 cm at the wrist",
+        low=0,
+        high=40,
     ),
 )
 CLOTH = (
@@ -166,15 +209,23 @@ CLOTH = (
         high=20,
     ),
 )
+
+
+def neck_allowance(body: Body, style: Style) -> Length:
+    """A turned neckline needs more than a seam."""
+    return cm(1.2 if style.choice("neck-finish") == "turned" else 0.8)
+
+
 ALLOWANCES = (
     Option(key="seam-allowance", says="at side, underarm and shoulder", default=0.8, low=0, high=3),
     Option(
         key="neck-allowance",
         says="at the neckline and along the band",
-        default=0.8,
+        default=neck_allowance,
+        default_says="0.8 cm, 1.2 cm where the edge is turned",
         low=0,
         high=2,
     ),
     Option(key="hem-allowance", says="at turned hems", default=2.5, low=0, high=8),
 )
-OPTIONS = SHAPE + NECK + SLEEVE + CLOTH + ALLOWANCES
+OPTIONS = SHAPE + FIGURE + NECK + SLEEVE + NECK_SIZES + FIGURE_LENGTHS + CLOTH + ALLOWANCES

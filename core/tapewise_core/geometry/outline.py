@@ -17,6 +17,7 @@ from tapewise_core.geometry.point import Point, Vector, crossing
 
 if TYPE_CHECKING:
     from shapely.geometry import Polygon
+    from shapely.geometry.base import BaseGeometry
 
 FINE = 0.02
 """Flattening used under a cut line [mm]; well below what scissors can follow."""
@@ -27,6 +28,9 @@ STRAIGHT = 1e-4
 MITRE = 3.0
 """A corner longer than this many allowances is blunted, as in the SVG and PDF stroke rules."""
 
+
+FAR = 10000.0
+"""Further than any piece reaches [mm]."""
 
 STEEP = 40.0
 """A hem that turns less into its neighbour is clipped, not mirrored [degrees]."""
@@ -95,14 +99,14 @@ def is_simple(points: Sequence[Point]) -> bool:
 def allowance_kept(cut: Sequence[Point], margin: Margin) -> tuple[float, float]:
     """Return the least and the greatest allowance found along one edge [mm].
 
-    Out square from eleven points along the edge's middle nine tenths to the
-    cut line; nearer its ends the neighbours' corners decide.
+    Out square from eleven points along the edge's middle to the cut line; within
+    three allowances of its ends, or a twentieth, the neighbours' corners decide.
     """
     import shapely
 
     line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
     reach = 3 * margin.width + 10
-    spots = [(at, at + _outward(along) * reach) for at, along in _middle(margin.path)]
+    spots = [(at, at + _outward(along) * reach) for at, along in _middle(margin)]
     rays = shapely.linestrings([[(at.x, at.y), (far.x, far.y)] for at, far in spots])
     starts = shapely.points([(at.x, at.y) for at, _ in spots])
     found = [
@@ -112,13 +116,15 @@ def allowance_kept(cut: Sequence[Point], margin: Margin) -> tuple[float, float]:
     return min(found), max(found)
 
 
-def _middle(path: Path) -> list[tuple[Point, Vector]]:
-    """Eleven points, and the way there, spread over the middle nine tenths of a path."""
-    lengths = [segment.length() for segment in path.segments]
+def _middle(margin: Margin) -> list[tuple[Point, Vector]]:
+    """Eleven points, and the way there, spread over an edge clear of its corners."""
+    lengths = [segment.length() for segment in margin.path.segments]
     whole, before, spots = sum(lengths), 0.0, []
-    for segment, length in zip(path.segments, lengths, strict=True):
+    inset = min(max(0.05 * whole, 3 * margin.width), 0.4 * whole)
+    for segment, length in zip(margin.path.segments, lengths, strict=True):
         for share in range(11):
-            t = (whole * (0.05 + 0.09 * share) - before) / length if length else -1.0
+            walked = inset + (whole - 2 * inset) * share / 10
+            t = (walked - before) / length if length else -1.0
             if 0 <= t < 1:
                 spots.append((segment.at(t), segment.direction(t)))
         before += length
@@ -143,10 +149,22 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
             patch = _corner(edge, after)
             if patch:
                 shapes.append(make_valid(_polygon(patch)))
-    whole = union_all(shapes)
+    whole = _kept_off_fold(union_all(shapes), margins)
     largest = max(getattr(whole, "geoms", [whole]), key=lambda part: part.area)
     ring = orient(largest.simplify(STRAIGHT), sign=1.0).exterior.coords[:-1]
     return _tidy([Point(x, y) for x, y in ring])
+
+
+def _kept_off_fold(whole: BaseGeometry, margins: Sequence[Margin]) -> BaseGeometry:
+    """Cut off what an allowance that meets the fold at a slant lays beyond it."""
+    for edge in margins:
+        if edge.fold:
+            a, b = edge.path.start, edge.path.end
+            along = (b - a).unit() * FAR
+            inward = along.square()
+            a, b = a + -along, b + along
+            whole = whole.intersection(_polygon([a, b, b + inward, a + inward]))
+    return whole
 
 
 def _neighbours(margins: Sequence[Margin]) -> Iterable[tuple[Margin, Margin, Margin]]:

@@ -57,21 +57,26 @@ def _meets(first: Edge, second: Edge) -> bool:
 
 def square_to_fold(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
     """Check the corners on the fold, where a slant would cut a point or a dip."""
-    return tuple(proof for piece in pattern.pieces if piece.on_fold for proof in _on_fold(piece))
+    pointed = "neck point" in pattern.facts
+    folded = (piece for piece in pattern.pieces if piece.on_fold)
+    return tuple(proof for piece in folded for proof in _on_fold(piece, pointed))
 
 
-def _on_fold(piece: Piece) -> list[Proof]:
+def _on_fold(piece: Piece, pointed: bool) -> list[Proof]:
+    """The corners of one piece; the point of a V is not meant to be square."""
     index = next(i for i, edge in enumerate(piece.edges) if edge.fold)
     fold = piece.edges[index]
     beside = (piece.edges[index - 1], piece.edges[(index + 1) % len(piece.edges)])
-    return [_squared(piece, fold, edge) for edge in beside]
+    slanted = ("neckline", "outer") if pointed and piece.name.startswith("front") else ()
+    return [_squared(piece, fold, edge) for edge in beside if edge.name not in slanted]
 
 
 def _squared(piece: Piece, fold: Edge, edge: Edge) -> Proof:
     off = abs(corner(piece, edge.name, fold.name) - 90)
-    name = f"{piece.name} {edge.name.replace('_', ' ')} square to the fold"
+    part, line = piece.name.replace("_", " "), edge.name.replace("_", " ").removesuffix(" 2")
+    name = f"{part} {line} square to the fold"
     holds = off <= SQUARE
-    says = f"The {piece.name}'s {edge.name.replace('_', ' ')} is square to the fold."
+    says = f"The {part}'s {line} is square to the fold."
     if not holds:
         says = f"{says[:-1].replace(' is ', ' is not ')}: {off:.1f}° off, {SQUARE:g}° allowed."
     return Proof(name, round(off, 2), SQUARE, "degrees", holds, says)

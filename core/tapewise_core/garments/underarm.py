@@ -1,0 +1,128 @@
+"""How a sleeve's hem meets the body under the arm: in one line for a cap, round a corner else."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+
+from tapewise_core.geometry.path import Path, curved, ruled
+from tapewise_core.geometry.point import DOWN, Point, Vector, crossing
+
+SHORTEST_UNDERARM = 15.0
+"""A sleeve's own underarm seam shorter than this is not worth sewing: the hem runs into
+the side seam instead [mm] (common practice)."""
+
+LONGEST_ROUNDING = 60.0
+"""The most that the underarm is rounded before and after its corner [mm] (common practice)."""
+
+BEND = 40.0
+"""The underarm seam bends at the upper arm over so far on either side, at the most [mm]."""
+
+
+@dataclass(frozen=True, slots=True)
+class Underarm:
+    """How a sleeve's hem meets the body: ``hem`` from the overarm's end, then to ``point``.
+
+    ``seam`` is the sleeve's underarm seam up to ``point`` and ``rounding`` its
+    continuation on the body, which ends at ``side`` in the direction of the side
+    seam; both are None where the hem runs straight into the side seam.
+    ``corner`` is where the seam would turn if it were not rounded, ``upper`` the
+    point opposite the overarm at the fullest upper arm, where a longer sleeve bends.
+    """
+
+    hem: Path
+    hem_end: Point
+    point: Point
+    side: Point
+    corner: Point | None = None
+    upper: Point | None = None
+    seam: Path | None = None
+    rounding: Path | None = None
+    moved_out: bool = False
+
+    def leaning(self, direction: Vector) -> Underarm:
+        """Return the underarm rounded into a side seam that sets out in a direction."""
+        if self.corner is None:
+            return self
+        reach = (self.side - self.corner).length()
+        before = self.upper or self.hem_end
+        first = self.corner + (before - self.corner).unit() * reach
+        grip, along = reach * 0.55, (self.corner - before).unit()
+        whole = curved(first, first + along * grip, self.side + -direction.unit() * grip, self.side)
+        sleeve, body = whole.split(whole.length() / 2)
+        straight = _down_the_sleeve(self.hem_end, self.upper, first)
+        seam = straight.then(sleeve) if straight else sleeve
+        return replace(self, point=sleeve.end, seam=seam, rounding=body)
+
+
+def _down_the_sleeve(hem_end: Point, upper: Point | None, first: Point) -> Path | None:
+    """The underarm seam up to its rounding: straight, or bent gently at the upper arm."""
+    if (first - hem_end).length() <= 1e-6:
+        return None
+    if upper is None:
+        return ruled(hem_end, first)
+    bend = min(BEND, 0.45 * (first - upper).length(), 0.45 * (upper - hem_end).length())
+    start = upper + (hem_end - upper).unit() * bend
+    end = upper + (first - upper).unit() * bend
+    turn = curved(start, start.toward(upper, 0.6), end.toward(upper, 0.6), end)
+    return ruled(hem_end, start).then(turn).then(ruled(end, first))
+
+
+def short_or_long(
+    end: Point, hem_end: Point, upper: Point, quarter: float, armscye: float
+) -> Point | None:
+    """Return the corner under the arm of a longer sleeve, or None for a cap.
+
+    ``end`` and ``hem_end`` are the ends of the sleeve's hem, ``upper`` the point
+    opposite the overarm at the fullest upper arm, ``quarter`` the body's quarter
+    width [mm], ``armscye`` the height below which the underarm must lie [mm].
+    From the upper arm to the corner the sleeve keeps its width.
+    """
+    along = -(end - hem_end).unit().square()
+    met = crossing(upper, along, Point(quarter, 0), DOWN)
+    corner = Point(quarter, max(armscye, met.y if met else armscye))
+    long = (hem_end - corner).length() >= SHORTEST_UNDERARM
+    return corner if long and hem_end.x - quarter >= SHORTEST_UNDERARM else None
+
+
+def cap(end: Point, hem_end: Point, quarter: float, armscye: float) -> Underarm:
+    """Return a cap's underarm: the hem runs straight into the side seam.
+
+    Where its square hem would end above the armscye line, or inside the body's
+    quarter, the underarm goes down or out and the hem is drawn to there: as long
+    as it was at least, leaving the overarm square.
+    """
+    down = (hem_end - end).unit()
+    half = (hem_end - end).length()
+    if hem_end.y < armscye:
+        hem_end = end + down * ((armscye - end.y) / down.y)
+    if hem_end.x >= quarter:
+        return Underarm(ruled(end, hem_end), hem_end, hem_end, hem_end)
+    reach = max(half, (hem_end - end).length())
+    run = quarter - end.x
+    drop = math.sqrt(max(reach * reach - run * run, 0.0))
+    point = Point(quarter, max(armscye, end.y + drop))
+    return Underarm(_bent(end, down, point), point, point, point, moved_out=True)
+
+
+def _bent(end: Point, down: Vector, point: Point) -> Path:
+    """A hem that leaves the overarm square and arrives half turned towards the underarm."""
+    third = (point - end).length() / 3
+    return curved(end, end + down * third, point + (end - point).unit() * third, point)
+
+
+def reach_of(before: Point, corner: Point) -> float:
+    """Return how far before and after the corner the underarm is rounded [mm]."""
+    return min(LONGEST_ROUNDING, 0.8 * (before - corner).length())
+
+
+def bends_at(hem_end: Point, upper: Point, corner: Point) -> bool:
+    """Say whether a longer sleeve's underarm has room to bend at the upper arm."""
+    return (hem_end - upper).length() > BEND and upper.x - corner.x > BEND
+
+
+def longer(end: Point, hem_end: Point, corner: Point, upper: Point | None) -> Underarm:
+    """Return a longer sleeve's underarm, rounded into a side seam that goes straight down."""
+    side = corner + DOWN * reach_of(upper or hem_end, corner)
+    flat = Underarm(ruled(end, hem_end), hem_end, corner, side, corner, upper)
+    return flat.leaning(DOWN)
