@@ -7,7 +7,7 @@ deterministic, and good rather than best.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from tapewise_core.geometry.outline import Box
@@ -115,17 +115,18 @@ class _Try:
         """The cheapest free place: by splits, new pages, torn label, turning, then how low."""
         taken = [place.box for place in self.placed.values()]
         best: _Place | None = None
-        across = self._across(shape, taken)
+        width, height = self.grid.width, self.grid.height
+        across = [(x, *_cuts(shape, x, width, _sides)) for x in self._across(shape, taken)]
         for y in self._down(shape, taken):
-            lowest = (y + shape.box.height) // self.grid.height
-            for x in across:
-                box = Box(x, y, x + shape.box.width, y + shape.box.height)
-                splits = self._split(shape.whole, x, y)
+            level, crease = _cuts(shape, y, height, _ends)
+            lowest = (y + shape.box.height) // height
+            for x, upright, fold in across:
+                splits, box = level + upright, shape.box_at(x, y)
                 if (best and splits > best.cost[0]) or overlaps(box, taken):
                     continue
                 footprint, row, column = shape.footprint(self.grid, x, y)
                 cells = frozenset((row + r, column + c) for r, c in footprint.needed)
-                torn = self._split(shape.label, x, y)
+                torn = crease + fold
                 cost = (splits, len(cells - self.cells), torn, turned, lowest, y, x)
                 if best is None or cost < best.cost:
                     best = _Place(cost, shape, box, cells)
@@ -151,13 +152,24 @@ class _Try:
                 starts += [y - box.top for y in _aligned(row * height, height, 0.0, box.height)]
         return _sorted(y for y in starts if y >= BORDER - 1e-6)
 
-    def _split(self, boxes: Sequence[Box], x: float, y: float) -> int:
-        """How many grid lines run through places of a piece that would fit on one page."""
-        lines = 0
-        for box in boxes:
-            lines += _between(x + box.left, x + box.right, self.grid.width)
-            lines += _between(y + box.top, y + box.bottom, self.grid.height)
-        return lines
+
+def _sides(box: Box) -> tuple[float, float]:
+    return box.left, box.right
+
+
+def _ends(box: Box) -> tuple[float, float]:
+    return box.top, box.bottom
+
+
+def _cuts(
+    shape: Shape, start: float, pitch: float, span: Callable[[Box], tuple[float, float]]
+) -> tuple[int, int]:
+    """How many grid lines of one direction run through what is kept whole, and the label."""
+
+    def lines(boxes: Sequence[Box]) -> int:
+        return sum(_between(start + low, start + high, pitch) for low, high in map(span, boxes))
+
+    return lines(shape.whole), lines(shape.label)
 
 
 def _aligned(start: float, pitch: float, reach: float, size: float) -> list[float]:

@@ -21,8 +21,8 @@ COARSE = 20.0
 SLENDER = 3.0
 """A piece so many times longer than it is wide may lie either way."""
 
-_Number = tuple[int, bool]
-"""A row or column, and whether a place lies in the strip that the page before it shows too."""
+_MANY = 1 << 16
+"""More than twice the pages any piece goes over."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +39,7 @@ class Shape:
 
     drawing: Drawing
     known: dict[tuple[Grid, float, float], Footprint] = field(default_factory=dict)
-    numbers: dict[tuple[int, float, float, float], list[_Number]] = field(default_factory=dict)
+    numbers: dict[tuple[int, float, float, float], list[int]] = field(default_factory=dict)
 
     def footprint(self, grid: Grid, x: float, y: float) -> tuple[Footprint, int, int]:
         """Return the cells round the piece's corner at a place, and the corner's row and column.
@@ -54,25 +54,34 @@ class Shape:
         return self.known[place], int(row), int(column)
 
     def _footprint(self, grid: Grid, x: float, y: float) -> Footprint:
+        """Rows and columns are added up as single numbers, which are quicker to compare."""
         columns = self._numbers(0, x, grid.width, grid.reach)
         rows = self._numbers(1, y, grid.height, grid.reach)
         touched: Touched = {}
-        for (row, low), (column, right) in set(zip(rows, columns, strict=True)):
-            touched.setdefault((row, column), set()).add((low, right))
+        for code in {row * _MANY + column for row, column in zip(rows, columns, strict=True)}:
+            (row, low), (column, right) = (divmod(part, 2) for part in divmod(code, _MANY))
+            touched.setdefault((row, column), set()).add((bool(low), bool(right)))
         return Footprint(touched, tuple(printed(touched)))
 
-    def _numbers(self, way: int, start: float, pitch: float, reach: float) -> list[_Number]:
-        """Columns (way 0) or rows (way 1) of the spots, one for each."""
+    def _numbers(self, way: int, start: float, pitch: float, reach: float) -> list[int]:
+        """Columns (way 0) or rows (way 1) of the spots, one for each.
+
+        Doubled, and one more in the strip that the page before shows too.
+        """
         key = (way, start, pitch, reach)
         if key not in self.numbers:
             found = [divmod(start + spot, pitch) for spot in self.spots[way]]
-            self.numbers[key] = [(int(n), rest < reach and n > 0) for n, rest in found]
+            self.numbers[key] = [2 * int(n) + (rest < reach and n > 0) for n, rest in found]
         return self.numbers[key]
 
     @cached_property
     def box(self) -> Box:
         """The box round the ink, where it was drawn."""
         return ink_box(self.drawing)
+
+    def box_at(self, x: float, y: float) -> Box:
+        """The box round the ink when its upper left corner lies at a place on the canvas."""
+        return Box(x, y, x + self.box.width, y + self.box.height)
 
     @cached_property
     def ways(self) -> tuple[Shape, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterable
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -22,13 +23,10 @@ class Lettering:
     """The font while one file is written, and whether it could spell every word."""
 
     def __init__(self) -> None:
-        from reportlab.pdfbase import pdfmetrics
-        from reportlab.pdfbase.ttfonts import TTFont
-
-        self._font: Any = TTFont(FONT, str(FILE))
-        pdfmetrics.registerFont(self._font)
+        self._font = _registered()
         self._known: dict[int, int] = self._font.face.charToGlyph
         self._short = False
+        self._seen: dict[str, str] = {}
 
     def note(self, inks: Iterable[Ink]) -> None:
         """Look through words that are drawn later, so that what is missing can be said first."""
@@ -38,6 +36,11 @@ class Lettering:
 
     def shaped(self, text: str) -> str:
         """Return the text in drawing order, letters the font lacks replaced and remembered."""
+        if text not in self._seen:
+            self._seen[text] = self._shape(text)
+        return self._seen[text]
+
+    def _shape(self, text: str) -> str:
         known = unicodedata.normalize("NFC", text)
         if any(unicodedata.bidirectional(letter) in {"R", "AL"} for letter in known):
             known = _right_to_left(known)
@@ -58,6 +61,17 @@ class Lettering:
             f"“{STAND_IN}” stands for letters this file's font does not have; "
             "the SVG and HTML files spell every name in full."
         )
+
+
+@cache
+def _registered() -> Any:
+    """The font as the library knows it, read once; what each file uses of it is kept by file."""
+    from reportlab.pdfbase import pdfmetrics
+    from reportlab.pdfbase.ttfonts import TTFont
+
+    font: Any = TTFont(FONT, str(FILE))
+    pdfmetrics.registerFont(font)
+    return font
 
 
 def _right_to_left(text: str) -> str:
