@@ -14,7 +14,7 @@ from tapewise_core.paper.drawing import Drawing, Stroke, Words, extent
 from tapewise_core.paper.grid import Cell, Grid, Touched, line_of, printed
 from tapewise_core.paper.packing import ink_box, turned
 
-COARSE = 20.0
+COARSE = 28.0
 """Ink is looked at in squares of this size [mm] while searching; pages are exact later."""
 
 
