@@ -135,3 +135,12 @@ def test_another_ending_is_refused(tmp_path):
     with pytest.raises(FilesError, match=r"ends in none of \.md, \.html, \.pdf"):
         write_sheet(measuring_sheet(None, Unit.CM), tmp_path / "sheet.doc")
     assert list(tmp_path.iterdir()) == []
+
+
+def test_where_the_elastic_sits_is_asked_on_the_waist_s_page():
+    """The boxes to tick stand below the waist's own lines, not on the next page."""
+    pages = pypdfium2.PdfDocument(BytesIO(document_pdf(measuring_sheet(None, Unit.CM))))
+    texts = [sheet.get_textpage().get_text_bounded() for sheet in pages]
+    asked = next(text for text in texts if "My elastic sits" in text)
+    assert "Waist. Tie on a narrow elastic" in asked
+    assert asked.count("My elastic sits") == 3

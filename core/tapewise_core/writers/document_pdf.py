@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from html import escape
 from io import BytesIO
+from itertools import zip_longest
 from typing import TYPE_CHECKING, Any
 
 from tapewise_core.paper.document import (
@@ -42,7 +43,7 @@ BOX, BULLET = "☐", "•"
 def document_pdf(document: Document, page: PageSize = A4_OR_LETTER) -> bytes:
     """Return the document as one PDF file; the same document gives the same bytes.
 
-    A step keeps together with its picture and the table after it.
+    A step keeps together with its picture and whatever follows up to the next one.
     """
     from reportlab.platypus import SimpleDocTemplate
 
@@ -72,16 +73,17 @@ class _Setter:
         self.lettering = Lettering()
 
     def set(self, document: Document) -> Iterator[Flowable]:
-        """Yield everything in reading order; a heading and a step stay with what follows."""
+        """Yield everything in reading order, what lies between two headings or steps together."""
         from reportlab.platypus import KeepTogether
 
         blocks = list(document.blocks)
         if not any(isinstance(block, Heading) and block.level == 1 for block in blocks):
             blocks.insert(0, Heading(document.title, 1))
         held: list[Flowable] = []
-        for block in blocks:
+        for block, after in zip_longest(blocks, blocks[1:]):
             held.append(self._block(block))
-            if not isinstance(block, Heading | NumberedStep):
+            opens = isinstance(block, Heading | NumberedStep)
+            if not opens and (after is None or isinstance(after, Heading | NumberedStep)):
                 yield KeepTogether(held)
                 held = []
         yield from held
