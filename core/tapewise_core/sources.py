@@ -29,6 +29,15 @@ SOURCES = {
     "astm-d5585": "ASTM D5585-11e1, Standard tables of body measurements for adult female misses.",
     "rosenfeld": "Rosenfeld, I. (1918): The Practical Designer.",
     "conover": "Conover: Complete Course in Dressmaking, volume 2, page 56.",
+    "conover-9": (
+        "Conover: A Complete Course in Dressmaking, volume 9, Infants' Clothes, page 22: the armhole "
+        "as one true curve across the shoulder."
+    ),
+    "baldt": (
+        "Baldt, L. I. (1916): Clothing for Women: Selection, Design, Construction. Philadelphia and "
+        "London: J. B. Lippincott. Chapter 5, to draft a shirt: back and front, figures 44 and 45, "
+        "and shirt sleeve, figure 46A. Public domain in the United States."
+    ),
     "okuwaki": "Okuwaki (1998): shoulder slope of 362 men.",
     "en14682": "EN 14682: Safety of children's clothing. Cords and drawstrings.",
     "css": "W3C: Cascading Style Sheets, absolute lengths; 96 px an inch.",

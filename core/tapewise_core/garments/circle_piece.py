@@ -48,8 +48,12 @@ def draft_ring(title: str, skirt: Ring, edge: Length, length: Length, count: int
     draft = _ray(draft, ("D", "G"), half, way, radius, length)
     if not fold:
         draft = _ray(draft, ("E", "H"), -half, f"{way}, to the other side,", radius, length)
-    draft = _arcs(draft, half, fold, radius)
-    return _sides(draft, skirt, count)
+    draft = _sides(_arcs(draft, half, fold, radius), skirt, count)
+    inner = radius.called("radius") - mm(skirt.waist_allowance)
+    return draft.note(
+        "These are stitch lines. The waist is cut inside its own, on a circle of ", inner,
+        "; what the sides get lies outside the sector, and the waist stays as long as it is.",
+    )  # fmt: skip
 
 
 def _ray(
@@ -131,11 +135,11 @@ def _points(draft: Draft, count: int) -> dict[str, Point]:
         "centre": "Z",
         "centre_waist": "R",
         "centre_hem": "Q",
-        "waist_side": "D",
-        "hem_side": "G",
+        "waist_end": "D",
+        "hem_end": "G",
     }
     if count > 2:
-        names |= {"waist_side_2": "E", "hem_side_2": "H"}
+        names |= {"waist_end_2": "E", "hem_end_2": "H"}
     return {name: draft[letter] for name, letter in names.items()}
 
 

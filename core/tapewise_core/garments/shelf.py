@@ -10,6 +10,8 @@ from tapewise_core.garments.garment import Garment
 PAGES = {
     "jersey-top": ("jersey_top", "JERSEY_TOP"),
     "circle-skirt": ("circle_skirt", "CIRCLE_SKIRT"),
+    "skirted-dress": ("skirted_dress", "SKIRTED_DRESS"),
+    "set-in-top": ("set_in_top", "SET_IN_TOP"),
 }
 """Garment name to its page and the name it has there; a page is opened only when asked for."""
 

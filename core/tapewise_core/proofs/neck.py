@@ -50,7 +50,7 @@ def head_passes(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]
 def _opening(pattern: Pattern) -> float | None:
     seam = _band(pattern)
     if seam is not None:
-        return pattern.run_length(seam.first)
+        return pattern.facts.get("band free edge", pattern.run_length(seam.first))
     return pattern.facts.get("neck opening")
 
 

@@ -49,6 +49,7 @@ def _walked(pattern: Pattern, seam: Seam, unit: Unit) -> Proof:
     name, long, short = WORDS[seam.kind], seam.first[0].piece, seam.second[0].piece
     if apart < 0:
         long, short = short, long
+    long, short = long.replace("_", " "), short.replace("_", " ")
     says = f"{name.capitalize()} meet: {unit.spell(first)} and {unit.spell(second)}."
     if not holds:
         says = (

@@ -77,10 +77,11 @@ def outlines(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
 
 def _simple(piece: Piece) -> Proof:
     crossed = sum(not is_simple(line) for line in (piece.stitch_line(), piece.cut))
-    says = f"The {piece.name}'s outline is closed and does not cross itself."
+    part = piece.name.replace("_", " ")
+    says = f"The {part}'s outline is closed and does not cross itself."
     if crossed:
-        says = f"The {piece.name}'s outline crosses itself; its measures can't be drawn like this."
-    return Proof(f"{piece.name} outline", float(crossed), 0.0, "1", crossed == 0, says)
+        says = f"The {part}'s outline crosses itself; its measures can't be drawn like this."
+    return Proof(f"{part} outline", float(crossed), 0.0, "1", crossed == 0, says)
 
 
 def allowances(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
@@ -94,12 +95,13 @@ def _allowed(piece: Piece, unit: Unit) -> Proof:
         if not edge.fold and edge.allowance > 0:
             least, most = allowance_kept(piece.cut, edge.margin())
             off = max(edge.allowance - least, most - edge.allowance)
-            worst, where = max((worst, where), (off, edge.name))
+            worst, where = max((worst, where), (off, edge.name.replace("_", " ")))
     holds = worst <= TRUE
-    says = f"Every allowance of the {piece.name} is as wide as asked for."
+    part = piece.name.replace("_", " ")
+    says = f"Every allowance of the {part} is as wide as asked for."
     if not holds:
-        says = f"The {piece.name}'s allowance at the {where} is off by {unit.spell(worst)}."
-    return in_cm(worst, holds, TRUE, f"{piece.name} allowances", says)
+        says = f"The {part}'s allowance at the {where} is off by {unit.spell(worst)}."
+    return in_cm(worst, holds, TRUE, f"{part} allowances", says)
 
 
 def notches_pair(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
