@@ -144,8 +144,8 @@ def parse_length(text: str, unit: Unit, *, signed: bool = False) -> float:
     [920.0, 925.0, 925.0, 925.0]
     >>> [parse_length(t, Unit.IN) / 25.4 for t in ('36 1/4"', "36 1/4 in", "36.25in", "36¼")]
     [36.25, 36.25, 36.25, 36.25]
-    >>> parse_length("5'6\\"", Unit.CM) / 25.4
-    66.0
+    >>> parse_length("5'6\\"", Unit.CM)
+    1676.4
     """
     if not text.strip():
         raise ReadingError(f"Nothing was typed; type a length like {_examples(unit)}.")
