@@ -5,7 +5,8 @@ from itertools import combinations
 import pytest
 
 from tapewise_core.measures.catalogue import CATALOGUE
-from tapewise_core.measures.croquis import FLOOR, Pose, croquis
+from tapewise_core.measures.croquis import croquis
+from tapewise_core.measures.croquis_parts import FLOOR, Pose
 from tapewise_core.measures.measure import View
 from tapewise_core.measures.tape_drawing import tape_drawing
 from tapewise_core.measures.tapes import TAPES

@@ -11,9 +11,7 @@ from collections.abc import Sequence
 
 from tapewise_core import __version__
 from tapewise_core.errors import ProfileError, TapewiseError
-
-FINE, LOOK, WRONG = 0, 1, 2
-"""Exit codes: fine; done, but a proof fails or a value is unlikely; wrong input, none written."""
+from tapewise_tui.exits import FINE, WRONG
 
 
 def main(arguments: Sequence[str] | None = None) -> int:

@@ -11,7 +11,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
 from tapewise_core.units import Unit
 from tapewise_tui import telling
-from tapewise_tui.cli import FINE, LOOK
+from tapewise_tui.exits import FINE, LOOK
 
 
 def run(options: argparse.Namespace) -> int:

@@ -6,7 +6,7 @@ from functools import cache
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
-from tapewise_core.measures.croquis import Croquis, Pose, both, smooth
+from tapewise_core.measures.croquis_parts import Croquis, Pose, both, smooth
 from tapewise_core.measures.measure import View
 
 _HEAD = smooth(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.measures.croquis import Croquis, smooth
+from tapewise_core.measures.croquis_parts import Croquis, smooth
 
 _HEAD = smooth(
     (-4.3, 20.4), (-6.8, 16.6), (-8.2, 11), (-7.6, 5.2), (-3.6, 1.0), (1.6, 0), (7.0, 1.7),

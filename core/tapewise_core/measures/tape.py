@@ -9,7 +9,7 @@ from typing import Literal
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.measures.croquis import Pose, Spot, at, smooth
+from tapewise_core.measures.croquis_parts import Pose, Spot, at, smooth
 from tapewise_core.measures.measure import View
 
 BAR = 0.017

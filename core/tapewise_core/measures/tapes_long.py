@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.measures.croquis import FLOOR, Pose, smooth
+from tapewise_core.measures.croquis_parts import FLOOR, Pose, smooth
 from tapewise_core.measures.measure import View
 from tapewise_core.measures.tape import Tape, framed, line, named
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.measures.croquis import smooth
+from tapewise_core.measures.croquis_parts import smooth
 from tapewise_core.measures.measure import View
 from tapewise_core.measures.tape import Tape, around, framed, named
 

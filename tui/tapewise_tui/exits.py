@@ -1,0 +1,10 @@
+"""What the exit codes mean."""
+
+FINE = 0
+"""All is well."""
+
+LOOK = 1
+"""Done, but a proof fails or a value is unlikely."""
+
+WRONG = 2
+"""Wrong input; nothing was written."""
