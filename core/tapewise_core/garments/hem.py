@@ -54,10 +54,11 @@ def draw_side(draft: Draft, side: Path, underarm: Underarm) -> Draft:
 
 def hem_line(draft: Draft, centre: str, lean: float, style: Style) -> Draft:
     """Return the draft with its hem drawn from a point on the centre to M at the side."""
+    side = draft.sheet.line("side").end
     if style.choice("hem") == "curved":
-        path, manner = curved_hem(draft[centre], draft["M"], lean), CURVED_MANNER
+        path, manner = curved_hem(draft[centre], side, lean), CURVED_MANNER
     else:
-        path, manner = hem_path(draft[centre], draft["M"], lean), HEM_MANNER
+        path, manner = hem_path(draft[centre], side, lean), HEM_MANNER
     return draft.curve("hem", path, (centre, "M"), manner)
 
 

@@ -14,7 +14,7 @@ from tapewise_core.geometry.point import Point, Vector
 ASKEW = 4.0
 """How far the front's corner is under a right angle, and the back's over it [degrees]."""
 
-FLAT = 10.0
+FLAT = 12.0
 """The front neckline is ruled straight so far from the fold [mm], and hardly bends as far again."""
 
 NECK_MANNER = (

@@ -21,6 +21,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.errors import DraftError
 from tapewise_core.garments.hem import hem_line, side_and_underarm
 from tapewise_core.garments.neck_options import fall_of, own_half_width
 from tapewise_core.garments.neckline import NECK_MANNER, back_neckline
@@ -32,7 +33,7 @@ from tapewise_core.geometry.crossings import nearest_point
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
-from tapewise_core.units import Length, cm, mm
+from tapewise_core.units import Length, Unit, cm, mm
 
 SLOPE_RUN = cm(20)
 """How far out the slope is set off; any length serves."""
@@ -44,6 +45,7 @@ def draft_back(body: Body, style: Style, title: str = "Back") -> Draft:
     draft = _overarm(draft, body, style)
     draft = _neckline(draft, body, style)
     draft, underarm = draft_sleeve(draft, body, style)
+    _leaves_a_side(draft, underarm.side)
     draft, seam = _side(draft, body, style, underarm.side)
     underarm = underarm.leaning(seam.path.leaving())
     draft, lean = side_and_underarm(draft, seam, underarm, style)
@@ -139,6 +141,21 @@ def nearest(
     origin = draft[corner]
     point = nearest_point(path, origin)
     return name, point, corner, mm((point - origin).length()), "at its nearest"
+
+
+SHORTEST_TO_WAIST = 30.0
+"""The least side seam between underarm and waist [mm]."""
+
+
+def _leaves_a_side(draft: Draft, underarm: Point) -> None:
+    """Refuse a sleeve so wide, or an overarm so steep, that its underarm reaches the waist."""
+    lowest = draft["W"].y - SHORTEST_TO_WAIST
+    if underarm.y > lowest:
+        raise DraftError(
+            f"The underarm would end {Unit.CM.spell(underarm.y)} below the nape, and the waist lies "
+            f"at {Unit.CM.spell(draft['W'].y)}: {Unit.CM.spell(underarm.y - lowest)} too low. Check "
+            "shoulder drop and upper arm, or take less sleeve-ease or a longer sleeve."
+        )
 
 
 def _side(draft: Draft, body: Body, style: Style, top: Point) -> tuple[Draft, SideSeam]:

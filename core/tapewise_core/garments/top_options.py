@@ -30,7 +30,7 @@ SLEEVES = {"short": 0.32, "elbow": 0.56, "three-quarter": 0.78, "long": 1.0}
 USUAL_ARM = 580.0
 """An arm's length where it is not known [mm] (common practice)."""
 
-SHORTEST_CAP = 80.0
+SHORTEST_CAP, LONGEST_CAP = 80.0, 200.0
 """A cap sleeve's length past the shoulder point [mm] (common practice)."""
 
 USUAL_EASE, LEAST_EASE = 6.0, 1.0
@@ -74,13 +74,13 @@ def sleeve_length(body: Body, style: Style) -> Length:
 
 
 def cap_length(body: Body, style: Style) -> Length:
-    """8 cm, or as much longer as a square hem needs to end outside the body's quarter."""
+    """8 cm, or up to 20 where a square hem needs it to end outside the body's quarter."""
     fall = math.radians(fall_of(body, style))
     half = (body["upper_arm"].mm + style.length("sleeve-ease").mm) / 2
     quarter = (body["bust"].mm + style.length("ease").mm) / 4
     reach = quarter + half * math.sin(fall) - own_half_width(body, style).mm
     needed = reach / math.cos(fall) - body["shoulder_length"].mm
-    return cm(max(SHORTEST_CAP, math.ceil(needed / 5 + 0.1) * 5) / 10)
+    return cm(min(max(SHORTEST_CAP, math.ceil(needed / 5 + 0.1) * 5), LONGEST_CAP) / 10)
 
 
 def sleeve_ease(body: Body, style: Style) -> Length:

@@ -65,23 +65,31 @@ def trunk_girths(halves: tuple[Piece, ...], body: Body) -> tuple[Girth, ...]:
 
 
 def arm_girths(halves: tuple[Piece, ...], body: Body, style: Style) -> tuple[Girth, ...]:
-    """Return one sleeve's girth at its hem and at the upper arm, square to the overarm."""
+    """Return one sleeve's girth at its hem and at the upper arm, square to the overarm.
+
+    Where the body of a wide top still covers the upper arm there is only the hem's.
+    """
     sleeve = style.length("sleeve-length").mm
     hem = sum(half.length("sleeve_hem") for half in halves)
     past = body["arm_length"].mm * UPPER_ARM_AT if "arm_length" in body else sleeve
-    reaches = sleeve > past and all(half.has_edge("underarm") for half in halves)
-    upper = sum(_half_at(half, past) for half in halves) if reaches else hem
-    return (
-        Girth("upper arm", upper, body["upper_arm"].mm),
-        Girth("sleeve hem", hem, arm_at(body, sleeve).mm),
-    )
+    at_hem = Girth("sleeve hem", hem, arm_at(body, sleeve).mm)
+    if sleeve <= past:
+        return (Girth("upper arm", hem, body["upper_arm"].mm), at_hem)
+    if not all(half.has_edge("underarm") for half in halves):
+        return (at_hem,)
+    upper = sum(_half_at(half, past) for half in halves)
+    return (Girth("upper arm", upper, body["upper_arm"].mm), at_hem)
 
 
 def _half_at(half: Piece, past: float) -> float:
-    """Half a sleeve's girth at a distance below the shoulder point [mm]."""
+    """Half a sleeve's girth at a distance below the shoulder point [mm].
+
+    Where the body still is there, as on a wide top, where the sleeve leaves it.
+    """
     shoulder, underarm = half.points["shoulder_point"], half.edge("underarm").path
     along = (half.points["overarm_end"] - shoulder).unit()
-    at = shoulder + along * past
+    leaves = (half.points["underarm"] - shoulder).dot(along)
+    at = shoulder + along * max(past, leaves)
     opposite = crossing(at, along.square(), underarm.start, underarm.leaving())
     return (opposite - at).length() if opposite else half.length("sleeve_hem")
 

@@ -72,8 +72,7 @@ def _cap(draft: Draft, width: Length) -> tuple[Draft, Underarm]:
         draft = _down_or_there(draft, "Q", "U", down, "the underarm, gone out to the quarter")
         how = "Leave the overarm square, at least as long as its square hem would be."
         return draft.curve("sleeve_hem", shape.hem, ("E", "U"), how), shape
-    longer_by = (shape.point - draft["H"]).length()
-    if longer_by > 0.5:
+    if shape.point != draft["H"]:
         called = "the underarm, on the armscye line and no higher"
         draft = draft.along("E", "H", "U", mm((shape.point - draft["E"]).length()), called)
         return draft.rule("sleeve_hem", "E", "U"), shape

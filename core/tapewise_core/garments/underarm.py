@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import DOWN, Point, Vector, crossing
 
-SHORTEST_UNDERARM = 15.0
+SHORTEST_UNDERARM = 25.0
 """A sleeve's own underarm seam shorter than this is not worth sewing: the hem runs into
 the side seam instead [mm] (common practice)."""
 
