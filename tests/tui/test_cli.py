@@ -239,3 +239,19 @@ def test_every_fault_of_a_file_is_named_on_one_line(
     assert said.count("\n") == 1
     assert all(word in said for word in ("name", "nose", "measures.bust", "measures.hip"))
     assert file.read_bytes() == before
+
+
+def test_a_fault_of_the_program_is_a_sentence_too(
+    own_folder: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """No traceback reaches a person; it lies in a file for whoever mends it."""
+
+    def broken(options: object) -> int:
+        raise ZeroDivisionError("a fault put in by the test")
+
+    monkeypatch.setattr("tapewise_tui.commands.run", broken)
+    assert run("demo") == 3
+    said = capsys.readouterr().err
+    assert said.count("\n") == 1
+    assert "Traceback" not in said
+    assert "ZeroDivisionError" in (own_folder / "data" / "trouble.txt").read_text()

@@ -11,7 +11,8 @@ from collections.abc import Sequence
 
 from tapewise_core import __version__
 from tapewise_core.errors import ProfileError, TapewiseError
-from tapewise_tui.exits import FINE, WRONG
+from tapewise_tui import trouble
+from tapewise_tui.exits import BROKEN, FINE, WRONG
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -27,6 +28,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return WRONG
     except BrokenPipeError:
         return _closed_pipe()
+    except Exception as error:  # whatever it is, a person reads a sentence
+        print(f"tapewise: {trouble.note(error)}", file=sys.stderr)
+        return BROKEN
     except KeyboardInterrupt:
         print("tapewise: stopped; nothing half written is left.", file=sys.stderr)
         return 130

@@ -8,3 +8,6 @@ LOOK = 1
 
 WRONG = 2
 """Wrong input; nothing was written."""
+
+BROKEN = 3
+"""The program itself is at fault."""
