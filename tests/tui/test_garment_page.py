@@ -54,6 +54,7 @@ def test_the_pattern_is_drawn_afresh_while_an_option_is_typed() -> None:
         await at.press("enter")
         before = lowest(at)
         field(at, "body-length").value = "70"
+        await at.pilot.pause(0.1)
         await at.settle()
         assert lowest(at) == pytest.approx(before + 70, abs=1)
         assert asked() == {}

@@ -37,7 +37,7 @@ class Walk:
     async def settle(self) -> None:
         for _ in range(2):
             await self.app.workers.wait_for_complete()
-            await self.pilot.pause(0.05)
+            await self.pilot.pause()
 
     def text(self) -> str:
         """The screen as it is read, trailing blanks cut."""

@@ -119,7 +119,7 @@ async def play(scene: Scene, size: tuple[int, int], look: str = "chalk") -> Show
 async def _settle(app: TapewiseApp, pilot: Pilot[None]) -> None:
     for _ in range(2):
         await app.workers.wait_for_complete()
-        await pilot.pause(0.05)
+        await pilot.pause()
 
 
 def text(app: TapewiseApp) -> str:

@@ -14,7 +14,7 @@ from tapewise_core.measures.body import Reference
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.people import store
 from tapewise_core.units import Unit
-from tapewise_tui.widgets.toggles import Choice
+from tapewise_tui.widgets.toggles import Choice, Choices
 
 UNITS = {Unit.CM: "centimetres", Unit.IN: "inches"}
 BUILDS = {
@@ -44,19 +44,19 @@ class PersonDialog(ModalScreen[Profile | None]):
             yield Label("Name, as it shall stand on the pattern")
             yield Input(self.profile.name if self.profile else "", id="name", compact=True)
             yield Label("Lengths are typed in")
-            yield RadioSet(
+            yield Choices(
                 *(Choice(word, one is unit) for one, word in UNITS.items()),
                 id="unit",
                 compact=True,
             )
             yield Label("Where a measure is missing, estimate it from")
-            yield RadioSet(
+            yield Choices(
                 *(Choice(word, one is build) for one, word in BUILDS.items()),
                 id="build",
                 compact=True,
             )
             yield Static("", id="fault", classes="wrong", markup=False)
-            yield Static("Tab: next · Space: choose · F4: keep · Escape: leave", classes="quiet")
+            yield Static("Tab: next · arrows: choose · F4: keep · Escape: leave", classes="quiet")
 
     @on(Input.Submitted)
     def action_keep(self) -> None:

@@ -1,0 +1,175 @@
+"""The first page: people on file, new ones, changed and deleted ones, and where one stopped."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from textual.widgets import Input
+from walking import Walk, walk
+
+from tapewise_core.measures.body import Reference
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import work
+from tapewise_core.tasks.people import store
+from tapewise_core.units import Unit
+from tapewise_tui.widgets.rows import Rows
+
+
+def saved() -> list[str]:
+    """Return who is on file, examples left out."""
+    return [entry.name for entry in store.listing() if not entry.shipped]
+
+
+def test_people_show_when_they_were_measured_and_what_is_open() -> None:
+    """Somebody new, somebody measured, and the examples, each with what is still to do."""
+    store.save(Profile.of("Abel Finch"))
+
+    async def steps(at: Walk) -> None:
+        rows = at.text().splitlines()
+        assert any("Abel Finch" in row and "never" in row and "everything" in row for row in rows)
+        assert any("Adaeze Nwosu (example)" in r and "5 September 2026" in r for r in rows)
+
+    walk(steps)
+
+
+def test_the_app_goes_on_where_one_stopped() -> None:
+    """The cursor is on the person of the last run, and Enter opens that page and measure."""
+    store.save(Profile.of("Abel Finch"))
+    store.save(Profile.of("Zoe Hart").with_value("bust", 90))
+    work.save(work.Work("Zoe Hart", page="measure", measure="hip", when="2026-11-01T10:00:00"))
+    work.save(work.Work("Abel Finch", page="review", when="2026-10-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        assert "Zoe Hart, page measure at the hip" in at.text()
+        await at.press("enter")
+        assert "Hip ·" in at.text()
+
+    walk(steps)
+
+
+@pytest.mark.parametrize(
+    ("name", "says"),
+    [("", "name"), ("   ", "name"), ("Marta Lindqvist", "already"), ("marta lindqvist", "already")],
+)
+def test_a_name_that_cannot_be_is_refused(name: str, says: str) -> None:
+    """Without a name, or with one that is taken: a sentence, the dialog stays, nothing is saved."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("f6")
+        at.app.screen.query_one("#name", Input).value = name
+        await at.press("enter")
+        assert says in at.text().split("!")[-1]
+        await at.press("escape")
+        assert saved() == []
+
+    walk(steps)
+
+
+def test_unit_and_reference_are_chosen_by_keyboard() -> None:
+    """Tab to the choices, arrows to choose, F4 keeps."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("f6")
+        await at.type("Ida", "tab", "down", "tab", "up", "f4")
+        profile = store.load("Ida")
+        assert profile.unit is Unit.IN
+        assert profile.reference is Reference.MEN
+
+    walk(steps)
+
+
+def test_a_person_renamed_or_deleted_comes_back_with_undo() -> None:
+    """Every change to the list can be taken back."""
+    store.save(Profile.of("Abel Finch").with_value("bust", 95))
+
+    async def steps(at: Walk) -> None:
+        await at.press("f7")
+        at.app.screen.query_one("#name", Input).value = "Abel Fincher"
+        await at.press("f4")
+        assert saved() == ["Abel Fincher"]
+        await at.press("ctrl+z")
+        assert saved() == ["Abel Finch"]
+        at.page.query_one(Rows).to("Abel Finch")
+        await at.press("f8")
+        assert saved() == []
+        await at.press("ctrl+z")
+        assert store.load("Abel Finch").measures["bust"].value == 95
+
+    walk(steps)
+
+
+def test_an_example_stays_and_is_copied_when_changed() -> None:
+    """Deleting is refused with a sentence; a measure typed makes a copy of one's own."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("f8")
+        assert "stays" in at.said
+        await at.press("enter", "f2")
+        assert saved() == ["Adaeze Nwosu"]
+
+    walk(steps)
+
+
+def test_a_file_that_cannot_be_read_is_listed_with_its_fault(data_folder: Path) -> None:
+    """The other people stay usable; Enter says what is wrong with the file."""
+    people = data_folder / "people"
+    people.mkdir(parents=True)
+    (people / "broken.json").write_text("{nonsense")
+
+    async def steps(at: Walk) -> None:
+        assert "cannot be read" in at.text()
+        at.page.query_one(Rows).to("broken")
+        await at.press("enter")
+        assert at.said.startswith("! ")
+        assert "broken.json" in at.said
+
+    walk(steps)
+
+
+def test_other_pages_ask_for_a_person_first() -> None:
+    """F9 and a number turn to a page only once somebody is chosen."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("f9", "4")
+        assert "Choose a person first" in at.said
+
+    walk(steps)
+
+
+def test_help_lists_the_keys_that_work_now() -> None:
+    """F1 shows what the page is for and its live keys, and closes again."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("f1")
+        assert "New person" in at.text()
+        await at.press("escape", "enter", "f1")
+        assert "take the estimate" in at.text()
+
+    walk(steps)
+
+
+def test_the_command_palette_turns_pages() -> None:
+    """Everything a function key does to the whole app is in the palette too."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "ctrl+p")
+        await at.type("review")
+        await at.pilot.pause(0.5)
+        await at.press("enter")
+        await at.settle()
+        assert at.page.NAME == "review"
+
+    walk(steps)
+
+
+def test_the_mouse_turns_pages_at_the_tape() -> None:
+    """A page's name on the tape can be clicked."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        await at.pilot.click("Tape", offset=(25, 0))
+        await at.settle()
+        assert at.page.NAME == "review"
+
+    walk(steps)

@@ -1,0 +1,77 @@
+"""Terminals that show less: no colour, no letters beyond ASCII, little room."""
+
+from __future__ import annotations
+
+import asyncio
+from pathlib import Path
+
+import pytest
+from walking import Walk, walk
+
+from tapewise_tui.screens import SCENES, own_data, play
+from tapewise_tui.terminal import PlainFilter, ascii_only, plain
+
+FOLDER = Path(__file__).with_name("snapshots")
+SIZES = [(40, 12), (20, 6), (200, 60)]
+
+
+@pytest.mark.parametrize("scene", [one for one in SCENES if not one.keys], ids=lambda one: one.name)
+def test_every_page_works_without_colour(scene: Scene, monkeypatch: pytest.MonkeyPatch) -> None:
+    """NO_COLOR changes no letter of any page."""
+    coloured = (FOLDER / f"{scene.name}-80x24.txt").read_text("utf-8")
+    monkeypatch.setenv("NO_COLOR", "1")
+    with own_data(scene.page):
+        assert asyncio.run(play(scene, (80, 24))).text == coloured
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_no_page_fails_for_want_of_room(size: tuple[int, int]) -> None:
+    """Every page opens on terminals from tiny to huge."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for number in "2345671":
+            await at.press("f9", number)
+
+    walk(steps, size)
+
+
+def test_a_plain_terminal_gets_ascii_alone(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Figures, boxes and sentences are written cell for cell in ASCII."""
+    monkeypatch.setenv("TAPEWISE_ASCII", "1")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for number in "23456":
+            await at.press("f9", number)
+            assert any(isinstance(one, PlainFilter) for one in at.app.get_line_filters())
+            shown = at.app.export_screenshot()
+            words = shown.split("</style>", 1)[-1]
+            assert "⣿" not in words
+            assert "╷" not in words
+
+    walk(steps)
+
+
+@pytest.mark.parametrize(
+    ("term", "encoding", "expected"),
+    [
+        ("xterm-256color", "utf-8", False),
+        ("xterm", "UTF8", False),
+        ("linux", "utf-8", True),
+        ("dumb", "utf-8", True),
+        ("xterm", "latin-1", True),
+        ("xterm", "ascii", True),
+    ],
+)
+def test_a_terminal_is_known_by_name_and_encoding(term: str, encoding: str, expected: bool) -> None:
+    """Text consoles and streams that are not UTF-8 are plain."""
+    assert ascii_only({"TERM": term}, encoding) is expected
+
+
+def test_a_plain_spelling_keeps_every_column() -> None:
+    """Each sign has one ASCII sign in its place; wide ones have as many as they are wide."""
+    text = "“92½ ± 3 cm” ÷ 4 · Łódź – ⣿ ┃╷ 張"
+    spelt = plain(text)
+    assert spelt.isascii()
+    assert len(spelt) == len(text) + 1
