@@ -11,7 +11,6 @@ from collections.abc import Sequence
 
 from tapewise_core import __version__
 from tapewise_core.errors import ProfileError, TapewiseError
-from tapewise_tui import trouble
 from tapewise_tui.exits import BROKEN, FINE, WRONG
 
 
@@ -29,6 +28,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except BrokenPipeError:
         return _closed_pipe()
     except Exception as error:  # whatever it is, a person reads a sentence
+        from tapewise_tui import trouble
+
         print(f"tapewise: {trouble.note(error)}", file=sys.stderr)
         return BROKEN
     except KeyboardInterrupt:
