@@ -114,7 +114,12 @@ def _facts(skirt: Ring, body: Body, style: Style) -> dict[str, float]:
             "casing edge": skirt.waist * inner / skirt.radius,
             "casing seam": skirt.waist,
         }
-    return facts | {"waist opening": min(style.length("band-length").mm, skirt.waist)}
+    band = style.length("band-length").mm
+    return facts | {
+        "waist opening": min(band, skirt.waist),
+        "band length": band,
+        "waist edge": skirt.waist,
+    }
 
 
 def _lengths(skirt: Ring, body: Body, style: Style) -> dict[str, float]:
@@ -141,9 +146,10 @@ def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
     skirt = skirt_of(body, style)
     if skirt.radius < skirt.waist_allowance + LEAST_HOLE:
         left = unit.spell(skirt.waist_allowance)
+        radius = unit.spell(skirt.radius)
         return (
-            f"The waist's radius is {unit.spell(skirt.radius)}, and {left} inside it for the "
-            "casing leaves no hole; take a smaller elastic-width, waist-finish band or a smaller circle.",
+            f"The waist's radius is {radius}, and {left} inside it for the casing leaves no "
+            "hole; take a smaller elastic-width, waist-finish band or a smaller circle.",
         )
     return width_agrees(style, skirt, unit)
 

@@ -32,7 +32,8 @@ USUAL_ARM = cm(58)
 
 def sleeve_length(body: Body, style: Style) -> Length:
     """The named share of the arm."""
-    arm = body["arm_length"] if "arm_length" in body else USUAL_ARM
+    known = "arm_length" in body
+    arm = body["arm_length"] if known else USUAL_ARM
     share = KINDS[style.choice("sleeve")]
     return arm if share == 1 else arm * share
 

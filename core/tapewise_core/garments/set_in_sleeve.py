@@ -68,7 +68,7 @@ def solve_cap(back: float, front: float, least: float, lean: float) -> Cap:
     cap = _at_height(high, back, front, lean)
     if cap.width >= least:
         return cap
-    for _ in range(40):
+    for _ in range(24):
         middle = (low + high) / 2
         wide = _at_height(middle, back, front, lean).width >= least
         low, high = (middle, high) if wide else (low, middle)
@@ -81,13 +81,21 @@ def _at_height(height: float, back: float, front: float, lean: float) -> Cap:
 
 
 def _width(height: float, length: float, grips: tuple[float, float], lean: float) -> float:
-    """The width at which half a cap is as long as it must be, by bisection [mm]."""
-    low, high = 0.0, length
-    for _ in range(50):
-        middle = (low + high) / 2
-        short = half_cap(middle, height, grips, lean).length() < length
-        low, high = (middle, high) if short else (low, middle)
-    return low
+    """The width at which half a cap is as long as it must be, by the secant rule [mm]."""
+
+    def over(width: float) -> float:
+        return half_cap(width, height, grips, lean).length() - length
+
+    a, b = length * 0.6, length * 0.9
+    fa, fb = over(a), over(b)
+    while abs(fb) > CLOSE and abs(fb - fa) > CLOSE / 1000:
+        a, fa, b = b, fb, b - fb * (b - a) / (fb - fa)
+        fb = over(b)
+    return b
+
+
+CLOSE = 1e-6
+"""A cap is as long as it must be within this [mm]."""
 
 
 def half_cap(width: float, height: float, grips: tuple[float, float], lean: float) -> Path:

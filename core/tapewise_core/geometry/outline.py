@@ -25,6 +25,10 @@ FINE = 0.02
 STRAIGHT = 1e-4
 """Points this near to a straight line between their neighbours are left out [mm]."""
 
+GRID = 1e-7
+"""Shapes are joined on a grid this fine [mm], so that rounding leaves no slit along a slanting
+edge between a piece and its allowance."""
+
 MITRE = 3.0
 """A corner longer than this many allowances is blunted, as in the SVG and PDF stroke rules."""
 
@@ -149,7 +153,7 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
             patch = _corner(edge, after)
             if patch:
                 shapes.append(make_valid(_polygon(patch)))
-    whole = _kept_off_fold(union_all(shapes), margins)
+    whole = _kept_off_fold(union_all(shapes, grid_size=GRID), margins)
     largest = max(getattr(whole, "geoms", [whole]), key=lambda part: part.area)
     ring = orient(largest.simplify(STRAIGHT), sign=1.0).exterior.coords[:-1]
     return _tidy([Point(x, y) for x, y in ring])

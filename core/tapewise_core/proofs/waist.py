@@ -22,8 +22,12 @@ NAMES = {
 }
 """What has to pass the body, by the seam that is there."""
 
-MENDED_BY = {"joined waist": "ease", "waistband": "band-length", "waist edge": "waist-ease"}
-"""The option that widens each, by as much as it is itself raised."""
+MENDED_BY = {
+    "joined waist": (("ease", "waist opening"),),
+    "waistband": (("band-length", "band length"), ("waist-ease", "waist edge")),
+    "waist edge": (("waist-ease", "waist opening"),),
+}
+"""The options that widen each, by as much as they are themselves raised, and what they widen."""
 
 
 def waist_passes(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
@@ -41,21 +45,24 @@ def waist_passes(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...
     proof = in_cm(stretched, holds, needed, f"{name} over the body", says)
     if holds:
         return (proof,)
-    return (
-        _mended(proof, pattern, needed / (1 + cloth.usable) - opening, needed / opening - 1, unit),
-    )
+    return (_mended(proof, pattern, needed / (1 + cloth.usable), needed / opening - 1, unit),)
 
 
-def _mended(proof: Proof, pattern: Pattern, more: float, stretch: float, unit: Unit) -> Proof:
-    """The proof with what would mend it: more length [mm], or more stretch, a fraction."""
-    key = MENDED_BY[proof.name.removesuffix(" over the body")]
+def _mended(proof: Proof, pattern: Pattern, least: float, stretch: float, unit: Unit) -> Proof:
+    """The proof with what would mend it: lengths of at least ``least`` [mm], or more stretch."""
+    facts, longer = pattern.facts, []
+    mend: dict[str, str] = {}
+    for key, what in MENDED_BY[proof.name.removesuffix(" over the body")]:
+        more = least - facts.get(what, facts["waist opening"])
+        if more > HAIR:
+            longer.append(f"{unit.spell(more)} with {key}")
+            if f"option {key}" in facts:
+                mend[key] = f"{(facts[f'option {key}'] + more) / 10 + 0.05:.1f} cm"
     says = (
-        f"{proof.says} Make it {unit.spell(more)} longer with {key}, or take a cloth and seam that "
+        f"{proof.says} Make it longer by {' and '.join(longer)}, or take a cloth and seam that "
         f"stretch {stretch * 100:.0f} %."
     )
-    chosen = pattern.facts.get(f"option {key}")
-    mend = None if chosen is None else {key: f"{(chosen + more) / 10 + 0.05:.1f} cm"}
-    return replace(proof, says=says, mend=mend)
+    return replace(proof, says=says, mend=mend or None)
 
 
 def casing_turns(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:

@@ -71,7 +71,7 @@ def of_weight(pattern: Pattern) -> tuple[str, ...]:
     return (
         "A full skirt is heavy and pulls jersey down: keep it folded in a drawer rather than on a "
         "hanger, and do not hang it wet.",
-        "A skirt to the ankle can be trodden on: lift it on stairs, and keep it from bicycle chains.",
+        "A skirt to the ankle can be trodden on: lift it on stairs, and keep it from chains.",
     )
 
 

@@ -79,7 +79,7 @@ def _size(piece: Piece) -> tuple[float, float]:
 
 
 def _is_turned(piece: Piece, usable: float) -> bool:
-    """Say whether a piece without a grain of its own lies better, or only fits, across the cloth."""
+    """Say whether a piece without a grain of its own lies better across the cloth."""
     across, along = _size(piece)
     return piece.turnable and along <= usable and (across > usable or across < along)
 

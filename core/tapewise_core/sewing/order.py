@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from tapewise_core.drafting.piece import Pattern, SeamKind
-from tapewise_core.sewing import order_skirt, order_sleeve
+from tapewise_core.sewing import order_finish, order_skirt, order_sleeve
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.widths import sewn_at
 from tapewise_core.units import Unit
@@ -37,19 +37,21 @@ def _shoulders(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str,
         "Sew the shoulder seams, right sides together, notches matched, the surplus of the "
         f"front eased in, {sewn_at(pattern, SeamKind.SHOULDER, unit)} from the edge: "
         f"{stitching.seam}. Press towards the back.",
-        "Try the head through the neck opening now, before the band: it must pass with ease.",
+        "Try the head through the neck opening now, before it is finished: it must pass with ease.",
     )
 
 
 def _neckband(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str, ...]:
+    if "neck point" in pattern.facts:
+        return order_finish.v_band(pattern, stitching, unit)
     return (
         f"Join the band's ends into a ring, {sewn_at(pattern, SeamKind.BAND_JOIN, unit)} from the "
         "edge, narrow zigzag or lockstitch pressed open; fold it lengthwise, wrong sides together, "
         "and press.",
         "Pin band and neckline together at the quarters: the join at centre back, the middle at "
         "centre front, and halfway round on both sides; not at the shoulder seams.",
-        f"Sew the band on with the band uppermost, {sewn_at(pattern, SeamKind.NECKBAND, unit)} from "
-        f"the edge, stretching only the band: {stitching.seam}.",
+        f"Sew the band on with the band uppermost, {sewn_at(pattern, SeamKind.NECKBAND, unit)} "
+        f"from the edge, stretching only the band: {stitching.seam}.",
         "Try it on once more: the band lies flat. If it stands up it is too long, if the neckline "
         "puckers it is too short; unpick and mend it now.",
         f"Press the allowance down into the body; topstitch it if you like: {stitching.topstitch}.",
@@ -72,7 +74,8 @@ def _end(pattern: Pattern) -> str:
 def _hems(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str, ...]:
     return (
         f"Turn up the sleeves' hems by {sewn_at(pattern, SeamKind.SLEEVE_HEM, unit)}, their "
-        f"mirrored corners matching the seams, press, and sew from the right side: {stitching.hem}.",
+        "mirrored corners matching the seams, press, and sew from the right side: "
+        f"{stitching.hem}.",
     )
 
 
@@ -88,6 +91,9 @@ def _lower_hem(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str,
 ORDER: tuple[tuple[SeamKind, StepsOf], ...] = (
     (SeamKind.SHOULDER, _shoulders),
     (SeamKind.NECKBAND, _neckband),
+    (SeamKind.NECK_EDGE, order_finish.neck_edge),
+    (SeamKind.FACING, order_finish.facing),
+    (SeamKind.POCKET, order_finish.pocket),
     (SeamKind.SLEEVE, order_sleeve.set_in),
     (SeamKind.SIDE, _sides),
     (SeamKind.SLEEVE_HEM, _hems),
@@ -95,5 +101,7 @@ ORDER: tuple[tuple[SeamKind, StepsOf], ...] = (
     (SeamKind.WAIST, order_skirt.waist),
     (SeamKind.WAISTBAND, order_skirt.waistband),
     (SeamKind.CASING, order_skirt.casing),
+    (SeamKind.SLIT, order_finish.slit),
     (SeamKind.HEM, _lower_hem),
+    (SeamKind.BELT, order_finish.belt),
 )

@@ -19,8 +19,8 @@ def is_skirt(pattern: Pattern) -> bool:
 def panels(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str, ...]:
     """The seams between the skirt's own pieces."""
     return (
-        f"Sew the skirt's seams, right sides together, {sewn_at(pattern, SeamKind.PANEL, unit)} from "
-        f"the edge, from the waist down without pulling: {stitching.seam}. Press to one side.",
+        f"Sew the skirt's seams, right sides together, {sewn_at(pattern, SeamKind.PANEL, unit)} "
+        f"from the edge, from the waist down without pulling: {stitching.seam}. Press to one side.",
     )
 
 
@@ -29,8 +29,8 @@ def waist(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str, ...]
     return (
         "Stay the bodice's waist: clear elastic 6 to 10 mm wide, cut to the waist seam's length, "
         "pinned in quarters and zigzagged within the allowance without stretching it.",
-        "Pin bodice and skirt together, right sides facing, at centre front, centre back and sides; "
-        "the two edges are as long as each other, so neither is stretched.",
+        "Pin bodice and skirt together, right sides facing, at centre front, centre back and "
+        "sides; the two edges are as long as each other, so neither is stretched.",
         f"Sew the waist seam {sewn_at(pattern, SeamKind.WAIST, unit)} from the edge: "
         f"{stitching.seam}. A straight stitch pops the first time it goes over the hips. Press up.",
         "Try the dress on: it must pull on without a thread popping, and the waist seam lie level.",
@@ -43,8 +43,8 @@ def waistband(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str, 
         f"Join the waistband's ends into a ring, {sewn_at(pattern, SeamKind.BAND_JOIN, unit)} from "
         "the edge; fold it lengthwise, wrong sides together, and press.",
         "Pin band and skirt together at their marks, the band's join at the centre back.",
-        f"Sew the band on with the band uppermost, {sewn_at(pattern, SeamKind.WAISTBAND, unit)} from "
-        f"the edge, stretching only the band between the marks: {stitching.seam}.",
+        f"Sew the band on with the band uppermost, {sewn_at(pattern, SeamKind.WAISTBAND, unit)} "
+        f"from the edge, stretching only the band between the marks: {stitching.seam}.",
     )
 
 
@@ -57,8 +57,8 @@ def casing(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str, ...
         f"Neaten the waist's edge and turn it down by {deep}; the edge is shorter than where it "
         "lies, so stretch it evenly as you pin it. Leave 5 cm open at the back.",
         f"Sew the casing down close to its lower edge: {stitching.hem}.",
-        f"{cut}, draw it through with a safety pin, lap its ends by 2 cm, try it on, zigzag the lap "
-        "to and fro, and close the opening.",
+        f"{cut}, draw it through with a safety pin, lap its ends by 2 cm, try it on, zigzag the "
+        "lap to and fro, and close the opening.",
     )
 
 
@@ -68,6 +68,6 @@ def hem(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str, ...]:
     return (
         "Hang the skirt by its waist for 24 hours before hemming it: jersey drops most where its "
         "ribs run askew. Then level the hem from the floor with someone's help, and trim it.",
-        f"Turn up the hem by {deep}, easing in the surplus of the curve, press, and sew it from the "
-        f"right side: {stitching.hem}. Stretch it once by hand: no thread may pop.",
+        f"Turn up the hem by {deep}, easing in the surplus of the curve, press, and sew it from "
+        f"the right side: {stitching.hem}. Stretch it once by hand: no thread may pop.",
     )

@@ -1,0 +1,134 @@
+"""Dresses with circle skirts: bodice and skirt meet, and the whole goes on."""
+
+from __future__ import annotations
+
+import pytest
+
+from tapewise_core.garments.circle import weight
+from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.people import person
+from tapewise_core.units import Unit
+
+PEOPLE = ("Marta Lindqvist", "Adaeze Nwosu", "Gwen Abernathy", "Noor Haddad", "Rosa Benítez")
+MARTA = PEOPLE[0]
+
+
+def dress(who: str = MARTA, /, **asked: str) -> Drafted:
+    """Draft a dress for one of the example people."""
+    options = {key.replace("_", "-"): value for key, value in asked.items()}
+    return draft(person(who), "skirted-dress", options)
+
+
+@pytest.mark.parametrize("who", PEOPLE)
+@pytest.mark.parametrize("circle", ["1", "3/4", "1/2", "1/4"])
+def test_every_dress_can_be_worn(who: str, circle: str) -> None:
+    """Every build gets every fraction, all proofs holding."""
+    assert [proof.says for proof in dress(who, circle=circle).failing] == []
+
+
+@pytest.mark.parametrize("who", PEOPLE)
+@pytest.mark.parametrize("panels", ["fewest", "2", "6"])
+def test_skirt_and_bodice_meet(who: str, panels: str) -> None:
+    """The skirt's waist edge is as long as the bodice's waist seam, and every notch is paired."""
+    made = dress(who, panels=panels, circle="3/4")
+    proofs = {proof.name: proof for proof in made.proofs}
+    assert proofs["waist seam"].value == pytest.approx(0, abs=0.01)
+    assert proofs["waist seam"].limit == 0.3
+    assert proofs["notches"].holds
+    assert proofs["waist across the side seam"].holds
+
+
+@pytest.mark.parametrize("who", PEOPLE)
+def test_what_is_told_is_what_is_drawn(who: str) -> None:
+    """Every distance in the instructions is the distance between the points on the paper."""
+    for drawn in dress(who).pattern.drafts:
+        for step, sheet in zip(drawn.steps, drawn.sheets, strict=True):
+            for start, end, by in step.told():
+                apart = (sheet.point(end) - sheet.point(start)).length()
+                assert apart == pytest.approx(by.mm, abs=0.01)
+
+
+def test_the_bodice_has_no_hem() -> None:
+    """What was the top's hem is a waist seam, in pieces and in words; the sleeve keeps its hem."""
+    made = dress()
+    back = made.pattern.piece("back")
+    assert not back.has_edge("hem")
+    assert back.edge("waist").allowance == made.style.length("seam-allowance").mm
+    told = [step.tell(Unit.CM) for drawn in made.pattern.drafts[:2] for step in drawn.steps]
+    assert any("waist seam" in said for said in told)
+    assert not any(" hem" in said and "sleeve" not in said for said in told)
+    assert any("sleeve's hem" in said for said in told)
+
+
+def test_the_front_is_longer_than_the_back() -> None:
+    """One allowance at the back and two at the front: the front's waist lies one lower."""
+    made = dress(full_belly="0", full_bust="0", seam_allowance="0.8")
+    front, back = made.pattern.piece("front"), made.pattern.piece("back")
+    lower = front.points["centre_hem"].y - back.points["centre_hem"].y
+    assert lower == pytest.approx(8, abs=0.01)
+
+
+def test_the_skirts_weight_shortens_the_bodice() -> None:
+    """2 cm for a skirt of 340 g and in proportion, said in a sentence, and switched off by a no."""
+    heavy, light = dress(cloth_weight="300"), dress(cloth_weight="150")
+    off = dress(cloth_weight="300", weight_allowance="no")
+    lengths = [made.pattern.lengths["centre back length"] for made in (heavy, light, off)]
+    assert lengths[0] < lengths[1] < lengths[2]
+    assert lengths[2] == pytest.approx(410)
+    assert (lengths[2] - lengths[0]) == pytest.approx(2 * (lengths[2] - lengths[1]))
+    assert any("switches this off" in note for note in heavy.pattern.remarks)
+    assert not any("switches this off" in note for note in off.pattern.remarks)
+
+
+def test_the_growth_is_within_what_practice_says() -> None:
+    """For the skirt of 340 g that reference values name, 2 to 5 cm are taken off."""
+    from tapewise_core.garments.skirted_options import AT_WEIGHT, GROWTH, MOST_GROWTH
+
+    assert weight(1.55e6, 220) == pytest.approx(AT_WEIGHT, rel=0.01)
+    assert 20 <= GROWTH <= MOST_GROWTH == 50
+
+
+def test_shoulders_may_be_the_easier_way_in() -> None:
+    """Where the girth round both shoulders is known and smaller, the waist need only pass that."""
+    proofs = [
+        next(p for p in made.proofs if p.name == "joined waist over the body")
+        for made in (dress("Gwen Abernathy"), dress("Gwen Abernathy", round_shoulders="115 cm"))
+    ]
+    assert proofs[0].limit == pytest.approx(134.62)
+    assert proofs[1].limit == pytest.approx(0.95 * 115)
+
+
+@pytest.mark.parametrize("asked", [{"stretch": "15", "ease": "5"}, {"stretch": "26"}])
+def test_a_waist_too_tight_is_mended(asked: dict[str, str]) -> None:
+    """A cloth that hardly stretches keeps the waist off the hips; the ease offered mends it."""
+    made = draft(person("Adaeze Nwosu"), "skirted-dress", asked)
+    proof = next(p for p in made.proofs if p.name == "joined waist over the body")
+    assert not proof.holds
+    assert proof.mend
+    again = draft(person("Adaeze Nwosu"), "skirted-dress", {**asked, **proof.mend})
+    assert next(p for p in again.proofs if p.name == proof.name).holds
+
+
+def test_a_lower_shoulder_still_takes_a_skirt() -> None:
+    """With left and right drafted apart the waist seam is walked all round and still meets."""
+    made = dress(lower_shoulder="left")
+    proofs = {proof.name: proof for proof in made.proofs}
+    assert proofs["waist seam"].holds
+    assert not made.pattern.piece("back").on_fold
+
+
+def test_the_waist_is_stayed_before_it_is_joined() -> None:
+    """The order: sides, skirt seams, stay, waist seam, a day on the hanger, hem."""
+    from tapewise_core.sewing.order import sewing_order
+
+    made = dress()
+    order = sewing_order(made.pattern, made.stitching, Unit.CM)
+    words = (
+        "side seams",
+        "skirt's seams",
+        "Stay the bodice's waist",
+        "Sew the waist seam",
+        "24 hours",
+    )
+    places = [next(i for i, said in enumerate(order) if word in said) for word in words]
+    assert places == sorted(places)
