@@ -145,7 +145,5 @@ def _measure(commands: Commands[Parser]) -> None:
     command = _add(commands, "measure", says, "tapewise measure --print --garment jersey-top")
     command.add_argument("--print", action="store_true", required=True, help="print the sheet")
     command.add_argument("--garment", metavar="NAME", help="only what this garment uses")
-    command.add_argument(
-        "--out", metavar="FILE", help="write to a .md, .html or .pdf file"
-    )
+    command.add_argument("--out", metavar="FILE", help="write to a .md, .html or .pdf file")
     _unit(command)
