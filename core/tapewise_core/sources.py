@@ -22,7 +22,9 @@ SOURCES = {
         "National Center for Health Statistics: National Health and Nutrition Examination "
         "Survey 2017 to March 2020, body measures. Public domain data."
     ),
-    "iso8559-1": "ISO 8559-1:2017, Size designation of clothes, part 1: anthropometric definitions.",
+    "iso8559-1": (
+        "ISO 8559-1:2017, Size designation of clothes, part 1: anthropometric definitions."
+    ),
     "iso20685-1": "ISO 20685-1:2018, 3-D scanning methodologies, part 1: evaluation protocol.",
     "iso4915": "ISO 4915:1991, Textiles. Stitch types. Classification and terminology.",
     "iso4916": "ISO 4916:1991, Textiles. Seam types. Classification and terminology.",
@@ -30,11 +32,13 @@ SOURCES = {
     "rosenfeld": "Rosenfeld, I. (1918): The Practical Designer.",
     "conover": "Conover: Complete Course in Dressmaking, volume 2, page 56.",
     "conover-9": (
-        "Conover: A Complete Course in Dressmaking, volume 9, Infants' Clothes, page 22: the armhole "
+        "Conover: A Complete Course in Dressmaking, volume 9, Infants' Clothes, page 22: the "
+        "armhole "
         "as one true curve across the shoulder."
     ),
     "baldt": (
-        "Baldt, L. I. (1916): Clothing for Women: Selection, Design, Construction. Philadelphia and "
+        "Baldt, L. I. (1916): Clothing for Women: Selection, Design, Construction. "
+        "Philadelphia and "
         "London: J. B. Lippincott. Chapter 5, to draft a shirt: back and front, figures 44 and 45, "
         "and shirt sleeve, figure 46A. Public domain in the United States."
     ),

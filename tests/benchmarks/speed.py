@@ -13,9 +13,10 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
-from making import MIDDLE, person, top  # noqa: E402
-from tapewise_core.tasks.files import contents  # noqa: E402
-from tapewise_core.tasks.people import body_of, check  # noqa: E402
+from making import MIDDLE, person, top
+
+from tapewise_core.tasks.files import contents
+from tapewise_core.tasks.people import body_of, check
 
 RUNS = 30
 

@@ -29,7 +29,7 @@ from tapewise_core.units import Length, Unit, cm, named, parse_length, parse_num
     ],
 )
 def test_a_length_is_read_as_people_write_it(text: str, unit: Unit, mm: float) -> None:
-    """Points, commas, fractions and units of both kinds are understood; bare numbers follow the unit."""
+    """Points, commas, fractions and units of both kinds; bare numbers follow the unit."""
     assert parse_length(text, unit) == pytest.approx(mm, abs=1e-9)
 
 

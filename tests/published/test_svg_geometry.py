@@ -5,9 +5,9 @@ import json
 import re
 
 import pytest
+from making import top
 from PIL.Image import Image
 from PIL.Image import open as open_image
-from making import top
 from svgelements import SVG, Matrix, Path
 
 from tapewise_core.tasks.files import contents

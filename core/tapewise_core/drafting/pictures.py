@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterator
 
 from tapewise_core.drafting.draft import Draft
@@ -68,7 +69,7 @@ def _spots(sheet: Sheet, before: Sheet) -> Iterator[tuple[str, Point, bool]]:
 
 def _dot(at: Point, size: float) -> Stroke:
     corners = [at + Vector(size / 2, 0).turned(angle) for angle in range(0, 361, 45)]
-    path = Path(tuple(Line(a, b) for a, b in zip(corners, corners[1:], strict=False)))
+    path = Path(tuple(Line(a, b) for a, b in itertools.pairwise(corners)))
     return Stroke(path, Layer.MARKS, width=0.2, closed=True, filled=True)
 
 

@@ -53,10 +53,11 @@ def with_squares(drawing: Drawing) -> Drawing:
 
 def scale_square(corner: Point, side: float, name: str) -> tuple[Ink, ...]:
     """Return a square to measure, its name inside."""
+    middle = corner + Vector(side / 2, side / 2)
     words = (
-        Words(f"{name} each way", corner + Vector(side / 2, side / 2), 5, "middle", layer=Layer.SCALE),
+        Words(f"{name} each way", middle, 5, "middle", layer=Layer.SCALE),
         Words(
-            "measure before cutting", corner + Vector(side / 2, side / 2 + 8), 4, "middle",
+            "measure before cutting", middle + Vector(0, 8), 4, "middle",
             layer=Layer.SCALE,
         ),
     )  # fmt: skip
