@@ -36,7 +36,18 @@ def side_and_underarm(
     rise = style.length("hem-rise").mm if style.choice("hem") == "curved" else 0.0
     side, lean = _to_hem(seam, draft["B"].y - rise)
     draft = draw_underarm(draft, underarm)
-    return draw_side(draft, side, underarm), lean
+    return slit_told(draw_side(draft, side, underarm), style), lean
+
+
+def slit_told(draft: Draft, style: Style) -> Draft:
+    """Return the draft with a word on where the side seam ends, if it has a slit."""
+    if style.choice("hem") != "split":
+        return draft
+    return draft.note(
+        "Mark the slit: from M measure ",
+        style.length("split-length"),
+        " up along the side; there the side seam ends.",
+    )
 
 
 def draw_side(draft: Draft, side: Path, underarm: Underarm) -> Draft:
@@ -49,7 +60,7 @@ def draw_side(draft: Draft, side: Path, underarm: Underarm) -> Draft:
     elif side.end.y > draft["G"].y + 0.05:
         names = (*names, "M")
     manner = "One gentle curve to the hip line, without a corner at the waist; straight below."
-    return draft.curve("side", whole, names, manner, _waist(draft, whole))
+    return draft.curve("side", whole, names, manner, waist_check(draft, whole))
 
 
 def hem_line(draft: Draft, centre: str, lean: float, style: Style) -> Draft:
@@ -129,7 +140,10 @@ def _underarm_name(draft: Draft) -> str:
     return "U" if "U" in draft.sheet.points else "H"
 
 
-def _waist(draft: Draft, side: Path) -> tuple[Check, ...]:
+def waist_check(draft: Draft, side: Path) -> tuple[Check, ...]:
+    """Return the check where a side seam passes the waist line, unless that is marked already."""
+    if "D" in draft.sheet.points:
+        return ()
     at = point_at_height(side, draft["W"].y)
     if at is None:
         return ()

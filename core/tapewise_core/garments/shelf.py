@@ -9,6 +9,7 @@ from tapewise_core.garments.garment import Garment
 
 PAGES = {
     "jersey-top": ("jersey_top", "JERSEY_TOP"),
+    "flared-dress": ("flared_dress", "FLARED_DRESS"),
     "circle-skirt": ("circle_skirt", "CIRCLE_SKIRT"),
     "skirted-dress": ("skirted_dress", "SKIRTED_DRESS"),
     "set-in-top": ("set_in_top", "SET_IN_TOP"),

@@ -29,6 +29,7 @@ from tapewise_core.garments.option import Style
 from tapewise_core.garments.shoulder import draw_shoulder
 from tapewise_core.garments.side_seam import SideSeam, side_seam
 from tapewise_core.garments.top_sleeve import draft_sleeve, quarter
+from tapewise_core.garments.underarm import Underarm
 from tapewise_core.geometry.crossings import nearest_point
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -41,16 +42,22 @@ SLOPE_RUN = cm(20)
 
 def draft_back(body: Body, style: Style, title: str = "Back") -> Draft:
     """Return the back, drafted with the centre back on a fold."""
+    draft, underarm = upper_back(body, style, title)
+    draft, seam = _side(draft, body, style, underarm.side)
+    underarm = underarm.leaning(seam.path.leaving())
+    draft, lean = side_and_underarm(draft, seam, underarm, style)
+    draft, centre = hem_centre(draft, style)
+    return hem_line(draft, centre, lean, style)
+
+
+def upper_back(body: Body, style: Style, title: str) -> tuple[Draft, Underarm]:
+    """Return the back down to its underarm: levels, overarm, neckline and sleeve."""
     draft = _lines_across(body, style, title)
     draft = _overarm(draft, body, style)
     draft = _neckline(draft, body, style)
     draft, underarm = draft_sleeve(draft, body, style)
     _leaves_a_side(draft, underarm.side)
-    draft, seam = _side(draft, body, style, underarm.side)
-    underarm = underarm.leaning(seam.path.leaving())
-    draft, lean = side_and_underarm(draft, seam, underarm, style)
-    draft, centre = _seat(draft, style)
-    return hem_line(draft, centre, lean, style)
+    return draft, underarm
 
 
 def _lines_across(body: Body, style: Style, title: str) -> Draft:
@@ -152,8 +159,9 @@ def _leaves_a_side(draft: Draft, underarm: Point) -> None:
     lowest = draft["W"].y - SHORTEST_TO_WAIST
     if underarm.y > lowest:
         raise DraftError(
-            f"The underarm would end {Unit.CM.spell(underarm.y)} below the nape, and the waist lies "
-            f"at {Unit.CM.spell(draft['W'].y)}: {Unit.CM.spell(underarm.y - lowest)} too low. Check "
+            f"The underarm would end {Unit.CM.spell(underarm.y)} below the nape, and the waist "
+            f"lies at {Unit.CM.spell(draft['W'].y)}: {Unit.CM.spell(underarm.y - lowest)} too low. "
+            "Check "
             "shoulder drop and upper arm, or take less sleeve-ease or a longer sleeve."
         )
 
@@ -173,8 +181,8 @@ def _side(draft: Draft, body: Body, style: Style, top: Point) -> tuple[Draft, Si
     return draft.across("J", "G", hip, "the side at the hip"), seam
 
 
-def _seat(draft: Draft, style: Style) -> tuple[Draft, str]:
-    """Length over a full seat, on the centre back."""
+def hem_centre(draft: Draft, style: Style) -> tuple[Draft, str]:
+    """Return the draft with the hem marked on the centre back, lower for a full seat."""
     seat = style.length("full-seat")
     if seat.mm <= 0.05:
         return draft, "B"

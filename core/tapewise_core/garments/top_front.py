@@ -7,6 +7,8 @@ the hem there. Numbers without another source are common practice in the trade.
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.sheet import Sheet
 from tapewise_core.garments.hem import hem_line
@@ -24,7 +26,11 @@ SQUARE_ENOUGH = 3.0
 """A sleeve hem further from square to the front's overarm is redrawn [degrees]."""
 
 
-def draft_front(back: Draft, style: Style, title: str = "Front") -> Draft:
+HemOf = Callable[[Draft, str, float, Style], Draft]
+"""Draws a hem from a point on the centre to the side, whose lean there is given."""
+
+
+def draft_front(back: Draft, style: Style, title: str = "Front", hem_of: HemOf = hem_line) -> Draft:
     """Return the front, drafted over the finished back with the centre front on a fold."""
     raised = style.length("front-raise")
     draft = Draft(title).trace("the back's side, underarm and lines across", _traced(back))
@@ -37,7 +43,7 @@ def draft_front(back: Draft, style: Style, title: str = "Front") -> Draft:
     draft = draw_shoulder(draft, neck, end, style.length("forward-shoulder"), past)
     draft = _sleeve_hem(draft, back, neck, end)
     draft = _neckline(draft, neck, style)
-    return _hem(draft, back, style)
+    return _hem(draft, style, hem_of)
 
 
 def _traced(back: Draft) -> Sheet:
@@ -67,7 +73,8 @@ def _neck(draft: Draft, back: Draft, neck: str, end: str) -> tuple[Draft, str]:
 def _sleeve_hem(draft: Draft, back: Draft, neck: str, end: str) -> Draft:
     """The back's sleeve hem where it still leaves the overarm square, else one that does."""
     old = back.sheet.line("sleeve_hem")
-    last = "U" if draft.sheet.points.get("U") == old.end else "H"
+    cap = "underarm" not in back.sheet.lines
+    last = "U" if cap and "U" in draft.sheet.points else "H"
     square = (draft[end] - draft[neck]).unit().square()
     if end == "E" and square.angle_to(old.leaving()) <= SQUARE_ENOUGH:
         if len(old.flattened()) == 2:
@@ -91,15 +98,15 @@ def _neckline(draft: Draft, neck: str, style: Style) -> Draft:
     return draft.curve("neckline", path, ("F", neck), manner, (check,))
 
 
-def _hem(draft: Draft, back: Draft, style: Style) -> Draft:
+def _hem(draft: Draft, style: Style, hem_of: HemOf) -> Draft:
     """The back's hem, lower at the centre by what is wanted and running out at the side."""
     drop, centre = style.length("front-hem-drop"), "B"
     if drop.mm > 0.05:
         draft, centre = draft.down("B", "O", drop, "the hem on the centre front"), "O"
-    return hem_line(draft, centre, _lean(back.sheet.line("hem")), style)
+    return hem_of(draft, centre, lean_of(draft.sheet.line("side")), style)
 
 
-def _lean(hem: Path) -> float:
-    """The side's lean that a hem which meets it square gives away."""
-    along = hem.arriving()
-    return -along.y / along.x
+def lean_of(side: Path) -> float:
+    """Return how far a side seam leans outwards at the hem for each step down."""
+    along = side.arriving()
+    return along.x / along.y

@@ -23,10 +23,12 @@ def body_seams(style: Style, front: str = "", back: str = "") -> tuple[Seam, ...
     def both(kind: SeamKind, *names: str) -> Seam:
         return Seam(kind, run("front", names, front), run("back", names, back))
 
+    slit = (both(SeamKind.SLIT, "split"),) if style.choice("hem") == "split" else ()
     return (
         both(SeamKind.SHOULDER, "shoulder"),
         both(SeamKind.SIDE, "underarm", "side"),
         both(SeamKind.SLEEVE_HEM, "sleeve_hem"),
+        *slit,
         both(SeamKind.HEM, "hem"),
     )
 

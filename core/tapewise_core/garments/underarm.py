@@ -15,6 +15,9 @@ the side seam instead [mm] (common practice)."""
 LONGEST_ROUNDING = 60.0
 """The most that the underarm is rounded before and after its corner [mm] (common practice)."""
 
+HAIR = 0.05
+"""What nobody can draw [mm]."""
+
 BEND = 40.0
 """The underarm seam bends at the upper arm over so far on either side, at the most [mm]."""
 
@@ -80,7 +83,7 @@ def short_or_long(
     """
     along = -(end - hem_end).unit().square()
     met = crossing(upper, along, Point(quarter, 0), DOWN)
-    corner = Point(quarter, max(armscye, met.y if met else armscye))
+    corner = Point(quarter, _below(armscye, met.y if met else armscye))
     long = (hem_end - corner).length() >= SHORTEST_UNDERARM
     return corner if long and hem_end.x - quarter >= SHORTEST_UNDERARM else None
 
@@ -101,8 +104,13 @@ def cap(end: Point, hem_end: Point, quarter: float, armscye: float) -> Underarm:
     reach = max(half, (hem_end - end).length())
     run = quarter - end.x
     drop = math.sqrt(max(reach * reach - run * run, 0.0))
-    point = Point(quarter, max(armscye, end.y + drop))
+    point = Point(quarter, _below(armscye, end.y + drop))
     return Underarm(_bent(end, down, point), point, point, point, moved_out=True)
+
+
+def _below(armscye: float, height: float) -> float:
+    """A height at or below the armscye line; a hair below it is on it."""
+    return height if height > armscye + HAIR else armscye
 
 
 def _bent(end: Point, down: Vector, point: Point) -> Path:
