@@ -100,6 +100,8 @@ def test_width_height_and_view_box_agree(files: dict[str, bytes]) -> None:
             head = content.decode()[:2000]
             size = {k: re.search(rf'\b{k}="([\d.]+)mm"', head) for k in ("width", "height")}
             box = re.search(r'viewBox="[-\d.]+[ ,][-\d.]+[ ,]([\d.]+)[ ,]([\d.]+)"', head)
-            assert box and size["width"] and size["height"], name
+            assert box, name
+            assert size["width"], name
+            assert size["height"], name
             assert size["width"][1] == box[1]
             assert size["height"][1] == box[2]
