@@ -5,13 +5,15 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from textual.widgets import Input, TextArea
+from textual.widgets import Input, Select, TextArea
 from walking import SMALL, Walk, walk
 
-from tapewise_core.tasks import work
+from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.people import person, store
 from tapewise_core.units import Unit
 from tapewise_tui.pages.garment import GarmentPage
+from tapewise_tui.widgets.choice import Choice
+from tapewise_tui.widgets.options import OptionLine
 from tapewise_tui.widgets.rows import Rows
 from tapewise_tui.widgets.ticks import TickList
 from tapewise_tui.widgets_drawn import PatternView
@@ -33,9 +35,9 @@ def asked() -> dict[str, str]:
     return dict(work.load(NAME).asked)
 
 
-def field(at: Walk, key: str) -> Input:
+def field(at: Walk, key: str) -> Input | Choice:
     """Return an option's field, the cursor in it."""
-    found = at.page.query_one(f"#option-{key} Input", Input)
+    found = at.page.query_one(f"#option-{key}", OptionLine).field
     found.focus()
     return found
 
@@ -110,6 +112,41 @@ def test_a_wrong_option_is_refused_with_a_sentence(key: str, typed: str, says: s
     walk(steps)
 
 
+def test_a_word_is_taken_with_the_arrows() -> None:
+    """Right takes the next word and the pattern follows; left takes it back."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        field(at, "hem")
+        await at.press("right")
+        assert asked() == {"hem": "curved"}
+        await at.press("left")
+        assert asked() == {"hem": "straight"}
+        await at.press("ctrl+z", "ctrl+z")
+        assert asked() == {}
+        assert "<  straight  >" in at.text()
+
+    walk(steps)
+
+
+def test_every_garment_has_its_page() -> None:
+    """Each garment's options are under headings, and its pattern is drawn."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for page in wizard.garments():
+            at.page.query_one("#garment", Select).value = page.name
+            await at.settle()
+            await at.settle()
+            assert work.load(NAME).garment == page.name
+            assert at.page.query_one(PatternView).pieces
+            assert "proof" in at.text()
+
+    walk(steps)
+
+
 def test_an_emptied_field_goes_back_to_the_usual_value() -> None:
     """The option is no longer chosen, and its usual value is shown."""
     begin("garment", body_length="70 cm")
@@ -117,9 +154,10 @@ def test_an_emptied_field_goes_back_to_the_usual_value() -> None:
     async def steps(at: Walk) -> None:
         await at.press("enter")
         field(at, "body-length").value = ""
-        await at.press("enter", "tab")
+        await at.press("enter")
         assert asked() == {}
         assert "as usual" in at.said
+        await at.press("tab")
         assert field(at, "body-length").value == "63 cm"
 
     walk(steps)

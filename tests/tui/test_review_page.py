@@ -137,3 +137,29 @@ def test_what_cannot_be_done_on_a_row_is_said() -> None:
         assert "not measured" in at.said
 
     walk(steps)
+
+
+def test_readings_that_do_not_agree_are_remarked_on() -> None:
+    """Two readings far apart stand near the top until they are confirmed or taken again."""
+    begin(waist=77.5)
+    store.save(store.load("Ada Quist").with_value("hip", 99.0, readings=(96.0, 102.0)))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert at.page.query_one(Rows).at == "hip"
+        assert "readings 6 cm apart" in at.text()
+        await at.press("f7")
+        assert "apart" not in at.text()
+
+    walk(steps)
+
+
+def test_the_measure_most_worth_taking_is_named() -> None:
+    """What is missing and moves the garment most is told with what taking it brings."""
+    begin(waist=77.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert "Measuring the" in at.text()
+
+    walk(steps)

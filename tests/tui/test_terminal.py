@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from walking import Walk, walk
 
-from tapewise_tui.screens import SCENES, own_data, play
+from tapewise_tui.screens import SCENES, Scene, own_data, play
 from tapewise_tui.terminal import PlainFilter, ascii_only, plain
 
 FOLDER = Path(__file__).with_name("snapshots")

@@ -55,6 +55,7 @@ class TapewiseApp(App[None]):
 
     def on_mount(self) -> None:
         self._mind_the_line()
+        self.run_worker(_warm_up, thread=True, group="warm up")
         self.push_screen(StartPage(self.desk))
 
     def _mind_the_line(self) -> None:
@@ -167,6 +168,15 @@ class TapewiseApp(App[None]):
         yield SystemCommand("Look", "Chalk on cloth, or ink on paper", self.action_look)
         yield SystemCommand("Help", "What this page is for, and its keys", self.action_help)
         yield SystemCommand("Quit", "Everything is kept already", self.action_quit)
+
+
+def _warm_up() -> None:
+    """Read the code of garments, estimates and formats while the person reads the first page."""
+    from tapewise_core.tasks import wizard
+    from tapewise_core.tasks.people import check
+
+    wizard.garments()
+    check(Profile.of("nobody").with_value("height", 168.0))
 
 
 _LONG = {Unit.CM: "centimetres", Unit.IN: "inches"}

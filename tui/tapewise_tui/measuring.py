@@ -68,6 +68,16 @@ def _compared(desk: Desk, key: str, taken: tuple[float, ...], value: float) -> O
     return Outcome(f"The two lie {apart} apart: a third reading is due. Enter alone goes on.", 2)
 
 
+def apart(desk: Desk, key: str) -> str:
+    """Spell how far readings lie apart that do not agree; nothing if they do, or are confirmed."""
+    kept = desk.profile.measures.get(key)
+    if kept is None or kept.origin is not Origin.MEASURED or len(kept.readings) < 2:
+        return ""
+    if compare_readings(measure(key), kept.readings) is Agreement.AGREE:
+        return ""
+    return desk.unit.spell((max(kept.readings) - min(kept.readings)) * 10)
+
+
 def standing(desk: Desk, key: str) -> str:
     """Say what stands for a measure at present."""
     kept, unit = desk.profile.measures.get(key), desk.unit

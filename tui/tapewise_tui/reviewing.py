@@ -14,7 +14,10 @@ from tapewise_tui.desk import Desk
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One line of the table; ``finding`` is what there is to look at, if anything."""
+    """One line of the table; ``finding`` is what there is to look at, if anything.
+
+    ``apart`` says how far readings that do not agree lie apart.
+    """
 
     measure: Measure
     value: str
@@ -22,6 +25,7 @@ class Row:
     off: str
     remark: str
     finding: Finding | None
+    apart: str = ""
 
     @property
     def cells(self) -> tuple[str, ...]:
@@ -32,7 +36,7 @@ class Row:
     def urgent(self) -> int:
         """Sort warnings first, then hints, then the rest."""
         if self.finding is None:
-            return 2
+            return 1 if self.apart else 2
         return 0 if self.finding.severity.value == "warning" else 1
 
 
@@ -60,9 +64,10 @@ def _row(desk: Desk, row: Measure, finding: Finding | None) -> Row:
     origin = "measured" if row.key in desk.profile.measures else "not measured"
     if value.origin is not Origin.MEASURED:
         origin = value.origin.value
-    return Row(
-        row, desk.unit.number(value.cm * 10), origin, off, _remark(desk, row, finding), finding
-    )
+    apart = measuring.apart(desk, row.key)
+    remark = f"? readings {apart} apart" if apart and not finding else _remark(desk, row, finding)
+    spelt = desk.unit.number(value.cm * 10)
+    return Row(row, spelt, origin, off, remark, finding, apart)
 
 
 def _remark(desk: Desk, row: Measure, finding: Finding | None) -> str:
@@ -84,6 +89,8 @@ def advice(row: Row, desk: Desk) -> str:
     if row.finding is not None:
         take = " F6 takes what is offered," if row.finding.proposed else ""
         return f"{row.finding.says}{take} F7 keeps it as right, F8 measures again."
+    if row.apart:
+        return f"The readings lie {row.apart} apart. F8 measures again, F7 keeps it as right."
     value = desk.check.body.values.get(row.measure.key)
     if row.measure.key in desk.profile.measures and value and value.origin is not Origin.ESTIMATED:
         return "Nothing unusual. Enter changes the value here; F8 opens its page."

@@ -10,7 +10,7 @@ from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.option import Kind, Option, Style, limits, read, settle
-from tapewise_core.measures.body import Body, Value
+from tapewise_core.measures.body import Body, Origin, Value
 from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.proof import Proof as Proof
@@ -30,6 +30,23 @@ MACHINES = {
 """The machines a person may have, each in words."""
 
 
+GROUPS = {
+    "Style": "fit neckline neck-finish sleeve hem circle waist-finish panels",
+    "Lengths": "body-length sleeve-length skirt-length split-length hem-rise",
+    "Ease": "ease waist-shaping waist-ease sleeve-ease sleeve-hem-ease",
+    "Cloth": "stretch cloth-width cloth-weight shrinkage weight-allowance bust-lift",
+    "Neck": "neck-half-width neck-depth back-neck-depth neck-rise facing-width",
+    "Bands": "band-width band-ratio band-length elastic-width",
+    "Allowances": "seam-allowance neck-allowance hem-allowance skirt-hem-allowance",
+}
+"""Options by the heading they stand under; what is not named here is about the figure."""
+
+FIGURE = "Figure, where it is not average"
+
+_RANK = {heading: rank for rank, heading in enumerate((*GROUPS, FIGURE))}
+_GROUP_OF = {key: heading for heading, keys in GROUPS.items() for key in keys.split()}
+
+
 @dataclass(frozen=True, slots=True)
 class OptionRow:
     """One option as a page shows it; ``value`` and limits are spelt in the reader's unit.
@@ -37,6 +54,7 @@ class OptionRow:
     ``choices`` is empty for what is typed. ``asked`` says that the wearer chose it.
     """
 
+    group: str
     key: str
     label: str
     says: str
@@ -81,6 +99,18 @@ def expected(profile: Profile, key: str) -> Value | None:
     return body.values.get(key)
 
 
+def worth_measuring(profile: Profile, name: str, unit: Unit) -> str:
+    """Say which missing measure would bring a garment nearest to the body, or nothing."""
+    from tapewise_core.statistics.worth import worth
+
+    kept = profile.values()
+    known = {k: v.cm for k, v in kept.items() if v.origin is not Origin.ESTIMATED}
+    confirmed = frozenset(k for k, v in kept.items() if v.origin is Origin.CONFIRMED)
+    needs = {key: times for key, (times, _) in shelf.garment(name).moves.items()}
+    found = worth(known, needs, profile.reference, profile.waist_site, confirmed)
+    return found[0].tell(unit) if found else ""
+
+
 def machines(names: tuple[str, ...]) -> frozenset[Machine]:
     """Return the machines of those names; raises OptionError if they cannot sew a garment."""
     return read_machines(", ".join(names))
@@ -97,7 +127,8 @@ def option_rows(
     body, _ = body_of(profile)
     usual = settle(page.options, {}, body, unit)
     style = _settled(page, asked, body, unit) or usual
-    return tuple(_row(option, style, usual, asked, unit) for option in page.options)
+    rows = [_row(option, style, usual, asked, unit) for option in page.options]
+    return tuple(sorted(rows, key=lambda row: _RANK[row.group]))
 
 
 def _settled(page: Garment, asked: Mapping[str, str], body: Body, unit: Unit) -> Style | None:
@@ -116,6 +147,7 @@ def _row(
     told = asked[option.key] if wanted and not chosen.asked else chosen.tell(unit)
     way = f", {option.default_says}" if option.default_says else ""
     return OptionRow(
+        group=_GROUP_OF.get(option.key, FIGURE),
         key=option.key,
         label=option.key.replace("-", " "),
         says=option.says,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 from collections.abc import Iterable
 from dataclasses import replace
 
@@ -9,10 +10,8 @@ from textual import on, work
 from textual.binding import Binding
 from textual.containers import Horizontal, Vertical
 from textual.message import Message
-from textual.timer import Timer
 from textual.widget import Widget
-from textual.widgets import Input, Select, Static
-from textual.worker import get_current_worker
+from textual.widgets import Select, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard
@@ -26,9 +25,6 @@ from tapewise_tui.page import PAGES_KEY, Page
 from tapewise_tui.widgets.options import OptionLine, Options
 from tapewise_tui.widgets_drawn import PatternView
 
-PAUSE = 0.03
-"""How long typing rests before the pattern is drawn afresh [s]."""
-
 
 class GarmentPage(Page):
     """Options and their pattern."""
@@ -36,12 +32,14 @@ class GarmentPage(Page):
     NAME = "garment"
     PURPOSE = (
         "Change what you like; the pattern beside is drawn afresh as you type, and so are the "
-        "proofs below it. An empty field goes back to the usual value. F6 works out how far "
-        "your cloth stretches, F7 says which machines you have, F8 goes from piece to piece."
+        "proofs below it. An empty field goes back to the usual value; a star marks what you "
+        "chose. Left and right take another word where there are some to choose from. F6 works "
+        "out how far your cloth stretches, F7 says which machines you have."
     )
     BINDINGS = [
         Binding("f4", "on", "Prove", tooltip="on to the proofs"),
-        Binding("f6", "fold", "Fold test", tooltip="work out the cloth's stretch"),
+        Binding("f5", "group", "Group", tooltip="to the next group of options"),
+        Binding("f6", "fold", "Fold", tooltip="work out the cloth's stretch"),
         Binding("f7", "machines", "Machines", tooltip="say which machines you have"),
         Binding("f8", "piece", "Piece", tooltip="select the next piece"),
         PAGES_KEY,
@@ -58,8 +56,8 @@ class GarmentPage(Page):
         super().__init__(desk)
         self.draft: Drafted | None = None
         self.selected: str | None = None
-        self.pause: Timer | None = None
-        self.trial: Work = self.desk.work
+        self.busy = False
+        self.waiting: Work | None = None
         self.fault = ""
         try:
             self.rows = self._rows()
@@ -81,7 +79,6 @@ class GarmentPage(Page):
                     compact=True,
                 )
                 yield Options(self.rows)
-                yield Static("", id="about", markup=False)
             with Vertical(id="pattern"):
                 yield PatternView()
                 yield Static("", id="verdict", markup=False)
@@ -90,7 +87,7 @@ class GarmentPage(Page):
     def show(self) -> None:
         super().show()
         if self.fault:
-            self.query_one("#about", Static).update(self.fault)
+            self.warn(self.fault)
             return
         self.rows = self._rows()
         self.query_one(Options).show(self.rows)
@@ -98,21 +95,27 @@ class GarmentPage(Page):
 
     def on_mount(self) -> None:
         if self.rows:
-            self.query_one(f"#option-{self.rows[0].key}").query_one("Input").focus()
+            self.query_one(Options).line(self.rows[0].key).field.focus()
 
     def _redraw(self, trial: Work) -> None:
-        self.trial = trial
+        """Draft in a worker; while one is at it, only the latest wish waits."""
+        if self.busy:
+            self.waiting = trial
+            return
+        self.busy = True
         self._drafted(trial)
 
-    @work(thread=True, exclusive=True, group="draft")
+    @work(thread=True, group="draft")
     def _drafted(self, trial: Work) -> None:
-        result = drafting.of(self.desk.profile, trial, self.desk)
-        if not get_current_worker().is_cancelled:
-            self.post_message(self.Redrawn(result))
+        self.post_message(self.Redrawn(drafting.of(self.desk.profile, trial, self.desk)))
 
     @on(Redrawn)
     def redrawn(self, event: Redrawn) -> None:
         event.stop()
+        self.busy = False
+        if self.waiting is not None:
+            trial, self.waiting = self.waiting, None
+            self._redraw(trial)
         verdict = self.query_one("#verdict", Static)
         if isinstance(event.result, str):
             verdict.update(f"! {event.result}")
@@ -136,22 +139,16 @@ class GarmentPage(Page):
     @on(Options.Entered)
     def about(self, event: Options.Entered) -> None:
         row = event.row
-        said = f"{words.sentence(row.says)}. From {row.limits}; usually {row.usual}."
-        self.query_one("#about", Static).update(
-            said.replace("From ", "One of ") if row.choices else said
-        )
+        way = "one of" if row.choices else "from"
+        said = f"{words.sentence(row.says)}: {way} {row.limits}; usually {row.usual}."
+        self.tell(drafting.plainly(said))
 
     @on(OptionLine.Typed)
     def typed(self, event: OptionLine.Typed) -> None:
         """Try what is typed on the pattern, without keeping it yet."""
         event.stop()
-        if self.pause is not None:
-            self.pause.stop()
-        try:
-            trial = self._tried(event.key, event.text)
-        except TapewiseError:
-            return
-        self.pause = self.set_timer(PAUSE, lambda: self._redraw(trial))
+        with contextlib.suppress(TapewiseError):
+            self._redraw(self._tried(event.key, event.text))
 
     def _tried(self, key: str, text: str) -> Work:
         made = self.desk.work
@@ -179,10 +176,9 @@ class GarmentPage(Page):
         return True
 
     def keep_typed(self) -> None:
-        field = self.focused
-        line = field.parent if field is not None else None
-        if isinstance(line, OptionLine):
-            self._settle(line.row.key, line.query_one(Input).value.strip())
+        line = self.query_one(Options).at if self.rows else None
+        if line is not None:
+            self._settle(line.row.key, line.text)
 
     def _kept(self, says: str, made: Work) -> None:
         result = drafting.of(self.desk.profile, made, self.desk)
@@ -209,6 +205,9 @@ class GarmentPage(Page):
         place = names.index(self.selected) + 1 if self.selected in names else 0
         self.selected = names[place] if place < len(names) else None
         self._picture()
+
+    def action_group(self) -> None:
+        self.query_one(Options).next_group()
 
     def action_fold(self) -> None:
         self.app.push_screen(FoldDialog(self.desk.unit), self._folded)

@@ -103,7 +103,12 @@ class MeasurePage(Page):
             site.focus()
             self.call_after_refresh(site.action_show_overlay)
         else:
-            self.query_one(Readings).field(0).focus()
+            self.query_one(Readings).field(self._wanted(key)).focus()
+
+    def _wanted(self, key: str) -> int:
+        """The second field where the first reading waits for it, else the first."""
+        waits = len(measuring.spelt(self.desk, key)) == 1 and not measuring.findings(self.desk, key)
+        return 1 if waits else 0
 
     def _site(self, due: bool) -> None:
         site: Select[str] = self.query_one("#site", Select)

@@ -1,7 +1,8 @@
-"""The garment's options, a row each: name, field, limits; and what one means."""
+"""The garment's options, a row each under headings: name, field, and a mark where it was chosen."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from textual import on
@@ -10,13 +11,15 @@ from textual.binding import Binding
 from textual.containers import Horizontal, VerticalScroll
 from textual.events import DescendantFocus
 from textual.message import Message
+from textual.widget import Widget
 from textual.widgets import Input, Label
 
 from tapewise_core.tasks.wizard import OptionRow
+from tapewise_tui.widgets.choice import Choice
 
 
 class OptionLine(Horizontal):
-    """One option: its name, its field, and a mark where it is not the usual value."""
+    """One option: its name, its field, and a star where it is not left as usual."""
 
     @dataclass
     class Typed(Message):
@@ -27,7 +30,7 @@ class OptionLine(Horizontal):
 
     @dataclass
     class Settled(Message):
-        """Enter was pressed in the field, or it was left."""
+        """Enter was pressed in the field, or it was ``left``."""
 
         key: str
         text: str
@@ -39,17 +42,31 @@ class OptionLine(Horizontal):
 
     def compose(self) -> ComposeResult:
         yield Label(self.row.label, classes="name")
-        yield Input(self.row.value, compact=True)
+        if self.row.choices:
+            yield Choice(self.row.value, self.row.choices)
+        else:
+            yield Input(self.row.value, compact=True)
         yield Label(_mark(self.row), classes="mark")
 
     def show(self, row: OptionRow) -> None:
         """Show the option's value afresh."""
+        if row == self.row and self.text == row.value:
+            return
         self.row = row
-        field = self.query_one(Input)
-        if field.value != row.value:
-            with field.prevent(Input.Changed):
-                field.value = row.value
+        field = self.field
+        with field.prevent(Input.Changed):
+            field.value = row.value
         self.query_one(".mark", Label).update(_mark(row))
+
+    @property
+    def field(self) -> Input | Choice:
+        """What is typed into or chosen from."""
+        return self.query_one(Choice) if self.row.choices else self.query_one(Input)
+
+    @property
+    def text(self) -> str:
+        """What stands in the field."""
+        return self.field.value.strip()
 
     @on(Input.Changed)
     def typed(self, event: Input.Changed) -> None:
@@ -62,6 +79,11 @@ class OptionLine(Horizontal):
         event.stop()
         left = isinstance(event, Input.Blurred)
         self.post_message(self.Settled(self.row.key, event.value.strip(), left))
+
+    @on(Choice.Taken)
+    def taken(self, event: Choice.Taken) -> None:
+        event.stop()
+        self.post_message(self.Settled(self.row.key, event.value, left=False))
 
 
 class Options(VerticalScroll):
@@ -82,20 +104,43 @@ class Options(VerticalScroll):
         super().__init__(can_focus=False)
         self.rows = rows
 
-    def compose(self) -> ComposeResult:
+    def compose(self) -> Iterator[Widget]:
+        heading = ""
         for row in self.rows:
+            if row.group != heading:
+                heading = row.group
+                yield Label(heading, classes="group")
             yield OptionLine(row)
 
     def show(self, rows: tuple[OptionRow, ...]) -> None:
         self.rows = rows
         for row in rows:
-            self.query_one(f"#option-{row.key}", OptionLine).show(row)
+            self.line(row.key).show(row)
+
+    def line(self, key: str) -> OptionLine:
+        """Return an option's row."""
+        return self.query_one(f"#option-{key}", OptionLine)
+
+    @property
+    def at(self) -> OptionLine | None:
+        """The row with the cursor, if it is in one."""
+        focused = self.screen.focused
+        line = focused.parent if focused is not None else None
+        return line if isinstance(line, OptionLine) else None
+
+    def next_group(self) -> None:
+        """Put the cursor on the first option under the next heading."""
+        here = self.at.row.group if self.at else ""
+        groups = list(dict.fromkeys(row.group for row in self.rows))
+        wanted = groups[(groups.index(here) + 1) % len(groups)] if here else groups[0]
+        first = next(row for row in self.rows if row.group == wanted)
+        self.line(first.key).field.focus()
+        self.line(first.key).scroll_visible(top=True, animate=False)
 
     def on_descendant_focus(self, event: DescendantFocus) -> None:
-        line = next((one for one in event.widget.ancestors if isinstance(one, OptionLine)), None)
-        if line is not None:
-            self.post_message(self.Entered(line.row))
+        if self.at is not None:
+            self.post_message(self.Entered(self.at.row))
 
 
 def _mark(row: OptionRow) -> str:
-    return "chosen" if row.asked else ""
+    return "*" if row.asked else ""
