@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.finding import Finding
 from tapewise_core.measures.measure import Measure
-from tapewise_tui import order, words
+from tapewise_tui import measuring, order, words
 from tapewise_tui.desk import Desk
 
 
