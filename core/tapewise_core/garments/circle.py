@@ -16,8 +16,8 @@ PARTS = {"1": 1.0, "3/4": 0.75, "1/2": 0.5, "1/4": 0.25}
 COUNTS = (1, 2, 4, 6, 8, 10, 12)
 """In how many pieces a skirt may be cut; even, so that a seam falls on either side."""
 
-LONGEST = 3000.0
-"""No skirt is longer [mm]."""
+LONGEST = 1300.0
+"""No skirt is longer [mm], so a cloth that allows this allows any."""
 
 
 @dataclass(frozen=True, slots=True)

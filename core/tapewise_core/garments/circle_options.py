@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.cloth import SELVEDGES
 from tapewise_core.drafting.piece import Words
-from tapewise_core.garments.circle import COUNTS, PARTS, Ring
+from tapewise_core.garments.circle import COUNTS, LONGEST, PARTS, Ring
 from tapewise_core.garments.option import Kind, Option, Style
 from tapewise_core.measures.body import Body
 from tapewise_core.units import Length, Unit, cm, mm
@@ -146,7 +146,8 @@ def length_note(style: Style, skirt: Ring) -> Words:
     told: list[str | Length] = []
     for other, length in longest.items():
         if length > 1:
-            told += [", " if told else "", mm(length), f" in {pieces(other)}"]
+            said = "any length" if length > LONGEST - 1 else mm(length)
+            told += [", " if told else "", said, f" in {pieces(other)}"]
     return (
         f"The skirt is cut in {pieces(count)}. The longest that a cloth ",
         style.length("cloth-width"),

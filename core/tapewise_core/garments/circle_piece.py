@@ -50,6 +50,9 @@ def draft_ring(title: str, skirt: Ring, edge: Length, length: Length, count: int
         draft = _ray(draft, ("E", "H"), -half, f"{way}, to the other side,", radius, length)
     draft = _sides(_arcs(draft, half, fold, radius), skirt, count)
     inner = radius.called("radius") - mm(skirt.waist_allowance)
+    if count > 1:
+        alike = "back and front" if count == 2 else f"all {count} panels"
+        draft = draft.note(f"One pattern serves for {alike}: they are alike.")
     return draft.note(
         "These are stitch lines. The waist is cut inside its own, on a circle of ", inner,
         "; what the sides get lies outside the sector, and the waist stays as long as it is.",
