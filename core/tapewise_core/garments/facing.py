@@ -9,6 +9,11 @@ from tapewise_core.garments.option import Style
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.units import cm
+
+
+DEEPER = cm(3)
+"""How much deeper a facing is on the centre, where it would show (common practice)."""
 
 
 def draft_facing(half: Draft, name: str, style: Style) -> Draft:
@@ -21,10 +26,10 @@ def draft_facing(half: Draft, name: str, style: Style) -> Draft:
         half.sheet.only((start, neck, end), ("neckline",)),
     )
     draft = draft.along(neck, end, "g", width, "the facing's edge on the overarm").down(
-        start, "h", width, "its edge on the centre"
+        start, "h", width + DEEPER, "its edge on the centre"
     )
     draft = draft.rule("shoulder", neck, "g")
-    manner = "At the same distance from the neckline all the way."
+    manner = "As wide as on the shoulder at first, and wider towards the centre."
     return draft.curve("outer", _outer(draft, neck, name, style), ("h", "g"), manner)
 
 
@@ -56,7 +61,7 @@ def cut_facing(draft: Draft, name: str, style: Style) -> Piece:
     points = {f"centre_{name}": top, "side_neck": lines["shoulder"].start}
     x, height = 20.0, foot.y - top.y
     grain = (Point(x, foot.y - 0.15 * height), Point(x, top.y + 0.2 * height))
-    label = Box(26, top.y + 8, 96, foot.y - 4)
+    label = Box(26, top.y + 9, 88, foot.y - 12)
     return make_piece(f"{name}_facing", edges, points, grain, on_fold=True, label=label)
 
 

@@ -15,6 +15,12 @@ the side seam instead [mm] (common practice)."""
 LONGEST_ROUNDING = 60.0
 """The most that the underarm is rounded before and after its corner [mm] (common practice)."""
 
+STRAIGHT = 0.01
+"""The sine of an angle that is no bend."""
+
+LOW = 60.0
+"""An underarm further below the armscye line is low: an arm's lift drags up the side [mm]."""
+
 HAIR = 0.05
 """What nobody can draw [mm]."""
 
@@ -79,13 +85,23 @@ def short_or_long(
     ``end`` and ``hem_end`` are the ends of the sleeve's hem, ``upper`` the point
     opposite the overarm at the fullest upper arm, ``quarter`` the body's quarter
     width [mm], ``armscye`` the height below which the underarm must lie [mm].
-    From the upper arm to the corner the sleeve keeps its width.
+    A tapering sleeve's seam runs on straight to the corner; where that would be
+    low, it bends at the upper arm and keeps its width from there.
     """
-    along = -(end - hem_end).unit().square()
-    met = crossing(upper, along, Point(quarter, 0), DOWN)
-    corner = Point(quarter, _below(armscye, met.y if met else armscye))
+    level = -(end - hem_end).unit().square()
+    taper = hem_end - upper if (hem_end - upper).length() > 1 else level
+    straight, kept = (_meets(hem_end, way, quarter, armscye) for way in (taper, level))
+    if upper != hem_end:
+        kept = _meets(upper, level, quarter, armscye)
+    corner = straight if straight.y <= armscye + LOW else kept
     long = (hem_end - corner).length() >= SHORTEST_UNDERARM
     return corner if long and hem_end.x - quarter >= SHORTEST_UNDERARM else None
+
+
+def _meets(start: Point, way: Vector, quarter: float, armscye: float) -> Point:
+    """Where a line reaches the body's quarter, at the armscye line or below it."""
+    met = crossing(start, way, Point(quarter, 0), DOWN)
+    return Point(quarter, _below(armscye, met.y if met else armscye))
 
 
 def cap(end: Point, hem_end: Point, quarter: float, armscye: float) -> Underarm:
@@ -125,8 +141,9 @@ def reach_of(before: Point, corner: Point) -> float:
 
 
 def bends_at(hem_end: Point, upper: Point, corner: Point) -> bool:
-    """Say whether a longer sleeve's underarm has room to bend at the upper arm."""
-    return (hem_end - upper).length() > BEND and upper.x - corner.x > BEND
+    """Say whether a longer sleeve's underarm bends at the upper arm, and has room to."""
+    room = (hem_end - upper).length() > BEND and upper.x - corner.x > BEND
+    return room and abs((upper - hem_end).unit().cross((corner - upper).unit())) > STRAIGHT
 
 
 def longer(end: Point, hem_end: Point, corner: Point, upper: Point | None) -> Underarm:

@@ -29,7 +29,7 @@ def _distance(path: Path, over: Callable[[Point], float]) -> float | None:
             return walked
         if before * over(segment.end) <= 0:
             low, high = 0.0, 1.0
-            for _ in range(50):
+            for _ in range(36):
                 middle = (low + high) / 2
                 if over(segment.at(middle)) * before > 0:
                     low = middle

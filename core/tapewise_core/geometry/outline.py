@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from shapely.geometry import Polygon
     from shapely.geometry.base import BaseGeometry
 
-FINE = 0.02
+FINE = 0.03
 """Flattening used under a cut line [mm]; well below what scissors can follow."""
 
 STRAIGHT = 1e-4
@@ -146,14 +146,14 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
     from shapely.geometry.polygon import orient
 
     inside = _polygon([p for m in margins for p in m.path.flattened(FINE)[:-1]])
-    shapes = [make_valid(inside)]
+    shapes = [inside]
     for before, edge, after in _neighbours(margins):
         if edge.width > 0:
-            shapes.append(make_valid(_polygon(_strip(before, edge, after))))
+            shapes.append(_polygon(_strip(before, edge, after)))
             patch = _corner(edge, after)
             if patch:
-                shapes.append(make_valid(_polygon(patch)))
-    whole = _kept_off_fold(union_all(shapes, grid_size=GRID), margins)
+                shapes.append(_polygon(patch))
+    whole = _kept_off_fold(union_all(make_valid(shapes), grid_size=GRID), margins)
     largest = max(getattr(whole, "geoms", [whole]), key=lambda part: part.area)
     ring = orient(largest.simplify(STRAIGHT), sign=1.0).exterior.coords[:-1]
     return _tidy([Point(x, y) for x, y in ring])
@@ -161,14 +161,19 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
 
 def _kept_off_fold(whole: BaseGeometry, margins: Sequence[Margin]) -> BaseGeometry:
     """Cut off what an allowance that meets the fold at a slant lays beyond it."""
-    for edge in margins:
-        if edge.fold:
+    for before, edge, after in _neighbours(margins):
+        if edge.fold and (_slants(before, edge) or _slants(edge, after)):
             a, b = edge.path.start, edge.path.end
             along = (b - a).unit() * FAR
             inward = along.square()
             a, b = a + -along, b + along
             whole = whole.intersection(_polygon([a, b, b + inward, a + inward]))
     return whole
+
+
+def _slants(first: Margin, second: Margin) -> bool:
+    """Say whether two neighbours meet at another angle than a right one."""
+    return abs(first.path.arriving().dot(second.path.leaving())) > 1e-6
 
 
 def _neighbours(margins: Sequence[Margin]) -> Iterable[tuple[Margin, Margin, Margin]]:
@@ -251,9 +256,10 @@ def _corner(edge: Margin, after: Margin) -> list[Point]:
 
 
 def _polygon(points: Sequence[Point]) -> Polygon:
-    from shapely.geometry import Polygon
+    from shapely import polygons
 
-    return Polygon([(p.x, p.y) for p in points])
+    polygon: Polygon = polygons([(p.x, p.y) for p in points])
+    return polygon
 
 
 def _tidy(points: list[Point]) -> list[Point]:
