@@ -109,6 +109,9 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
         grounds = f", {value.how}" if value.how else ""
         plain = value.origin.value if value.origin is not Origin.ESTIMATED or not grounds else ""
         yield f"  {found.body.name(key)}: {spelt} ({(plain + grounds).removeprefix(', ')})"
+    if any(value.origin is Origin.ESTIMATED for value in found.body.values.values()):
+        yield from ("", "About the estimates:")
+        yield from (f"  {caution}" for caution in found.cautions)
 
 
 def gain_lines(gain: Mapping[str, object]) -> Iterator[str]:

@@ -26,7 +26,7 @@ from tapewise_core.proofs.proof import Proof
 from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
-from tapewise_core.tasks.guesses import Effect, effect_words, effects
+from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words
 from tapewise_core.units import Length, Unit
 
@@ -100,7 +100,8 @@ class Drafted:
         """Return the cut list and sewing order."""
         options = tuple((key, chosen.tell(self.unit)) for key, chosen in self.style.chosen.items())
         table = proof_table(self.proofs)
-        doubt = effect_words(self.effects, self.unit)
+        grounds = grounds_words(self.body, self.estimated_keys)
+        doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
         return checklist(
             self.pattern, self.cloth, self.stitching, self.label, options, table, doubt
         )

@@ -45,6 +45,12 @@ def effect_words(found: tuple[Effect, ...], unit: Unit) -> str:
     return f"So these are uncertain: {', '.join(told)}." if told else ""
 
 
+def grounds_words(body: Body, estimated: tuple[str, ...]) -> str:
+    """Say in one sentence what each estimate was drawn from; empty if there is none."""
+    told = [f"{body.name(key)} {body.values[key].how}" for key in estimated]
+    return f"{'; '.join(told)}.".capitalize() if told else ""
+
+
 def next_measure(profile: Profile, garment: str, unit: Unit) -> str:
     """Say which one missing measure would improve a garment most; empty if none would.
 

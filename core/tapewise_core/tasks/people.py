@@ -32,6 +32,13 @@ class Check:
     refused: str = ""
 
     @property
+    def cautions(self) -> tuple[str, ...]:
+        """What estimates cannot know, in sentences."""
+        from tapewise_core.statistics.population import cautions
+
+        return cautions()
+
+    @property
     def unlikely(self) -> bool:
         """Say whether any value deserves a warning."""
         return any(finding.severity is Severity.WARNING for finding in self.findings)
