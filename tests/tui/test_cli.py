@@ -255,3 +255,15 @@ def test_a_fault_of_the_program_is_a_sentence_too(
     assert said.count("\n") == 1
     assert "Traceback" not in said
     assert "ZeroDivisionError" in (own_folder / "data" / "trouble.txt").read_text()
+
+
+def test_readings_older_than_a_year_are_remarked_on(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Bodies change; whoever drafts from an old form is told so."""
+    file = write(own_folder / "ada.json", bust=92)
+    content = json.loads(file.read_text())
+    content["measures"]["bust"]["taken"] = "2019-04-01"
+    file.write_text(json.dumps(content))
+    run("check", str(file))
+    assert "oldest reading: 2019-04-01; measure again" in capsys.readouterr().out

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from datetime import date
 from typing import TYPE_CHECKING
 
 from tapewise_core.measures.body import Origin
@@ -98,6 +99,8 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
         yield "  nothing looks unlikely."
     if found.refused:
         yield f"  {found.refused}"
+    if found.oldest is not None and found.too_old(date.today()):
+        yield f"  oldest reading: {found.oldest.isoformat()}; measure again, for bodies change."
     missing = [found.body.name(key) for key in found.missing]
     yield f"  missing: {', '.join(missing)}." if missing else "  nothing is missing."
     yield ""

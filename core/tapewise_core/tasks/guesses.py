@@ -45,9 +45,13 @@ def effect_words(found: tuple[Effect, ...], unit: Unit) -> str:
     return f"So these are uncertain: {', '.join(told)}." if told else ""
 
 
+UNSAID = "taken as an estimate earlier, on grounds not kept"
+"""Said of an estimate in a person's file that can't be drawn afresh."""
+
+
 def grounds_words(body: Body, estimated: tuple[str, ...]) -> str:
     """Say in one sentence what each estimate was drawn from; empty if there is none."""
-    told = [f"{body.name(key)} {body.values[key].how}" for key in estimated]
+    told = [f"{body.name(key)} {body.values[key].how or UNSAID}" for key in estimated]
     return f"{'; '.join(told)}.".capitalize() if told else ""
 
 

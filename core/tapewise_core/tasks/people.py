@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 from types import MappingProxyType
 
@@ -23,13 +24,19 @@ __all__ = ["DEMO", "Check", "body_of", "check", "person", "store"]
 class Check:
     """What a person should know about her measures before drafting.
 
-    ``refused`` says why nothing could be estimated, or is empty.
+    ``refused`` says why nothing could be estimated, or is empty; ``oldest`` is the
+    day of the oldest reading that has one.
     """
 
     body: Body
     missing: tuple[str, ...]
     findings: tuple[Finding, ...]
     refused: str = ""
+    oldest: date | None = None
+
+    def too_old(self, today: date) -> bool:
+        """Say whether the oldest reading is past trusting: more than a year (common practice)."""
+        return self.oldest is not None and (today - self.oldest).days > 365
 
     @property
     def cautions(self) -> tuple[str, ...]:
@@ -88,7 +95,8 @@ def check(profile: Profile, unit: Unit | None = None) -> Check:
     confirmed = frozenset(k for k, v in own.items() if v.origin is Origin.CONFIRMED)
     findings = judge(known, confirmed, profile.reference, profile.waist_site, unit or profile.unit)
     missing = tuple(row.key for row in CATALOGUE if row.key not in own)
-    return Check(body, missing, findings, refused)
+    taken = [reading.taken for reading in profile.measures.values() if reading.taken]
+    return Check(body, missing, findings, refused, min(taken, default=None))
 
 
 def estimated_words(body: Body, keys: tuple[str, ...], unit: Unit) -> tuple[str, ...]:
