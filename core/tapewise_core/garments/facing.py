@@ -11,7 +11,6 @@ from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.units import cm
 
-
 DEEPER = cm(3)
 """How much deeper a facing is on the centre, where it would show (common practice)."""
 

@@ -19,7 +19,7 @@ HALFWAY = 0.5
 LEAST_SHOULDER = 30.0
 """The least shoulder that a wide neckline leaves [mm] (common practice)."""
 
-BEND = 4.0
+BEND = 5.0
 """A forward shoulder's seam moves by no more than this part of the way it has to do it in."""
 
 

@@ -24,7 +24,7 @@ LOW = 60.0
 HAIR = 0.05
 """What nobody can draw [mm]."""
 
-BEND = 40.0
+BEND = 70.0
 """The underarm seam bends at the upper arm over so far on either side, at the most [mm]."""
 
 
@@ -70,9 +70,8 @@ def _down_the_sleeve(hem_end: Point, upper: Point | None, first: Point) -> Path 
         return None
     if upper is None:
         return ruled(hem_end, first)
-    bend = min(BEND, 0.45 * (first - upper).length(), 0.45 * (upper - hem_end).length())
-    start = upper + (hem_end - upper).unit() * bend
-    end = upper + (first - upper).unit() * bend
+    start = upper + (hem_end - upper).unit() * min(BEND, 0.45 * (upper - hem_end).length())
+    end = upper + (first - upper).unit() * min(BEND, 0.95 * (first - upper).length())
     turn = curved(start, start.toward(upper, 0.6), end.toward(upper, 0.6), end)
     return ruled(hem_end, start).then(turn).then(ruled(end, first))
 
@@ -86,14 +85,14 @@ def short_or_long(
     opposite the overarm at the fullest upper arm, ``quarter`` the body's quarter
     width [mm], ``armscye`` the height below which the underarm must lie [mm].
     A tapering sleeve's seam runs on straight to the corner; where that would be
-    low, it bends at the upper arm and keeps its width from there.
+    low, it bends at the upper arm as much as is needed and keeps its width at the most.
     """
     level = -(end - hem_end).unit().square()
     taper = hem_end - upper if (hem_end - upper).length() > 1 else level
     straight, kept = (_meets(hem_end, way, quarter, armscye) for way in (taper, level))
     if upper != hem_end:
         kept = _meets(upper, level, quarter, armscye)
-    corner = straight if straight.y <= armscye + LOW else kept
+    corner = Point(quarter, min(straight.y, max(kept.y, armscye + LOW)))
     long = (hem_end - corner).length() >= SHORTEST_UNDERARM
     return corner if long and hem_end.x - quarter >= SHORTEST_UNDERARM else None
 
@@ -142,7 +141,7 @@ def reach_of(before: Point, corner: Point) -> float:
 
 def bends_at(hem_end: Point, upper: Point, corner: Point) -> bool:
     """Say whether a longer sleeve's underarm bends at the upper arm, and has room to."""
-    room = (hem_end - upper).length() > BEND and upper.x - corner.x > BEND
+    room = (hem_end - upper).length() > BEND and upper.x - corner.x > LONGEST_ROUNDING / 2
     return room and abs((upper - hem_end).unit().cross((corner - upper).unit())) > STRAIGHT
 
 

@@ -2,7 +2,7 @@
 
 The half on the right of the paper keeps its plain names; the other's get the
 suffix ``_2``. Seen from outside, the right of the back is the wearer's right
-and the right of the front her left.
+and the right of the front the wearer's left.
 """
 
 from __future__ import annotations
@@ -59,7 +59,9 @@ def whole_pattern(
         notes=(
             (
                 "One shoulder is lower, so both sides are drafted apart: join the halves of the "
-                "back, and of the front, along the centre on paper, and cut each as one piece.",
+                "back, and of the front, along the centre on paper, and cut each as one piece, its "
+                "printed side on the cloth's right side. Seen so, the right of the back is the "
+                "wearer's right, and the right of the front the wearer's left.",
             ),
             *remarks(lower.drafts[0], body, style),
         ),
@@ -89,7 +91,10 @@ def whole_piece(right: Piece, left: Piece) -> Piece:
         name + OTHER: at.mirrored(*AXIS) for name, at in left.points.items() if at.x > 1
     }
     notches = (*right.notches, *(_turned(left, notch) for notch in left.notches))
-    return make_piece(right.name, edges, points, right.grain, notches=notches, levels=right.levels)
+    inner = {"centre": right.edge("centre").path}
+    return make_piece(
+        right.name, edges, points, right.grain, notches=notches, levels=right.levels, inner=inner
+    )
 
 
 def _other(path: Path) -> Path:
