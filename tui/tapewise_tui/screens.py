@@ -1,4 +1,4 @@
-"""Pictures of the real screens: ``python -m tapewise_tui.screens FOLDER`` writes them as SVG.
+"""Pictures of the real screens, as SVG: ``python -m tapewise_tui.screens tui/pictures``.
 
 Each scene is keys pressed in the app with invented people in a data folder of
 its own, on a fixed day, so that a picture changes only if the app does.
@@ -135,21 +135,33 @@ def _portable(svg: str) -> str:
     return re.sub(r"font-family: [^;]*;", "font-family: monospace;", svg)
 
 
+PICTURES = (
+    ("measure", SIZES[0], "chalk"),
+    ("review", SIZES[0], "chalk"),
+    ("garment-piece", SIZES[1], "chalk"),
+    ("prove", SIZES[0], "paper"),
+    ("sew", SIZES[0], "chalk"),
+)
+"""The screens that the README shows: scene, size and look."""
+
+
 def main(arguments: list[str]) -> int:
-    """Write a picture of every scene in both sizes; the light look for one."""
-    if len(arguments) != 1:
-        print("Say which folder to write into: python -m tapewise_tui.screens FOLDER")
+    """Write the README's pictures; with ``--all`` every scene in both sizes."""
+    every = "--all" in arguments
+    folders = [word for word in arguments if word != "--all"]
+    if len(folders) != 1:
+        print("Say which folder to write into: python -m tapewise_tui.screens [--all] FOLDER")
         return 2
-    folder = Path(arguments[0])
+    folder = Path(folders[0])
     folder.mkdir(parents=True, exist_ok=True)
-    for scene in SCENES:
-        for width, height in SIZES:
-            _write(folder / f"{scene.name}-{width}x{height}.svg", scene, (width, height), "chalk")
-    _write(folder / "garment-paper-120x40.svg", SCENES[9], SIZES[1], "paper")
+    wanted = [(s.name, size, "chalk") for s in SCENES for size in SIZES] if every else PICTURES
+    for name, size, look in wanted:
+        _write(folder / f"{name}-{size[0]}x{size[1]}.svg", name, size, look)
     return 0
 
 
-def _write(place: Path, scene: Scene, size: tuple[int, int], look: str) -> None:
+def _write(place: Path, name: str, size: tuple[int, int], look: str) -> None:
+    scene = next(scene for scene in SCENES if scene.name == name)
     with own_data(scene.page):
         shown = asyncio.run(play(scene, size, look))
     place.write_text(shown.svg, "utf-8")

@@ -14,7 +14,7 @@ from tapewise_core.measures.body import Reference
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.people import store
 from tapewise_core.units import Unit
-from tapewise_tui.widgets.toggles import Choice, Choices
+from tapewise_tui.widgets.toggles import Choices, OneOf
 
 UNITS = {Unit.CM: "centimetres", Unit.IN: "inches"}
 BUILDS = {
@@ -45,13 +45,13 @@ class PersonDialog(ModalScreen[Profile | None]):
             yield Input(self.profile.name if self.profile else "", id="name", compact=True)
             yield Label("Lengths are typed in")
             yield Choices(
-                *(Choice(word, one is unit) for one, word in UNITS.items()),
+                *(OneOf(word, one is unit) for one, word in UNITS.items()),
                 id="unit",
                 compact=True,
             )
             yield Label("Where a measure is missing, estimate it from")
             yield Choices(
-                *(Choice(word, one is build) for one, word in BUILDS.items()),
+                *(OneOf(word, one is build) for one, word in BUILDS.items()),
                 id="build",
                 compact=True,
             )

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import textwrap
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from rich.table import Table
-from rich.text import Text
 from textual import on
 from textual.binding import Binding
+from textual.content import Content
+from textual.events import Resize
 from textual.message import Message
 from textual.widgets import OptionList
 from textual.widgets.option_list import Option
@@ -45,9 +46,13 @@ class TickList(OptionList):
         """Show rows; the cursor stays where it is, at first on what is not ticked yet."""
         at = self.highlighted
         self.items = tuple(items)
+        width = self.scrollable_content_region.width or 60
         self.clear_options()
-        self.add_options([Option(_row(item), disabled=item.key is None) for item in items])
+        self.add_options([Option(_row(item, width), disabled=item.key is None) for item in items])
         self.highlighted = self._first() if at is None or at >= len(items) else at
+
+    def on_resize(self, event: Resize) -> None:
+        self.fill(self.items)
 
     def _first(self) -> int | None:
         return next(
@@ -62,15 +67,14 @@ class TickList(OptionList):
             self.post_message(self.Ticked(key))
 
 
-def _row(item: Item) -> Text | Table:
+def _row(item: Item, width: int) -> Content:
+    """A box, what leads, and the text hung beside both."""
     if item.key is None and item.ticked is not None:
-        return Text(item.text, "bold underline")
-    row = Table.grid(padding=(0, 1, 0, 0))
-    row.add_column(no_wrap=True)
-    if item.lead:
-        row.add_column(no_wrap=True, min_width=14)
-    row.add_column()
+        return Content.styled(item.text, "bold underline")
     box = " – " if item.ticked is None else "[x]" if item.ticked else "[ ]"
-    lead = [Text(item.lead)] if item.lead else []
-    row.add_row(Text(box), *lead, Text(item.text))
-    return row
+    start = f"{box} {item.lead:<14} " if item.lead else f"{box} "
+    hung = " " * len(start)
+    lines = textwrap.wrap(
+        item.text, max(width - 2, 20), initial_indent=start, subsequent_indent=hung
+    )
+    return Content("\n".join(lines))

@@ -9,7 +9,7 @@ from textual.content import Content
 from textual.widgets import Checkbox, RadioButton, RadioSet
 
 
-class Choice(RadioButton):
+class OneOf(RadioButton):
     """One of several: ``(*)`` is the one chosen."""
 
     @property
