@@ -37,7 +37,7 @@ USUAL_EASE, LEAST_EASE = 6.0, 1.0
 """The ease round the arm, and the least of it that a low underarm leaves [cm] (common practice)."""
 
 UNDERARM_CLEAR = 10.0
-"""How far the underarm is kept above halfway to the waist [mm]."""
+"""How far a cap's underarm is kept above halfway to the waist [mm]; a rounded one twice that."""
 
 WRIST_EASE = 3.0
 """What is left of the sleeve's ease at the wrist, so that a hand passes [cm] (common practice)."""
@@ -90,7 +90,8 @@ def sleeve_ease(body: Body, style: Style) -> Length:
     out = max(quarter - own_half_width(body, style).mm, 0.0)
     overarm = out * math.tan(fall) - style.length("neck-rise").mm + style.length("round-back").mm
     armscye, waist = body["armscye_depth"].mm, body["back_waist_length"].mm
-    room = (armscye + waist) / 2 - UNDERARM_CLEAR - overarm
+    clear = UNDERARM_CLEAR if style.choice("sleeve") == "cap" else 2 * UNDERARM_CLEAR
+    room = (armscye + waist) / 2 - clear - overarm
     arm = body["upper_arm"].mm + style.length("full-arm").mm
     ease = 2 * room * math.cos(fall) - arm
     return cm(min(max(math.floor(ease / 5) / 2, LEAST_EASE), USUAL_EASE))
@@ -159,19 +160,19 @@ SHAPE = (
 )
 SLEEVE = (
     Option(
+        key="sleeve",
+        says="the sleeve's kind; sets sleeve-length",
+        kind=Kind.CHOICE,
+        default="cap",
+        choices=("cap", *SLEEVES),
+    ),
+    Option(
         key="sleeve-ease",
         says="ease round the arm",
         default=sleeve_ease,
         default_says="6 cm, less where the underarm would lie too low",
         low=0,
         high=24,
-    ),
-    Option(
-        key="sleeve",
-        says="the sleeve's kind; sets sleeve-length",
-        kind=Kind.CHOICE,
-        default="cap",
-        choices=("cap", *SLEEVES),
     ),
     Option(
         key="sleeve-length",

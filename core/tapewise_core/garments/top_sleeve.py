@@ -17,6 +17,9 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
 from tapewise_core.units import Length, mm
 
+CLEAR = 3.0
+"""The underarm is kept this much above halfway from the armscye line to the waist [mm]."""
+
 
 def quarter(body: Body, style: Style, key: str) -> Length:
     """Return a quarter of a girth with a quarter of the ease."""
@@ -89,10 +92,11 @@ def _down_or_there(draft: Draft, start: str, name: str, by: float, called: str) 
 def _longer(draft: Draft, corner: Point) -> tuple[Draft, Underarm]:
     bends = "T" in draft.sheet.points and bends_at(draft["H"], draft["T"], corner)
     before = "T" if bends else "H"
-    reach = reach_of(draft[before], corner)
+    halfway = (draft["A"].y + draft["W"].y) / 2
+    reach = reach_of(draft[before], corner, halfway - CLEAR)
     draft = draft.rule("sleeve_hem", "E", "H")
     draft = _down_or_there(draft, "Q", "C", corner.y - draft["Q"].y, "the corner under the arm")
     draft = draft.down("C", "V", mm(reach), "where the rounding of the underarm ends").along(
         "C", before, "Y", mm(reach), "where it begins"
     )
-    return draft, longer(draft["E"], draft["H"], corner, draft["T"] if bends else None)
+    return draft, longer(draft["E"], draft["H"], corner, draft["T"] if bends else None, reach)

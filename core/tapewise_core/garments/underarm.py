@@ -12,8 +12,9 @@ SHORTEST_UNDERARM = 25.0
 """A sleeve's own underarm seam shorter than this is not worth sewing: the hem runs into
 the side seam instead [mm] (common practice)."""
 
-LONGEST_ROUNDING = 60.0
-"""The most that the underarm is rounded before and after its corner [mm] (common practice)."""
+LONGEST_ROUNDING, SHORTEST_ROUNDING = 60.0, 20.0
+"""How far the underarm is rounded before and after its corner, between these [mm] (common
+practice)."""
 
 STRAIGHT = 0.01
 """The sine of an angle that is no bend."""
@@ -134,9 +135,14 @@ def _bent(end: Point, down: Vector, point: Point) -> Path:
     return curved(end, end + down * third, point + (end - point).unit() * third, point)
 
 
-def reach_of(before: Point, corner: Point) -> float:
-    """Return how far before and after the corner the underarm is rounded [mm]."""
-    return min(LONGEST_ROUNDING, 0.8 * (before - corner).length())
+def reach_of(before: Point, corner: Point, lowest: float) -> float:
+    """Return how far before and after the corner the underarm is rounded [mm].
+
+    The rounding lowers the underarm by about half of it: less than usual where
+    that would be lower than ``lowest``.
+    """
+    usual = min(LONGEST_ROUNDING, 0.8 * (before - corner).length())
+    return min(usual, max(2 * (lowest - corner.y), SHORTEST_ROUNDING))
 
 
 def bends_at(hem_end: Point, upper: Point, corner: Point) -> bool:
@@ -145,8 +151,10 @@ def bends_at(hem_end: Point, upper: Point, corner: Point) -> bool:
     return room and abs((upper - hem_end).unit().cross((corner - upper).unit())) > STRAIGHT
 
 
-def longer(end: Point, hem_end: Point, corner: Point, upper: Point | None) -> Underarm:
+def longer(
+    end: Point, hem_end: Point, corner: Point, upper: Point | None, reach: float
+) -> Underarm:
     """Return a longer sleeve's underarm, rounded into a side seam that goes straight down."""
-    side = corner + DOWN * reach_of(upper or hem_end, corner)
+    side = corner + DOWN * reach
     flat = Underarm(ruled(end, hem_end), hem_end, corner, side, corner, upper)
     return flat.leaning(DOWN)

@@ -1,0 +1,211 @@
+"""The jersey top, drafted for many made-up bodies and styles: what must hold for all of them."""
+
+import random
+import time
+from contextlib import suppress
+from itertools import pairwise
+
+import pytest
+from people_made_up import bodies, body, styles
+from shapely.geometry import Polygon
+
+from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.errors import DraftError
+from tapewise_core.garments.option import Style, settle
+from tapewise_core.garments.shelf import garment
+from tapewise_core.geometry.outline import allowance_kept, is_simple
+from tapewise_core.measures.body import Body
+from tapewise_core.proofs.all import prove
+from tapewise_core.units import Unit
+
+TOP = garment("jersey-top")
+JERSEY = Cloth(stretch=0.5, seam=0.6, band=0.5)
+Made = tuple[Body, Style, Pattern]
+
+
+@pytest.fixture(scope="module")
+def made() -> list[Made]:
+    """Two hundred bodies in styles of every kind, without those that are refused."""
+    rng = random.Random(3)
+    found = []
+    for one in bodies(200):
+        style = settle(TOP.options, styles(rng), one, Unit.CM)
+        if TOP.agree(one, style, Unit.CM):
+            continue
+        with suppress(DraftError):
+            found.append((one, style, TOP.draft(one, style)))
+    return found
+
+
+@pytest.fixture(scope="module")
+def halves(made: list[Made]) -> list[tuple[Pattern, Piece]]:
+    """Backs and fronts of all of them."""
+    return [(pattern, piece) for _, _, pattern in made for piece in pattern.pieces[:2]]
+
+
+def test_nearly_everybody_gets_a_top(made: list[Made]):
+    """Only sleeves whose underarm would reach the waist are refused."""
+    assert len(made) > 190
+
+
+def test_every_number_told_is_the_distance_drawn(made: list[Made]):
+    """For every step of every draft, and the number is printed in centimetres and in inches."""
+    checked = 0
+    for _, _, pattern in made:
+        for draft in pattern.drafts:
+            for step, sheet in zip(draft.steps, draft.sheets, strict=True):
+                for start, end, by in step.told():
+                    drawn = (sheet.point(end) - sheet.point(start)).length()
+                    assert drawn == pytest.approx(by.mm, abs=1e-6), step.tell(Unit.CM)
+                    assert all(unit.spell(by.mm) in step.tell(unit) for unit in Unit)
+                    checked += 1
+    assert checked > 5000
+
+
+def test_outlines_are_closed_and_simple(made: list[Made]):
+    """Each edge starts where the one before ends; neither line crosses itself."""
+    for _, _, pattern in made:
+        for piece in pattern.pieces:
+            around = (*piece.edges, piece.edges[0])
+            assert all((a.path.end - b.path.start).length() < 1e-6 for a, b in pairwise(around))
+            assert is_simple(piece.stitch_line())
+            assert is_simple(piece.cut)
+
+
+def test_cut_lines_lie_outside_by_each_allowance(made: list[Made]):
+    """The cut line holds the stitch line inside, at the allowance's distance from each edge."""
+    for _, _, pattern in made:
+        for piece in pattern.pieces:
+            cut, stitched = (Polygon([(p.x, p.y) for p in line]) for line in _lines(piece))
+            assert cut.buffer(0.06).contains(stitched), piece.name
+            for edge in piece.edges:
+                if not edge.fold and edge.allowance:
+                    least, most = allowance_kept(piece.cut, edge.margin())
+                    assert edge.allowance - 0.1 < least <= most < edge.allowance + 0.1
+
+
+def _lines(piece: Piece):
+    return piece.cut, piece.stitch_line()
+
+
+def test_nothing_is_cut_beyond_the_fold(halves: list[tuple[Pattern, Piece]]):
+    """Also where a neckline meets the fold at a slant."""
+    assert min(point.x for _, piece in halves for point in piece.cut) > -1e-6
+
+
+def test_the_underarm_is_never_above_the_armscye_line(halves: list[tuple[Pattern, Piece]]):
+    """Higher, and the sleeve is too narrow to wear."""
+    for pattern, piece in halves:
+        assert piece.points["underarm"].y >= pattern.facts["armscye level"] - 1e-6
+
+
+def test_the_body_is_never_narrower_than_the_bust_at_the_underarm(made: list[Made]):
+    """A quarter of the bust and its ease, wherever a short sleeve would end."""
+    for one, style, pattern in made:
+        quarter = (one["bust"].mm + style.length("ease").mm) / 4
+        side = pattern.pieces[0].edge("side").path
+        assert max(p.x for p in side.flattened()) >= quarter - 0.1
+
+
+def test_the_side_seam_keeps_outside_the_waist_and_bends_one_way(
+    halves: list[tuple[Pattern, Piece]],
+):
+    """No corner at the waist and no wave; the rounding under the arm is not part of it."""
+    for pattern, piece in halves:
+        if "waist_side" in piece.points:
+            assert piece.points["waist_side"].x >= pattern.facts["waist limit"] - 0.05
+        path = piece.edge("side").path
+        rounding = len(path.segments[0].flattened(0.01)) if piece.has_edge("underarm") else 0
+        points = path.flattened(0.01)[rounding:]
+        turns = [
+            (b - a).cross(c - b) for a, b, c in zip(points, points[1:], points[2:], strict=False)
+        ]
+        assert not turns or min(turns) > -1e-3 or max(turns) < 1e-3, piece.name
+
+
+def test_necklines_are_square_to_the_fold_and_flat_there(halves: list[tuple[Pattern, Piece]]):
+    """Within 2 mm over the first 2 cm; a V has a point instead."""
+    for pattern, piece in halves:
+        path = piece.edge("neckline").path
+        if "neck point" in pattern.facts and piece.name == "front":
+            assert path.leaving().x > 0.05
+            continue
+        assert abs(path.leaving().y) < 1e-9
+        near = [point for point in path.flattened(0.01) if point.x <= 20.0]
+        assert max(abs(point.y - path.start.y) for point in near) < 2.0
+
+
+def test_necklines_meet_the_shoulder_almost_square(halves: list[tuple[Pattern, Piece]]):
+    """Four degrees under a right angle in front, four over it at the back: 180 together."""
+    for _, piece in halves:
+        neckline, shoulder = piece.edge("neckline").path, piece.edge("shoulder").path
+        angle = 180 - neckline.arriving().angle_to(shoulder.leaving())
+        assert angle == pytest.approx(94 if piece.name == "back" else 86, abs=0.01)
+
+
+def test_front_and_back_meet_at_every_seam(made: list[Made]):
+    """Overarms within 5 mm, sides alike."""
+    for _, _, pattern in made:
+        back, front = pattern.pieces[:2]
+        assert abs(front.length("shoulder") - back.length("shoulder")) <= 5.0 + 1e-6
+        sides = [piece.length("underarm", "side") for piece in (back, front)]
+        assert sides[0] == pytest.approx(sides[1], abs=0.01)
+
+
+def test_default_tops_pass_every_proof_for_nearly_everybody():
+    """At least 95 in 100 of bodies made up well past the usual; the rest have a low underarm."""
+    passed, count = 0, 120
+    for one in bodies(count, seed=11):
+        style = settle(TOP.options, {}, one, Unit.CM)
+        try:
+            proofs = prove(TOP.draft(one, style), JERSEY, Unit.CM)
+        except DraftError:
+            continue
+        failing = {proof.name for proof in proofs if not proof.holds}
+        assert failing <= {"underarm above halfway to the waist"}
+        passed += not failing
+    assert passed >= 0.95 * count
+
+
+def test_a_raised_side_neck_keeps_the_sleeve_hem_square():
+    """Even 3 cm on the shortest cap, where the front's overarm is trued to the back's."""
+    asked = {"front-raise": "3", "sleeve-length": "3"}
+    one = body()
+    pattern = TOP.draft(one, settle(TOP.options, asked, one, Unit.CM))
+    back, front = pattern.pieces[:2]
+    assert front.length("shoulder") == pytest.approx(back.length("shoulder"), abs=0.01)
+    overarm, hem = front.edge("shoulder").path, front.edge("sleeve_hem").path
+    assert overarm.arriving().angle_to(hem.leaving()) == pytest.approx(90, abs=0.01)
+
+
+@pytest.mark.parametrize("length", ["33", "38", "45", "60", "63", "90", "140"])
+def test_any_body_length_has_a_level_hem(length: str):
+    """Cropped above the waist or down to the ankle, the hem meets the side square."""
+    one = body()
+    pattern = TOP.draft(one, settle(TOP.options, {"body-length": length}, one, Unit.CM))
+    back = pattern.piece("back")
+    assert back.points["centre_hem"].y == pytest.approx(float(length) * 10)
+    side, hem = back.edge("side").path, back.edge("hem").path
+    assert side.arriving().angle_to(hem.leaving()) == pytest.approx(90, abs=0.5)
+
+
+def test_a_hem_above_the_underarm_is_refused():
+    """With a sentence that says what would be right."""
+    one = body(armscye_depth=16.0)
+    style = settle(TOP.options, {"body-length": "25", "sleeve": "long"}, one, Unit.CM)
+    with pytest.raises(DraftError, match="longer body-length"):
+        TOP.draft(one, style)
+
+
+def test_drafting_and_proving_is_quick():
+    """Well under a fiftieth of a second: the preview follows the keys."""
+    one = body()
+    style = settle(TOP.options, {}, one, Unit.CM)
+    prove(TOP.draft(one, style), JERSEY, Unit.CM)
+    times = []
+    for _ in range(7):
+        begun = time.perf_counter()
+        prove(TOP.draft(one, style), JERSEY, Unit.CM)
+        times.append(time.perf_counter() - begun)
+    assert min(times) < 0.02
