@@ -20,7 +20,7 @@ from tapewise_core.geometry.point import Point, Vector, crossing
 from tapewise_core.measures.body import Body
 from tapewise_core.units import Length, Unit, mm
 
-ROUNDED = 90.0
+ROUNDED = 140.0
 """The side is rounded so far before and after the level it flares from, at the most [mm]."""
 
 SHORTEST = 100.0
