@@ -8,10 +8,10 @@ import pytest
 from textual.widgets import Input, Select, TextArea
 from walking import SMALL, Walk, walk
 
+from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.people import person, store
 from tapewise_core.units import Unit
-from tapewise_tui.pages.garment import GarmentPage
 from tapewise_tui.widgets.choice import Choice
 from tapewise_tui.widgets.options import OptionLine
 from tapewise_tui.widgets.rows import Rows
@@ -215,9 +215,7 @@ def test_pieces_are_selected_by_key_with_their_seam_lengths() -> None:
         await at.press("enter", "f8", "f8")
         assert "[Front]" in at.text()
         assert "sleeve hem" in at.text()
-        page = at.page
-        assert isinstance(page, GarmentPage)
-        assert page.selected == "front"
+        assert at.page.query_one(PatternView).selected == "front"
 
     walk(steps)
 
@@ -309,5 +307,20 @@ def test_what_changes_in_the_pattern_is_open_again() -> None:
         at.page.show()
         await at.settle()
         assert not any(item.ticked for item in at.page.query_one(TickList).items if item.key)
+
+    walk(steps)
+
+
+def test_a_garment_that_lacks_a_measure_says_which() -> None:
+    """Somebody with no measure yet sees a sentence, not an empty page."""
+    store.save(Profile.of("Abel Finch").with_value("height", 110))
+    work.save(work.Work("Abel Finch", page="garment", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert at.said.startswith("! Still to measure") or "measure it first" in at.said
+        for number in "567":
+            await at.press("f9", number)
+            assert "measure" in at.text().lower()
 
     walk(steps)

@@ -6,24 +6,22 @@ import contextlib
 from collections.abc import Iterable
 from dataclasses import replace
 
-from textual import on, work
+from textual import on
 from textual.binding import Binding
 from textual.containers import Horizontal, Vertical
-from textual.message import Message
 from textual.widget import Widget
-from textual.widgets import Select, Static
+from textual.widgets import Select
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard
-from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.fold import FoldDialog
 from tapewise_tui.dialogs.machines import MachinesDialog
 from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui.widgets.live import LivePattern
 from tapewise_tui.widgets.options import OptionLine, Options
-from tapewise_tui.widgets_drawn import PatternView
 
 
 class GarmentPage(Page):
@@ -45,24 +43,11 @@ class GarmentPage(Page):
         PAGES_KEY,
     ]
 
-    class Redrawn(Message):
-        """A worker finished a draft, or has a sentence instead."""
-
-        def __init__(self, result: Drafted | str) -> None:
-            super().__init__()
-            self.result = result
-
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
-        self.draft: Drafted | None = None
-        self.selected: str | None = None
-        self.busy = False
-        self.waiting: Work | None = None
-        self.fault = ""
-        try:
+        self.rows: tuple[wizard.OptionRow, ...] = ()
+        with contextlib.suppress(TapewiseError):
             self.rows = self._rows()
-        except TapewiseError as error:
-            self.rows, self.fault = (), str(error)
 
     def _rows(self) -> tuple[wizard.OptionRow, ...]:
         work_ = self.desk.work
@@ -79,62 +64,25 @@ class GarmentPage(Page):
                     compact=True,
                 )
                 yield Options(self.rows)
-            with Vertical(id="pattern"):
-                yield PatternView()
-                yield Static("", id="verdict", markup=False)
-                yield Static("", id="proofs", markup=False)
+            yield LivePattern(self.desk)
 
     def show(self) -> None:
         super().show()
-        if self.fault:
-            self.warn(self.fault)
+        try:
+            rows = self._rows()
+        except TapewiseError as error:
+            self.warn(error)
             return
-        self.rows = self._rows()
-        self.query_one(Options).show(self.rows)
-        self._redraw(self.desk.work)
+        if [row.key for row in rows] != [row.key for row in self.rows]:
+            self.app.switch_screen(GarmentPage(self.desk))
+            return
+        self.rows = rows
+        self.query_one(Options).show(rows)
+        self.query_one(LivePattern).show(self.desk.work)
 
     def on_mount(self) -> None:
         if self.rows:
             self.query_one(Options).line(self.rows[0].key).field.focus()
-
-    def _redraw(self, trial: Work) -> None:
-        """Draft in a worker; while one is at it, only the latest wish waits."""
-        if self.busy:
-            self.waiting = trial
-            return
-        self.busy = True
-        self._drafted(trial)
-
-    @work(thread=True, group="draft")
-    def _drafted(self, trial: Work) -> None:
-        self.post_message(self.Redrawn(drafting.of(self.desk.profile, trial, self.desk)))
-
-    @on(Redrawn)
-    def redrawn(self, event: Redrawn) -> None:
-        event.stop()
-        self.busy = False
-        if self.waiting is not None:
-            trial, self.waiting = self.waiting, None
-            self._redraw(trial)
-        verdict = self.query_one("#verdict", Static)
-        if isinstance(event.result, str):
-            verdict.update(f"! {event.result}")
-            return
-        self.draft = event.result
-        self._picture()
-        verdict.update(drafting.verdict(self.draft))
-        self.query_one("#proofs", Static).update(drafting.proof_lines(self.draft))
-
-    def _picture(self) -> None:
-        if self.draft is None:
-            return
-        pieces = self.draft.pattern.pieces
-        self.query_one(PatternView).show(pieces, self.selected, self.desk.unit)
-
-    @on(PatternView.Selected)
-    def point_at(self, event: PatternView.Selected) -> None:
-        event.stop()
-        self.selected = event.name
 
     @on(Options.Entered)
     def about(self, event: Options.Entered) -> None:
@@ -148,7 +96,7 @@ class GarmentPage(Page):
         """Try what is typed on the pattern, without keeping it yet."""
         event.stop()
         with contextlib.suppress(TapewiseError):
-            self._redraw(self._tried(event.key, event.text))
+            self.query_one(LivePattern).show(self._tried(event.key, event.text))
 
     def _tried(self, key: str, text: str) -> Work:
         made = self.desk.work
@@ -199,12 +147,7 @@ class GarmentPage(Page):
             self.app.switch_screen(GarmentPage(self.desk))
 
     def action_piece(self) -> None:
-        if self.draft is None:
-            return
-        names = [piece.name for piece in self.draft.pattern.pieces]
-        place = names.index(self.selected) + 1 if self.selected in names else 0
-        self.selected = names[place] if place < len(names) else None
-        self._picture()
+        self.query_one(LivePattern).next_piece()
 
     def action_group(self) -> None:
         self.query_one(Options).next_group()

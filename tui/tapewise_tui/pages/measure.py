@@ -9,7 +9,7 @@ from textual import on
 from textual.binding import Binding
 from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.widget import Widget
-from textual.widgets import Select, Static
+from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.body import WaistSite
@@ -18,15 +18,9 @@ from tapewise_tui import measuring, order, words
 from tapewise_tui.dialogs.jump import JumpDialog
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.readings import Readings
+from tapewise_tui.widgets.site import SiteField
 from tapewise_tui.widgets.trail import Trail
 from tapewise_tui.widgets_drawn import FigureView
-
-SITES = [
-    ("The elastic sits at the narrowest place", WaistSite.NARROWEST.value),
-    ("The elastic sits midway from rib to hip bone", WaistSite.MIDWAY.value),
-    ("The elastic sits at the navel", WaistSite.NAVEL.value),
-    ("Where the elastic sits is not said", WaistSite.NOT_SAID.value),
-]
 
 
 class MeasurePage(Page):
@@ -63,8 +57,7 @@ class MeasurePage(Page):
             with Vertical(id="words"):
                 with VerticalScroll(id="how", can_focus=False):
                     yield Static("", id="how-text")
-                site = self.desk.profile.waist_site.value
-                yield Select(SITES, value=site, allow_blank=False, id="site", compact=True)
+                yield SiteField(self.desk.profile.waist_site)
                 yield Readings()
                 yield Static("", id="standing", markup=False)
                 yield Static("", id="others", markup=False)
@@ -91,17 +84,16 @@ class MeasurePage(Page):
         self.query_one(FigureView).show(row.key)
         self.query_one("#how-text", Static).update(_how(row.definition, row.landmarks, row.how))
         self.query_one(Readings).show(measuring.spelt(desk, row.key), desk.unit.value)
-        self._site(row.key == "waist")
+        self.query_one(SiteField).display = row.key == "waist"
+        self.query_one(SiteField).show(desk.profile.waist_site)
         self._remarks()
         self.query_one("#how").scroll_home(animate=False)
         self._begin(row.key)
 
     def _begin(self, key: str) -> None:
         """Put the cursor into the field, or first ask where the waist is."""
-        site: Select[str] = self.query_one("#site", Select)
         if key == "waist" and self.desk.profile.waist_site is WaistSite.NOT_SAID:
-            site.focus()
-            self.call_after_refresh(site.action_show_overlay)
+            self.query_one(SiteField).ask()
         else:
             self.query_one(Readings).field(self._wanted(key)).focus()
 
@@ -109,13 +101,6 @@ class MeasurePage(Page):
         """The second field where the first reading waits for it, else the first."""
         waits = len(measuring.spelt(self.desk, key)) == 1 and not measuring.findings(self.desk, key)
         return 1 if waits else 0
-
-    def _site(self, due: bool) -> None:
-        site: Select[str] = self.query_one("#site", Select)
-        site.display = due
-        known = self.desk.profile.waist_site
-        with site.prevent(Select.Changed):
-            site.value = known.value
 
     def _remarks(self) -> None:
         others, skipped = measuring.others(self.desk, self.key)
@@ -188,11 +173,11 @@ class MeasurePage(Page):
             except TapewiseError as error:
                 self.warn(f"{error} It was not kept.")
 
-    @on(Select.Changed, "#site")
-    def site(self, event: Select.Changed) -> None:
+    @on(SiteField.Told)
+    def site(self, event: SiteField.Told) -> None:
         event.stop()
-        if isinstance(event.value, str) and event.value != self.desk.profile.waist_site.value:
-            self.desk.waist_site(WaistSite(event.value))
+        if event.site is not self.desk.profile.waist_site:
+            self.desk.waist_site(event.site)
             self._remarks()
             self.query_one(Readings).field(0).focus()
 

@@ -1,0 +1,47 @@
+"""Where the elastic at the waist sits: asked on the waist's own page."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from textual import on
+from textual.message import Message
+from textual.widgets import Select
+
+from tapewise_core.measures.body import WaistSite
+
+SITES = (
+    ("The elastic sits at the narrowest place", WaistSite.NARROWEST.value),
+    ("The elastic sits midway from rib to hip bone", WaistSite.MIDWAY.value),
+    ("The elastic sits at the navel", WaistSite.NAVEL.value),
+    ("Where the elastic sits is not said", WaistSite.NOT_SAID.value),
+)
+
+
+class SiteField(Select[str]):
+    """A list of the places a waist is found at."""
+
+    @dataclass
+    class Told(Message):
+        """The person said where."""
+
+        site: WaistSite
+
+    def __init__(self, site: WaistSite) -> None:
+        super().__init__(SITES, value=site.value, allow_blank=False, id="site", compact=True)
+
+    def show(self, site: WaistSite) -> None:
+        """Show what is known."""
+        with self.prevent(Select.Changed):
+            self.value = site.value
+
+    def ask(self) -> None:
+        """Open the list at once."""
+        self.focus()
+        self.call_after_refresh(self.action_show_overlay)
+
+    @on(Select.Changed)
+    def told(self, event: Select.Changed) -> None:
+        event.stop()
+        if isinstance(event.value, str):
+            self.post_message(self.Told(WaistSite(event.value)))
