@@ -19,21 +19,20 @@ from tapewise_core.tasks.people import store
 
 pty = pytest.importorskip("pty", reason="terminals of this kind are not on this system")
 
-F4, F6 = "\x1bOS", "\x1b[17~"
-ROOT = Path(__file__).parents[2]
+F6 = "\x1b[17~"
 
 
 class Terminal:
     """The app running in a pseudo terminal."""
 
-    def __init__(self) -> None:
+    def __init__(self, before: str = "") -> None:
         import fcntl
         import termios
 
         self.fd, child = pty.openpty()
         fcntl.ioctl(child, termios.TIOCSWINSZ, struct.pack("HHHH", 24, 80, 0, 0))
         self.process = subprocess.Popen(
-            [sys.executable, "-c", "from tapewise_tui.app import run; run()"],
+            [sys.executable, "-c", f"{before}\nfrom tapewise_tui.app import run; exit(run())"],
             stdin=child,
             stdout=child,
             stderr=child,
@@ -42,15 +41,21 @@ class Terminal:
         )
         os.close(child)
         os.set_blocking(self.fd, False)
-        self.seen = ""
+        self.seen = self.all = ""
+
+    def read(self) -> None:
+        """Read what has been written; a terminal that is closed has nothing more."""
+        with contextlib.suppress(OSError):
+            said = os.read(self.fd, 65536).decode("utf-8", "replace")
+            self.seen += said
+            self.all += said
 
     def until(self, words: str, seconds: float = 20) -> None:
         """Read the screen until some words have been written."""
         end = time.monotonic() + seconds
         while words not in self.seen:
             assert time.monotonic() < end, f"{words!r} never came; last seen: {self.seen[-500:]!r}"
-            with contextlib.suppress(BlockingIOError):
-                self.seen += os.read(self.fd, 65536).decode("utf-8", "replace")
+            self.read()
             time.sleep(0.02)
         self.seen = ""
 
@@ -110,3 +115,31 @@ def test_a_closed_terminal_keeps_even_what_was_only_typed(terminal: Terminal) ->
     terminal.process.send_signal(signal.SIGHUP)
     terminal.process.wait(10)
     assert store.load("Ada Quist").measures["neck"].readings == (36.5,)
+
+
+BROKEN_PAGE = """
+from tapewise_tui.pages.start import StartPage
+def broken(self):
+    secret_measure = 92.5
+    raise KeyError("no such key")
+StartPage.action_new = broken
+"""
+
+
+def test_a_fault_of_the_program_is_one_sentence(data_folder: Path) -> None:
+    """No traceback reaches the terminal; where it came from is in a file."""
+    found = Terminal(BROKEN_PAGE)
+    try:
+        found.until("New person")
+        found.keys(F6)
+        found.until("Something went wrong inside the program (KeyError)")
+        assert found.process.wait(10) == 3
+        found.read()
+        assert "Traceback" not in found.all
+        assert "secret" not in found.all
+    finally:
+        if found.process.poll() is None:
+            found.process.kill()
+            found.process.wait(10)
+        os.close(found.fd)
+    assert "KeyError" in (data_folder / "trouble.txt").read_text("utf-8")

@@ -80,6 +80,17 @@ class TapewiseApp(App[None]):
         """The page on show, whatever dialog lies over it."""
         return next((s for s in reversed(self.screen_stack) if isinstance(s, Page)), None)
 
+    def _handle_exception(self, error: Exception) -> None:
+        """Show a person one sentence, never a traceback with her measures in it."""
+        if self.is_headless:
+            super()._handle_exception(error)
+            return
+        from tapewise_tui import trouble
+        from tapewise_tui.exits import BROKEN
+
+        self._return_code = BROKEN
+        self.panic(f"tapewise: {trouble.note(error)}")
+
     def go(self, name: str, say: str = "") -> None:
         """Turn to a page; all but the first need a person."""
         page = self.page
@@ -117,10 +128,7 @@ class TapewiseApp(App[None]):
     def attempt(self, says: str, profile: Profile) -> None:
         """Keep a changed profile, or say why it cannot be kept."""
         assert self.page is not None
-        try:
-            self.desk.change(says, profile)
-        except TapewiseError as error:
-            self.page.warn(error)
+        self.desk.change(says, profile)
         self.page.show()
 
     def action_undo(self) -> None:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 
+from tapewise_core.errors import FilesError
 from tapewise_core.measures.body import Origin, WaistSite
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people, work
@@ -37,6 +38,7 @@ class Desk:
         self.state = State()
         self.past: list[State] = []
         self.future: list[State] = []
+        self.trouble = ""
         self._checked: tuple[Profile, Check] | None = None
 
     @property
@@ -75,7 +77,7 @@ class Desk:
         self.state, self.past, self.future = State(), [], []
 
     def change(self, says: str, profile: Profile | None = None, made: Work | None = None) -> None:
-        """Keep a change on disk and on the desk; raises FilesError if it cannot be kept."""
+        """Keep a change on the desk and on disk; ``trouble`` says if the disk refuses it."""
         new = State(profile or self.state.profile, made or self.state.work, says)
         self._keep(new)
         self.past = [*self.past[-MOST_UNDONE:], self.state]
@@ -100,13 +102,13 @@ class Desk:
         where = replace(self.work, page=page, measure=measure or self.work.measure)
         if where != self.work:
             self.state = replace(self.state, work=self._stamped(where))
-            work.save(self.work)
+            self._save_work()
 
     def jot(self, notes: str) -> None:
         """Keep notes; the notes' own field undoes typing."""
         if self.state.work is not None and notes != self.work.notes:
             self.state = replace(self.state, work=self._stamped(replace(self.work, notes=notes)))
-            work.save(self.work)
+            self._save_work()
 
     def undo(self) -> str | None:
         """Take the last change back; return what it was, or None if there is none."""
@@ -138,10 +140,23 @@ class Desk:
         )
 
     def _keep(self, new: State) -> None:
-        if new.profile is not None and new.profile is not self.state.profile:
-            people.store.save(new.profile)
-        if new.work is not None and new.work is not self.state.work:
-            work.save(self._stamped(new.work))
+        """Save what changed, and after trouble everything; what cannot be saved stays here."""
+        everything = bool(self.trouble)
+        try:
+            if new.profile is not None and (everything or new.profile is not self.state.profile):
+                people.store.save(new.profile)
+            if new.work is not None and (everything or new.work is not self.state.work):
+                work.save(self._stamped(new.work))
+        except FilesError as error:
+            self.trouble = str(error)
+        else:
+            self.trouble = ""
+
+    def _save_work(self) -> None:
+        try:
+            work.save(self.work)
+        except FilesError as error:
+            self.trouble = str(error)
 
     def _stamped(self, made: Work) -> Work:
         when = datetime.now() if self._today is None else datetime.combine(self._today, _NOON)

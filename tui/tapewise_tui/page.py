@@ -72,12 +72,18 @@ class Page(Screen[None]):
         profile = self.desk.state.profile
         name = profile.name if profile else ""
         self.query_one(Tape).show(name, self.desk.unit.value)
+        if self.desk.trouble:
+            self.tell("")
 
     def keep_typed(self) -> None:
         """Keep what is typed but not entered, before the page is left."""
 
     def tell(self, sentence: str) -> None:
-        self.query_one(Saying).tell(sentence)
+        """Say what happened, or that the disk did not take it."""
+        if self.desk.trouble:
+            self.warn(f"Kept only until you leave: {self.desk.trouble}")
+        else:
+            self.query_one(Saying).tell(sentence)
 
     def warn(self, sentence: str | TapewiseError) -> None:
         self.query_one(Saying).warn(str(sentence))
