@@ -74,8 +74,9 @@ def _inner(piece: Piece) -> tuple[Ink, ...]:
     inks: list[Ink] = []
     for name, path in piece.inner.items():
         inks.append(Stroke(path, Layer.MARKS, Pattern.DOTTED, 0.3, name=name, part=piece.name))
-        at, along = path.at(path.length() * 0.86)
-        inks.append(_along(f"{name} line", at, along, 1.2, 2.6, piece.name))
+        at, along = path.at(path.length() * (0.86 if len(path.segments) == 1 else 0.72))
+        words = f"{name.removesuffix('_2')} line"
+        inks.append(_along(words, at, along, 1.2, 2.6, piece.name))
     return tuple(inks)
 
 
