@@ -6,7 +6,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.steps import Outline
 from tapewise_core.geometry.path import ruled
-from tapewise_core.units import mm
+from tapewise_core.units import Length, mm
 
 
 def with_allowances(draft: Draft, piece: Piece) -> Draft:
@@ -16,7 +16,26 @@ def with_allowances(draft: Draft, piece: Piece) -> Draft:
         for edge in piece.edges
         if not edge.fold and not edge.name.endswith("_2")
     )
-    return draft.then(Outline(edges, ruled(*piece.cut, piece.cut[0])))
+    marked = _with_notches(draft, piece)
+    return marked.then(Outline(edges, ruled(*piece.cut, piece.cut[0])))
+
+
+def _with_notches(draft: Draft, piece: Piece) -> Draft:
+    """Say where the notches go, measured along the stitch lines."""
+    words: list[str | Length] = []
+    for notch in piece.notches:
+        if not notch.edge.endswith("_2"):
+            strokes = "two strokes" if notch.strokes == 2 else "one stroke"
+            edge = notch.edge.replace("_", " ")
+            words.append(f"{'; ' if words else ''}{notch.pair}, {strokes}, on the {edge} ")
+            words += [mm(notch.distance), " from its start"] if notch.distance else ["at its start"]
+    return draft.note(NOTCHES, *words, ".") if words else draft
+
+
+NOTCHES = (
+    "Mark the notches across the stitching lines, measured along each line in the direction in "
+    "which the hands of a clock go round the piece: "
+)
 
 
 TURNED = " (corners mirrored about the fold line, so that it turns up flat)"

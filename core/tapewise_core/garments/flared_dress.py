@@ -25,9 +25,9 @@ from tapewise_core.garments.belt_pocket import (
 from tapewise_core.garments.flare import flared_hem, flared_side
 from tapewise_core.garments.flared_options import OPTIONS
 from tapewise_core.garments.garment import Garment
-from tapewise_core.garments.jersey_top import HELPS, MOVES, NEEDS, idle
+from tapewise_core.garments.jersey_top import LONG_HELPS, MOVES, NEEDS, idle
 from tapewise_core.garments.option import Style
-from tapewise_core.garments.stride import stride_facts
+from tapewise_core.garments.stride import hem_facts
 from tapewise_core.garments.top_agree import agree as top_agrees
 from tapewise_core.garments.top_back import hem_centre, upper_back
 from tapewise_core.garments.top_block import assemble
@@ -44,17 +44,14 @@ def draft(body: Body, style: Style) -> Pattern:
     halves = tuple(marked(piece, style) for piece in pattern.pieces[:2])
     drafts, pieces, seams = _extras(body, style)
     finished = tuple(map(with_allowances, drafts, pieces))
-    below, round_ = _hem(pattern.pieces[0], pattern.pieces[1])
-    facts = {**pattern.facts, **stride_facts(body, below, round_), "option body-length": 1.0}
-    if style.choice("hem") == "split":
-        facts["slit"] = style.length("split-length").mm
+    facts = {**pattern.facts, **hem_facts(body, style, *pattern.pieces[:2])}
     return replace(
         pattern,
         drafts=(*pattern.drafts, *finished),
         pieces=(*halves, *pattern.pieces[2:], *pieces),
         seams=(*pattern.seams, *seams),
         facts=MappingProxyType(facts),
-        lengths=MappingProxyType({**pattern.lengths, "hem": round_}),
+        lengths=MappingProxyType({**pattern.lengths, "hem": facts["hem girth"]}),
     )
 
 
@@ -88,13 +85,6 @@ def _extras(
         pieces.append(cut_belt(drafts[-1], style))
         seams.append(belt_seam())
     return tuple(drafts), tuple(pieces), tuple(seams)
-
-
-def _hem(back: Piece, front: Piece) -> tuple[float, float]:
-    """How far below the waist the hem lies, and its girth [mm]."""
-    halves = 1 if back.has_edge("hem_2") else 2
-    round_ = sum(piece.length("hem", "hem_2") for piece in (back, front)) * halves
-    return back.points["centre_hem"].y - back.levels["waist"], round_
 
 
 def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
@@ -138,7 +128,7 @@ FLARED_DRESS = Garment(
     title=TITLE,
     says="An easy dress with grown-on sleeves, flared from waist or hip, pulled on over the head.",
     needs=NEEDS,
-    helps=(*HELPS, "waist_to_knee", "waist_to_floor"),
+    helps=LONG_HELPS,
     measured_only=("front_waist_length", "high_bust"),
     idle=idle,
     options=OPTIONS,

@@ -6,11 +6,13 @@ neckline's finish (:mod:`neck_finish`).
 
 from __future__ import annotations
 
+from dataclasses import replace
 from types import MappingProxyType
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.option import Style
+from tapewise_core.garments.stride import hem_facts
 from tapewise_core.garments.top_agree import agree
 from tapewise_core.garments.top_back import draft_back
 from tapewise_core.garments.top_block import assemble
@@ -23,7 +25,9 @@ TITLE = "Jersey top with grown-on sleeves"
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
-    return assemble("jersey-top", TITLE, body, style, draft_back, draft_front)
+    pattern = assemble("jersey-top", TITLE, body, style, draft_back, draft_front)
+    facts = {**pattern.facts, **hem_facts(body, style, *pattern.pieces[:2])}
+    return replace(pattern, facts=MappingProxyType(facts))
 
 
 def idle(style: Style) -> tuple[str, ...]:
@@ -32,14 +36,25 @@ def idle(style: Style) -> tuple[str, ...]:
     return (*unused, "high_bust") if style.asked("full-bust") else unused
 
 
+def _idle(style: Style) -> tuple[str, ...]:
+    """Nor does the knee matter to a top that ends above it."""
+    long = style.length("body-length").mm > ABOVE_KNEE
+    return idle(style) if long else (*idle(style), *BELOW_WAIST)
+
+
 SHORT_SLEEVE = 130.0
 """A sleeve no longer ends above the fullest upper arm of nearly everybody [mm] [ansur1]."""
+
+ABOVE_KNEE = 850.0
+"""A top no longer from the nape ends above everybody's knee [mm] [ansur1]."""
 
 NEEDS = (
     "bust", "waist", "hip", "upper_arm", "head",
     "back_waist_length", "hip_depth", "armscye_depth", "shoulder_length", "shoulder_drop",
 )  # fmt: skip
 HELPS = ("neck", "front_waist_length", "high_bust", "wrist", "arm_length")
+BELOW_WAIST = ("waist_to_knee", "waist_to_floor")
+LONG_HELPS = (*HELPS, *BELOW_WAIST)
 
 MOVES = MappingProxyType({
     "bust": (1.0, "round the bust"),
@@ -64,9 +79,9 @@ JERSEY_TOP = Garment(
     title=TITLE,
     says="A close top without darts or closure, its sleeves cut in one with the body.",
     needs=NEEDS,
-    helps=HELPS,
+    helps=LONG_HELPS,
     measured_only=("front_waist_length", "high_bust"),
-    idle=idle,
+    idle=_idle,
     options=OPTIONS,
     agree=agree,
     draft=draft,

@@ -25,7 +25,7 @@ from tapewise_core.garments.circle_options import count_of, length_note, ring, w
 from tapewise_core.garments.circle_piece import cut_ring, draft_ring, names_of
 from tapewise_core.garments.circle_seams import panel_seams, waist_runs
 from tapewise_core.garments.garment import Garment
-from tapewise_core.garments.jersey_top import HELPS, MOVES, NEEDS, idle
+from tapewise_core.garments.jersey_top import LONG_HELPS, MOVES, NEEDS, idle
 from tapewise_core.garments.option import Style
 from tapewise_core.garments.skirted_options import (
     OPTIONS,
@@ -163,7 +163,7 @@ SKIRTED_DRESS = Garment(
     title=TITLE,
     says="The jersey top cut at the waist, with a circle skirt sewn to it.",
     needs=NEEDS,
-    helps=(*HELPS, "waist_to_knee", "waist_to_floor"),
+    helps=LONG_HELPS,
     measured_only=("front_waist_length", "high_bust"),
     idle=idle,
     options=OPTIONS,

@@ -65,14 +65,13 @@ def ease_for_cloth(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, .
     """A close garment wants at least moderate stretch; below that, ease stands in for it."""
     if "ease" not in pattern.facts:
         return ()
-    ease = pattern.facts["ease"]
-    limit = STABLE_EASE * max(0.0, 1 - cloth.stretch / MODERATE)
-    holds = ease >= limit - HAIR or cloth.stretch >= MODERATE
+    ease, limit = pattern.facts["ease"], _least_ease(pattern, cloth)
+    holds = ease >= limit - HAIR
     says = (
         f"The cloth's {cloth.stretch * 100:.0f} % stretch is enough for {unit.spell(ease)} of ease."
     )
     if holds:
-        return (in_cm(max(ease, limit), True, limit, "ease for this cloth", says),)
+        return (in_cm(ease, True, limit, "ease for this cloth", says),)
     says = (
         f"A cloth of {cloth.stretch * 100:.0f} % stretch wants at least {unit.spell(limit)} of "
         f"ease and has {unit.spell(ease)}; set ease to {unit.spell(limit)}, or take a cloth that "
@@ -80,3 +79,11 @@ def ease_for_cloth(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, .
     )
     mend = {"ease": f"{limit / 10:.1f} cm"}
     return (Proof("ease for this cloth", ease / 10, round(limit / 10, 3), "cm", False, says, mend),)
+
+
+def _least_ease(pattern: Pattern, cloth: Cloth) -> float:
+    """With moderate stretch, what half of it takes up round the bust; else by proportion."""
+    if cloth.stretch < MODERATE:
+        return STABLE_EASE * (1 - cloth.stretch / MODERATE)
+    bust = next((girth for girth in pattern.girths if girth.name == "bust"), None)
+    return least(bust, cloth) - bust.body if bust else 0.0

@@ -30,7 +30,7 @@ def stride(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
     if slit:
         says += " A slit gives what is missing."
     if holds:
-        return (in_cm(max(round_, needed), True, needed, "hem for a stride", says),)
+        return (in_cm(round_, True, needed, "hem for a stride", says),)
     says += (
         f" It is {unit.spell(needed - round_)} too narrow: give it more flare, a slit, or end it "
         "above the knee."
