@@ -13,9 +13,7 @@ from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Piece, Seam, SeamKind
 from tapewise_core.garments.circle import Ring, weight
 from tapewise_core.garments.circle_options import (
-    CLOTH,
     SKIRT,
-    WEIGHT,
     circle,
     count_of,
     length_note,
@@ -25,6 +23,7 @@ from tapewise_core.garments.circle_options import (
 from tapewise_core.garments.circle_piece import cut_ring, draft_ring, names_of
 from tapewise_core.garments.circle_seams import panel_seams, waist_marks, waist_notches, waist_runs
 from tapewise_core.garments.circle_waist import ELASTIC, WAIST, casing_of, elastic_length
+from tapewise_core.garments.cloth_options import CLOTH, WEIGHT
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.option import Option, Style
 from tapewise_core.garments.stride import stride_facts

@@ -27,9 +27,8 @@ from tapewise_core.garments.hem import hem_line, side_and_underarm
 from tapewise_core.garments.neck_options import BEYOND_NECK, own_half_width
 from tapewise_core.garments.neckline import NECK_MANNER, back_neckline, front_curve
 from tapewise_core.garments.option import Style
-from tapewise_core.garments.side_seam import side_seam
 from tapewise_core.garments.sleeve import GENTLER, overarm_fall
-from tapewise_core.garments.top_back import nearest, neck_of
+from tapewise_core.garments.top_back import draw_side, nearest, neck_of
 from tapewise_core.garments.top_sleeve import quarter
 from tapewise_core.garments.underarm import Underarm
 from tapewise_core.geometry.path import Path, curved, ruled
@@ -152,18 +151,8 @@ def armhole(
 
 
 def _side_and_hem(draft: Draft, body: Body, style: Style) -> Draft:
-    waist, hip = quarter(body, style, "waist"), quarter(body, style, "hip")
     top = draft["U"]
-    seam = side_seam(
-        top,
-        Point(waist.mm, draft["W"].y),
-        Point(hip.mm, draft["J"].y),
-        style.number("waist-shaping") / 100,
-    )
-    draft = draft.across("W", "I", waist, "the waist's quarter, a limit for the side seam")
-    if seam.hip.x - hip.mm > 0.05:
-        hip = Length(seam.hip.x, ("hip ÷ 4, let out to follow the wider waist",))
-    draft = draft.across("J", "G", hip, "the side at the hip")
+    draft, seam = draw_side(draft, body, style, top)
     shoulder = draft.sheet.line("shoulder").leaving()
     path = armhole(shoulder, draft["P"], draft["c"], top, seam.path.leaving(), BACK_SCOOP)
     draft = draft.curve("armhole", path, ("P", "c", "U"), ARMHOLE_MANNER)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from types import MappingProxyType
 
-from tapewise_core.garments.circle_options import SKIRT, WEIGHT, circle
+from tapewise_core.garments.circle_options import SKIRT, circle
+from tapewise_core.garments.cloth_options import WEIGHT
 from tapewise_core.garments.option import Kind, Option, Style
 from tapewise_core.garments.top_options import OPTIONS as TOP
 from tapewise_core.measures.body import Body

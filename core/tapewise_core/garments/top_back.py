@@ -43,7 +43,7 @@ SLOPE_RUN = cm(20)
 def draft_back(body: Body, style: Style, title: str = "Back") -> Draft:
     """Return the back, drafted with the centre back on a fold."""
     draft, underarm = upper_back(body, style, title)
-    draft, seam = _side(draft, body, style, underarm.side)
+    draft, seam = draw_side(draft, body, style, underarm.side)
     underarm = underarm.leaning(seam.path.leaving())
     draft, lean = side_and_underarm(draft, seam, underarm, style)
     draft, centre = hem_centre(draft, style)
@@ -166,8 +166,9 @@ def _leaves_a_side(draft: Draft, underarm: Point) -> None:
         )
 
 
-def _side(draft: Draft, body: Body, style: Style, top: Point) -> tuple[Draft, SideSeam]:
-    """One gentle curve that never passes inside the waist."""
+def draw_side(draft: Draft, body: Body, style: Style, top: Point) -> tuple[Draft, SideSeam]:
+    """Set off waist and hip and return the side seam between: one gentle curve that never
+    passes inside the waist."""
     waist, hip = quarter(body, style, "waist"), quarter(body, style, "hip")
     seam = side_seam(
         top,

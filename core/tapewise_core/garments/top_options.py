@@ -7,6 +7,7 @@ unless a row names a source.
 
 from __future__ import annotations
 
+from tapewise_core.garments.cloth_options import CLOTH
 from tapewise_core.garments.figure_options import FIGURE, FIGURE_LENGTHS
 from tapewise_core.garments.neck_options import NECK, NECK_SIZES
 from tapewise_core.garments.option import Kind, Option, Style
@@ -82,25 +83,6 @@ SHAPE = (
     ),
     Option(
         key="split-length", says="length of the slit at a split hem", default=8.0, low=2, high=60
-    ),
-)
-CLOTH = (
-    Option(
-        key="stretch",
-        says="how far the cloth stretches across: (stretched − 10) ÷ 10 for 10 cm on the fold",
-        kind=Kind.PERCENT,
-        default=50.0,
-        low=0,
-        high=200,
-    ),
-    Option(key="cloth-width", says="width of the cloth as bought", default=150.0, low=50, high=320),
-    Option(
-        key="shrinkage",
-        says="how much shorter the cloth is after its first wash",
-        kind=Kind.PERCENT,
-        default=5.0,
-        low=0,
-        high=20,
     ),
 )
 
