@@ -30,7 +30,7 @@ class Page(Screen[None]):
 
     NAME: ClassVar[str] = "start"
     PURPOSE: ClassVar[str] = ""
-    HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (110, "-wide")]
+    HORIZONTAL_BREAKPOINTS = [(0, "-tiny"), (64, "-narrow"), (110, "-wide")]
     VERTICAL_BREAKPOINTS = [(0, "-low"), (34, "-tall")]
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f1", "app.help", "Help", tooltip="what this page is for, and its keys"),

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from rich.text import Text
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
-from textual.containers import Horizontal, VerticalScroll
+from textual.containers import VerticalScroll
 from textual.events import DescendantFocus
 from textual.message import Message
 from textual.widget import Widget
@@ -18,7 +19,7 @@ from tapewise_core.tasks.wizard import OptionRow
 from tapewise_tui.widgets.choice import Choice
 
 
-class OptionLine(Horizontal):
+class OptionLine(Widget):
     """One option: its name, its field, and a star where it is not left as usual."""
 
     @dataclass
@@ -41,12 +42,14 @@ class OptionLine(Horizontal):
         self.row = row
 
     def compose(self) -> ComposeResult:
-        yield Label(self.row.label, classes="name")
         if self.row.choices:
             yield Choice(self.row.value, self.row.choices)
         else:
             yield Input(self.row.value, compact=True)
-        yield Label(_mark(self.row), classes="mark")
+
+    def render(self) -> Text:
+        """The name, drawn by the row itself: one widget fewer for each of forty rows."""
+        return Text(f"{self.row.label}{' *' if self.row.asked else ''}", no_wrap=True)
 
     def show(self, row: OptionRow) -> None:
         """Show the option's value afresh."""
@@ -56,7 +59,7 @@ class OptionLine(Horizontal):
         field = self.field
         with field.prevent(Input.Changed):
             field.value = row.value
-        self.query_one(".mark", Label).update(_mark(row))
+        self.refresh()
 
     @property
     def field(self) -> Input | Choice:
@@ -140,7 +143,3 @@ class Options(VerticalScroll):
     def on_descendant_focus(self, event: DescendantFocus) -> None:
         if self.at is not None:
             self.post_message(self.Entered(self.at.row))
-
-
-def _mark(row: OptionRow) -> str:
-    return "*" if row.asked else ""

@@ -15,6 +15,7 @@ class Rows(DataTable[Text]):
     def __init__(self, id: str) -> None:
         super().__init__(id=id, cursor_type="row", cell_padding=1)
         self._columns: tuple[tuple[str, int], ...] = ()
+        self._wide = 0
         self._rows: tuple[tuple[str, tuple[str, ...]], ...] = ()
 
     def fill(
@@ -31,7 +32,8 @@ class Rows(DataTable[Text]):
         for name, width in fixed:
             self.add_column(name, width=width)
         used = sum(width + 2 for _, width in fixed)
-        self.add_column(last, width=max(least, self.size.width - used - 4))
+        self._wide = self.outer_size.width
+        self.add_column(last, width=max(least, self._wide - used - 4))
         for key, cells in rows:
             self.add_row(
                 *(Text(cell, no_wrap=True, overflow="ellipsis") for cell in cells), key=key
@@ -52,5 +54,6 @@ class Rows(DataTable[Text]):
         self.move_cursor(row=keys.index(key) if key in keys else 0)
 
     def on_resize(self, event: Resize) -> None:
-        if self._columns:
+        """A scroll bar that comes or goes changes nothing; another terminal width does."""
+        if self._columns and self.outer_size.width != self._wide:
             self.fill(self._columns, self._rows)

@@ -41,18 +41,22 @@ class TickList(OptionList):
     def __init__(self, id: str) -> None:
         super().__init__(id=id)
         self.items: tuple[Item, ...] = ()
+        self._wide = 0
 
     def fill(self, items: Sequence[Item]) -> None:
         """Show rows; the cursor stays where it is, at first on what is not ticked yet."""
         at = self.highlighted
         self.items = tuple(items)
-        width = self.scrollable_content_region.width or 60
+        self._wide = self.outer_size.width
+        width = (self._wide or 60) - 3
         self.clear_options()
         self.add_options([Option(_row(item, width), disabled=item.key is None) for item in items])
         self.highlighted = self._first() if at is None or at >= len(items) else at
 
     def on_resize(self, event: Resize) -> None:
-        self.fill(self.items)
+        """A scroll bar that comes or goes changes nothing; another terminal width does."""
+        if self.outer_size.width != self._wide:
+            self.fill(self.items)
 
     def _first(self) -> int | None:
         return next(
