@@ -30,29 +30,31 @@ def kept(key: str) -> tuple[float, ...] | None:
     return None if found is None else found.readings
 
 
-@pytest.mark.parametrize(
-    ("typed", "says"),
-    [
-        ("", "Nothing was typed"),
-        ("abc", "is not a length"),
-        ("0", "cannot be"),
-        ("-92", "below zero"),
-        ("400", "cannot be"),
-        ("92,5,3", "is not a length"),
-        ("1e400", "is not a length"),
-    ],
+REFUSED = (
+    ("", "Nothing was typed"),
+    ("abc", "is not a length"),
+    ("0", "cannot be"),
+    ("-92", "below zero"),
+    ("400", "cannot be"),
+    ("92,5,3", "is not a length"),
+    ("1e400", "is not a length"),
 )
-def test_what_is_no_measure_is_refused_with_a_sentence(typed: str, says: str) -> None:
+
+
+def test_what_is_no_measure_is_refused_with_a_sentence() -> None:
     """Nothing is kept, the cursor stays in the field, and the next try works."""
     begin(measure="bust")
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        await at.type(typed, "enter")
-        assert says in at.said
-        assert kept("bust") is None
-        assert at.app.focused is at.page.query_one(Readings).field(0)
-        at.page.query_one(Readings).field(0).value = "92"
+        field = at.page.query_one(Readings).field(0)
+        for typed, says in REFUSED:
+            field.value = typed
+            await at.press("enter")
+            assert says in at.said, typed
+            assert kept("bust") is None
+            assert at.app.focused is field
+        field.value = "92"
         await at.press("enter")
         assert kept("bust") == (92.0,)
 

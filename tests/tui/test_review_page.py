@@ -70,20 +70,18 @@ def test_measuring_again_opens_the_measures_own_page() -> None:
     walk(steps)
 
 
-@pytest.mark.parametrize(
-    ("typed", "says"),
-    [("abc", "is not a length"), ("0", "cannot be"), ("900", "cannot be"), ("-3", "below zero")],
-)
-def test_wrong_input_in_place_is_refused(typed: str, says: str) -> None:
+def test_wrong_input_in_place_is_refused() -> None:
     """The field stays open, nothing is kept, and Escape leaves it."""
     begin(waist=30.5)
+    refused = (("abc", "not a length"), ("0", "cannot be"), ("900", "cannot be"), ("-3", "below"))
 
     async def steps(at: Walk) -> None:
         await at.press("enter", "enter")
-        at.page.query_one("#mend-value").value = typed
-        await at.press("enter")
-        assert says in at.said
-        assert measures()["waist"][0] == 30.5
+        for typed, says in refused:
+            at.page.query_one("#mend-value").value = typed
+            await at.press("enter")
+            assert says in at.said, typed
+            assert measures()["waist"][0] == 30.5
         await at.press("escape")
         assert isinstance(at.app.focused, Rows)
 

@@ -39,11 +39,13 @@ def verdict(draft: Drafted) -> str:
         return f"All {len(draft.proofs)} proofs hold."
     first = draft.failing[0]
     more = f" (and {len(draft.failing) - 1} more)" if len(draft.failing) > 1 else ""
-    return f"! {words.sentence(first.name)} fails{more}: {first.says}"
+    return f"! {words.sentence(first.name)} fails{more}: {plainly(first.says)}"
 
 
 def proof_lines(draft: Drafted, most: int = 8) -> str:
     """Return a line for each of the first proofs, failing ones before the others."""
     proofs = sorted(draft.proofs, key=lambda proof: proof.holds)
-    lines = [f"{'holds ' if proof.holds else '! fails'} {proof.says}" for proof in proofs[:most]]
-    return "\n".join(lines)
+    return "\n".join(
+        f"{'holds  ' if proof.holds else '! fails'} {plainly(proof.says)}"
+        for proof in proofs[:most]
+    )

@@ -109,7 +109,7 @@ class GarmentPage(Page):
     def settled(self, event: OptionLine.Settled) -> None:
         event.stop()
         if not self._settle(event.key, event.text) and event.left:
-            self.query_one(Options).show(self.rows)
+            self.query_one(Options).put_back(event.key)
 
     def _settle(self, key: str, text: str) -> bool:
         """Keep what was typed for an option; say why not and return False if it cannot be."""

@@ -55,7 +55,7 @@ class ProvePage(Page):
     @on(Rows.RowHighlighted)
     def advise(self) -> None:
         proof = self.proofs[self.query_one(Rows).cursor_row]
-        said = proof.says
+        said = drafting.plainly(proof.says)
         if proof.mend:
             changes = [f"{key.replace('-', ' ')} {value}" for key, value in proof.mend.items()]
             said += f" F6 sets {words.listed(changes)}."
@@ -77,4 +77,8 @@ class ProvePage(Page):
 
 
 def _cells(proof: Proof) -> tuple[str, str, str]:
-    return "holds" if proof.holds else "! fails", words.sentence(proof.name), proof.says
+    return (
+        "holds" if proof.holds else "! fails",
+        words.sentence(proof.name),
+        drafting.plainly(proof.says),
+    )

@@ -120,6 +120,10 @@ class Options(VerticalScroll):
         for row in rows:
             self.line(row.key).show(row)
 
+    def put_back(self, key: str) -> None:
+        """Show one option's standing value in place of what was typed."""
+        self.line(key).show(next(row for row in self.rows if row.key == key))
+
     def line(self, key: str) -> OptionLine:
         """Return an option's row."""
         return self.query_one(f"#option-{key}", OptionLine)
