@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import drafting, wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.work import Work
+from tapewise_core.units import Unit, parse_length
 from tapewise_tui import words
 from tapewise_tui.desk import Desk
 
@@ -44,8 +47,24 @@ def verdict(draft: Drafted) -> str:
 
 def proof_lines(draft: Drafted, most: int = 8) -> str:
     """Return a line for each of the first proofs, failing ones before the others."""
-    proofs = sorted(draft.proofs, key=lambda proof: proof.holds)
-    return "\n".join(
-        f"{'holds  ' if proof.holds else '! fails'} {plainly(proof.says)}"
-        for proof in proofs[:most]
-    )
+    proofs = sorted(draft.proofs, key=lambda proof: proof.holds)[:most]
+    marks = {True: "holds  ", False: "! fails"}
+    return "\n".join(f"{marks[proof.holds]} {plainly(proof.says)}" for proof in proofs)
+
+
+def count(draft: Drafted) -> str:
+    """Say how many proofs hold, for a page that lists them all."""
+    if not draft.failing:
+        return f"All {len(draft.proofs)} proofs hold."
+    verb = "fails" if len(draft.failing) == 1 else "fail"
+    return f"! {len(draft.failing)} of {len(draft.proofs)} proofs {verb}; they stand on top."
+
+
+def mend_words(mend: Mapping[str, str], unit: Unit) -> str:
+    """Spell the changes that a proof offers, lengths in the reader's unit."""
+    told = []
+    for key, value in mend.items():
+        length = value.endswith("cm")
+        spelt = unit.spell(parse_length(value, Unit.CM)) if length else value
+        told.append(f"{key.replace('-', ' ')} {spelt}")
+    return words.listed(told)

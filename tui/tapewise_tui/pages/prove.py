@@ -48,7 +48,7 @@ class ProvePage(Page):
         table = self.query_one(Rows)
         columns = (("", 7), ("Proof", 26), ("What it says", 30))
         table.fill(columns, [(proof.name, _cells(proof)) for proof in self.proofs])
-        said = drafting.verdict(self.draft) if self.draft else f"! {result}"
+        said = drafting.count(self.draft) if self.draft else f"! {result}"
         self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
         table.focus()
 
@@ -57,8 +57,7 @@ class ProvePage(Page):
         proof = self.proofs[self.query_one(Rows).cursor_row]
         said = drafting.plainly(proof.says)
         if proof.mend:
-            changes = [f"{key.replace('-', ' ')} {value}" for key, value in proof.mend.items()]
-            said += f" F6 sets {words.listed(changes)}."
+            said += f" F6 sets {drafting.mend_words(proof.mend, self.desk.unit)}."
         self.query_one("#advice", Static).update(said)
 
     def action_mend(self) -> None:
@@ -70,15 +69,12 @@ class ProvePage(Page):
         made = self.desk.work
         for key, text in proof.mend.items():
             made = made.with_option(key, wizard.plainly(made.garment, key, text, Unit.CM))
-        said = words.listed([f"{key.replace('-', ' ')} {v}" for key, v in proof.mend.items()])
+        said = drafting.mend_words(proof.mend, self.desk.unit)
         self.desk.change(said, made=made)
         self.show()
         self.tell(f"{words.sentence(said)} set. ctrl+z takes it back.")
 
 
 def _cells(proof: Proof) -> tuple[str, str, str]:
-    return (
-        "holds" if proof.holds else "! fails",
-        words.sentence(proof.name),
-        drafting.plainly(proof.says),
-    )
+    mark = "holds" if proof.holds else "! fails"
+    return mark, words.sentence(proof.name), drafting.plainly(proof.says)
