@@ -1,0 +1,76 @@
+"""A neck warmer: one strip, folded along its middle and joined into a ring.
+
+::
+
+    a────────────b    a–b  round the neck, a little stretched
+    m            n    a–m  finished height, the fold
+    d────────────c    a–d  twice the finished height
+
+The page that the developers' guide walks through; amounts are common practice.
+"""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.piece import Edge, EdgeRun, Pattern, Seam, SeamKind, make_piece
+from tapewise_core.garments.cloth_options import CLOTH
+from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.option import Option, Style
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.measures.body import Body
+
+OPTIONS = (
+    Option(key="height", says="finished height", default=18.0, low=8, high=40),
+    Option(key="ease", says="what it has over the neck's girth", default=12.0, low=0, high=40),
+    Option(key="seam-allowance", says="at all edges", default=0.8, low=0, high=3),
+    *CLOTH,
+)
+
+
+def draft(body: Body, style: Style) -> Pattern:
+    """Return the whole pattern."""
+    drawn = (
+        Draft("Strip")
+        .start("a", "the upper left corner of a strip across the grain")
+        .across("a", "b", body["neck"] + style.length("ease"), "round the neck")
+        .down("a", "d", style.length("height") * 2, "twice the finished height")
+        .down("b", "c", style.length("height") * 2, "the other end")
+        .rule("strip", "a", "b", "c", "d", "a")
+    )
+    a, b, c, d = (drawn[letter] for letter in "abcd")
+    allowance = style.length("seam-allowance").mm
+    corners = (("edge", a, b), ("join", b, c), ("edge_2", c, d), ("join_2", d, a))
+    edges = tuple(Edge(name, ruled(start, end), allowance) for name, start, end in corners)
+    grain = (Point(b.x * 0.9, d.y * 0.2), Point(b.x * 0.9, d.y * 0.8))
+    strip = make_piece("strip", edges, {"corner": a}, grain)
+    join = Seam(
+        SeamKind.BAND_JOIN, (EdgeRun("strip", ("join",)),), (EdgeRun("strip", ("join_2",)),)
+    )
+    return Pattern(
+        garment="neck-warmer",
+        title="Neck warmer",
+        drafts=(with_allowances(drawn, strip),),
+        pieces=(strip,),
+        seams=(join,),
+        joins=(),
+        girths=(),
+        facts=MappingProxyType({"head": body["head"].mm, "neck opening": b.x}),
+        lengths=MappingProxyType({"height": style.length("height").mm}),
+    )
+
+
+NECK_WARMER = Garment(
+    name="neck-warmer",
+    title="Neck warmer",
+    says="A ring of jersey, folded double.",
+    needs=("neck", "head"),
+    helps=(),
+    options=OPTIONS,
+    agree=lambda body, style, unit: (),
+    draft=draft,
+    moves=MappingProxyType({"neck": (1.0, "round the neck")}),
+)
