@@ -143,3 +143,19 @@ def test_a_fault_of_the_program_is_one_sentence(data_folder: Path) -> None:
             found.process.wait(10)
         os.close(found.fd)
     assert "KeyError" in (data_folder / "trouble.txt").read_text("utf-8")
+
+
+def test_without_a_terminal_it_says_so() -> None:
+    """Started from a script, the app says one sentence and how to go on."""
+    done = subprocess.run(
+        [sys.executable, "-c", "from tapewise_tui.app import run; exit(run())"],
+        stdin=subprocess.DEVNULL,
+        capture_output=True,
+        text=True,
+        env={**os.environ, "PYTHONPATH": os.pathsep.join(sys.path)},
+        timeout=60,
+        check=False,
+    )
+    assert done.returncode == 2
+    assert "needs a terminal" in done.stderr
+    assert "Traceback" not in done.stderr

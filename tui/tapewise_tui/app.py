@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
-import os
 import signal
+import sys
 from collections.abc import Callable, Iterable
 from pathlib import Path
 
@@ -19,6 +19,7 @@ from tapewise_core.units import Unit
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.help import HelpDialog
 from tapewise_tui.dialogs.pages import PagesDialog
+from tapewise_tui.exits import WRONG
 from tapewise_tui.page import Page
 from tapewise_tui.pages.garment import GarmentPage
 from tapewise_tui.pages.measure import MeasurePage
@@ -27,7 +28,7 @@ from tapewise_tui.pages.review import ReviewPage
 from tapewise_tui.pages.save import SavePage
 from tapewise_tui.pages.sew import SewPage
 from tapewise_tui.pages.start import StartPage
-from tapewise_tui.terminal import PlainFilter, ascii_only, let_signs_pass
+from tapewise_tui.terminal import PlainFilter, ascii_only, has_terminal, let_signs_pass
 from tapewise_tui.theme import THEMES
 from tapewise_tui.widgets.tape import PAGES
 
@@ -192,8 +193,11 @@ _LONG = {Unit.CM: "centimetres", Unit.IN: "inches"}
 
 def run() -> int:
     """Run the app in this terminal; return the exit code."""
+    if not has_terminal():
+        said = "The app needs a terminal; “tapewise --help” lists what works without."
+        print(f"tapewise: {said}", file=sys.stderr)
+        return WRONG
     let_signs_pass()
-    os.environ.setdefault("ESCDELAY", "25")
     app = TapewiseApp()
     app.run()
     return app.return_code or 0

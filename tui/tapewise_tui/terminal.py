@@ -81,6 +81,13 @@ class PlainFilter(LineFilter):
         return [Segment(plain(text), style, control) for text, style, control in segments]
 
 
+def has_terminal() -> bool:
+    """Say whether there is a terminal to type and draw in, or a server in its place."""
+    if os.environ.get("TEXTUAL_DRIVER"):
+        return True
+    return all(stream is not None and stream.isatty() for stream in (sys.__stdin__, sys.__stderr__))
+
+
 def let_signs_pass() -> None:
     """Keep a stream that cannot spell a sign from spoiling the screen with escapes."""
     stream = sys.__stderr__

@@ -54,7 +54,10 @@ class ProvePage(Page):
 
     @on(Rows.RowHighlighted)
     def advise(self) -> None:
-        proof = self.proofs[self.query_one(Rows).cursor_row]
+        at = self.query_one(Rows).cursor_row
+        if at >= len(self.proofs):
+            return
+        proof = self.proofs[at]
         said = drafting.plainly(proof.says)
         if proof.mend:
             said += f" F6 sets {drafting.mend_words(proof.mend, self.desk.unit)}."
