@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import random
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from datetime import date
 
 from tapewise_core.profiles.profile import Profile
@@ -43,27 +42,3 @@ def person(measures: Mapping[str, float] = MIDDLE, name: str = "Ada Test") -> Pr
 def top(asked: Mapping[str, str] | None = None, unit: Unit = Unit.CM, **measures: float) -> Drafted:
     """Return a jersey top for the middle woman, some measures [cm] changed."""
     return draft(person({**MIDDLE, **measures}), "jersey-top", asked or {}, unit=unit, made=DAY)
-
-
-def people(count: int, seed: int = 7) -> Iterator[dict[str, float]]:
-    """Yield measures [cm] of invented people from thin to very full, short to tall.
-
-    Girths go together loosely, as bodies do; lengths follow the height.
-    """
-    rng = random.Random(seed)
-    for _ in range(count):
-        height, size = rng.uniform(148, 196), rng.uniform(0.8, 1.55)
-        vary = {key: rng.gauss(1, 0.04) for key in MIDDLE}
-        girths = {k: MIDDLE[k] * size * vary[k] for k in ("bust", "waist", "hip")}
-        small = {k: MIDDLE[k] * (0.5 + size / 2) * vary[k] for k in ("upper_arm", "wrist", "neck")}
-        scale = height / MIDDLE["height"]
-        lengths = {
-            k: MIDDLE[k] * scale * vary[k]
-            for k in ("arm_length", "armscye_depth", "back_waist_length", "hip_depth")
-        }
-        shoulder = {
-            "shoulder_length": MIDDLE["shoulder_length"] * scale * vary["shoulder_length"],
-            "shoulder_drop": MIDDLE["shoulder_drop"] * vary["shoulder_drop"],
-        }
-        head = {"head": MIDDLE["head"] * (1 + vary["head"]) / 2}
-        yield {"height": height, **girths, **small, **lengths, **shoulder, **head}
