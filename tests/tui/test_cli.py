@@ -198,7 +198,8 @@ def test_garments_are_listed_with_limits(capsys: pytest.CaptureFixture[str]) -> 
 
 
 @pytest.mark.parametrize(
-    "command", ["demo", "draft", "check", "garments", "profiles", "measure", "profiles show"]
+    "command",
+    ["demo", "draft", "check", "garments", "profiles", "measure", "serve", "profiles show"],
 )
 def test_every_command_has_help_with_an_example(
     command: str, capsys: pytest.CaptureFixture[str]

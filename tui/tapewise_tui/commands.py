@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import argparse
 import json
+import shlex
+import sys
 from pathlib import Path
 
 from tapewise_core.errors import OptionError
@@ -23,6 +25,7 @@ def run(options: argparse.Namespace) -> int:
         "garments": garments,
         "profiles": profiles,
         "measure": measure,
+        "serve": serve,
     }
     return acts[options.command](options)
 
@@ -175,6 +178,21 @@ def measure(options: argparse.Namespace) -> int:
         print(f"Wrote {options.out}.")
     else:
         print(sheet_text(sheet), end="")
+    return FINE
+
+
+def serve(options: argparse.Namespace) -> int:
+    """Show the app in a browser on this machine only, until it is stopped."""
+    if not 1 <= options.port <= 65535:
+        raise OptionError(f"--port is a number from 1 to 65535, not {options.port}.")
+    try:
+        from textual_serve.server import Server
+    except ModuleNotFoundError:
+        raise OptionError(
+            "Serving needs one more package: .venv/bin/pip install '.[serve]' brings it."
+        ) from None
+    command = shlex.join([sys.executable, "-m", "tapewise_tui"])
+    Server(command, host="127.0.0.1", port=options.port, title="Tapewise").serve()
     return FINE
 
 

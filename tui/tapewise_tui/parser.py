@@ -28,7 +28,7 @@ def parser() -> Parser:
     )
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
-    for add in (_demo, _draft, _check, _garments, _profiles, _measure):
+    for add in (_demo, _draft, _check, _garments, _profiles, _measure, _serve):
         add(commands)
     return top
 
@@ -147,3 +147,9 @@ def _measure(commands: Commands[Parser]) -> None:
     command.add_argument("--garment", metavar="NAME", help="only what this garment uses")
     command.add_argument("--out", metavar="FILE", help="write to a .md, .html or .pdf file")
     _unit(command)
+
+
+def _serve(commands: Commands[Parser]) -> None:
+    says = "show the app in a browser on this machine; needs the extra “serve”"
+    command = _add(commands, "serve", says, "tapewise serve --port 8000")
+    command.add_argument("--port", type=int, default=8000, metavar="N", help="8000 is usual")

@@ -63,7 +63,7 @@ def next_measure(profile: Profile, garment: str, unit: Unit) -> str:
     from tapewise_core.statistics.worth import worth
 
     page = on_shelf(garment)
-    needs = {key: factor for key, (factor, _) in page.moves.items() if key in page.needs}
+    needs = {key: factor for key, (factor, _) in page.moves.items()}
     own = profile.values()
     known = {key: v.cm for key, v in own.items() if v.origin is not Origin.ESTIMATED}
     confirmed = frozenset(key for key, v in own.items() if v.origin is Origin.CONFIRMED)

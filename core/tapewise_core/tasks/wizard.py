@@ -10,7 +10,7 @@ from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.option import Kind, Option, Style, limits, read, settle
-from tapewise_core.measures.body import Body, Origin, Value
+from tapewise_core.measures.body import Body, Value
 from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.proof import Proof as Proof
@@ -97,18 +97,6 @@ def expected(profile: Profile, key: str) -> Value | None:
     """
     body, _ = body_of(profile.without(key))
     return body.values.get(key)
-
-
-def worth_measuring(profile: Profile, name: str, unit: Unit) -> str:
-    """Say which missing measure would bring a garment nearest to the body, or nothing."""
-    from tapewise_core.statistics.worth import worth
-
-    kept = profile.values()
-    known = {k: v.cm for k, v in kept.items() if v.origin is not Origin.ESTIMATED}
-    confirmed = frozenset(k for k, v in kept.items() if v.origin is Origin.CONFIRMED)
-    needs = {key: times for key, (times, _) in shelf.garment(name).moves.items()}
-    found = worth(known, needs, profile.reference, profile.waist_site, confirmed)
-    return found[0].tell(unit) if found else ""
 
 
 def machines(names: tuple[str, ...]) -> frozenset[Machine]:

@@ -11,7 +11,7 @@ from textual.widget import Widget
 from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.tasks import wizard
+from tapewise_core.tasks.guesses import next_measure
 from tapewise_tui import measuring, reviewing, words
 from tapewise_tui.page import PAGES_KEY, Page
 from tapewise_tui.widgets.rows import Rows
@@ -60,7 +60,7 @@ class ReviewPage(Page):
         known = len(self.rows) - len(self.desk.check.missing)
         said = f"{known} of {len(self.rows)} measures are there"
         said += f", {len(urgent)} unlikely, on top." if urgent else ", none unlikely."
-        worth = wizard.worth_measuring(self.desk.profile, self.desk.work.garment, self.desk.unit)
+        worth = next_measure(self.desk.profile, self.desk.work.garment, self.desk.unit)
         self.query_one("#summary", Static).update(f"{said} {worth}")
 
     def _key(self) -> str:
