@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -32,35 +32,55 @@ USUAL_PAPER = Paper()
 """Paper as it is usual."""
 
 
+Tell = Callable[[str], object]
+"""Whoever wants to know what is at hand while long work goes on."""
+
+
 def save(
-    drafted: Drafted, folder: Path, formats: Sequence[str] = (), paper: Paper = USUAL_PAPER
+    drafted: Drafted,
+    folder: Path,
+    formats: Sequence[str] = (),
+    paper: Paper = USUAL_PAPER,
+    tell: Tell = str,
 ) -> list[tuple[str, int]]:
     """Write all files of a draft into a folder, all or none; return names and sizes [bytes].
 
-    ``formats`` are names of further formats. Raises OptionError for an unknown
-    one and FilesError with a sentence; nothing is half written then.
+    ``formats`` are names of further formats; ``tell`` hears what is at hand. Raises
+    OptionError for an unknown format and FilesError with a sentence; nothing is
+    half written then.
     """
-    return write_all(folder, contents(drafted, formats, paper))
+    files = contents(drafted, formats, paper, tell)
+    last = len(dict.fromkeys(formats)) + 2
+    tell(f"{last} of {last}: writing {len(files)} files …")
+    return write_all(folder, files)
 
 
 def contents(
-    drafted: Drafted, formats: Sequence[str] = (), paper: Paper = USUAL_PAPER
+    drafted: Drafted,
+    formats: Sequence[str] = (),
+    paper: Paper = USUAL_PAPER,
+    tell: Tell = str,
 ) -> dict[str, bytes]:
     """Return every file by its relative name."""
+    wanted = tuple(dict.fromkeys(formats))
+    tell(f"1 of {len(wanted) + 2}: drawing the pieces and the drafting steps …")
     files = {name: text.encode() for name, text in _texts(drafted)}
-    for name in dict.fromkeys(formats):
-        files |= _further(drafted, name, paper)
+    laid_out = pattern_set(drafted) if wanted else None
+    for number, name in enumerate(wanted, start=2):
+        tell(f"{number} of {len(wanted) + 2}: laying out {name} …")
+        assert laid_out is not None
+        files |= _further(laid_out, name, paper, drafted.unit)
     files["draft.json"] = record_text(drafted, [*files, "draft.json"]).encode()
     return files
 
 
-def _further(drafted: Drafted, name: str, paper: Paper) -> Mapping[str, bytes]:
+def _further(laid_out: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[str, bytes]:
     """The files of one further format."""
     from tapewise_core.writers.formats import PaperOptions, render
 
     typed = {"overlap": paper.overlap, "roll": paper.roll_width, "margin": paper.margin}
-    asked = {key: _length(key, text, drafted.unit) for key, text in typed.items() if text}
-    return render(name, pattern_set(drafted), PaperOptions(**asked))
+    asked = {key: _length(key, text, unit) for key, text in typed.items() if text}
+    return render(name, laid_out, PaperOptions(**asked))
 
 
 def _length(what: str, text: str, unit: Unit) -> float:

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
-from pathlib import Path
 
 from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.garments import shelf
@@ -15,7 +14,6 @@ from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.proof import Proof as Proof
 from tapewise_core.sewing.machines import Machine, read_machines
-from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.people import body_of
 from tapewise_core.units import Length, Unit, parse_length
 
@@ -184,31 +182,6 @@ def formats() -> tuple[tuple[str, str], ...]:
     from tapewise_core.writers.formats import FORMATS
 
     return tuple((name, form.says) for name, form in FORMATS.items())
-
-
-def write(
-    drafted: Drafted, folder: Path, wanted: Sequence[str], tell: Callable[[str], object]
-) -> list[tuple[str, int]]:
-    """Write a draft's files, all or none, telling before each what is at hand.
-
-    Returns names and sizes [bytes]. Raises what :func:`tapewise_core.tasks.files.save` does.
-    """
-    from tapewise_core.tasks import files
-    from tapewise_core.tasks.record import record_text
-    from tapewise_core.writers.files import write_all
-    from tapewise_core.writers.formats import render
-
-    total = len(wanted) + 2
-    tell(f"1 of {total}: drawing the pieces and the drafting steps …")
-    made = files.contents(drafted)
-    laid_out = files.pattern_set(drafted) if wanted else None
-    for number, name in enumerate(wanted, start=2):
-        tell(f"{number} of {total}: laying out {name} …")
-        assert laid_out is not None
-        made |= render(name, laid_out)
-    tell(f"{total} of {total}: writing {len(made)} files …")
-    made["draft.json"] = record_text(drafted, list(made)).encode()
-    return write_all(folder, made)
 
 
 def chores(checklist: Document) -> tuple[Chores, ...]:
