@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.body import Body, Origin
-from tapewise_core.measures.catalogue import CATALOGUE
+from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.units import Unit
 
@@ -70,7 +70,12 @@ def next_measure(profile: Profile, garment: str, unit: Unit) -> str:
     ranked = worth(known, needs, profile.reference, profile.waist_site, confirmed)
     if not ranked or ranked[0].gain < SLIGHT / 3:
         return ""
-    return f"Most worth measuring next: {ranked[0].tell(unit)}"
+    best = ranked[0]
+    now, then = unit.number(best.now * 10), unit.spell(best.then * 10)
+    return (
+        f"Of what is missing, the {NAMES[best.key]} helps most: measured, it brings the line that "
+        f"follows it from ± {now} to ± {then}."
+    )
 
 
 def unused(garment: str) -> tuple[str, ...]:

@@ -17,7 +17,6 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.slug import slug
 from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_core.tasks.files import save
 from tapewise_tui import drafting, reviewing, words
 from tapewise_tui.dialogs.written import WrittenDialog
 from tapewise_tui.page import PAGES_KEY, Page
@@ -106,6 +105,8 @@ class SavePage(Page):
 
     @work(thread=True, exclusive=True, group="write")
     def _write(self, draft: Drafted, folder: Path, formats: tuple[str, ...]) -> None:
+        from tapewise_core.tasks.files import save
+
         try:
             result: list[tuple[str, int]] | str = save(
                 draft, folder, formats, tell=lambda says: self.post_message(self.Progress(says))
