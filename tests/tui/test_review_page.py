@@ -158,6 +158,6 @@ def test_the_measure_most_worth_taking_is_named() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        assert "Measuring the" in at.text()
+        assert "helps most: measured" in at.text()
 
     walk(steps)
