@@ -223,3 +223,18 @@ def test_helpers_work_comes_last_and_together() -> None:
         group for group, before in zip(groups, ["", *groups], strict=False) if group != before
     ]
     assert len(changes) == len(set(changes))
+
+
+def test_leaving_the_waist_s_place_unsaid_leads_on_to_the_field() -> None:
+    """Enter on the answer that is marked already is an answer too; the next key is a number."""
+    begin(measure="waist")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert "at the navel" in at.text()
+        await at.press("enter")
+        await at.type("74", "enter")
+        assert kept("waist") == (74.0,)
+        assert store.load("Ada Quist").waist_site is WaistSite.NOT_SAID
+
+    walk(steps)

@@ -179,7 +179,7 @@ class MeasurePage(Page):
         if event.site is not self.desk.profile.waist_site:
             self.desk.waist_site(event.site)
             self._remarks()
-            self.query_one(Readings).field(0).focus()
+        self.query_one(Readings).field(0).focus()
 
     def action_back(self) -> None:
         self.keep_typed()

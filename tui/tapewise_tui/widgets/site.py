@@ -40,8 +40,16 @@ class SiteField(Select[str]):
         self.focus()
         self.call_after_refresh(self.action_show_overlay)
 
+    def watch_expanded(self, was: bool, now: bool) -> None:
+        """A list closed again is an answer too, even if it leaves things as they were."""
+        if was and not now:
+            self.call_after_refresh(self._tell)
+
+    def _tell(self) -> None:
+        if isinstance(self.value, str):
+            self.post_message(self.Told(WaistSite(self.value)))
+
     @on(Select.Changed)
     def told(self, event: Select.Changed) -> None:
         event.stop()
-        if isinstance(event.value, str):
-            self.post_message(self.Told(WaistSite(event.value)))
+        self._tell()
