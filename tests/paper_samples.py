@@ -1,6 +1,7 @@
 """Invented pieces to put on paper: a half front, a half back, a sleeve and a band."""
 
-from tapewise_core.geometry.outline import Margin, area, box_of, cut_line
+from tapewise_core.geometry.cutting import cut_line
+from tapewise_core.geometry.outline import Margin, area, box_of
 from tapewise_core.geometry.path import Path, curved, joined, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.document import (

@@ -4,14 +4,8 @@ import math
 
 import pytest
 
-from tapewise_core.geometry.outline import (
-    Margin,
-    allowance_kept,
-    area,
-    box_of,
-    cut_line,
-    is_simple,
-)
+from tapewise_core.geometry.cutting import allowance_kept, cut_line
+from tapewise_core.geometry.outline import Margin, area, box_of, is_simple
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 

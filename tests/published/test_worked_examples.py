@@ -8,7 +8,8 @@ from making import DAY, MIDDLE, person, top
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Girth
 from tapewise_core.garments.flare import risen
-from tapewise_core.geometry.outline import Margin, cut_line
+from tapewise_core.geometry.cutting import cut_line
+from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.proofs.fit import least

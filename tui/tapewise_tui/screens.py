@@ -62,10 +62,11 @@ SCENES = (
 
 
 def people(page: str) -> None:
-    """Put two invented people on file: one new, one with a slip of the hand and some gaps."""
+    """Put two invented people on file: one new, one with gaps, and a slip until it is reviewed."""
     store.save(Profile.of("Abel Finch"))
     bea = Profile.of("Bea Larkin", reference=Reference.WOMEN, waist_site=WaistSite.MIDWAY)
-    for key, cm in _BEA.items():
+    slip = {"waist": 30.5} if page == "review" else {}
+    for key, cm in (_BEA | slip).items():
         bea = bea.with_value(key, cm, readings=(cm,), taken=date(2026, 10, 30))
     store.save(bea)
     made = work.Work(
@@ -76,7 +77,7 @@ def people(page: str) -> None:
 
 
 _BEA = {
-    "head": 55.5, "neck": 36.0, "high_bust": 90.0, "under_bust": 79.0, "waist": 30.5,
+    "head": 55.5, "neck": 36.0, "high_bust": 90.0, "under_bust": 79.0, "waist": 77.5,
     "hip": 101.0, "shoulder_length": 13.5, "upper_arm": 29.5, "back_waist_length": 41.5,
     "front_waist_length": 44.5, "hip_depth": 20.0, "height": 169.0,
 }  # fmt: skip

@@ -9,7 +9,8 @@ from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.steps import Note
-from tapewise_core.geometry.outline import Box, Margin, cut_line
+from tapewise_core.geometry.cutting import cut_line
+from tapewise_core.geometry.outline import Box, Margin
 from tapewise_core.geometry.path import Path, joined
 from tapewise_core.geometry.point import Point
 from tapewise_core.units import Length, Unit

@@ -1,4 +1,4 @@
-"""Closed outlines: their area, their extent, and the line to cut round them.
+"""Closed outlines: their area and their extent.
 
 Outlines run clockwise as seen on the paper, so that outside lies to the left
 of the walker.
@@ -6,38 +6,16 @@ of the walker.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from tapewise_core.geometry.path import Path
-from tapewise_core.geometry.point import Point, Vector, crossing
+from tapewise_core.geometry.point import Point, Vector
 
 if TYPE_CHECKING:
     from shapely.geometry import Polygon
-    from shapely.geometry.base import BaseGeometry
-
-FINE = 0.03
-"""Flattening used under a cut line [mm]; well below what scissors can follow."""
-
-STRAIGHT = 1e-4
-"""Points this near to a straight line between their neighbours are left out [mm]."""
-
-GRID = 1e-7
-"""Shapes are joined on a grid this fine [mm], so that rounding leaves no slit along a slanting
-edge between a piece and its allowance."""
-
-MITRE = 3.0
-"""A corner longer than this many allowances is blunted, as in the SVG and PDF stroke rules."""
-
-
-FAR = 10000.0
-"""Further than any piece reaches [mm]."""
-
-STEEP = 40.0
-"""A hem that turns less into its neighbour is clipped, not mirrored [degrees]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,175 +75,12 @@ def area(points: Sequence[Point]) -> float:
 
 def is_simple(points: Sequence[Point]) -> bool:
     """Say whether a closed list of points encloses one area and never crosses itself."""
-    return len(points) > 3 and _polygon(points).is_valid
+    return len(points) > 3 and polygon(points).is_valid
 
 
-def allowance_kept(cut: Sequence[Point], margin: Margin) -> tuple[float, float]:
-    """Return the least and the greatest allowance found along one edge [mm].
-
-    Out square from eleven points along the edge's middle to the cut line; within
-    three allowances of its ends, or a twentieth, the neighbours' corners decide.
-    """
-    import shapely
-
-    line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
-    reach = 3 * margin.width + 10
-    spots = [(at, at + _outward(along) * reach) for at, along in _middle(margin)]
-    rays = shapely.linestrings([[(at.x, at.y), (far.x, far.y)] for at, far in spots])
-    starts = shapely.points([(at.x, at.y) for at, _ in spots])
-    found = [
-        0.0 if math.isnan(width) else float(width)
-        for width in shapely.distance(starts, shapely.intersection(rays, line))
-    ]
-    return min(found), max(found)
-
-
-def _middle(margin: Margin) -> list[tuple[Point, Vector]]:
-    """Eleven points, and the way there, spread over an edge clear of its corners."""
-    lengths = [segment.length() for segment in margin.path.segments]
-    whole, before, spots = sum(lengths), 0.0, []
-    inset = min(max(0.05 * whole, 3 * margin.width), 0.4 * whole)
-    for segment, length in zip(margin.path.segments, lengths, strict=True):
-        for share in range(11):
-            walked = inset + (whole - 2 * inset) * share / 10
-            t = (walked - before) / length if length else -1.0
-            if 0 <= t < 1:
-                spots.append((segment.at(t), segment.direction(t)))
-        before += length
-    return spots
-
-
-def cut_line(margins: Sequence[Margin]) -> list[Point]:
-    """Return the closed line to cut along, clockwise, for a closed outline of edges.
-
-    Every edge is offset along its exact normals; neighbours meet in a mitre, and
-    at a turned edge in the mirror image of what lies beside it, so that the hem
-    turns up as wide as what it is sewn to. The first point is not repeated.
-    """
-    from shapely import make_valid, union_all
-    from shapely.geometry.polygon import orient
-
-    inside = _polygon([p for m in margins for p in m.path.flattened(FINE)[:-1]])
-    shapes = [inside]
-    for before, edge, after in _neighbours(margins):
-        if edge.width > 0:
-            shapes.append(_polygon(_strip(before, edge, after)))
-            patch = _corner(edge, after)
-            if patch:
-                shapes.append(_polygon(patch))
-    whole = _kept_off_fold(union_all(make_valid(shapes), grid_size=GRID), margins)
-    largest = max(getattr(whole, "geoms", [whole]), key=lambda part: part.area)
-    ring = orient(largest.simplify(STRAIGHT), sign=1.0).exterior.coords[:-1]
-    return _tidy([Point(x, y) for x, y in ring])
-
-
-def _kept_off_fold(whole: BaseGeometry, margins: Sequence[Margin]) -> BaseGeometry:
-    """Cut off what an allowance that meets the fold at a slant lays beyond it."""
-    for before, edge, after in _neighbours(margins):
-        if edge.fold and (_slants(before, edge) or _slants(edge, after)):
-            a, b = edge.path.start, edge.path.end
-            along = (b - a).unit() * FAR
-            inward = along.square()
-            a, b = a + -along, b + along
-            whole = whole.intersection(_polygon([a, b, b + inward, a + inward]))
-    return whole
-
-
-def _slants(first: Margin, second: Margin) -> bool:
-    """Say whether two neighbours meet at another angle than a right one."""
-    return abs(first.path.arriving().dot(second.path.leaving())) > 1e-6
-
-
-def _neighbours(margins: Sequence[Margin]) -> Iterable[tuple[Margin, Margin, Margin]]:
-    return zip([margins[-1], *margins[:-1]], margins, [*margins[1:], margins[0]], strict=True)
-
-
-def _outward(direction: Vector) -> Vector:
-    return -direction.square()
-
-
-def _strip(before: Margin, edge: Margin, after: Margin) -> list[Point]:
-    """The allowance along one edge, its ends square, or trimmed where a hem turns."""
-    inner, outer = [], []
-    for segment in edge.path.segments:
-        for at, along in segment.walked(FINE):
-            inner.append(at)
-            outer.append(Point(at.x + along.y * edge.width, at.y - along.x * edge.width))
-    start = _end_of(edge, before, edge.path.start, edge.path.leaving(), before.path.arriving())
-    end = _end_of(edge, after, edge.path.end, edge.path.arriving(), after.path.leaving())
-    if start:
-        outer = [p for p in outer if (p - start[0]).cross(start[2]) * start[3] > 0]
-        inner, outer = [start[0], *inner], [start[1], *outer]
-    if end:
-        outer = [p for p in outer if (p - end[0]).cross(end[2]) * end[3] > 0]
-        inner, outer = [*inner, end[0]], [*outer, end[1]]
-    return inner + outer[::-1]
-
-
-def _end_of(
-    edge: Margin, other: Margin, corner: Point, along: Vector, beside: Vector
-) -> tuple[Point, Point, Vector, float] | None:
-    """Where the allowance ends at a turned corner: its inner and outer end, and the cut between."""
-    if edge.turned == other.turned or not _folds(along, beside):
-        return None
-    hem, side = (along, beside) if edge.turned else (beside, along)
-    width = other.width if edge.turned else edge.width
-    on_hem = crossing(corner, hem, corner + _outward(side) * width, side)
-    if on_hem is None:
-        return None
-    if not edge.turned:
-        return _trimmed(corner, on_hem, on_hem, hem, edge, along)
-    slant = side if other.fold else _reflected(side, hem)
-    outer = crossing(corner + _outward(along) * edge.width, along, on_hem, slant)
-    return None if outer is None else _trimmed(corner, on_hem, outer, slant, edge, along)
-
-
-def _folds(along: Vector, beside: Vector) -> bool:
-    """Say whether a hem meets its neighbour steeply enough to turn up with a mirrored corner."""
-    return STEEP <= along.angle_to(beside) <= 180 - STEEP
-
-
-def _trimmed(
-    corner: Point, inner: Point, outer: Point, cut: Vector, edge: Margin, along: Vector
-) -> tuple[Point, Point, Vector, float]:
-    at_start = corner == edge.path.start
-    onward = along if at_start else -along
-    side = 1.0 if onward.cross(cut) > 0 else -1.0
-    return inner, outer, cut, side
-
-
-def _reflected(direction: Vector, line: Vector) -> Vector:
-    return line * (2 * direction.dot(line)) - direction
-
-
-def _corner(edge: Margin, after: Margin) -> list[Point]:
-    """The patch between two square ends where a corner points outwards; empty elsewhere."""
-    coming, going = edge.path.arriving(), after.path.leaving()
-    mirrored = edge.turned != after.turned and _folds(coming, going)
-    if mirrored or after.width <= 0:
-        return []
-    if coming.cross(going) < 1e-6:
-        return []
-    corner = edge.path.end
-    first = corner + _outward(coming) * edge.width
-    last = corner + _outward(going) * after.width
-    tip = crossing(first, coming, last, going)
-    if tip is None or (tip - corner).length() > MITRE * max(edge.width, after.width):
-        return [corner, first, last]
-    return [corner, first, tip, last]
-
-
-def _polygon(points: Sequence[Point]) -> Polygon:
+def polygon(points: Sequence[Point]) -> Polygon:
+    """Return a closed list of points as a shapely polygon, valid or not."""
     from shapely import polygons
 
     polygon: Polygon = polygons([(p.x, p.y) for p in points])
     return polygon
-
-
-def _tidy(points: list[Point]) -> list[Point]:
-    """Drop points that lie within a thousandth of a millimetre of the one before."""
-    kept = [points[0]]
-    for point in points[1:]:
-        if (point - kept[-1]).length() > 1e-3:
-            kept.append(point)
-    return kept

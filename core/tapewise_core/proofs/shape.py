@@ -9,7 +9,8 @@ from dataclasses import replace
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, Piece, Seam
-from tapewise_core.geometry.outline import allowance_kept, is_simple
+from tapewise_core.geometry.cutting import allowance_kept
+from tapewise_core.geometry.outline import is_simple
 from tapewise_core.proofs.proof import HAIR, Proof, in_cm
 from tapewise_core.units import Unit
 
