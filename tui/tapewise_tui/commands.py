@@ -40,9 +40,10 @@ def demo(options: argparse.Namespace) -> int:
 
 def draft(options: argparse.Namespace) -> int:
     """Draft, prove, write and tell."""
+    from tapewise_core.tasks.asked_paper import Paper
     from tapewise_core.tasks.drafting import draft as drafted_for
     from tapewise_core.tasks.drafting import machines_named
-    from tapewise_core.tasks.files import Paper, save
+    from tapewise_core.tasks.files import save
 
     profile = people.person(options.person)
     drafted = drafted_for(

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
@@ -11,26 +10,13 @@ from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet
+from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.record import record_text
 from tapewise_core.units import Unit, parse_length
 from tapewise_core.writers.files import write_all
 from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
-
-
-@dataclass(frozen=True, slots=True)
-class Paper:
-    """What a person asks of paper, as typed; None leaves what is usual."""
-
-    overlap: str | None = None
-    roll_width: str | None = None
-    margin: str | None = None
-
-
-USUAL_PAPER = Paper()
-"""Paper as it is usual."""
-
 
 Tell = Callable[[str], object]
 """Whoever wants to know what is at hand while long work goes on."""

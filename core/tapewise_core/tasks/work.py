@@ -18,6 +18,7 @@ from tapewise_core.errors import FilesError
 from tapewise_core.profiles import store
 from tapewise_core.profiles.files import reason
 from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.tasks.asked_paper import Paper
 from tapewise_core.writers.files import write_all
 
 FORMAT, VERSION = "tapewise work", 1
@@ -27,7 +28,8 @@ FORMAT, VERSION = "tapewise work", 1
 class Work:
     """One person's work; ``asked`` maps options to what was typed.
 
-    ``page`` and ``measure`` are where the person stopped, ``when`` is when.
+    ``overlap``, ``margin`` and ``roll_width`` say what is asked of paper, empty for
+    the usual. ``page`` and ``measure`` are where the person stopped, ``when`` is when.
     """
 
     person: str
@@ -36,11 +38,23 @@ class Work:
     machines: tuple[str, ...] = ("overlocker", "coverstitch")
     folder: str = ""
     formats: tuple[str, ...] = ()
+    overlap: str = ""
+    margin: str = ""
+    roll_width: str = ""
     ticked: tuple[str, ...] = ()
     notes: str = ""
     page: str = "measure"
     measure: str = ""
     when: str = ""
+
+    @property
+    def paper(self) -> Paper:
+        """What is asked of paper."""
+        return Paper(self.overlap or None, self.roll_width or None, self.margin or None)
+
+    def with_paper(self, overlap: str, margin: str, roll_width: str) -> Work:
+        """Return the work with other wishes for paper, each empty for the usual."""
+        return replace(self, overlap=overlap, margin=margin, roll_width=roll_width)
 
     def with_option(self, key: str, text: str | None) -> Work:
         """Return the work with an option chosen, or back at its usual value if None."""

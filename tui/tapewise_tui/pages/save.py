@@ -17,12 +17,21 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.slug import slug
 from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, reviewing, words
 from tapewise_tui.dialogs.written import WrittenDialog
 from tapewise_tui.page import PAGES_KEY, Page
 from tapewise_tui.widgets.ticks import Item, TickList
 
 ALWAYS = "Always written: the pattern as SVG, drafting steps with pictures, checklist, record."
+
+
+PAPER = (
+    ("overlap", "Pages overlap by", "12 mm"),
+    ("margin", "margins", "10 mm"),
+    ("roll_width", "roll", "914 mm"),
+)
+"""What may be asked of paper: its name in the work, its label, what is usual."""
 
 
 class SavePage(Page):
@@ -32,7 +41,8 @@ class SavePage(Page):
     PURPOSE = (
         "Tick what else you want to have, name a folder, and press Enter or F6: all files are "
         "written, or none. The pattern is full size; print at 100 %, never “fit to page”, and "
-        "check the 100 mm square with a ruler before you cut."
+        "check the 100 mm square with a ruler before you cut. What your printer or roll asks for "
+        "is typed beside the usual sizes; left empty, those hold."
     )
     BINDINGS = [
         Binding("f4", "on", "Sew", tooltip="on to the list to tick"),
@@ -61,11 +71,17 @@ class SavePage(Page):
         with Horizontal(id="where"):
             yield Label("Folder")
             yield Input(id="folder", compact=True)
+        with Horizontal(id="paper"):
+            for name, label, usual in PAPER:
+                yield Label(label)
+                yield Input(id=name, placeholder=usual, compact=True)
         yield Static(f"{ALWAYS} Tick what else is wanted:", markup=False, id="always")
         yield TickList(id="formats")
 
     def on_mount(self) -> None:
         self.query_one("#folder", Input).value = self._folder()
+        for name, _, _ in PAPER:
+            self.query_one(f"#{name}", Input).value = getattr(self.desk.work, name)
         self.query_one("#folder").focus()
 
     def show(self) -> None:
@@ -91,7 +107,7 @@ class SavePage(Page):
         self.desk.change(f"format {event.key}", made=replace(made, formats=formats))
         self.show()
 
-    @on(Input.Submitted, "#folder")
+    @on(Input.Submitted)
     def action_write(self) -> None:
         """Write the files, unless there is nothing to write or nowhere to write it."""
         text = self.query_one("#folder", Input).value.strip()
@@ -101,15 +117,19 @@ class SavePage(Page):
             self.warn("Name a folder to write into, such as my-top.")
         else:
             self.keep_typed()
-            self._write(self.draft, Path(text).expanduser(), self.desk.work.formats)
+            self._write(self.draft, Path(text).expanduser(), self.desk.work)
 
     @work(thread=True, exclusive=True, group="write")
-    def _write(self, draft: Drafted, folder: Path, formats: tuple[str, ...]) -> None:
+    def _write(self, draft: Drafted, folder: Path, made: Work) -> None:
         from tapewise_core.tasks.files import save
 
         try:
             result: list[tuple[str, int]] | str = save(
-                draft, folder, formats, tell=lambda says: self.post_message(self.Progress(says))
+                draft,
+                folder,
+                made.formats,
+                made.paper,
+                tell=lambda says: self.post_message(self.Progress(says)),
             )
         except TapewiseError as error:
             result = str(error)
@@ -135,6 +155,15 @@ class SavePage(Page):
         text = self.query_one("#folder", Input).value.strip()
         if text and text != self._folder():
             self.desk.change(f"folder {text}", made=replace(self.desk.work, folder=text))
+        made = self.desk.work.with_paper(*self._asked_of_paper())
+        if made != self.desk.work:
+            self.desk.change("what is asked of paper", made=made)
+
+    def _asked_of_paper(self) -> tuple[str, str, str]:
+        overlap, margin, roll = (
+            self.query_one(f"#{name}", Input).value.strip() for name, _, _ in PAPER
+        )
+        return overlap, margin, roll
 
     def action_formats(self) -> None:
         folder, formats = self.query_one("#folder"), self.query_one(TickList)
