@@ -35,10 +35,28 @@ class Unit(StrEnum):
         """Spell a length [mm] without its unit, as :meth:`spell` rounds it."""
         return _centimetres(mm) if self is Unit.CM else _inches(mm)
 
+    def reword(self, text: str) -> str:
+        """Return a fixed sentence with its rough centimetres in the reader's unit.
+
+        Inches come to the quarter: such sentences say "about", and measure nothing.
+
+        >>> Unit.IN.reword("flat for about 2 cm, 2 to 2.5 cm wide")
+        'flat for about 3/4 in, 3/4 to 1 in wide'
+        """
+        return text if self is Unit.CM else _CENTIMETRES.sub(_in_inches, text)
+
     @property
     def grain(self) -> float:
         """How far a spelt length may be from the true one [mm]."""
         return 0.5 if self is Unit.CM else MM_PER_INCH / 16
+
+
+_CENTIMETRES = re.compile(r"(\d+(?:\.\d+)?)(?: to (\d+(?:\.\d+)?))? cm\b")
+
+
+def _in_inches(found: re.Match[str]) -> str:
+    rough = [float(number) * 10 / MM_PER_INCH for number in found.groups() if number is not None]
+    return f"{' to '.join(_inches(round(size * 4) / 4 * MM_PER_INCH) for size in rough)} in"
 
 
 def _centimetres(mm: float) -> str:

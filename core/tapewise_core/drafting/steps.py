@@ -48,7 +48,7 @@ class Start:
 
     def tell(self, unit: Unit) -> str:
         """Say where it goes on the paper."""
-        return f"Mark {self.name}, {self.where}."
+        return f"Mark {self.name}, {unit.reword(self.where)}."
 
     def told(self) -> tuple[Told, ...]:
         """State no distance."""
@@ -159,7 +159,7 @@ class Curve:
             f"It passes {name}, {by.tell(unit)} from {start} {called}."
             for name, _, start, by, called in self.checks
         ]
-        return " ".join([way, self.manner, *checks])
+        return " ".join([way, unit.reword(self.manner), *checks])
 
     def told(self) -> tuple[Told, ...]:
         """State the distances to the check points."""

@@ -74,7 +74,9 @@ def _shoulder(draft: Draft, body: Body, style: Style) -> Draft:
     """From the side neck along the shoulder's own slope to the shoulder point."""
     own, width = own_half_width(body, style), style.length("neck-half-width")
     degrees = slope(body, style)
-    fall = Length(SLOPE_RUN.mm * math.tan(math.radians(degrees)), (f"20 cm × tan {degrees:.1f}°",))
+    fall = Length(
+        SLOPE_RUN.mm * math.tan(math.radians(degrees)), (SLOPE_RUN.mm, f" × tan {degrees:.1f}°")
+    )
     base = own if width.mm > own.mm else width
     draft = (
         draft.across("N", "X", base, "a corner below the side neck")

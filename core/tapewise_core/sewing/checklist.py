@@ -101,11 +101,17 @@ def _needs(pattern: Pattern, cloth: Cloth, stitching: Stitching, unit: Unit) -> 
     )
 
 
+MARKED = {Unit.CM: 100.0, Unit.IN: 101.6}
+"""The stretch of cloth marked for the fold test [mm]: 10 cm, or 4 in."""
+
+
 def _before(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[str, ...]:
+    marked = MARKED[unit]
     return (
         "Wash and dry the cloth as the garment will be: cotton jersey shrinks 5 to 8 % in length.",
-        "Measure the stretch: fold the cloth across, mark 10 cm on the fold, stretch until it "
-        f"resists; at least {unit.spell(100 + cloth.stretch * 100)} must be reached. Let go: "
+        f"Measure the stretch: fold the cloth across, mark {unit.spell(marked)} on the fold, "
+        f"stretch until it resists; at least {unit.spell(marked * (1 + cloth.stretch))} must be "
+        "reached. Let go: "
         "cloth that stays long will not hold a neckline.",
         "Check the 100 mm square on the printed pattern with a ruler before you cut anything.",
         "Lay the cloth without pulling, its ribs straight; askew, they make seams spiral.",

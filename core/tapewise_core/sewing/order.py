@@ -19,10 +19,10 @@ StepsOf = Callable[[Pattern, Stitching, Unit], tuple[str, ...]]
 
 
 def sewing_order(pattern: Pattern, stitching: Stitching, unit: Unit) -> tuple[str, ...]:
-    """Return the sentences of the sewing order, first to last."""
+    """Return the sentences of the sewing order, first to last, in the reader's unit."""
     kinds = {seam.kind for seam in pattern.seams}
     return tuple(
-        sentence
+        unit.reword(sentence)
         for kind, steps in ORDER
         if kind in kinds
         for sentence in steps(pattern, stitching, unit)

@@ -81,7 +81,7 @@ def pattern_set(drafted: Drafted) -> PatternSet:
     drawings = drafted.drawings()
     return PatternSet(
         title=drafted.garment.title,
-        description=_description(drafted, drawings),
+        description=f"{len(drawings)} pieces at full size. Measure a square before cutting.",
         person=drafted.person,
         date=drafted.label.date,
         pieces=drawings,
@@ -113,7 +113,7 @@ def step_files(told: Document) -> Mapping[str, Drawing]:
 
 
 def _description(drafted: Drafted, drawings: tuple[Drawing, ...]) -> str:
-    said = f"{len(drawings)} pieces at full size, 1 unit is 1 mm. "
+    said = f"{len(drawings)} pieces at full size. "
     if drafted.estimated:
         said += f"Estimated, not measured: {', '.join(drafted.estimated)}. "
     return said + "Measure the 100 mm square before cutting."
