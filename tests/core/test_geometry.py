@@ -5,7 +5,7 @@ import random
 
 import pytest
 
-from tapewise_core.geometry.crossings import bow, distance_at_height, point_at_height
+from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, curved, joined, ruled
 from tapewise_core.geometry.point import DOWN, RIGHT, Point, Vector, crossing
 from tapewise_core.geometry.segments import Cubic
@@ -93,15 +93,3 @@ def test_a_height_that_a_path_never_reaches_is_none() -> None:
     path = ruled(Point(0, 0), Point(10, 100))
     assert point_at_height(path, 120) is None
     assert distance_at_height(path, 50) == pytest.approx(path.length() / 2)
-
-
-def test_the_bow_of_a_half_circle_is_its_radius() -> None:
-    """How far a curve stands off its chord."""
-    k = 4 * (math.sqrt(2) - 1) / 3 * 100
-    path = joined(
-        (
-            curved(Point(-100, 0), Point(-100, k), Point(-k, 100), Point(0, 100)),
-            curved(Point(0, 100), Point(k, 100), Point(100, k), Point(100, 0)),
-        )
-    )
-    assert bow(path)[0] == pytest.approx(100, abs=0.01)

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.outline import Box
@@ -26,7 +25,6 @@ class Heading:
     version: str
     unit: Unit
     estimated: tuple[str, ...] = ()
-    cut_notes: Mapping[str, str] = field(default_factory=dict)
 
 
 TITLES = {

@@ -48,6 +48,11 @@ class Option:
     choices: tuple[str, ...] = ()
     source: str = "practice"
 
+    @property
+    def words(self) -> tuple[str, ...]:
+        """The words to choose from; none for what is a length or a number."""
+        return ("yes", "no") if self.kind is Kind.SWITCH else self.choices
+
 
 @dataclass(frozen=True, slots=True)
 class Chosen:
@@ -127,9 +132,10 @@ def read(option: Option, text: str, unit: Unit) -> float | str | Length:
     except ReadingError as error:
         raise OptionError(f"{option.key}: {error}") from None
     word = text.strip().lower()
-    known = option.choices if option.kind is Kind.CHOICE else ("yes", "no")
-    if word not in known:
-        raise OptionError(f"{option.key} is one of {', '.join(known)}, not “{text.strip()}”.")
+    if word not in option.words:
+        raise OptionError(
+            f"{option.key} is one of {', '.join(option.words)}, not “{text.strip()}”."
+        )
     return word
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.garments.option import Style
-from tapewise_core.garments.top_cut import levels_of
-from tapewise_core.geometry.crossings import distance_at_height, point_at_height
+from tapewise_core.garments.top_cut import levels_of, side_notches
+from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
@@ -18,9 +18,6 @@ BACK_MARK, FRONT_MARK = "back of the armhole", "front of the armhole"
 """Two strokes at the back and one at the front, so that no sleeve is set in back to front."""
 
 CROWN = "shoulder seam and crown"
-
-CLEAR = 10.0
-"""A notch nearer to the end of its edge is left out [mm]."""
 
 
 def cut_half(draft: Draft, name: str, style: Style) -> Piece:
@@ -36,7 +33,7 @@ def cut_half(draft: Draft, name: str, style: Style) -> Piece:
         (*edges, Edge("centre", centre, 0.0, fold=True)),
         points,
         (Point(x, foot - height * 0.55), Point(x, foot - height * 0.12)),
-        notches=(*_armhole_notches(draft, name), *_side_notches(draft, points)),
+        notches=(*_armhole_notches(draft, name), *side_notches(draft.sheet.line("side"), points)),
         on_fold=True,
         levels=levels,
     )
@@ -78,16 +75,6 @@ def _armhole_notches(draft: Draft, name: str) -> tuple[Notch, ...]:
     if name == "front":
         return (Notch("armhole", middle, FRONT_MARK),)
     return (Notch("armhole", 0.0, CROWN), Notch("armhole", middle, BACK_MARK, 2))
-
-
-def _side_notches(draft: Draft, points: dict[str, Point]) -> tuple[Notch, ...]:
-    side, found = draft.sheet.line("side"), []
-    for level, strokes in (("waist", 1), ("hip", 2)):
-        at = points.get(f"{level}_side")
-        distance = None if at is None else distance_at_height(side, at.y)
-        if distance is not None and CLEAR < distance < side.length() - CLEAR:
-            found.append(Notch("side", distance, level, strokes))
-    return tuple(found)
 
 
 def cut_sleeve(draft: Draft, back: Draft, front: Draft, style: Style) -> Piece:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.garments.option import Style
@@ -111,7 +113,12 @@ def _notches(edges: tuple[Edge, ...], points: dict[str, Point], past: float) -> 
         found.append(Notch("shoulder", past, "shoulder point"))
     if "underarm" in paths:
         found.append(Notch("side", 0.0, "underarm", 2))
-    side = paths["side"]
+    return (*found, *side_notches(paths["side"], points))
+
+
+def side_notches(side: Path, points: Mapping[str, Point]) -> tuple[Notch, ...]:
+    """Waist and hip on a side seam, where they lie clear of its ends."""
+    found = []
     for level, strokes in (("waist", 1), ("hip", 2)):
         at = points.get(f"{level}_side")
         distance = None if at is None else distance_at_height(side, at.y)

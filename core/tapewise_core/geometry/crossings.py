@@ -40,13 +40,6 @@ def _distance(path: Path, over: Callable[[Point], float]) -> float | None:
     return None
 
 
-def bow(path: Path) -> tuple[float, Point]:
-    """Return how far a path stands off the straight line between its ends [mm], and where."""
-    chord = (path.end - path.start).unit()
-    off = [(abs(chord.cross(p - path.start)), p) for p in path.flattened(0.01)]
-    return max(off, key=lambda pair: pair[0])
-
-
 def nearest_point(path: Path, origin: Point) -> Point:
     """Return the point of a path that lies nearest to another.
 

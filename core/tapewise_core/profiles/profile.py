@@ -117,6 +117,16 @@ class Profile(BaseModel):
             {key: Value(reading.value, reading.origin) for key, reading in self.measures.items()}
         )
 
+    def read_off(self) -> dict[str, float]:
+        """Return what was read off the body [cm]: every measure but those taken as estimates."""
+        measures = self.measures.items()
+        return {key: row.value for key, row in measures if row.origin is not Origin.ESTIMATED}
+
+    def confirmed(self) -> frozenset[str]:
+        """Return the measures that were read again and found right."""
+        measures = self.measures.items()
+        return frozenset(key for key, row in measures if row.origin is Origin.CONFIRMED)
+
     def with_value(
         self,
         key: str,

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment as on_shelf
-from tapewise_core.measures.body import Body, Origin
+from tapewise_core.measures.body import Body
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.units import Unit
@@ -64,10 +64,9 @@ def next_measure(profile: Profile, garment: str, unit: Unit) -> str:
 
     page = on_shelf(garment)
     needs = {key: factor for key, (factor, _) in page.moves.items()}
-    own = profile.values()
-    known = {key: v.cm for key, v in own.items() if v.origin is not Origin.ESTIMATED}
-    confirmed = frozenset(key for key, v in own.items() if v.origin is Origin.CONFIRMED)
-    ranked = worth(known, needs, profile.reference, profile.waist_site, confirmed)
+    ranked = worth(
+        profile.read_off(), needs, profile.reference, profile.waist_site, profile.confirmed()
+    )
     if not ranked or ranked[0].gain < SLIGHT / 3:
         return ""
     best = ranked[0]

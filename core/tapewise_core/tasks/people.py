@@ -72,8 +72,7 @@ def body_of(profile: Profile) -> tuple[Body, str]:
     from tapewise_core.statistics.estimate import estimate
 
     values = dict(profile.values())
-    taken = {k: v.cm for k, v in values.items() if v.origin is not Origin.ESTIMATED}
-    sure = frozenset(k for k, v in values.items() if v.origin is Origin.CONFIRMED)
+    taken, sure = profile.read_off(), profile.confirmed()
     guessed = estimate(taken, profile.reference, profile.waist_site, sure)
     for key, found in guessed.items():
         values[key] = _kept(values[key], found.as_value()) if key in values else found.as_value()
@@ -90,11 +89,14 @@ def check(profile: Profile, unit: Unit | None = None) -> Check:
     from tapewise_core.statistics.judge import judge
 
     body, refused = body_of(profile)
-    own = profile.values()
-    known = {k: v.cm for k, v in own.items() if v.origin is not Origin.ESTIMATED}
-    confirmed = frozenset(k for k, v in own.items() if v.origin is Origin.CONFIRMED)
-    findings = judge(known, confirmed, profile.reference, profile.waist_site, unit or profile.unit)
-    missing = tuple(row.key for row in CATALOGUE if row.key not in own)
+    findings = judge(
+        profile.read_off(),
+        profile.confirmed(),
+        profile.reference,
+        profile.waist_site,
+        unit or profile.unit,
+    )
+    missing = tuple(row.key for row in CATALOGUE if row.key not in profile.measures)
     taken = [reading.taken for reading in profile.measures.values() if reading.taken]
     return Check(body, missing, findings, refused, min(taken, default=None))
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.option import MARKS, Kind, Option, limits
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.measures.catalogue import NAMES
@@ -14,11 +13,16 @@ def garment_list() -> list[dict[str, object]]:
     return [{"name": g.name, "title": g.title, "says": g.says} for g in garments()]
 
 
-def format_list() -> list[dict[str, object]]:
+def formats() -> tuple[tuple[str, str], ...]:
     """Return name and a sentence for every further format a draft can be written in."""
     from tapewise_core.writers.formats import FORMATS
 
-    return [{"name": name, "says": form.says} for name, form in FORMATS.items()]
+    return tuple((name, form.says) for name, form in FORMATS.items())
+
+
+def format_list() -> list[dict[str, object]]:
+    """Return the same for a machine."""
+    return [{"name": name, "says": says} for name, says in formats()]
 
 
 def garment_sheet(name: str) -> dict[str, object]:
@@ -48,13 +52,9 @@ def _option(option: Option) -> dict[str, object]:
         "default_says": option.default_says,
         "low": option.low if bounded else None,
         "high": option.high if bounded else None,
-        "choices": _choices(option),
+        "choices": list(option.words),
         "source": option.source,
     }
-
-
-def _choices(option: Option) -> list[str]:
-    return ["yes", "no"] if option.kind is Kind.SWITCH else list(option.choices)
 
 
 def garment_lines(name: str, unit: Unit) -> list[str]:
@@ -69,7 +69,7 @@ def garment_lines(name: str, unit: Unit) -> list[str]:
         "Options, with defaults and limits:",
         *(line for option in page.options for line in _option_lines(option, unit)),
         "",
-        *_example(page),
+        f"Example: tapewise draft NAME {page.name} --out my-pattern --set stretch=60",
     ]
 
 
@@ -93,16 +93,7 @@ def _default(option: Option, unit: Unit) -> str:
 
 
 def _range(option: Option, unit: Unit) -> str:
-    choices = _choices(option)
-    if choices:
-        return "one of " + ", ".join(choices)
+    if option.words:
+        return "one of " + ", ".join(option.words)
     low, high = limits(option, unit)
     return f"from {low} to {high}"
-
-
-def _example(page: Garment) -> tuple[str, ...]:
-    lengths = [option for option in page.options if option.kind is Kind.LENGTH]
-    if not lengths:
-        return ()
-    key = lengths[0].key
-    return (f"Example: tapewise draft NAME {page.name} --out my-pattern --set {key}=62",)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
-from tapewise_core.garments.option import Kind, Option, Style, limits, read, settle
+from tapewise_core.garments.option import Option, Style, limits, read, settle
 from tapewise_core.measures.body import Body, Value
 from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.profiles.profile import Profile
@@ -141,7 +141,7 @@ def _row(
         low=low,
         high=high,
         usual=f"{usual.chosen[option.key].tell(unit)}{way}",
-        choices=("yes", "no") if option.kind is Kind.SWITCH else option.choices,
+        choices=option.words,
         asked=wanted,
     )
 
@@ -175,13 +175,6 @@ def stretch_from_fold(text: str, unit: Unit) -> float:
             f"hardly over {unit.spell(3 * marked)}; {unit.spell(reached)} cannot be."
         )
     return round((reached - marked) / marked * 100, 1)
-
-
-def formats() -> tuple[tuple[str, str], ...]:
-    """Return name and use of every format that can be written besides the usual files."""
-    from tapewise_core.writers.formats import FORMATS
-
-    return tuple((name, form.says) for name, form in FORMATS.items())
 
 
 def chores(checklist: Document) -> tuple[Chores, ...]:

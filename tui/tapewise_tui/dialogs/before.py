@@ -9,16 +9,14 @@ from textual.containers import VerticalScroll
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
-STEPS = (
-    ("Wear", "what goes under the garment: underwear, and the bra you will wear with it."),
-    ("Tie", "a narrow elastic round the waist, where it settles. It stays on to the end."),
-    ("Mark", "with stickers: nape bone, shoulder points, the height where the seat stands out."),
-    ("Stand", "as usual, feet together, weight on both; neither drawn in nor drawn up."),
-    ("Breathe", "out easily before each reading. A girth touches the skin and presses nowhere."),
-    ("Check", "the tape against a ruler, end to 20 cm (8 in): cloth tapes stretch with age."),
-    ("Read", "each measure twice, taking the tape off in between. You are asked for both."),
-    ("Help", "is wanted for six at the end; with two mirrors or a photograph you manage alone."),
-)
+from tapewise_core.measures.advice import BEFORE
+
+ADVICE = dict(BEFORE)
+STEPS = ADVICE | {
+    "Read": f"{ADVICE['Read']} You are asked for both.",
+    "Help": "is wanted for six at the end; with two mirrors or a photograph you manage alone.",
+}
+"""The advice for everywhere, and what is to be said on the screen besides."""
 
 
 class BeforeDialog(ModalScreen[None]):
@@ -37,6 +35,6 @@ def _table() -> Table:
     rows = Table.grid(padding=(0, 2, 0, 0))
     rows.add_column(style="bold", no_wrap=True)
     rows.add_column()
-    for word, rest in STEPS:
+    for word, rest in STEPS.items():
         rows.add_row(word, rest)
     return rows

@@ -15,7 +15,7 @@ from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.slug import slug
-from tapewise_core.tasks import wizard
+from tapewise_core.tasks import shop
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, reviewing, words
@@ -91,7 +91,7 @@ class SavePage(Page):
         said = f"{_summary(result)} {reviewing.warning(self.desk)}".strip()
         self.query_one("#summary", Static).update(said)
         ticked = self.desk.work.formats
-        items = [Item(name, says, name in ticked, name) for name, says in wizard.formats()]
+        items = [Item(name, says, name in ticked, name) for name, says in shop.formats()]
         self.query_one(TickList).fill(items)
 
     def _folder(self) -> str:
