@@ -50,23 +50,22 @@ def contents(
     """Return every file by its relative name."""
     wanted = tuple(dict.fromkeys(formats))
     tell(f"1 of {len(wanted) + 2}: drawing the pieces and the drafting steps …")
-    files = {name: text.encode() for name, text in _texts(drafted)}
-    laid_out = pattern_set(drafted) if wanted else None
+    drawn = pattern_set(drafted)
+    files = {name: text.encode() for name, text in _texts(drafted, drawn)}
     for number, name in enumerate(wanted, start=2):
         tell(f"{number} of {len(wanted) + 2}: laying out {name} …")
-        assert laid_out is not None
-        files |= _further(laid_out, name, paper, drafted.unit)
+        files |= _further(drawn, name, paper, drafted.unit)
     files["draft.json"] = record_text(drafted, [*files, "draft.json"]).encode()
     return files
 
 
-def _further(laid_out: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[str, bytes]:
+def _further(drawn: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[str, bytes]:
     """The files of one further format."""
     from tapewise_core.writers.formats import PaperOptions, render
 
     typed = {"overlap": paper.overlap, "roll": paper.roll_width, "margin": paper.margin}
     asked = {key: _length(key, text, unit) for key, text in typed.items() if text}
-    return render(name, laid_out, PaperOptions(**asked))
+    return render(name, drawn, PaperOptions(**asked))
 
 
 def _length(what: str, text: str, unit: Unit) -> float:
@@ -91,16 +90,16 @@ def pattern_set(drafted: Drafted) -> PatternSet:
     )
 
 
-def _texts(drafted: Drafted) -> Iterator[tuple[str, str]]:
-    drawings = drafted.drawings()
+def _texts(drafted: Drafted, drawn: PatternSet) -> Iterator[tuple[str, str]]:
+    """The files that are always written, by name, from what is drawn and told already."""
     title = f"{drafted.garment.title} for {drafted.person}"
-    yield "pattern.svg", svg(beside(title, _description(drafted, drawings), drawings))
-    for piece, drawing in zip(drafted.pattern.pieces, drawings, strict=True):
+    yield "pattern.svg", svg(beside(title, _description(drafted), drawn.pieces))
+    for piece, drawing in zip(drafted.pattern.pieces, drawn.pieces, strict=True):
         yield f"pieces/{piece.name}.svg", svg(with_squares(drawing))
-    told = drafted.instructions()
-    yield "instructions.md", markdown(told)
-    yield from ((name, svg(picture)) for name, picture in step_files(told).items())
-    yield "checklist.md", markdown(drafted.checklist())
+    yield "instructions.md", markdown(drawn.instructions)
+    pictures = step_files(drawn.instructions)
+    yield from ((name, svg(picture)) for name, picture in pictures.items())
+    yield "checklist.md", markdown(drawn.checklist)
 
 
 def step_files(told: Document) -> Mapping[str, Drawing]:
@@ -112,8 +111,8 @@ def step_files(told: Document) -> Mapping[str, Drawing]:
     }
 
 
-def _description(drafted: Drafted, drawings: tuple[Drawing, ...]) -> str:
-    said = f"{len(drawings)} pieces at full size. "
+def _description(drafted: Drafted) -> str:
+    said = f"{len(drafted.pattern.pieces)} pieces at full size. "
     if drafted.estimated:
         said += f"Estimated, not measured: {', '.join(drafted.estimated)}. "
     return said + "Measure the 100 mm square before cutting."
