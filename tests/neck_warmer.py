@@ -16,12 +16,12 @@ from types import MappingProxyType
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Edge, EdgeRun, Pattern, Seam, SeamKind, make_piece
-from tapewise_core.garments.cloth_options import CLOTH
 from tapewise_core.garments.garment import Garment
-from tapewise_core.garments.option import Option, Style
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
+from tapewise_core.style.cloth import CLOTH
+from tapewise_core.style.option import Option, Style
 
 OPTIONS = (
     Option(key="height", says="finished height", default=18.0, low=8, high=40),

@@ -18,7 +18,7 @@ def page(monkeypatch: pytest.MonkeyPatch) -> None:
     """Put the example's page where pages lie, and its row on the shelf."""
     import neck_warmer
 
-    monkeypatch.setitem(sys.modules, "tapewise_core.garments.neck_warmer", neck_warmer)
+    monkeypatch.setitem(sys.modules, "tapewise_core.garments.neck_warmer.page", neck_warmer)
     row = ("neck_warmer", "NECK_WARMER")
     monkeypatch.setattr(shelf, "PAGES", {**shelf.PAGES, "neck-warmer": row})
 

@@ -10,13 +10,13 @@ from people_made_up import bodies, body
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.errors import DraftError
-from tapewise_core.garments.flare import risen
-from tapewise_core.garments.option import settle
+from tapewise_core.garments.flared_dress.flare import risen
 from tapewise_core.garments.shelf import garment
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.outline import is_simple
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
+from tapewise_core.style.option import settle
 from tapewise_core.units import Unit
 
 DRESS = garment("flared-dress")

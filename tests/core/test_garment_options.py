@@ -4,8 +4,8 @@ import pytest
 from people_made_up import body
 
 from tapewise_core.errors import OptionError
-from tapewise_core.garments.option import Kind, Option, settle
 from tapewise_core.garments.shelf import garment, garments
+from tapewise_core.style.option import Kind, Option, settle
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")

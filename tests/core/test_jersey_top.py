@@ -11,12 +11,12 @@ from shapely.geometry import Polygon
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.errors import DraftError
-from tapewise_core.garments.option import Style, settle
 from tapewise_core.garments.shelf import garment
 from tapewise_core.geometry.cutting import allowance_kept
 from tapewise_core.geometry.outline import is_simple
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
+from tapewise_core.style.option import Style, settle
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")

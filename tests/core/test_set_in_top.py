@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from tapewise_core.blocks.set_in.sleeve import CAP_SHARE, solve_cap
 from tapewise_core.drafting.piece import SeamKind
-from tapewise_core.garments.set_in_sleeve import CAP_SHARE, solve_cap
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.people import person
 from tapewise_core.units import Unit

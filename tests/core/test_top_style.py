@@ -7,9 +7,9 @@ from people_made_up import body
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, SeamKind
-from tapewise_core.garments.option import settle
 from tapewise_core.garments.shelf import garment
 from tapewise_core.proofs.all import prove
+from tapewise_core.style.option import settle
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")

@@ -7,7 +7,7 @@ from making import DAY, MIDDLE, person, top
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Girth
-from tapewise_core.garments.flare import risen
+from tapewise_core.garments.flared_dress.flare import risen
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import ruled

@@ -6,8 +6,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.garments.option import Option, Style
 from tapewise_core.measures.body import Body
+from tapewise_core.style.option import Option, Style
 from tapewise_core.units import Unit
 
 

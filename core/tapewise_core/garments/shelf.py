@@ -22,7 +22,7 @@ def garment(name: str) -> Garment:
     if name not in PAGES:
         raise OptionError(f"There is no garment “{name}”; there is {', '.join(PAGES)}.")
     page, attribute = PAGES[name]
-    found = getattr(import_module(f"tapewise_core.garments.{page}"), attribute)
+    found = getattr(import_module(f"tapewise_core.garments.{page}.page"), attribute)
     assert isinstance(found, Garment)
     return found
 

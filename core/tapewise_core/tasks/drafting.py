@@ -15,7 +15,6 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.render import piece_drawing
 from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.garments.garment import Garment
-from tapewise_core.garments.option import Style, settle
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.body import Body
 from tapewise_core.paper.document import Document
@@ -26,6 +25,7 @@ from tapewise_core.proofs.proof import Proof
 from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
+from tapewise_core.style.option import Style, settle
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words
 from tapewise_core.units import Length, Unit

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from tapewise_core.garments.option import MARKS, Kind, Option, limits
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.style.option import MARKS, Kind, Option, limits
 from tapewise_core.units import Unit
 
 

@@ -8,12 +8,12 @@ from dataclasses import dataclass
 from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
-from tapewise_core.garments.option import Option, Style, limits, read, settle
 from tapewise_core.measures.body import Body, Value
 from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.proof import Proof as Proof
 from tapewise_core.sewing.machines import Machine, read_machines
+from tapewise_core.style.option import Option, Style, limits, read, settle
 from tapewise_core.tasks.people import body_of
 from tapewise_core.units import Length, Unit, parse_length
 

@@ -1,0 +1,103 @@
+"""The arithmetic of circle skirts: rings, what of them a cloth's width holds, what they weigh.
+
+Exact: the waist is cut on a circle of radius waist edge / (2 pi p), p the part of
+a whole circle; the hem on one larger by the skirt's length.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+COUNTS = (1, 2, 4, 6, 8, 10, 12)
+"""In how many pieces a skirt may be cut; even, so that a seam falls on either side."""
+
+LONGEST = 1300.0
+"""No skirt is longer [mm], so a cloth that allows this allows any."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ring:
+    """Part of a circle with a hole: lengths on the stitch line, allowances outside [mm]."""
+
+    part: float
+    waist: float
+    length: float
+    waist_allowance: float
+    side_allowance: float
+    hem_allowance: float
+
+    @property
+    def radius(self) -> float:
+        """The waist's radius [mm]."""
+        return self.waist / (2 * math.pi * self.part)
+
+    @property
+    def outer(self) -> float:
+        """The hem's radius [mm]."""
+        return self.radius + self.length
+
+    @property
+    def hem(self) -> float:
+        """Round the hem [mm]."""
+        return self.around(self.length)
+
+    @property
+    def area(self) -> float:
+        """The finished skirt's area [mm²]."""
+        return math.pi * self.part * (self.outer**2 - self.radius**2)
+
+    def around(self, below: float) -> float:
+        """Return the girth at a distance below the waist [mm]."""
+        return 2 * math.pi * self.part * (self.radius + below)
+
+    def angle(self, count: int) -> float:
+        """Return the angle of one of some equal pieces [degrees]."""
+        return 360 * self.part / count
+
+    def seamless(self, count: int) -> bool:
+        """Say whether a piece closes on itself and has no seam at all."""
+        return self.angle(count) >= 360
+
+    def extent(self, count: int) -> tuple[float, float]:
+        """Return how wide and how high one opened piece is, its fold or middle upright [mm].
+
+        Measured over the cut line, allowances and all.
+        """
+        half = math.radians(self.angle(count)) / 2
+        rim = self.outer + self.hem_allowance
+        if self.seamless(count):
+            return 2 * rim, 2 * rim
+        side = self.side_allowance
+        corner = rim * math.sin(half) + side * math.cos(half)
+        across = 2 * rim if half >= math.pi / 2 else 2 * corner
+        inner = max(self.radius - self.waist_allowance, 0.0)
+        nearest = rim if half > math.pi / 2 else inner
+        return across, rim - nearest * math.cos(half) + side * math.sin(half)
+
+    def fits(self, count: int, width: float) -> bool:
+        """Say whether one of some equal pieces can be cut from a usable width [mm], either way."""
+        return min(self.extent(count)) <= width + 1e-6
+
+    def fewest(self, width: float) -> int | None:
+        """Return the fewest pieces that a usable width [mm] allows, or None if none does."""
+        return next((count for count in COUNTS if self.fits(count, width)), None)
+
+    def longest(self, count: int, width: float) -> float:
+        """Return the longest skirt that some pieces allow on a usable width [mm]; 0 for none."""
+        return _last(lambda length: replace(self, length=length).fits(count, width))
+
+
+def _last(holds: Callable[[float], bool]) -> float:
+    """The greatest length for which something holds, by bisection."""
+    low, high = 0.0, LONGEST
+    for _ in range(50):
+        middle = (low + high) / 2
+        low, high = (middle, high) if holds(middle) else (low, middle)
+    return low
+
+
+def weight(area: float, cloth: float) -> float:
+    """Return what an area [mm²] of a cloth [g/m²] weighs [g]."""
+    return area / 1e6 * cloth

@@ -1,0 +1,167 @@
+"""Drawing and cutting a circle skirt's pieces.
+
+On the fold, as drawn (one piece is 2 x angle wide, two are a half each)::
+
+      Z                 Z  centre of both circles, on the fold
+      |  .              R  waist at the fold      D  waist at the side
+      R__  .  D         Q  hem at the fold        G  hem at the side
+      |   w  /  .       w  waist midway           h  hem midway
+      |      G
+      Q__h_/
+
+More than two pieces are drawn whole, R-Q down the middle, with E and H as D and G
+on the left.
+"""
+
+from __future__ import annotations
+
+import math
+
+from tapewise_core.blocks.skirt.ring import Ring
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
+from tapewise_core.geometry.arc import arc, on_circle
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import DOWN, Point
+from tapewise_core.units import Length, mm
+
+
+def names_of(count: int) -> tuple[str, ...]:
+    """Return the names of the pieces that are drawn."""
+    return {1: ("skirt",), 2: ("skirt_back", "skirt_front")}.get(count, ("skirt_panel",))
+
+
+def draft_ring(title: str, skirt: Ring, edge: Length, length: Length, count: int) -> Draft:
+    """Return one of some equal pieces as drawn by hand; ``edge`` is the whole waist edge."""
+    radius = edge / (2 * math.pi * skirt.part)
+    fold = count < 3
+    half = skirt.angle(count) / 2
+    centre = "the centre of both circles" + (", on the fold" if fold else "")
+    draft = (
+        Draft(title)
+        .start("Z", centre)
+        .down("Z", "R", radius, "the waist at the fold" if fold else "the middle of the waist")
+        .down("R", "Q", length, "the hem at the fold" if fold else "the middle of the hem")
+    )
+    way = "straight up" if skirt.seamless(count) else f"at {half:g}° from the line Z–Q"
+    draft = _ray(draft, ("D", "G"), half, way, radius, length)
+    if not fold:
+        draft = _ray(draft, ("E", "H"), -half, f"{way}, to the other side,", radius, length)
+    draft = _sides(_arcs(draft, half, fold, radius), skirt, count)
+    inner = radius.called("radius") - mm(skirt.waist_allowance)
+    if count > 1:
+        alike = "back and front" if count == 2 else f"all {count} panels"
+        draft = draft.note(f"One pattern serves for {alike}: they are alike.")
+    return draft.note(
+        "These are stitch lines. The waist is cut inside its own, on a circle of ", inner,
+        "; what the sides get lies outside the sector, and the waist stays as long as it is.",
+    )  # fmt: skip
+
+
+def _ray(
+    draft: Draft, names: tuple[str, str], angle: float, way: str, radius: Length, length: Length
+) -> Draft:
+    """Mark the waist and the hem at one end of the arcs."""
+    waist, hem = names
+    chord = (on_circle(Point(0, 0), 1, angle) - Point(0, 1)).length()
+    whole = radius.called("radius") + length
+    draft = draft.toward(
+        "Z", waist, radius.called("radius"), DOWN.turned(-angle), way, "the waist at the side"
+    ).along("Z", waist, hem, whole, "the hem at the side")
+    if chord > 1.99:
+        return draft
+    return draft.note(f"Check the angle: {hem} lies ", mm(whole.mm * chord), " straight from Q.")
+
+
+def _arcs(draft: Draft, half: float, fold: bool, radius: Length) -> Draft:
+    """The waist and the hem, walked from the fold, or from the left of a whole piece."""
+    centre, first = draft["Z"], 0.0 if fold else -half
+    middle = half / 2 if fold else half / 3
+    outer = (draft["Q"] - centre).length()
+    for line, size, ends, check in (
+        ("waist", radius.mm, ("R", "D") if fold else ("E", "R", "D"), "w"),
+        ("hem", outer, ("Q", "G") if fold else ("H", "Q", "G"), "h"),
+    ):
+        path = arc(centre, size, first, half)
+        at = on_circle(centre, size, middle)
+        told = (check, at, "Z", mm(size), "like every other point of it")
+        manner = f"Turn a tape or a string round Z; it is part of a circle for the {line}."
+        draft = draft.curve(line, path, ends, manner, (told,))
+    return draft
+
+
+def _sides(draft: Draft, skirt: Ring, count: int) -> Draft:
+    if skirt.seamless(count):
+        return draft.note("The line straight up from Z lies on the fold too: there is no seam.")
+    draft = draft.rule("centre_back" if count == 1 else "side", "D", "G")
+    return draft if count < 3 else draft.rule("side_2", "H", "E", remark="the other side")
+
+
+def cut_ring(
+    draft: Draft, name: str, skirt: Ring, count: int, *, casing: bool, notches: tuple[Notch, ...]
+) -> Piece:
+    """Return a piece from its finished draft; ``casing`` if the waist's edge is turned down."""
+    fold = count < 3
+    waist, hem = draft.sheet.line("waist"), draft.sheet.line("hem").reversed()
+    edges = [
+        Edge("waist", waist, skirt.waist_allowance, turned=casing),
+        _side(draft, skirt, count),
+        Edge("hem", hem, skirt.hem_allowance, turned=True),
+    ]
+    if fold:
+        edges.append(Edge("centre", ruled(draft["Q"], draft["R"]), 0.0, fold=True))
+    else:
+        edges.append(Edge("side_2", draft.sheet.line("side_2"), skirt.side_allowance))
+    return make_piece(
+        name,
+        tuple(edges),
+        _points(draft, count),
+        _grain(skirt, count),
+        notches=notches,
+        count=count if count > 2 else 1,
+        on_fold=fold,
+        label=_label(skirt, count),
+        turnable=True,
+    )
+
+
+def _side(draft: Draft, skirt: Ring, count: int) -> Edge:
+    if skirt.seamless(count):
+        return Edge("centre_2", ruled(draft["D"], draft["G"]), 0.0, fold=True)
+    line = "centre_back" if count == 1 else "side"
+    return Edge(line, draft.sheet.line(line), skirt.side_allowance)
+
+
+def _points(draft: Draft, count: int) -> dict[str, Point]:
+    names = {
+        "centre": "Z",
+        "centre_waist": "R",
+        "centre_hem": "Q",
+        "waist_end": "D",
+        "hem_end": "G",
+    }
+    if count > 2:
+        names |= {"waist_end_2": "E", "hem_end_2": "H"}
+    return {name: draft[letter] for name, letter in names.items()}
+
+
+def _grain(skirt: Ring, count: int) -> tuple[Point, Point]:
+    """Down the piece, towards the hem, clear of the label above it."""
+    low, high = skirt.radius + skirt.length * 0.94, skirt.radius + skirt.length * 0.7
+    x = skirt.outer * 0.16 * min(1.0, skirt.angle(count) / 90) if count < 3 else 0.0
+    return Point(x, low), Point(x, high)
+
+
+LABEL_HIGH = 62.0
+"""Room for the label's lines at their largest [mm]."""
+
+
+def _label(skirt: Ring, count: int) -> Box:
+    """Room beside the fold, or in the middle of a whole piece, where the ring is wide enough."""
+    tangent = math.tan(math.radians(min(skirt.angle(count) / 2, 60)))
+    left = 26.0 if count < 3 else 0.0
+    bottom = skirt.radius + skirt.length * 0.64
+    top = max(bottom - LABEL_HIGH, skirt.radius + 12)
+    right = min(left + 150, max(top * tangent - 8, left + 40))
+    return Box(left if count < 3 else -right, top, right, bottom)

@@ -1,0 +1,162 @@
+"""Limits of a top that depend on each other; each message names the two and the difference."""
+
+from __future__ import annotations
+
+import math
+
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.neck_options import fall_of, own_half_width, side_neck_height
+from tapewise_core.style.option import Style
+from tapewise_core.units import Unit
+
+UNDER_ARM_TO_HEM = 80.0
+"""The shortest side seam worth sewing [mm] (common practice)."""
+
+HALFWAY = 0.5
+"""The neckline stays above halfway from the armscye line to the waist (common practice)."""
+
+
+LEAST_SHOULDER = 30.0
+"""The least shoulder that a wide neckline leaves [mm] (common practice)."""
+
+BEND = 5.0
+"""A forward shoulder's seam moves by no more than this part of the way it has to do it in."""
+
+
+def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+    """Return a sentence for every pair of values that disagree; none if all agree."""
+    checks = (
+        _finish, _neck_depth, _back_depth, _neck_width, _body_length, _sleeve, _rise, _round_back,
+        _band, _levels, _shoulder, _forward, _hem_rise, _slit,
+    )  # fmt: skip
+    return tuple(said for check in checks if (said := check(body, style, unit)))
+
+
+def _more(unit: Unit, what: str, value: float, other: str, limit: float) -> str:
+    return (
+        f"{what} is {unit.spell(value)}, and {other} allows {unit.spell(limit)} at the most: "
+        f"{unit.spell(value - limit)} too much."
+    )
+
+
+def _less(unit: Unit, what: str, value: float, other: str, limit: float) -> str:
+    return (
+        f"{what} is {unit.spell(value)}, and {other} asks for {unit.spell(limit)} at least: "
+        f"{unit.spell(limit - value)} too little."
+    )
+
+
+def _neck_depth(body: Body, style: Style, unit: Unit) -> str | None:
+    depth, armscye = style.length("neck-depth").mm, body["armscye_depth"].mm
+    limit = armscye + HALFWAY * (body["back_waist_length"].mm - armscye)
+    if depth <= limit:
+        return None
+    return _more(unit, "neck-depth", depth, "halfway from armscye depth to waist", limit)
+
+
+def _finish(body: Body, style: Style, unit: Unit) -> str | None:
+    if style.choice("neckline") == "boat" and style.choice("neck-finish") == "band":
+        return (
+            "A boat neckline takes no band, which would stand off its almost straight edge; set "
+            "neck-finish to turned or facing, or neckline to scoop."
+        )
+    return None
+
+
+def _back_depth(body: Body, style: Style, unit: Unit) -> str | None:
+    """The neckline lies below its own ends, at the back as in front."""
+    height = side_neck_height(body, style)
+    for key, least in (("back-neck-depth", 5.0 - height), ("neck-depth", 20.0 - height)):
+        if style.length(key).mm < least - 1e-6:
+            return _less(unit, key, style.length(key).mm, "the height of the side neck", least)
+    depth, limit = style.length("back-neck-depth").mm, body["armscye_depth"].mm
+    return _more(unit, "back-neck-depth", depth, "armscye depth", limit) if depth > limit else None
+
+
+def _neck_width(body: Body, style: Style, unit: Unit) -> str | None:
+    """At least 3 cm of shoulder are left (common practice)."""
+    level = body["shoulder_length"].mm * math.cos(math.radians(fall_of(body, style)))
+    width = style.length("neck-half-width").mm
+    limit = own_half_width(body, style).mm + level - LEAST_SHOULDER
+    if width <= limit:
+        return None
+    return _more(unit, "neck-half-width", width, "the shoulder length", limit)
+
+
+def _round_back(body: Body, style: Style, unit: Unit) -> str | None:
+    """Something of the rise is left."""
+    lifted, limit = style.length("round-back").mm, style.length("neck-rise").mm - 3
+    return _more(unit, "round-back", lifted, "neck-rise", limit) if lifted > limit else None
+
+
+def _forward(body: Body, style: Style, unit: Unit) -> str | None:
+    """The seam bends gently on both sides of the shoulder point."""
+    moved = style.length("forward-shoulder").mm
+    wider = max(0.0, style.length("neck-half-width").mm - own_half_width(body, style).mm)
+    way = min(style.length("sleeve-length").mm, body["shoulder_length"].mm - wider)
+    limit = way / BEND
+    other = "the way from neckline to sleeve hem"
+    return _more(unit, "forward-shoulder", moved, other, limit) if moved > limit else None
+
+
+def _hem_rise(body: Body, style: Style, unit: Unit) -> str | None:
+    if style.choice("hem") != "curved":
+        return None
+    rise, limit = style.length("hem-rise").mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
+    return _more(unit, "hem-rise", rise, "body-length", max(limit, 0)) if rise > limit else None
+
+
+def _slit(body: Body, style: Style, unit: Unit) -> str | None:
+    if style.choice("hem") != "split":
+        return None
+    slit, limit = style.length("split-length").mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
+    return _more(unit, "split-length", slit, "body-length", max(limit, 0)) if slit > limit else None
+
+
+def _below_underarm(body: Body, style: Style) -> float:
+    """About how long the side seam is: a sleeve's underarm lies some way below the armscye line."""
+    half = (body["upper_arm"].mm + style.length("sleeve-ease").mm) / 2
+    return style.length("body-length").mm - max(body["armscye_depth"].mm, half + UNDERARM_LOWER)
+
+
+UNDERARM_LOWER = 80.0
+"""How far below the nape a sleeve's own half width is set off, about [mm] (our geometry)."""
+
+
+def _body_length(body: Body, style: Style, unit: Unit) -> str | None:
+    length = style.length("body-length").mm
+    limit = body["armscye_depth"].mm + UNDER_ARM_TO_HEM
+    return _less(unit, "body-length", length, "armscye depth", limit) if length < limit else None
+
+
+def _sleeve(body: Body, style: Style, unit: Unit) -> str | None:
+    if "arm_length" not in body:
+        return None
+    length, limit = style.length("sleeve-length").mm, body["arm_length"].mm + 30
+    return _more(unit, "sleeve-length", length, "arm length", limit) if length > limit else None
+
+
+def _rise(body: Body, style: Style, unit: Unit) -> str | None:
+    rise, limit = style.length("neck-rise").mm, style.length("neck-half-width").mm / 2
+    return _more(unit, "neck-rise", rise, "neck-half-width", limit) if rise > limit else None
+
+
+def _band(body: Body, style: Style, unit: Unit) -> str | None:
+    """A band wider than half the neckline's half width would close over the face."""
+    width, limit = style.length("band-width").mm, style.length("neck-half-width").mm / 2
+    return _more(unit, "band-width", width, "neck-half-width", limit) if width > limit else None
+
+
+def _levels(body: Body, style: Style, unit: Unit) -> str | None:
+    armscye, waist = body["armscye_depth"].mm, body["back_waist_length"].mm
+    if waist - armscye >= UNDER_ARM_TO_HEM:
+        return None
+    limit = armscye + UNDER_ARM_TO_HEM
+    return _less(unit, "back waist length", waist, "armscye depth", limit)
+
+
+def _shoulder(body: Body, style: Style, unit: Unit) -> str | None:
+    drop, limit = style.length("shoulder-drop").mm, body["shoulder_length"].mm * 0.95
+    if style.choice("lower-shoulder") != "none":
+        drop += style.length("lower-shoulder-by").mm
+    return _more(unit, "shoulder drop", drop, "shoulder length", limit) if drop > limit else None

@@ -1,0 +1,51 @@
+"""The measures a top makes use of, and how far it follows each."""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+
+from tapewise_core.style.option import Style
+
+
+def idle(style: Style) -> tuple[str, ...]:
+    """The lower arm matters only to sleeves that reach it, high bust where its amount is used."""
+    unused = () if style.length("sleeve-length").mm > SHORT_SLEEVE else ("wrist", "arm_length")
+    return (*unused, "high_bust") if style.asked("full-bust") else unused
+
+
+SHORT_SLEEVE = 130.0
+"""A sleeve no longer ends above the fullest upper arm of nearly everybody [mm] [ansur1]."""
+
+
+NEEDS = (
+    "bust", "waist", "hip", "upper_arm", "head",
+    "back_waist_length", "hip_depth", "armscye_depth", "shoulder_length", "shoulder_drop",
+)  # fmt: skip
+
+
+HELPS = ("neck", "front_waist_length", "high_bust", "wrist", "arm_length")
+
+
+BELOW_WAIST = ("waist_to_knee", "waist_to_floor")
+
+
+LONG_HELPS = (*HELPS, *BELOW_WAIST)
+
+
+MOVES = MappingProxyType({
+    "bust": (1.0, "round the bust"),
+    "waist": (0.5, "round the waist"),
+    "hip": (1.0, "round the hip"),
+    "upper_arm": (1.0, "round the sleeve"),
+    "head": (1.0, "at the neckline"),
+    "back_waist_length": (1.0, "the waist line"),
+    "hip_depth": (1.0, "the length"),
+    "armscye_depth": (1.0, "the underarm"),
+    "shoulder_length": (1.0, "the sleeve's length"),
+    "shoulder_drop": (1.5, "the sleeve's slope"),
+    "neck": (0.4, "the neckline's width"),
+    "front_waist_length": (1.0, "the front's length"),
+    "high_bust": (0.2, "the front's length"),
+    "arm_length": (0.3, "the sleeve's width"),
+    "wrist": (0.5, "the sleeve's hem"),
+})  # fmt: skip

@@ -1,0 +1,84 @@
+"""What the drafter of a top should read: amounts taken from the body, a sleeve that ends badly."""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.piece import Words
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.figure_options import MOST_RAISE, PLAIN_RAISE
+from tapewise_core.style.option import Style
+from tapewise_core.units import mm
+
+FIGURE_SAYS = {
+    "full-bust": "{} for the bust",
+    "full-belly": "{} on the centre front for a full belly",
+    "full-seat": "{} on the centre back for a full seat",
+}
+"""Amounts that a draft takes from the measures by itself."""
+
+
+WORTH_SAYING = 5.0
+"""A smaller amount taken from the measures goes without saying [mm]."""
+
+
+def remarks(back: Draft, body: Body, style: Style) -> tuple[Words, ...]:
+    """Return the sentences, with their lengths not yet spelt."""
+    return (*_taken(style), *_raise(style), *_chosen(style), *_cap(back))
+
+
+def _taken(style: Style) -> tuple[Words, ...]:
+    found = []
+    for key, says in FIGURE_SAYS.items():
+        amount = style.length(key)
+        if abs(amount.mm) >= WORTH_SAYING and not style.asked(key):
+            more = "More length" if amount.mm > 0 else "Less length"
+            before, after = says.split("{}")
+            size = mm(abs(amount.mm))
+            tail = f"{after}, taken from the measures; set {key} to change it."
+            found.append((f"{more}: {before}", size, tail))
+    return tuple(found)
+
+
+def _raise(style: Style) -> tuple[Words, ...]:
+    asked = PLAIN_RAISE.mm + style.length("full-bust").mm
+    if asked <= MOST_RAISE or style.asked("front-raise"):
+        return ()
+    return (
+        (
+            "The front asks for a raise of ", mm(asked), "; ", mm(MOST_RAISE),
+            " are taken at the side neck and ", mm(asked - MOST_RAISE),
+            " at the centre front's hem.",
+        ),
+    )  # fmt: skip
+
+
+CHOSEN_SAYS = {
+    "round-back": "The back is drafted for a round (or, with a minus, flat) back: the side neck "
+    "lies that much lower against the nape",
+    "forward-shoulder": "The shoulder seam lies further to the front at the shoulder point, for "
+    "shoulders that stand forward",
+    "broad-neck": "Each side of the neck is drafted broader than its girth tells",
+    "full-arm": "The sleeve has more room round the upper arm",
+}
+
+
+def _chosen(style: Style) -> tuple[Words, ...]:
+    return tuple(
+        (f"{says}: ", style.length(key), ".")
+        for key, says in CHOSEN_SAYS.items()
+        if abs(style.length(key).mm) > 0.05
+    )
+
+
+def _cap(back: Draft) -> tuple[Words, ...]:
+    points = back.sheet.points
+    if "underarm" in back.sheet.lines or "U" not in points:
+        return ()
+    if points["H"].x >= points["U"].x - 0.05:
+        return ()
+    return (
+        (
+            "This short sleeve would end inside the body's quarter, so its underarm was moved out "
+            "to it; a longer sleeve-length gives a straight, square hem.",
+        ),
+    )

@@ -1,0 +1,114 @@
+"""What joins the halves of a top, and what its proofs compare."""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.piece import EdgeRun, Girth, Join, Piece, Seam, SeamKind
+from tapewise_core.geometry.point import crossing
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.arm import UPPER_ARM_AT, arm_at
+from tapewise_core.parts.girths import trunk_girths
+from tapewise_core.style.option import Style
+
+
+def body_seams(style: Style, front: str = "", back: str = "") -> tuple[Seam, ...]:
+    """Return the seams of one side; ``front`` and ``back`` are the suffixes of its edges.
+
+    Edges with a suffix lie on the mirrored half, where a clockwise walk runs the other way.
+    """
+
+    def run(piece: str, names: tuple[str, ...], suffix: str) -> tuple[EdgeRun, ...]:
+        edges = tuple(name + suffix for name in names)
+        return (EdgeRun(piece, edges, backwards=bool(suffix)),)
+
+    def both(kind: SeamKind, *names: str) -> Seam:
+        return Seam(kind, run("front", names, front), run("back", names, back))
+
+    slit = (both(SeamKind.SLIT, "split"),) if style.choice("hem") == "split" else ()
+    return (
+        both(SeamKind.SHOULDER, "shoulder"),
+        both(SeamKind.SIDE, "underarm", "side"),
+        both(SeamKind.SLEEVE_HEM, "sleeve_hem"),
+        *slit,
+        both(SeamKind.HEM, "hem"),
+    )
+
+
+def side_joins(style: Style, front: str = "", back: str = "", where: str = "") -> tuple[Join, ...]:
+    """Return the lines of one side that run on across a seam."""
+
+    def across(name: str, line: str, beside: str) -> Join:
+        first = ("back", line + back, beside + back)
+        return Join(f"{name}{where}", first, ("front", line + front, beside + front))
+
+    side = "split" if style.choice("hem") == "split" else "side"
+    return (
+        across("neckline across the shoulder", "neckline", "shoulder"),
+        across("sleeve hem across the overarm", "sleeve_hem", "shoulder"),
+        across("hem across the side seam", "hem", side),
+    )
+
+
+def girths(halves: tuple[Piece, ...], body: Body, style: Style) -> tuple[Girth, ...]:
+    """Return the closed girths beside the body's; ``halves`` are left back and front, then right.
+
+    A garment that is the same on both sides has the same two halves twice.
+    """
+    return (*trunk_girths(halves, body), *arm_girths(halves[:2], body, style))
+
+
+def arm_girths(halves: tuple[Piece, ...], body: Body, style: Style) -> tuple[Girth, ...]:
+    """Return one sleeve's girth at its hem and at the upper arm, square to the overarm.
+
+    Where the body of a wide top still covers the upper arm there is only the hem's.
+    """
+    sleeve = style.length("sleeve-length").mm
+    hem = sum(half.length("sleeve_hem") for half in halves)
+    past = body["arm_length"].mm * UPPER_ARM_AT if "arm_length" in body else sleeve
+    at_hem = Girth("sleeve hem", hem, arm_at(body, sleeve).mm)
+    if sleeve <= past:
+        return (Girth("upper arm", hem, body["upper_arm"].mm), at_hem)
+    if not all(half.has_edge("underarm") for half in halves):
+        return (at_hem,)
+    upper = sum(_half_at(half, past) for half in halves)
+    return (Girth("upper arm", upper, body["upper_arm"].mm), at_hem)
+
+
+def _half_at(half: Piece, past: float) -> float:
+    """Half a sleeve's girth at a distance below the shoulder point [mm].
+
+    Where the body still is there, as on a wide top, where the sleeve leaves it.
+    """
+    shoulder, underarm = half.points["shoulder_point"], half.edge("underarm").path
+    along = (half.points["overarm_end"] - shoulder).unit()
+    leaves = (half.points["underarm"] - shoulder).dot(along)
+    at = shoulder + along * max(past, leaves)
+    opposite = crossing(at, along.square(), underarm.start, underarm.leaving())
+    return (opposite - at).length() if opposite else half.length("sleeve_hem")
+
+
+def lengths(back: Piece, front: Piece) -> dict[str, float]:
+    """Return the finished garment's lengths [mm]."""
+    return {
+        "centre back length": back.points["centre_hem"].y - back.points["nape"].y,
+        "centre front length": front.points["centre_hem"].y - front.points["centre_front"].y,
+        "overarm length": back.length("shoulder"),
+        "side length": back.length("underarm", "side"),
+        "neckline": 2 * (back.length("neckline") + front.length("neckline")),
+    }
+
+
+def facts(back: Draft, body: Body, style: Style) -> dict[str, float]:
+    """Return the numbers of a draft that proofs need [mm]."""
+    ease = style.length("ease").mm
+    found = {
+        "armscye level": back["A"].y,
+        "waist level": back["W"].y,
+        "underarm level": back.sheet.line("side").start.y,
+        "waist limit": (body["waist"].mm + ease) / 4,
+        "ease": ease,
+        "neck half width": style.length("neck-half-width").mm,
+    }
+    if "head" in body:
+        found["head"] = body["head"].mm
+    return found

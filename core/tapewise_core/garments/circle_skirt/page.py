@@ -1,0 +1,189 @@
+"""A circle skirt of any of four fractions, with an elastic in a casing or a wide band.
+
+The waist's edge is larger than the waist, so that it passes the hips; the elastic
+or the band draws it in. See :mod:`blocks.skirt.ring_piece` for the lettered figure. Numbers
+without another source are common practice in the trade.
+"""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+
+from tapewise_core.blocks.skirt.ring import Ring, weight
+from tapewise_core.blocks.skirt.ring_options import (
+    SKIRT,
+    circle,
+    count_of,
+    length_note,
+    ring,
+    width_agrees,
+)
+from tapewise_core.blocks.skirt.ring_piece import cut_ring, draft_ring, names_of
+from tapewise_core.blocks.skirt.ring_seams import (
+    panel_seams,
+    waist_marks,
+    waist_notches,
+    waist_runs,
+)
+from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Piece, Seam, SeamKind
+from tapewise_core.garments.garment import Garment
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.stride import stride_facts
+from tapewise_core.parts.waist_finish import ELASTIC, WAIST, casing_of, elastic_length
+from tapewise_core.parts.waistband import cut_waistband, draft_waistband
+from tapewise_core.style.cloth import CLOTH, WEIGHT
+from tapewise_core.style.option import Option, Style
+from tapewise_core.units import Length, Unit
+
+
+def draft(body: Body, style: Style) -> Pattern:
+    """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
+    edge = body["waist"] + style.length("waist-ease")
+    skirt = skirt_of(body, style)
+    count, casing = count_of(style, skirt), style.choice("waist-finish") == ELASTIC
+    marks = not casing
+    drawn = draft_ring("Skirt", skirt, edge, style.length("skirt-length"), count)
+    skirts = tuple(
+        cut_ring(
+            drawn, name, skirt, count, casing=casing, notches=waist_notches(name, drawn, marks)
+        )
+        for name in names_of(count)
+    )
+    drafts = [with_allowances(drawn, skirts[0])]
+    bands: tuple[Piece, ...] = ()
+    if not casing:
+        band = draft_waistband(style, max(count, 4))
+        bands = (cut_waistband(band, style, waist_marks(count)),)
+        drafts.append(with_allowances(band, bands[0]))
+    return Pattern(
+        garment="circle-skirt",
+        title=TITLES[style.choice("circle")],
+        drafts=tuple(drafts),
+        pieces=(*skirts, *bands),
+        seams=_seams(skirt, count, bands),
+        joins=(),
+        girths=_girths(skirt, body),
+        facts=MappingProxyType(_facts(skirt, body, style)),
+        lengths=MappingProxyType(_lengths(skirt, body, style)),
+        notes=_notes(skirt, body, style),
+    )
+
+
+TITLES = {
+    "1": "Full circle skirt",
+    "3/4": "Three-quarter circle skirt",
+    "1/2": "Half circle skirt",
+    "1/4": "Quarter circle skirt",
+}
+
+
+def skirt_of(body: Body, style: Style) -> Ring:
+    """Return the skirt's ring: the waist's edge, and what is added inside and outside it."""
+    waist = (body["waist"] + style.length("waist-ease")).mm
+    casing = style.choice("waist-finish") == ELASTIC
+    inside = casing_of(style).mm if casing else style.length("seam-allowance").mm
+    return ring(style, waist, inside)
+
+
+def _seams(skirt: Ring, count: int, bands: tuple[Piece, ...]) -> tuple[Seam, ...]:
+    runs = waist_runs(count)
+    hems = tuple(EdgeRun(run.piece, ("hem",), run.times) for run in runs)
+    panels = () if skirt.seamless(count) else panel_seams(count)
+    if not bands:
+        return (*panels, Seam(SeamKind.CASING, runs, ()), Seam(SeamKind.HEM, hems, ()))
+    band = (EdgeRun("waistband", ("waist",)),)
+    first, last = (EdgeRun("waistband", (name,)) for name in ("join", "join_2"))
+    return (
+        *panels,
+        Seam(SeamKind.BAND_JOIN, (first,), (last,)),
+        Seam(SeamKind.WAISTBAND, band, runs, bands[0].length("waist") / skirt.waist),
+        Seam(SeamKind.HEM, hems, ()),
+    )
+
+
+def _girths(skirt: Ring, body: Body) -> tuple[Girth, ...]:
+    """The skirt at the hip line, where it reaches that far."""
+    if "hip_depth" not in body or body["hip_depth"].mm > skirt.length:
+        return ()
+    return (Girth("hip", skirt.around(body["hip_depth"].mm), body["hip"].mm),)
+
+
+def _facts(skirt: Ring, body: Body, style: Style) -> dict[str, float]:
+    facts = {"way in": body["hip"].mm, **stride_facts(body, skirt.length, skirt.hem)}
+    if style.choice("waist-finish") == ELASTIC:
+        inner = skirt.radius - skirt.waist_allowance
+        return facts | {
+            "waist opening": skirt.waist,
+            "casing edge": skirt.waist * inner / skirt.radius,
+            "casing seam": skirt.waist,
+        }
+    band = style.length("band-length").mm
+    return facts | {
+        "waist opening": min(band, skirt.waist),
+        "band length": band,
+        "waist edge": skirt.waist,
+    }
+
+
+def _lengths(skirt: Ring, body: Body, style: Style) -> dict[str, float]:
+    lengths = {"skirt length": skirt.length, "waist edge": skirt.waist, "hem round": skirt.hem}
+    if style.choice("waist-finish") == ELASTIC:
+        lengths["elastic"] = elastic_length(body).mm
+        lengths["elastic width"] = style.length("elastic-width").mm
+    return lengths
+
+
+def _notes(skirt: Ring, body: Body, style: Style) -> tuple[tuple[str | Length, ...], ...]:
+    grams = weight(skirt.area, style.number("cloth-weight"))
+    notes: tuple[tuple[str | Length, ...], ...] = (
+        length_note(style, skirt),
+        (f"The skirt weighs about {grams:.0f} g.",),
+    )
+    if style.choice("waist-finish") == ELASTIC:
+        notes = (*notes, ("Cut the elastic: ", elastic_length(body), "."))
+    return notes
+
+
+def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+    """Return a sentence for every pair of values that disagree; none if all agree."""
+    skirt = skirt_of(body, style)
+    if skirt.radius < skirt.waist_allowance + LEAST_HOLE:
+        left = unit.spell(skirt.waist_allowance)
+        radius = unit.spell(skirt.radius)
+        return (
+            f"The waist's radius is {radius}, and {left} inside it for the casing leaves no "
+            "hole; take a smaller elastic-width, waist-finish band or a smaller circle.",
+        )
+    return width_agrees(style, skirt, unit)
+
+
+LEAST_HOLE = 20.0
+"""What must be left of the radius inside the waist's allowance [mm] (common practice)."""
+
+OPTIONS: tuple[Option, ...] = (
+    *CLOTH,
+    WEIGHT,
+    circle("1"),
+    *SKIRT,
+    Option(key="seam-allowance", says="at seams and band", default=0.8, low=0, high=3),
+    *WAIST,
+)
+
+CIRCLE_SKIRT = Garment(
+    name="circle-skirt",
+    title="Circle skirt",
+    says="A skirt cut from a circle or part of one, on an elastic or a wide band.",
+    needs=("waist", "hip"),
+    helps=("hip_depth", "waist_to_knee", "waist_to_floor"),
+    options=OPTIONS,
+    agree=agree,
+    draft=draft,
+    moves=MappingProxyType(
+        {
+            "waist": (1.0, "round the waist"),
+            "hip": (0.8, "at the waist's edge, which passes the hips"),
+            "waist_to_knee": (1.0, "the length"),
+        }
+    ),
+)

@@ -1,0 +1,138 @@
+"""The flared dress: the jersey top with ease all round, longer, flared from waist or hip.
+
+Everything above the level where the flare begins is the top's own draft
+(:mod:`blocks.top.back`, :mod:`blocks.top.front`); below it see :mod:`garments.flared_dress.flare`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from types import MappingProxyType
+
+from tapewise_core.blocks.top.agree import agree as top_agrees
+from tapewise_core.blocks.top.assemble import assemble
+from tapewise_core.blocks.top.back import hem_centre, upper_back
+from tapewise_core.blocks.top.front import draft_front, lean_of
+from tapewise_core.blocks.top.needs import LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.piece import Pattern, Piece, Seam
+from tapewise_core.garments.flared_dress.flare import flared_hem, flared_side
+from tapewise_core.garments.flared_dress.options import OPTIONS
+from tapewise_core.garments.garment import Garment
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.belt_pocket import (
+    belt_seam,
+    cut_belt,
+    cut_pocket,
+    draft_belt,
+    draft_pocket,
+    marked,
+    marks_told,
+    pocket_seam,
+)
+from tapewise_core.parts.stride import hem_facts
+from tapewise_core.style.option import Style
+from tapewise_core.units import Unit
+
+TITLE = "Flared jersey dress"
+
+
+def draft(body: Body, style: Style) -> Pattern:
+    """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
+    pattern = assemble("flared-dress", TITLE, body, style, flared_back, flared_front)
+    halves = tuple(marked(piece, style) for piece in pattern.pieces[:2])
+    drafts, pieces, seams = _extras(body, style)
+    finished = tuple(map(with_allowances, drafts, pieces))
+    facts = {**pattern.facts, **hem_facts(body, style, *pattern.pieces[:2])}
+    return replace(
+        pattern,
+        drafts=(*pattern.drafts, *finished),
+        pieces=(*halves, *pattern.pieces[2:], *pieces),
+        seams=(*pattern.seams, *seams),
+        facts=MappingProxyType(facts),
+        lengths=MappingProxyType({**pattern.lengths, "hem": facts["hem girth"]}),
+    )
+
+
+def flared_back(body: Body, style: Style, title: str = "Back") -> Draft:
+    """Return the back, drafted with the centre back on a fold."""
+    draft, underarm = upper_back(body, style, title)
+    draft, underarm = flared_side(draft, underarm, body, style)
+    draft, centre = hem_centre(marks_told(draft, style), style)
+    lean = lean_of(draft.sheet.line("side"))
+    return flared_hem(draft, centre, lean, style)
+
+
+def flared_front(back: Draft, style: Style, title: str = "Front") -> Draft:
+    """Return the front, drafted over the finished back."""
+    return draft_front(back, style, title, flared_hem)
+
+
+def _extras(
+    body: Body, style: Style
+) -> tuple[tuple[Draft, ...], tuple[Piece, ...], tuple[Seam, ...]]:
+    """Pockets and belt, where they were asked for."""
+    drafts: list[Draft] = []
+    pieces: list[Piece] = []
+    seams: list[Seam] = []
+    if style.choice("pockets") == "yes":
+        drafts.append(draft_pocket(style))
+        pieces.append(cut_pocket(drafts[-1], style))
+        seams.append(pocket_seam())
+    if style.choice("belt") == "yes":
+        drafts.append(draft_belt(body["waist"] + style.length("ease"), style))
+        pieces.append(cut_belt(drafts[-1], style))
+        seams.append(belt_seam())
+    return tuple(drafts), tuple(pieces), tuple(seams)
+
+
+def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+    """Return a sentence for every pair of values that disagree; none if all agree."""
+    own = (said for check in (_pocket, _flare) if (said := check(body, style, unit)))
+    return (*top_agrees(body, style, unit), *own)
+
+
+def _pocket(body: Body, style: Style, unit: Unit) -> str | None:
+    """The opening ends above a slit, and 10 cm above the hem."""
+    if style.choice("pockets") == "no":
+        return None
+    below = style.length("pocket-below-waist").mm + style.length("pocket-opening").mm
+    slit = style.length("split-length").mm if style.choice("hem") == "split" else 0.0
+    room = style.length("body-length").mm - body["back_waist_length"].mm - max(slit, 0.0) - 100
+    if below <= room:
+        return None
+    return (
+        f"pocket-below-waist and pocket-opening are {unit.spell(below)} together, and body-length "
+        f"allows {unit.spell(max(room, 0.0))} at the most: {unit.spell(below - room)} too much."
+    )
+
+
+def _flare(body: Body, style: Style, unit: Unit) -> str | None:
+    """A side slants by less than half a right angle."""
+    start = body["back_waist_length"].mm
+    if style.choice("flare-from") == "hip":
+        start += body["hip_depth"].mm
+    length, flare = style.length("body-length").mm - start, style.length("flare").mm
+    limit = 0.7 * length
+    if flare <= limit:
+        return None
+    return (
+        f"flare is {unit.spell(flare)}, and body-length allows {unit.spell(max(limit, 0.0))} at "
+        f"the most: {unit.spell(flare - limit)} too much."
+    )
+
+
+FLARED_DRESS = Garment(
+    name="flared-dress",
+    title=TITLE,
+    says="An easy dress with grown-on sleeves, flared from waist or hip, pulled on over the head.",
+    needs=NEEDS,
+    helps=LONG_HELPS,
+    measured_only=("front_waist_length", "high_bust"),
+    idle=idle,
+    options=OPTIONS,
+    agree=agree,
+    draft=draft,
+    moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
+)

@@ -1,0 +1,56 @@
+"""The grown-on-sleeve jersey top: dropped shoulder, no darts, no closure.
+
+The back (:mod:`blocks.top.back`), the front traced from it (:mod:`blocks.top.front`) and the
+neckline's finish (:mod:`parts.neck_finish`).
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from types import MappingProxyType
+
+from tapewise_core.blocks.top.agree import agree
+from tapewise_core.blocks.top.assemble import assemble
+from tapewise_core.blocks.top.back import draft_back
+from tapewise_core.blocks.top.front import draft_front
+from tapewise_core.blocks.top.needs import BELOW_WAIST, LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.options import OPTIONS
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.garments.garment import Garment
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.stride import hem_facts
+from tapewise_core.style.option import Style
+
+TITLE = "Jersey top with grown-on sleeves"
+
+
+def draft(body: Body, style: Style) -> Pattern:
+    """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
+    pattern = assemble("jersey-top", TITLE, body, style, draft_back, draft_front)
+    facts = {**pattern.facts, **hem_facts(body, style, *pattern.pieces[:2])}
+    return replace(pattern, facts=MappingProxyType(facts))
+
+
+def _idle(style: Style) -> tuple[str, ...]:
+    """Nor does the knee matter to a top that ends above it."""
+    long = style.length("body-length").mm > ABOVE_KNEE
+    return idle(style) if long else (*idle(style), *BELOW_WAIST)
+
+
+ABOVE_KNEE = 850.0
+"""A top no longer from the nape ends above everybody's knee [mm] [ansur1]."""
+
+
+JERSEY_TOP = Garment(
+    name="jersey-top",
+    title=TITLE,
+    says="A close top without darts or closure, its sleeves cut in one with the body.",
+    needs=NEEDS,
+    helps=LONG_HELPS,
+    measured_only=("front_waist_length", "high_bust"),
+    idle=_idle,
+    options=OPTIONS,
+    agree=agree,
+    draft=draft,
+    moves=MOVES,
+)

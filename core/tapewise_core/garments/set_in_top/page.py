@@ -1,0 +1,240 @@
+"""A jersey top with set-in sleeves: armholes in the body, and a sleeve drafted to them.
+
+Body in :mod:`blocks.set_in.body`, sleeve in :mod:`blocks.set_in.sleeve`, each with its lettered
+figure. The method is that of Baldt's mannish shirt (1916), brought to jersey: an
+armhole through the across-back width halfway down, a sleeve whose cap is a quarter
+of the armhole high, and no fullness.
+"""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+
+from tapewise_core.blocks.set_in.body import draft_back, draft_front
+from tapewise_core.blocks.set_in.cut import cut_half, cut_sleeve
+from tapewise_core.blocks.set_in.sleeve import CAP_SHARE, Cap, draft_sleeve, solve_cap, taper_of
+from tapewise_core.blocks.top.agree import agree as top_agrees
+from tapewise_core.blocks.top.needs import HELPS, MOVES, NEEDS
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.piece import (
+    EdgeRun,
+    Girth,
+    Join,
+    Pattern,
+    Piece,
+    Seam,
+    SeamKind,
+    Words,
+)
+from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.set_in_top.options import OPTIONS, as_top
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.arm import arm_at
+from tapewise_core.parts.girths import trunk_girths
+from tapewise_core.parts.neck_finish import Halves, finish_neck
+from tapewise_core.style.option import Style
+from tapewise_core.units import Length, Unit, mm
+
+TITLE = "Jersey top with set-in sleeves"
+
+DEEPER, DEEPEST = 5.0, 80.0
+"""An armhole too small for its arm is deepened in steps, up to this much [mm] (practice)."""
+
+LEAST_SEAM = 30.0
+"""The shortest underarm seam of a sleeve worth sewing [mm] (common practice)."""
+
+
+def draft(body: Body, style: Style) -> Pattern:
+    """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
+    back, front, drop = _armholes(body, style)
+    cap = cap_of(back, front, body, style)
+    around = _armhole(back) + _armhole(front)
+    whole = Length(around, ("the whole armhole, ", _armhole(back), " + ", _armhole(front)))
+    length = sleeve_of(cap, style)
+    sleeve = draft_sleeve(cap, whole, length, _hem(body, style))
+    halves = Halves((back, front), cut_half(back, "back", style), cut_half(front, "front", style))
+    finish = finish_neck(halves, style)
+    piece = cut_sleeve(sleeve, back, front, style)
+    pieces = (finish.back, finish.front, piece, *finish.pieces)
+    drafts = (back, front, sleeve, *finish.drafts)
+    return Pattern(
+        garment="set-in-top",
+        title=TITLE,
+        drafts=tuple(map(with_allowances, drafts, pieces)),
+        pieces=pieces,
+        seams=_seams(1 - style.number("cap-shortening") / 100, finish.seams),
+        joins=JOINS,
+        girths=_girths(finish.back, finish.front, piece, cap, body, style),
+        facts=MappingProxyType(_facts(back, body, style) | dict(finish.facts)),
+        lengths=MappingProxyType(_lengths(finish.back, finish.front, piece, around)),
+        notes=_notes(cap, whole, drop, length, style),
+    )
+
+
+def _armhole(draft: Draft) -> float:
+    return draft.sheet.line("armhole").length()
+
+
+def _armholes(body: Body, style: Style) -> tuple[Draft, Draft, Length]:
+    """Back and front with an armhole large enough for the arm, deepened only as far as needed."""
+    drop = style.length("armhole-drop")
+    while True:
+        back = draft_back(body, style, drop)
+        front = draft_front(back, style)
+        wide = cap_of(back, front, body, style).width >= _least(body, style).mm - 0.1
+        if wide or style.asked("armhole-drop") or drop.mm >= _deepest(body):
+            return back, front, drop
+        drop = mm(drop.mm + DEEPER)
+
+
+def _deepest(body: Body) -> float:
+    """Not lower than nearly halfway from the armscye line to the waist [mm]."""
+    room = (body["back_waist_length"].mm - body["armscye_depth"].mm) / 2
+    return min(DEEPEST, room - DEEPER)
+
+
+def _least(body: Body, style: Style) -> Length:
+    """The narrowest the sleeve may be under the arm."""
+    return body["upper_arm"] + style.length("sleeve-ease")
+
+
+def cap_of(back: Draft, front: Draft, body: Body, style: Style) -> Cap:
+    """Return the cap for two armholes, its seams slanting as far as the hem asks."""
+    share = 1 - style.number("cap-shortening") / 100
+    halves = _armhole(back) * share, _armhole(front) * share
+    cap = solve_cap(*halves, _least(body, style).mm, 0.0)
+    for _ in range(3):
+        seam = sleeve_of(cap, style).mm - cap.height
+        lean = taper_of(cap.width, _hem(body, style), seam) / seam
+        cap = solve_cap(*halves, _least(body, style).mm, lean)
+    return cap
+
+
+def sleeve_of(cap: Cap, style: Style) -> Length:
+    """Return the sleeve's length, long enough for an underarm seam below its cap."""
+    asked = style.length("sleeve-length")
+    least = cap.height + LEAST_SEAM
+    return asked if asked.mm >= least else mm(least)
+
+
+def _hem(body: Body, style: Style) -> float:
+    """The sleeve's girth at its hem [mm]."""
+    arm = arm_at(body, style.length("sleeve-length").mm)
+    return (arm + style.length("sleeve-hem-ease")).mm
+
+
+def _seams(ratio: float, neck: tuple[Seam, ...]) -> tuple[Seam, ...]:
+    def both(kind: SeamKind, edge: str) -> Seam:
+        return Seam(kind, (EdgeRun("front", (edge,)),), (EdgeRun("back", (edge,)),))
+
+    behind = EdgeRun("back", ("armhole",), backwards=True)
+    armhole = (behind, EdgeRun("front", ("armhole",)))
+    under = (EdgeRun("sleeve", ("underarm",)),), (EdgeRun("sleeve", ("underarm_2",)),)
+    return (
+        both(SeamKind.SHOULDER, "shoulder"),
+        *neck,
+        Seam(SeamKind.SLEEVE, (EdgeRun("sleeve", ("cap",)),), armhole, ratio),
+        both(SeamKind.SIDE, "side"),
+        Seam(SeamKind.SIDE, *under),
+        Seam(SeamKind.SLEEVE_HEM, (EdgeRun("sleeve", ("sleeve_hem",)),), ()),
+        both(SeamKind.HEM, "hem"),
+    )
+
+
+def _across(name: str, line: str, beside: str) -> Join:
+    return Join(name, ("back", line, beside), ("front", line, beside))
+
+
+JOINS = (
+    _across("neckline across the shoulder", "neckline", "shoulder"),
+    _across("armhole across the shoulder", "armhole", "shoulder"),
+    _across("armhole across the side seam", "armhole", "side"),
+    Join(
+        "cap across the underarm",
+        ("sleeve", "cap", "underarm"),
+        ("sleeve", "cap", "underarm_2"),
+    ),
+    Join(
+        "sleeve hem across the underarm",
+        ("sleeve", "sleeve_hem", "underarm"),
+        ("sleeve", "sleeve_hem", "underarm_2"),
+    ),
+    _across("hem across the side seam", "hem", "side"),
+)
+"""Lines that run on across a seam; an armhole must be one true curve [conover-9]."""
+
+
+def _girths(
+    back: Piece, front: Piece, sleeve: Piece, cap: Cap, body: Body, style: Style
+) -> tuple[Girth, ...]:
+    hem = arm_at(body, sleeve.points["hem_middle"].y)
+    return (
+        *trunk_girths((back, front, back, front), body),
+        Girth("upper arm", cap.width, body["upper_arm"].mm),
+        Girth("sleeve hem", sleeve.length("sleeve_hem"), hem.mm),
+    )
+
+
+def _facts(back: Draft, body: Body, style: Style) -> dict[str, float]:
+    ease = style.length("ease").mm
+    facts = {
+        "armscye level": back["A"].y,
+        "waist level": back["W"].y,
+        "underarm level": back["U"].y,
+        "waist limit": (body["waist"].mm + ease) / 4,
+        "ease": ease,
+        "neck half width": style.length("neck-half-width").mm,
+    }
+    return facts | ({"head": body["head"].mm} if "head" in body else {})
+
+
+def _lengths(back: Piece, front: Piece, sleeve: Piece, around: float) -> dict[str, float]:
+    return {
+        "centre back length": back.points["centre_hem"].y - back.points["nape"].y,
+        "centre front length": front.points["centre_hem"].y - front.points["centre_front"].y,
+        "shoulder length": back.length("shoulder"),
+        "armhole": around,
+        "sleeve cap": sleeve.length("cap"),
+        "sleeve length": sleeve.points["hem_middle"].y,
+        "side length": back.length("side"),
+        "neckline": 2 * (back.length("neckline") + front.length("neckline")),
+    }
+
+
+def _notes(
+    cap: Cap, whole: Length, drop: Length, length: Length, style: Style
+) -> tuple[Words, ...]:
+    said: list[Words] = []
+    lower = whole.mm / CAP_SHARE - cap.height
+    if lower > 0.5:
+        start = "The cap is lower than a quarter of the armhole by "
+        said.append((start, mm(lower), ", so that the sleeve is as wide as the arm and its ease."))
+    deeper = drop.mm - style.length("armhole-drop").mm
+    if deeper > 0.5:
+        start = "The armhole lies deeper than armhole-drop says by "
+        said.append((start, mm(deeper), ", because the arm is full."))
+    longer = length.mm - style.length("sleeve-length").mm
+    if longer > 0.5:
+        start = "The sleeve is longer than sleeve-length says by "
+        said.append((start, mm(longer), ", to leave an underarm seam below the cap."))
+    return tuple(said)
+
+
+def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+    """Return a sentence for every pair of values that disagree; none if all agree."""
+    return top_agrees(body, as_top(style), unit)
+
+
+SET_IN_TOP = Garment(
+    name="set-in-top",
+    title=TITLE,
+    says="A close top with armholes and set-in sleeves, whose caps are as long as their armholes.",
+    needs=NEEDS,
+    helps=(*HELPS, "across_back"),
+    measured_only=("front_waist_length", "high_bust"),
+    options=OPTIONS,
+    agree=agree,
+    draft=draft,
+    moves=MappingProxyType({**MOVES, "across_back": (1.0, "the armhole")}),
+)

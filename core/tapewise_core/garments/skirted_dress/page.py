@@ -1,0 +1,173 @@
+"""A dress with a circle skirt: the jersey top cut at the waist, a skirt of four fractions joined.
+
+The bodice is the grown-on-sleeve top (:mod:`blocks.top.back`, :mod:`blocks.top.front`) cut at the
+waist, with one allowance at the back and two at the front, because the bust lifts
+it there; the skirt is that of :mod:`blocks.skirt.ring_piece`, its waist edge as long as the
+bodice's waist seam. Numbers without another source are common practice in the trade.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from types import MappingProxyType
+
+from tapewise_core.blocks.skirt.ring import Ring, weight
+from tapewise_core.blocks.skirt.ring_options import count_of, length_note, ring, width_agrees
+from tapewise_core.blocks.skirt.ring_piece import cut_ring, draft_ring, names_of
+from tapewise_core.blocks.skirt.ring_seams import panel_seams, waist_runs
+from tapewise_core.blocks.top.agree import agree as top_agrees
+from tapewise_core.blocks.top.assemble import assemble
+from tapewise_core.blocks.top.back import draft_back
+from tapewise_core.blocks.top.bodice import (
+    back_half,
+    cut_at_waist,
+    marked,
+    waist_join,
+    waist_seam,
+)
+from tapewise_core.blocks.top.front import draft_front
+from tapewise_core.blocks.top.needs import LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind, Words
+from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.skirted_dress.marks import notches_on, waist_marks
+from tapewise_core.garments.skirted_dress.options import (
+    OPTIONS,
+    as_top,
+    carried_down,
+    shortened_by,
+)
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.stride import stride_facts
+from tapewise_core.style.option import Style
+from tapewise_core.units import Unit, mm
+
+TITLE = "Jersey dress with a circle skirt"
+
+
+def draft(body: Body, style: Style) -> Pattern:
+    """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
+    shorter = shortening(body, style)
+    bodice = bodice_of(body, style, shorter)
+    skirt = skirt_of(bodice, style)
+    count = count_of(style, skirt)
+    marks = waist_marks(skirt, count, back_half(bodice))
+    bodice = marked(bodice, marks)
+    drawn = draft_ring(
+        "Skirt",
+        skirt,
+        mm(skirt.waist).called("the bodice's waist seam"),
+        style.length("skirt-length"),
+        count,
+    )
+    skirts = tuple(
+        cut_ring(drawn, name, skirt, count, casing=False, notches=notches_on(name, drawn, marks))
+        for name in names_of(count)
+    )
+    return replace(
+        bodice,
+        drafts=(*bodice.drafts, with_allowances(drawn, skirts[0])),
+        pieces=(*bodice.pieces, *skirts),
+        seams=(*bodice.seams, *_seams(bodice, skirt, count)),
+        girths=_girths(bodice, skirt, body),
+        facts=MappingProxyType({**bodice.facts, **_facts(skirt, body, style)}),
+        lengths=MappingProxyType({**bodice.lengths, **_lengths(skirt)}),
+        notes=(*bodice.notes, *_notes(skirt, style, shorter)),
+    )
+
+
+def shortening(body: Body, style: Style) -> float:
+    """Return how much shorter the bodice is cut for the skirt's weight [mm]."""
+    if style.choice("weight-allowance") == "no":
+        return 0.0
+    skirt = ring(style, _plain_waist(body, style), style.length("seam-allowance").mm)
+    return shortened_by(weight(skirt.area, style.number("cloth-weight")), body)
+
+
+def _plain_waist(body: Body, style: Style) -> float:
+    """The waist seam of a bodice that allows for no weight [mm]."""
+    back = draft_back(carried_down(body), as_top(body, style, 0.0))
+    return 4 * back.sheet.line("hem").length()
+
+
+def bodice_of(body: Body, style: Style, shorter: float) -> Pattern:
+    """Return the top cut at the waist, shorter by an amount [mm]."""
+    own, top_style = carried_down(body), as_top(body, style, shorter)
+    top = assemble("skirted-dress", TITLE, own, top_style, draft_back, draft_front)
+    return cut_at_waist(top, style.length("seam-allowance").mm)
+
+
+def skirt_of(bodice: Pattern, style: Style) -> Ring:
+    """Return the skirt's ring on the bodice's waist seam."""
+    return ring(style, waist_seam(bodice), style.length("seam-allowance").mm)
+
+
+def _seams(bodice: Pattern, skirt: Ring, count: int) -> tuple[Seam, ...]:
+    runs = waist_runs(count)
+    hems = tuple(EdgeRun(run.piece, ("hem",), run.times) for run in runs)
+    panels = () if skirt.seamless(count) else panel_seams(count)
+    return (*panels, waist_join(bodice, runs), Seam(SeamKind.HEM, hems, ()))
+
+
+def _girths(bodice: Pattern, skirt: Ring, body: Body) -> tuple[Girth, ...]:
+    """The bodice's own girths, the waist at its seam, and the skirt's at the hip line."""
+    own = tuple(girth for girth in bodice.girths if girth.name not in ("waist", "hip"))
+    waist = Girth("waist", skirt.waist, body["waist"].mm)
+    if body["hip_depth"].mm > skirt.length:
+        return (*own, waist)
+    return (*own, waist, Girth("hip", skirt.around(body["hip_depth"].mm), body["hip"].mm))
+
+
+def _facts(skirt: Ring, body: Body, style: Style) -> dict[str, float]:
+    hip, shoulders = body["hip"].mm, style.length("round-shoulders").mm * SHOULDERS_YIELD
+    return {
+        "waist opening": skirt.waist,
+        "way in": min(hip, shoulders) if shoulders > 0 else hip,
+        **stride_facts(body, skirt.length, skirt.hem),
+    }
+
+
+SHOULDERS_YIELD = 0.95
+"""Shoulders fold together a little as a dress is pulled over them (common practice)."""
+
+
+def _lengths(skirt: Ring) -> dict[str, float]:
+    return {"waist seam": skirt.waist, "skirt length": skirt.length, "hem round": skirt.hem}
+
+
+def _notes(skirt: Ring, style: Style, shorter: float) -> tuple[Words, ...]:
+    grams = weight(skirt.area, style.number("cloth-weight"))
+    heavy: Words = (f"The skirt weighs about {grams:.0f} g. ",)
+    if shorter > 0.5:
+        heavy = (
+            *heavy,
+            "The bodice is cut ",
+            mm(shorter),
+            " shorter, because the jersey grows by as much under that weight; weight-allowance "
+            "no switches this off.",
+        )
+    return (length_note(style, skirt), heavy)
+
+
+def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+    """Return a sentence for every pair of values that disagree; none if all agree."""
+    faults = top_agrees(body, as_top(body, style, 0.0), unit)
+    if faults:
+        return faults
+    seam = _plain_waist(body, style)
+    return width_agrees(style, ring(style, seam, style.length("seam-allowance").mm), unit)
+
+
+SKIRTED_DRESS = Garment(
+    name="skirted-dress",
+    title=TITLE,
+    says="The jersey top cut at the waist, with a circle skirt sewn to it.",
+    needs=NEEDS,
+    helps=LONG_HELPS,
+    measured_only=("front_waist_length", "high_bust"),
+    idle=idle,
+    options=OPTIONS,
+    agree=agree,
+    draft=draft,
+    moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
+)

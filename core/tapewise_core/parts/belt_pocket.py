@@ -1,0 +1,166 @@
+"""A belt to tie, the marks for its loops, and pockets in the side seams.
+
+Sizes without a source are common practice.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
+from tapewise_core.geometry.crossings import distance_at_height
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import Path, curved, ruled
+from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.style.option import Style
+from tapewise_core.units import Length, cm, mm
+
+POCKET_WIDE = cm(17)
+"""How far a pocket reaches in from the side seam: a hand and a little."""
+
+POCKET_BELOW = cm(11)
+"""How far it hangs below its opening, so that nothing falls out."""
+
+POCKET_HEEL = cm(4)
+"""How far the bag is sewn straight down the side below its opening."""
+
+LOOP_ROOM = 5.0
+"""A belt loop is longer than the belt is wide by this much above and below [mm]."""
+
+
+def draft_belt(waist: Length, style: Style) -> Draft:
+    """Return the belt as drawn by hand."""
+    width = style.length("belt-width")
+    length = waist + style.length("belt-ends").called("both ends to tie")
+    return (
+        Draft("Belt")
+        .start("a", "the upper left corner of a strip along the grain")
+        .across("a", "b", length, "the belt's length")
+        .down("a", "d", width * 2, "twice the finished width")
+        .down("b", "c", width * 2, "the strip's other end")
+        .down("a", "m", width, "the fold along the middle")
+        .rule("belt", "a", "b", "c", "d", "a", remark="the whole strip")
+    )
+
+
+def cut_belt(draft: Draft, style: Style) -> Piece:
+    """Return the belt as a piece, folded along its middle and sewn all round."""
+    a, b, c, d = (draft[name] for name in "abcd")
+    allowance, middle = style.length("seam-allowance").mm, draft["m"].y
+    names = ("long", "end", "long_2", "end_2")
+    sides = ((a, b), (b, c), (c, d), (d, a))
+    edges = tuple(
+        Edge(name, ruled(*side), allowance) for name, side in zip(names, sides, strict=True)
+    )
+    grain = (Point(b.x * 0.70, middle * 0.5), Point(b.x * 0.82, middle * 0.5))
+    inner = {"fold": ruled(Point(0, middle), Point(b.x, middle))}
+    label = Box(16, 3, b.x * 0.5, middle - 2)
+    points = {"end": a, "end_2": b}
+    return make_piece("belt", edges, points, grain, inner=inner, label=label, turnable=True)
+
+
+def draft_pocket(style: Style) -> Draft:
+    """Return the pocket's bag as drawn by hand."""
+    opening = style.length("pocket-opening").called("pocket opening")
+    draft = (
+        Draft("Pocket")
+        .start("a", "the upper end of the opening, near the top left of the paper")
+        .down("a", "b", opening, "the lower end of the opening")
+        .down("b", "c", POCKET_HEEL, "where the bag leaves the side seam")
+        .down("b", "d", POCKET_BELOW, "the bag's depth")
+        .across("d", "e", POCKET_WIDE / 2, "the lowest point of the bag")
+        .down("a", "f", opening / 2, "half the opening")
+        .across("f", "g", POCKET_WIDE, "the bag's far side")
+        .rule("opening", "b", "a")
+        .rule("heel", "c", "b")
+    )
+    a, c, e, g = (draft[name] for name in "aceg")
+    top = curved(a, a + Vector(g.x * 0.6, 0), g + Vector(0, -g.y * 0.6), g)
+    down = (e.y - g.y) * 0.6
+    bottom = curved(g, g + Vector(0, down), e + Vector(g.x * 0.3, 0), e).then(
+        curved(e, e + Vector(-e.x * 0.7, 0), c + Vector(e.x * 0.3, (e.y - c.y) * 0.6), c)
+    )
+    draft = draft.curve("top", top, ("a", "g"), "Square to the opening, then round.")
+    return draft.curve("bottom", bottom, ("g", "e", "c"), "Round, wide enough for a hand.")
+
+
+def cut_pocket(draft: Draft, style: Style) -> Piece:
+    """Return one side of the bag; four are cut, two for each pocket."""
+    lines = draft.sheet.lines
+    allowance = style.length("seam-allowance").mm
+    edges = tuple(
+        Edge(name, lines[name], allowance) for name in ("top", "bottom", "heel", "opening")
+    )
+    opening = lines["opening"].length()
+    notches = (Notch("opening", 0.0, "pocket bottom"), Notch("opening", opening, "pocket top"))
+    g = draft["g"]
+    grain = (Point(g.x * 0.82, g.y * 1.7), Point(g.x * 0.82, g.y * 0.6))
+    label = Box(12, g.y * 0.45, g.x * 0.76, g.y * 1.75)
+    points = {"opening_top": draft["a"], "opening_bottom": draft["b"]}
+    return make_piece(
+        "pocket", edges, points, grain, notches=notches, count=4, mirrored=True, label=label
+    )
+
+
+def belt_seam() -> Seam:
+    """Return the belt's own seam, along both long edges."""
+    return Seam(SeamKind.BELT, (EdgeRun("belt", ("long",)),), (EdgeRun("belt", ("long_2",)),))
+
+
+def pocket_seam() -> Seam:
+    """Return the bag's own seam: two are sewn together round top and bottom."""
+    around = (EdgeRun("pocket", ("top", "bottom", "heel")),)
+    return Seam(SeamKind.POCKET, around, around)
+
+
+def heights(style: Style, waist: float) -> dict[str, float]:
+    """Return the heights on the side seam that are marked for loops and pockets [mm]."""
+    found: dict[str, float] = {}
+    if style.choice("belt") == "yes":
+        half = style.length("belt-width").mm / 2 + LOOP_ROOM
+        found |= {"belt loop top": waist - half, "belt loop bottom": waist + half}
+    if style.choice("pockets") == "yes":
+        top = waist + style.length("pocket-below-waist").mm
+        found["pocket top"] = top
+    return found
+
+
+def marks_told(draft: Draft, style: Style) -> Draft:
+    """Return the draft with a word on the marks along its side seam."""
+    if style.choice("belt") == "yes":
+        half = style.length("belt-width") / 2 + mm(LOOP_ROOM)
+        loops = " above and below the waist line: a thread loop for the belt goes there."
+        draft = draft.note("Mark the side seam ", half, loops)
+    if style.choice("pockets") == "yes":
+        below, opening = style.length("pocket-below-waist"), style.length("pocket-opening")
+        draft = draft.note(
+            "Mark the side seam ", below, " below the waist line, and ", opening,
+            " further down along it: the pocket's opening.",
+        )  # fmt: skip
+    return draft
+
+
+def marked(piece: Piece, style: Style) -> Piece:
+    """Return a back or front with its side seams marked for loops and pockets."""
+    marks = [
+        mark
+        for name in ("side", "side_2")
+        if piece.has_edge(name)
+        for mark in _marks(
+            piece.edge(name).path, name, heights(style, piece.levels["waist"]), style
+        )
+    ]
+    return replace(piece, notches=(*piece.notches, *marks))
+
+
+def _marks(side: Path, name: str, at: dict[str, float], style: Style) -> list[Notch]:
+    found = []
+    for pair, height in at.items():
+        distance = distance_at_height(side, height)
+        if distance is not None:
+            found.append(Notch(name, distance, pair))
+            if pair == "pocket top":
+                way = style.length("pocket-opening").mm * (1 if name == "side" else -1)
+                found.append(Notch(name, distance + way, "pocket bottom"))
+    return found

@@ -1,0 +1,84 @@
+"""A neck facing: the neckline's own edge again, a hand's breadth deep, turned to the inside."""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.piece import Edge, EdgeRun, Piece, Seam, SeamKind, make_piece
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import Path, ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.parts.neckline import back_neckline, front_curve
+from tapewise_core.style.option import Style
+from tapewise_core.units import cm
+
+DEEPER = cm(3)
+"""How much deeper a facing is on the centre, where it would show (common practice)."""
+
+
+def draft_facing(half: Draft, name: str, style: Style) -> Draft:
+    """Return a facing traced from the half it is sewn to; ``name`` is back or front."""
+    neckline = half.sheet.line("neckline")
+    start, neck, end = _letters(half, neckline)
+    width = style.length("facing-width")
+    draft = Draft(f"{name.capitalize()} facing").trace(
+        f"the {name}'s neckline, with the letters at both its ends and at the overarm's end",
+        half.sheet.only((start, neck, end), ("neckline",)),
+    )
+    draft = draft.along(neck, end, "g", width, "the facing's edge on the overarm").down(
+        start, "h", width + DEEPER, "its edge on the centre"
+    )
+    draft = draft.rule("shoulder", neck, "g")
+    manner = "As wide as on the shoulder at first, and wider towards the centre."
+    return draft.curve("outer", _outer(draft, neck, name, style), ("h", "g"), manner)
+
+
+def _letters(half: Draft, neckline: Path) -> tuple[str, str, str]:
+    """The letters at the neckline's ends and at the overarm's end."""
+    shoulder = half.sheet.line("shoulder")
+    places = (neckline.start, neckline.end, shoulder.end)
+    found = [next(n for n, at in half.sheet.points.items() if at == place) for place in places]
+    return found[0], found[1], found[2]
+
+
+def _outer(draft: Draft, neck: str, name: str, style: Style) -> Path:
+    overarm = (draft["g"] - draft[neck]).unit()
+    if name == "back":
+        return back_neckline(draft["h"], draft["g"], overarm)
+    return front_curve(style.choice("neckline"), draft["h"], draft["g"], overarm)[0]
+
+
+def cut_facing(draft: Draft, name: str, style: Style) -> Piece:
+    """Return a facing as a piece on the fold; its outer edge is overlocked, without allowance."""
+    lines = draft.sheet.lines
+    top, foot = lines["neckline"].start, draft["h"]
+    edges = (
+        Edge("neckline", lines["neckline"], style.length("neck-allowance").mm),
+        Edge("shoulder", lines["shoulder"], style.length("seam-allowance").mm),
+        Edge("outer", lines["outer"].reversed(), 0.0),
+        Edge("centre", ruled(foot, top), 0.0, fold=True),
+    )
+    points = {f"centre_{name}": top, "side_neck": lines["shoulder"].start}
+    x, height = 20.0, foot.y - top.y
+    grain = (Point(x, foot.y - 0.15 * height), Point(x, top.y + 0.2 * height))
+    label = Box(26, top.y + 9, 88, foot.y - 12)
+    return make_piece(f"{name}_facing", edges, points, grain, on_fold=True, label=label)
+
+
+def facing_seams() -> tuple[Seam, ...]:
+    """Return the seams of a facing: its own shoulders, and round the neckline."""
+
+    def run(piece: str, edge: str) -> EdgeRun:
+        return EdgeRun(piece, (edge,))
+
+    return (
+        Seam(
+            SeamKind.FACING_SHOULDER,
+            (run("front_facing", "shoulder"),),
+            (run("back_facing", "shoulder"),),
+        ),
+        Seam(
+            SeamKind.FACING,
+            (run("back_facing", "neckline"), run("front_facing", "neckline")),
+            (run("back", "neckline"), run("front", "neckline")),
+        ),
+    )

@@ -1,0 +1,174 @@
+"""Options for a body that is not an average, each with its amount from measures where they exist.
+
+FIGURE comes before the neck's options, which build on it; FIGURE_LENGTHS after
+them. Amounts and limits are common practice in the trade.
+"""
+
+from __future__ import annotations
+
+from tapewise_core.measures.body import Body
+from tapewise_core.style.option import Kind, Option, Style
+from tapewise_core.units import Length, cm
+
+PLAIN_RAISE = cm(1)
+"""The front's raised side neck on a body of average bust."""
+
+AVERAGE_CUP = cm(5)
+"""Bust less high bust on a body of average bust."""
+
+MOST_RAISE = 30.0
+"""The most a side neck is raised; what a body asks beyond goes to the hem [mm]."""
+
+MOST_BELLY, MOST_SEAT = 2.0, 2.0
+"""The most extra length taken from measures alone [cm]; more can be asked for."""
+
+FULL_SEAT = 18.0
+"""A hip larger than bust and waist by no more than this needs no length over the seat [cm]."""
+
+
+def shoulder_drop(body: Body, style: Style) -> Length:
+    """The body's own."""
+    return body["shoulder_drop"]
+
+
+def raise_asked(body: Body, style: Style) -> Length | None:
+    """What the front asks for beyond the back, where both waist lengths were measured."""
+    if body.has("front_waist_length") and body.has("back_waist_length"):
+        rise = (style.length("neck-rise") - style.length("round-back")).called("neck rise")
+        return body["front_waist_length"] - (body["back_waist_length"] + rise)
+    return None
+
+
+def full_bust(body: Body, style: Style) -> Length:
+    """What the front asks for beyond a raise of 1 cm, by its waist length or by the high bust."""
+    asked = raise_asked(body, style)
+    if asked is not None:
+        return asked - PLAIN_RAISE
+    if body.has("bust") and body.has("high_bust"):
+        cup = (body["bust"] - body["high_bust"] - AVERAGE_CUP).mm / 5
+        return cm(round(min(max(cup, -10.0), 10.0)) / 10)
+    return cm(0)
+
+
+def front_raise(body: Body, style: Style) -> Length:
+    """1 cm and what a full or small bust asks for, from 0 to 3 cm."""
+    asked = raise_asked(body, style)
+    if asked is not None and not style.asked("full-bust"):
+        return asked
+    return PLAIN_RAISE + style.length("full-bust")
+
+
+def front_hem_drop(body: Body, style: Style) -> Length:
+    """What the bust asks for beyond the most a side neck is raised, and a belly's own length."""
+    beyond = max(0.0, PLAIN_RAISE.mm + style.length("full-bust").mm - MOST_RAISE)
+    return cm((beyond + style.length("full-belly").mm) / 10)
+
+
+def full_belly(body: Body, style: Style) -> Length:
+    """An eighth of what the waist is larger than the bust, up to 2 cm."""
+    more = (body["waist"].mm - body["bust"].mm) / 80
+    return cm(round(min(max(more, 0.0), MOST_BELLY), 1))
+
+
+def full_seat(body: Body, style: Style) -> Length:
+    """An eighth of what the hip exceeds bust and waist by beyond 18 cm, up to 2 cm."""
+    more = body["hip"].mm / 10 - max(body["bust"].mm, body["waist"].mm) / 10 - FULL_SEAT
+    return cm(round(min(max(more / 8, 0.0), MOST_SEAT), 1))
+
+
+FIGURE = (
+    Option(
+        key="shoulder-drop",
+        says="how far the shoulder point lies below the side neck: less is square, more is sloping",
+        default=shoulder_drop,
+        default_says="the body's own shoulder drop",
+        low=0.5,
+        high=15,
+    ),
+    Option(
+        key="lower-shoulder",
+        says="which shoulder hangs lower; left and right are then drafted apart, without a fold",
+        kind=Kind.CHOICE,
+        default="none",
+        choices=("none", "left", "right"),
+    ),
+    Option(
+        key="lower-shoulder-by",
+        says="how far the lower shoulder point hangs below the other",
+        default=1.5,
+        low=0.3,
+        high=4,
+    ),
+    Option(
+        key="forward-shoulder",
+        says="how far the shoulder seam moves to the front at the shoulder point",
+        default=0.0,
+        low=0,
+        high=2.5,
+    ),
+    Option(
+        key="broad-neck",
+        says="how much broader each side of the neck is than its girth tells",
+        default=0.0,
+        low=0,
+        high=3,
+    ),
+    Option(
+        key="round-back",
+        says="how far a round back lifts the nape above the side neck's usual place; "
+        "a minus is for a flat back",
+        default=0.0,
+        low=-1.5,
+        high=2,
+    ),
+    Option(
+        key="full-arm",
+        says="more room round the upper arm, tapering to the sleeve's hem",
+        default=0.0,
+        low=0,
+        high=8,
+    ),
+)
+FIGURE_LENGTHS = (
+    Option(
+        key="full-bust",
+        says="more length over a full bust; a minus is for a small one",
+        default=full_bust,
+        default_says="front waist length − (back waist length + neck-rise) − 1 cm where measured, "
+        "else (bust − high bust − 5 cm) ÷ 5 where measured, else 0",
+        low=-2,
+        high=8,
+    ),
+    Option(
+        key="full-belly",
+        says="more length on the centre front over a full belly",
+        default=full_belly,
+        default_says="(waist − bust) ÷ 8, from 0 to 2 cm",
+        low=0,
+        high=5,
+    ),
+    Option(
+        key="full-seat",
+        says="more length on the centre back over a full seat",
+        default=full_seat,
+        default_says="(hip − the larger of bust and waist − 18 cm) ÷ 8, from 0 to 2 cm",
+        low=0,
+        high=5,
+    ),
+    Option(
+        key="front-raise",
+        says="how far the front's side neck lies above the back's",
+        default=front_raise,
+        default_says="1 cm + full-bust, from 0 to 3 cm",
+        low=0,
+        high=3,
+    ),
+    Option(
+        key="front-hem-drop",
+        says="extra length at the centre front's hem",
+        default=front_hem_drop,
+        default_says="what full-bust needs beyond a raise of 3 cm, and full-belly",
+        low=0,
+        high=8,
+    ),
+)

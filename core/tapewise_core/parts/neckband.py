@@ -1,0 +1,147 @@
+"""A neckband: a strip across the grain, shorter than the neckline, folded along its middle.
+
+Round a round neckline its ends meet at the centre back; round a V they meet at
+the point, sewn at the V's own angle, so that the two lie mitred on the fold.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.style.option import Style
+from tapewise_core.units import Length
+
+HALFWAY, FRONT, BACK = "neck halfway", "centre front", "centre back"
+
+QUARTERS = (
+    "Mark the long edges in quarters: {} at the join, {} in the middle, and halfway round on "
+    "either side. The halfway marks do not fall on the shoulder seams, which lie further back."
+)
+
+
+def draft_neckband(neckline: Length, style: Style, point: float | None = None) -> Draft:
+    """Return the band as drawn by hand; ``neckline`` is the whole stitched neckline.
+
+    ``point`` is a V's angle to the fold [degrees], None for a round neckline.
+    """
+    width = style.length("band-width")
+    draft = (
+        Draft("Neckband")
+        .start("a", "the upper left corner of a strip across the grain")
+        .across("a", "b", neckline * style.number("band-ratio"), "the band's length, seam to seam")
+        .down("a", "d", width * 2, "twice the finished width")
+        .down("b", "c", width * 2, "the strip's other end")
+        .down("a", "m", width, "the fold along the middle")
+    )
+    if point is None:
+        draft = draft.rule("band", "a", "b", "c", "d", "a", remark="the whole strip")
+        return draft.note(QUARTERS.format(BACK, FRONT))
+    return _mitred(draft, width, point).note(QUARTERS.format(FRONT, BACK))
+
+
+def _mitred(draft: Draft, width: Length, point: float) -> Draft:
+    """The V's angle at both ends: the free edges meet there, shorter than the seam."""
+    short = mitre(width.mm, point)
+    working = Length(short, ("band width ", width.mm, f" ÷ tan {point:.0f}°"))
+    return (
+        draft.across("m", "e", working, "the mitre: the free edge is so much shorter here")
+        .down("b", "k", width, "the middle of the other end")
+        .inward("k", "f", working, "the mitre of the other end")
+        .rule("band", "a", "b", "c", "d", "a", remark="the whole strip")
+        .rule("mitre", "a", "e", "d", remark="where the ends are joined")
+        .rule("other_mitre", "b", "f", "c", remark="where the ends are joined")
+        .note("The ends are sewn together along the mitre and trimmed after that.")
+    )
+
+
+def mitre(width: float, point: float) -> float:
+    """Return how much shorter a band's free edge is at a V's point [mm]: exact trigonometry."""
+    return width / math.tan(math.radians(point))
+
+
+def cut_neckband(draft: Draft, style: Style, share: float = 0.5) -> Piece:
+    """Return the band as a piece, its long edges marked in quarters.
+
+    ``share`` is the first side's part of the neckline where the two sides differ.
+    """
+    a, b, c, d = (draft[name] for name in "abcd")
+    pointed = "e" in draft.sheet.points
+    allowance, join = style.length("neck-allowance").mm, style.length("seam-allowance").mm
+    edges = (
+        Edge("neckline", ruled(a, b), allowance),
+        Edge("join", ruled(b, c), join),
+        Edge("neckline_2", ruled(c, d), allowance),
+        Edge("join_2", ruled(d, a), join),
+    )
+    middle, inset = draft["m"].y, draft["e"].x if pointed else 0.0
+    inner = {"fold": ruled(Point(inset, middle), Point(b.x - inset, middle))}
+    if pointed:
+        inner |= {"mitre": ruled(a, draft["e"], d), "mitre_2": ruled(b, draft["f"], c)}
+    grain = (Point(b.x * 0.86, middle * 0.4), Point(b.x * 0.86, middle * 1.6))
+    at = (FRONT, BACK) if pointed else (BACK, FRONT)
+    names = [name.replace(" ", "_") for name in at]
+    points = {names[0]: a, names[1]: Point(b.x * share, 0), f"{names[0]}_2": b}
+    notches = _quarters(b.x, at[1], share)
+    label = Box(inset + 16, 3, max(b.x * 0.56, inset + 80), middle - 2)
+    return make_piece("neckband", edges, points, grain, notches=notches, inner=inner, label=label)
+
+
+def _quarters(length: float, middle: str, share: float) -> tuple[Notch, ...]:
+    """The marks on both long edges; the second is walked the other way."""
+    marks = ((share / 2, HALFWAY), (share, middle), ((1 + share) / 2, HALFWAY))
+    return tuple(
+        Notch(edge, length * (at if edge == "neckline" else 1 - at), pair)
+        for edge in ("neckline", "neckline_2")
+        for at, pair in marks
+    )
+
+
+def whole_neckline(back: float, front: float) -> Length:
+    """Return the whole stitched neckline from its two halves [mm]."""
+    return Length(2 * (back + front), ("the whole neckline, 2 × (", back, " + ", front, ")"))
+
+
+def both_sides(first: float, second: float) -> Length:
+    """Return the whole stitched neckline of a body whose sides differ, from the sides [mm]."""
+    return Length(first + second, ("the whole neckline, (", first, " + ", second, ")"))
+
+
+def quarter_marked(back: Piece, front: Piece, *, pointed: bool) -> tuple[Piece, Piece]:
+    """Mark both necklines at the quarter of the whole, which lies on the longer of the two.
+
+    The band's own middle is marked too: on the front, or on the back of a V.
+    """
+    ours, theirs = back.length("neckline"), front.length("neckline")
+    half = (ours + theirs) / 2
+    middle = Notch("neckline", 0.0, BACK if pointed else FRONT)
+    on_back = (middle,) if pointed else ()
+    on_front = () if pointed else (middle,)
+    if theirs >= ours:
+        on_front = (*on_front, Notch("neckline", half, HALFWAY))
+    else:
+        on_back = (*on_back, Notch("neckline", half, HALFWAY))
+    return (
+        replace(back, notches=(*on_back, *back.notches)),
+        replace(front, notches=(*on_front, *front.notches)),
+    )
+
+
+def band_seams(style: Style, walk: tuple[EdgeRun, ...]) -> tuple[Seam, ...]:
+    """Return the band's own join and its seam to the neckline, walked from the join."""
+    join = (EdgeRun("neckband", ("join",)),), (EdgeRun("neckband", ("join_2",)),)
+    band = (EdgeRun("neckband", ("neckline",)),)
+    return (
+        Seam(SeamKind.BAND_JOIN, *join),
+        Seam(SeamKind.NECKBAND, band, walk, style.number("band-ratio")),
+    )
+
+
+def free_edge(draft: Draft) -> float:
+    """Return the length of a mitred band's free edge [mm]."""
+    return (draft["f"] - draft["e"]).length()

@@ -1,0 +1,93 @@
+"""The curves of a neckline: square to the fold and flat there, square to the overarm line.
+
+Where a seam joins front and back the two corners add up to a straight angle.
+They are not both exactly square: the front's is four degrees less and the
+back's four more, because a front neckline runs steeply into a sloping shoulder
+and a back neckline almost level (common practice).
+"""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.geometry.crossings import nearest_point
+from tapewise_core.geometry.path import Path, curved, ruled
+from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.units import Length, mm
+
+ASKEW = 4.0
+"""How far the front's corner is under a right angle, and the back's over it [degrees]."""
+
+FLAT = 12.0
+"""The front neckline is ruled straight so far from the fold [mm], and hardly bends as far again."""
+
+NECK_MANNER = (
+    "Leave the centre square and stay flat for about 2 cm; come to the side neck square to "
+    "the overarm line."
+)
+V_MANNER = (
+    "Almost straight: it only bends before the shoulder, to meet the overarm line square. "
+    "The point lies on the fold."
+)
+
+
+def back_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
+    """Return a back neckline; ``overarm`` is the way in which the shoulder leaves ``neck``.
+
+    It is ruled level, then bent towards the corner where the two directions
+    meet: over more of the level line where the bend is deep, over as much as
+    of the slanting one where it is shallow, so that its curve is never tight.
+    """
+    down = overarm.square().turned(ASKEW)
+    reach = (centre.y - neck.y) / max(down.y, 0.3)
+    corner = neck + down * reach
+    run = min(reach * min(max(reach / 10, 1.0), 2.5), corner.x - centre.x - FLAT)
+    start = corner + Vector(-run, 0)
+    bend = curved(start, start.toward(corner, 0.6), neck.toward(corner, 0.6), neck)
+    return ruled(centre, start).then(bend)
+
+
+def front_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
+    """Return a round front neckline of any depth."""
+    down = overarm.square().turned(-ASKEW)
+    start = centre + Vector(FLAT, 0)
+    leave = start + Vector((neck.x - start.x) * 0.55, 0)
+    reach = 0.5 * (centre.y - neck.y)
+    if down.x < 0:
+        reach = min(reach, 0.75 * (neck.x - leave.x) / -down.x)
+    return ruled(centre, start).then(curved(start, leave, neck + down * reach, neck))
+
+
+def v_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
+    """Return a V: straight from its point on the fold, bent square to the overarm at its end."""
+    down = overarm.square().turned(-ASKEW)
+    chord = neck - centre
+    return curved(centre, centre + chord * 0.45, neck + down * (chord.length() * 0.25), neck)
+
+
+FRONTS = {"v": v_neckline}
+"""The necklines that are not round in front."""
+
+
+def front_curve(kind: str, centre: Point, neck: Point, overarm: Vector) -> tuple[Path, str]:
+    """Return the front neckline of a kind, and how to draw it in words."""
+    manner = V_MANNER if kind == "v" else NECK_MANNER
+    return FRONTS.get(kind, front_neckline)(centre, neck, overarm), manner
+
+
+def point_angle(path: Path) -> float:
+    """Return the angle between a V and the fold at its point [degrees]."""
+    return path.leaving().angle_to(Vector(0, -1))
+
+
+def neck_of(draft: Draft) -> str:
+    """Return the letter at which a back's neckline meets its shoulder."""
+    return "s" if "s" in draft.sheet.points else "S"
+
+
+def nearest(
+    name: str, path: Path, corner: str, draft: Draft
+) -> tuple[str, Point, str, Length, str]:
+    """Return the check that a curve passes a corner at its nearest."""
+    origin = draft[corner]
+    point = nearest_point(path, origin)
+    return name, point, corner, mm((point - origin).length()), "at its nearest"

@@ -1,0 +1,54 @@
+"""A waistband: a strip across the grain, folded along its middle, sewn to the waist's edge."""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.style.option import Style
+
+Marks = tuple[tuple[float, str], ...]
+"""Where along a band its marks stand, as shares of its length, and what they meet."""
+
+
+def draft_waistband(style: Style, marks: int) -> Draft:
+    """Return the band as drawn by hand, to be marked in some equal parts."""
+    width = style.length("band-width")
+    return (
+        Draft("Waistband")
+        .start("a", "the upper left corner of a strip across the grain")
+        .across("a", "b", style.length("band-length"), "the band's length, seam to seam")
+        .down("a", "d", width * 2, "twice the finished width")
+        .down("b", "c", width * 2, "the strip's other end")
+        .down("a", "m", width, "the fold along the middle")
+        .rule("waistband", "a", "b", "c", "d", "a", remark="the whole strip")
+        .note(
+            f"Divide both long edges into {marks} equal parts and mark them; the join goes to the "
+            "centre back. The marks meet those of the skirt, and the band is stretched between."
+        )
+    )
+
+
+def cut_waistband(draft: Draft, style: Style, marks: Marks) -> Piece:
+    """Return the band as a piece."""
+    a, b, c, d = (draft[name] for name in "abcd")
+    allowance, length = style.length("seam-allowance").mm, b.x
+    edges = (
+        Edge("waist", ruled(a, b), allowance),
+        Edge("join", ruled(b, c), allowance),
+        Edge("waist_2", ruled(c, d), allowance),
+        Edge("join_2", ruled(d, a), allowance),
+    )
+    notches = tuple(
+        Notch(edge, length * share, pair) for edge in ("waist", "waist_2") for share, pair in marks
+    )
+    middle = draft["m"].y
+    fold = ruled(Point(0, middle), Point(length, middle))
+    grain = (Point(length * 0.94, middle * 0.4), Point(length * 0.94, middle * 1.6))
+    points = {"centre_back": a, "centre_front": Point(length / 2, 0), "centre_back_2": b}
+    room = Box(length * 0.04, 3, length * 0.72, middle - 3)
+    return make_piece(
+        "waistband", edges, points, grain, notches=notches, inner={"fold": fold}, label=room
+    )
