@@ -12,7 +12,18 @@ from __future__ import annotations
 
 
 class TapewiseError(Exception):
-    """Base of all errors a caller may show to a person as they stand."""
+    """Base of all errors a caller may show to a person.
+
+    ``told`` is the sentence in parts (see :mod:`tapewise_core.text.told`), so that its lengths
+    are spelt in the reader's unit; ``str`` spells it in centimetres, for logs.
+    """
+
+    def __init__(self, told: str | tuple[object, ...]) -> None:
+        super().__init__(told)
+        self.told: tuple[object, ...] = (told,) if isinstance(told, str) else told
+
+    def __str__(self) -> str:
+        return "".join(map(str, self.told))
 
 
 class ReadingError(TapewiseError):
@@ -22,9 +33,9 @@ class ReadingError(TapewiseError):
 class ProfileError(TapewiseError):
     """A person's file does not say what it must; ``faults`` lists all of them."""
 
-    def __init__(self, message: str, faults: tuple[str, ...] = ()) -> None:
-        super().__init__(message)
-        self.faults = faults or (message,)
+    def __init__(self, told: str | tuple[object, ...], faults: tuple[str, ...] = ()) -> None:
+        super().__init__(told)
+        self.faults = faults or (str(self),)
 
 
 class OptionError(TapewiseError):

@@ -117,6 +117,9 @@ class Length:
         )
         return result if working == result else f"{working} = {result}"
 
+    def __str__(self) -> str:
+        return self.tell(Unit.CM)
+
     def called(self, name: str) -> Length:
         """Return the same length under a name, its working forgotten."""
         return Length(self.mm, (name,))

@@ -1,0 +1,122 @@
+"""Words that stay data until they are read: a sentence in parts, spelt once for its reader.
+
+Whatever the core says (steps, remarks, proofs, errors, sewing) is a ``Told``: plain words with
+lengths, rough amounts, options and lines between them. Nothing that has been spelt is read
+again; a ``Reader`` at the edge spells a sentence in one unit and one manner.
+"""
+
+from __future__ import annotations
+
+import string
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from tapewise_core.units import MM_PER_INCH, Length, Unit
+
+
+@dataclass(frozen=True, slots=True)
+class OptionKey:
+    """An option, named in a sentence by its key."""
+
+    key: str
+
+    def __str__(self) -> str:
+        return self.key
+
+
+@dataclass(frozen=True, slots=True)
+class LineName:
+    """A line, edge or piece of the pattern by its name in the record, such as ``sleeve_hem``."""
+
+    name: str
+
+    def __str__(self) -> str:
+        return self.name.removesuffix("_2").replace("_", " ")
+
+
+@dataclass(frozen=True, slots=True)
+class About:
+    """A rough amount [mm], or a span of them: told to the quarter inch where inches are read."""
+
+    low: float
+    high: float | None = None
+
+
+Part = str | Length | OptionKey | LineName | About
+"""What a sentence is made of."""
+
+Told = tuple[Part, ...]
+"""A sentence or several, not yet spelt."""
+
+
+def said(template: str, *parts: Part | Told) -> Told:
+    """Return a sentence with its parts put where the braces stand.
+
+    Raises ValueError unless there are as many braces as parts.
+
+    >>> from tapewise_core.units import mm
+    >>> said("The {} is {} round.", LineName("sleeve_hem"), mm(400.0))
+    ('The ', LineName(name='sleeve_hem'), ' is ', Length(mm=400.0, working=(400.0,)), ' round.')
+    """
+    rest = list(parts)
+    found: list[Part] = []
+    for words, field, _, _ in string.Formatter().parse(template):
+        found += [words] if words else []
+        if field is not None:
+            if field or not rest:
+                raise ValueError(f"{template!r} has more braces than parts, or named ones")
+            part = rest.pop(0)
+            found += part if isinstance(part, tuple) else (part,)
+    if rest:
+        raise ValueError(f"{template!r} leaves out {rest!r}")
+    return tuple(found)
+
+
+def joined(sentences: Iterator[Told] | tuple[Told, ...] | list[Told], between: str = " ") -> Told:
+    """Return several sentences as one, with words between them; empty ones are left out."""
+    whole: Told = ()
+    for sentence in sentences:
+        if sentence:
+            whole = (*whole, between, *sentence) if whole else sentence
+    return whole
+
+
+@dataclass(frozen=True, slots=True)
+class Reader:
+    """Who reads: the unit lengths are told in, and whether options are told as one types them.
+
+    >>> from tapewise_core.units import mm
+    >>> Reader(Unit.IN).spell(said("set {} to {}", OptionKey("neck-depth"), mm(101.6)))
+    'set neck-depth to 4 in'
+    >>> Reader(Unit.IN, plain=True).spell(said("flat for {}", About(20)))
+    'flat for 3/4 in'
+    """
+
+    unit: Unit
+    plain: bool = False
+
+    def spell(self, told: Told | str) -> str:
+        """Spell a sentence."""
+        parts = (told,) if isinstance(told, str) else told
+        return "".join(self._part(part) for part in parts)
+
+    def _part(self, part: object) -> str:
+        match part:
+            case str():
+                return part
+            case Length():
+                return part.tell(self.unit)
+            case OptionKey():
+                return part.key.replace("-", " ") if self.plain else part.key
+            case LineName():
+                return str(part)
+            case About():
+                return self._about(part)
+        raise TypeError(f"{part!r} is no part of a sentence")
+
+    def _about(self, amount: About) -> str:
+        ends = [end for end in (amount.low, amount.high) if end is not None]
+        if self.unit is Unit.IN:
+            quarter = MM_PER_INCH / 4
+            ends = [max(round(end / quarter), 1) * quarter for end in ends]
+        return f"{' to '.join(map(self.unit.number, ends))} {self.unit.value}"
