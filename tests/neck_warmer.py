@@ -11,6 +11,7 @@ The page that the developers' guide walks through; amounts are common practice.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
@@ -21,28 +22,71 @@ from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
 from tapewise_core.style.cloth import CLOTH
-from tapewise_core.style.option import Option, Style
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import said
+from tapewise_core.units import Length
 
 OPTIONS = (
-    Option(key="height", says="finished height", default=18.0, low=8, high=40),
-    Option(key="ease", says="what it has over the neck's girth", default=12.0, low=0, high=40),
-    Option(key="seam-allowance", says="at all edges", default=0.8, low=0, high=3),
-    *CLOTH,
+    Options.of(
+        Option(
+            key="height",
+            group=Group.LENGTHS,
+            says=said("finished height"),
+            default=18.0,
+            low=8,
+            high=40,
+        ),
+        Option(
+            key="ease",
+            group=Group.EASE,
+            says=said("what it has over the neck's girth"),
+            default=12.0,
+            low=0,
+            high=40,
+        ),
+        Option(
+            key="seam-allowance",
+            group=Group.ALLOWANCES,
+            says=said("at all edges"),
+            default=0.8,
+            low=0,
+            high=3,
+        ),
+    )
+    + CLOTH
 )
+
+
+@dataclass(frozen=True, slots=True)
+class StripStyle:
+    """The strip as the wearer chose it."""
+
+    height: Length
+    ease: Length
+    seam: Length
+
+    @classmethod
+    def of(cls, style: Style) -> StripStyle:
+        """Read it from a style."""
+        keys = ("height", "ease", "seam-allowance")
+        return cls(*(style.length(key) for key in keys))
 
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern."""
+    wanted = StripStyle.of(style)
     drawn = (
         Draft("Strip")
         .start("a", "the upper left corner of a strip across the grain")
-        .across("a", "b", body["neck"] + style.length("ease"), "round the neck")
-        .down("a", "d", style.length("height") * 2, "twice the finished height")
-        .down("b", "c", style.length("height") * 2, "the other end")
+        .across("a", "b", body["neck"] + wanted.ease, "round the neck")
+        .down("a", "d", wanted.height * 2, "twice the finished height")
+        .down("b", "c", wanted.height * 2, "the other end")
         .rule("strip", "a", "b", "c", "d", "a")
     )
     a, b, c, d = (drawn[letter] for letter in "abcd")
-    allowance = style.length("seam-allowance").mm
+    allowance = wanted.seam.mm
     corners = (("edge", a, b), ("join", b, c), ("edge_2", c, d), ("join_2", d, a))
     edges = tuple(Edge(name, ruled(start, end), allowance) for name, start, end in corners)
     grain = (Point(b.x * 0.9, d.y * 0.2), Point(b.x * 0.9, d.y * 0.8))
@@ -59,7 +103,7 @@ def draft(body: Body, style: Style) -> Pattern:
         joins=(),
         girths=(),
         facts=MappingProxyType({"head": body["head"].mm, "neck opening": b.x}),
-        lengths=MappingProxyType({"height": style.length("height").mm}),
+        lengths=MappingProxyType({"height": wanted.height.mm}),
     )
 
 

@@ -16,7 +16,7 @@ from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.outline import is_simple
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
-from tapewise_core.style.option import settle
+from tapewise_core.style.settle import settle
 from tapewise_core.units import Unit
 
 DRESS = garment("flared-dress")

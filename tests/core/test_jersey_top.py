@@ -16,7 +16,8 @@ from tapewise_core.geometry.cutting import allowance_kept
 from tapewise_core.geometry.outline import is_simple
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
-from tapewise_core.style.option import Style, settle
+from tapewise_core.style.settle import settle
+from tapewise_core.style.style import Style
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")

@@ -8,7 +8,8 @@ from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.garments.shelf import garment
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
-from tapewise_core.style.option import Style, settle
+from tapewise_core.style.settle import settle
+from tapewise_core.style.style import Style
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")

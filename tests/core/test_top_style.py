@@ -9,7 +9,7 @@ from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, SeamKind
 from tapewise_core.garments.shelf import garment
 from tapewise_core.proofs.all import prove
-from tapewise_core.style.option import settle
+from tapewise_core.style.settle import settle
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")

@@ -7,7 +7,8 @@ from dataclasses import dataclass, field
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.measures.body import Body
-from tapewise_core.style.option import Option, Style
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
 from tapewise_core.units import Unit
 
 
@@ -29,7 +30,7 @@ class Garment:
     says: str
     needs: tuple[str, ...]
     helps: tuple[str, ...]
-    options: tuple[Option, ...]
+    options: Options
     agree: Callable[[Body, Style, Unit], tuple[str, ...]]
     draft: Callable[[Body, Style], Pattern]
     measured_only: tuple[str, ...] = ()

@@ -13,7 +13,7 @@ from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.style.option import Style
+from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
 from tapewise_core.units import Length, cm, mm
 
 POCKET_WIDE = cm(17)
@@ -29,10 +29,10 @@ LOOP_ROOM = 5.0
 """A belt loop is longer than the belt is wide by this much above and below [mm]."""
 
 
-def draft_belt(waist: Length, style: Style) -> Draft:
+def draft_belt(waist: Length, style: BeltPocketStyle) -> Draft:
     """Return the belt as drawn by hand."""
-    width = style.length("belt-width")
-    length = waist + style.length("belt-ends").called("both ends to tie")
+    width = style.belt_width
+    length = waist + style.belt_ends.called("both ends to tie")
     return (
         Draft("Belt")
         .start("a", "the upper left corner of a strip along the grain")
@@ -44,10 +44,10 @@ def draft_belt(waist: Length, style: Style) -> Draft:
     )
 
 
-def cut_belt(draft: Draft, style: Style) -> Piece:
+def cut_belt(draft: Draft, style: BeltPocketStyle) -> Piece:
     """Return the belt as a piece, folded along its middle and sewn all round."""
     a, b, c, d = (draft[name] for name in "abcd")
-    allowance, middle = style.length("seam-allowance").mm, draft["m"].y
+    allowance, middle = style.seam.mm, draft["m"].y
     names = ("long", "end", "long_2", "end_2")
     sides = ((a, b), (b, c), (c, d), (d, a))
     edges = tuple(
@@ -60,9 +60,9 @@ def cut_belt(draft: Draft, style: Style) -> Piece:
     return make_piece("belt", edges, points, grain, inner=inner, label=label, turnable=True)
 
 
-def draft_pocket(style: Style) -> Draft:
+def draft_pocket(style: BeltPocketStyle) -> Draft:
     """Return the pocket's bag as drawn by hand."""
-    opening = style.length("pocket-opening").called("pocket opening")
+    opening = style.opening.called("pocket opening")
     draft = (
         Draft("Pocket")
         .start("a", "the upper end of the opening, near the top left of the paper")
@@ -85,10 +85,10 @@ def draft_pocket(style: Style) -> Draft:
     return draft.curve("bottom", bottom, ("g", "e", "c"), "Round, wide enough for a hand.")
 
 
-def cut_pocket(draft: Draft, style: Style) -> Piece:
+def cut_pocket(draft: Draft, style: BeltPocketStyle) -> Piece:
     """Return one side of the bag; four are cut, two for each pocket."""
     lines = draft.sheet.lines
-    allowance = style.length("seam-allowance").mm
+    allowance = style.seam.mm
     edges = tuple(
         Edge(name, lines[name], allowance) for name in ("top", "bottom", "heel", "opening")
     )
@@ -114,26 +114,26 @@ def pocket_seam() -> Seam:
     return Seam(SeamKind.POCKET, around, around)
 
 
-def heights(style: Style, waist: float) -> dict[str, float]:
+def heights(style: BeltPocketStyle, waist: float) -> dict[str, float]:
     """Return the heights on the side seam that are marked for loops and pockets [mm]."""
     found: dict[str, float] = {}
-    if style.choice("belt") == "yes":
-        half = style.length("belt-width").mm / 2 + LOOP_ROOM
+    if style.belt:
+        half = style.belt_width.mm / 2 + LOOP_ROOM
         found |= {"belt loop top": waist - half, "belt loop bottom": waist + half}
-    if style.choice("pockets") == "yes":
-        top = waist + style.length("pocket-below-waist").mm
+    if style.pockets:
+        top = waist + style.below_waist.mm
         found["pocket top"] = top
     return found
 
 
-def marks_told(draft: Draft, style: Style) -> Draft:
+def marks_told(draft: Draft, style: BeltPocketStyle) -> Draft:
     """Return the draft with a word on the marks along its side seam."""
-    if style.choice("belt") == "yes":
-        half = style.length("belt-width") / 2 + mm(LOOP_ROOM)
+    if style.belt:
+        half = style.belt_width / 2 + mm(LOOP_ROOM)
         loops = " above and below the waist line: a thread loop for the belt goes there."
         draft = draft.note("Mark the side seam ", half, loops)
-    if style.choice("pockets") == "yes":
-        below, opening = style.length("pocket-below-waist"), style.length("pocket-opening")
+    if style.pockets:
+        below, opening = style.below_waist, style.opening
         draft = draft.note(
             "Mark the side seam ", below, " below the waist line, and ", opening,
             " further down along it: the pocket's opening.",
@@ -141,7 +141,7 @@ def marks_told(draft: Draft, style: Style) -> Draft:
     return draft
 
 
-def marked(piece: Piece, style: Style) -> Piece:
+def marked(piece: Piece, style: BeltPocketStyle) -> Piece:
     """Return a back or front with its side seams marked for loops and pockets."""
     marks = [
         mark
@@ -154,13 +154,13 @@ def marked(piece: Piece, style: Style) -> Piece:
     return replace(piece, notches=(*piece.notches, *marks))
 
 
-def _marks(side: Path, name: str, at: dict[str, float], style: Style) -> list[Notch]:
+def _marks(side: Path, name: str, at: dict[str, float], style: BeltPocketStyle) -> list[Notch]:
     found = []
     for pair, height in at.items():
         distance = distance_at_height(side, height)
         if distance is not None:
             found.append(Notch(name, distance, pair))
             if pair == "pocket top":
-                way = style.length("pocket-opening").mm * (1 if name == "side" else -1)
+                way = style.opening.mm * (1 if name == "side" else -1)
                 found.append(Notch(name, distance + way, "pocket bottom"))
     return found

@@ -7,19 +7,19 @@ from tapewise_core.drafting.piece import Edge, EdgeRun, Piece, Seam, SeamKind, m
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.neckline import back_neckline, front_curve
-from tapewise_core.style.option import Style
 from tapewise_core.units import cm
 
 DEEPER = cm(3)
 """How much deeper a facing is on the centre, where it would show (common practice)."""
 
 
-def draft_facing(half: Draft, name: str, style: Style) -> Draft:
+def draft_facing(half: Draft, name: str, style: NeckStyle) -> Draft:
     """Return a facing traced from the half it is sewn to; ``name`` is back or front."""
     neckline = half.sheet.line("neckline")
     start, neck, end = _letters(half, neckline)
-    width = style.length("facing-width")
+    width = style.facing_width
     draft = Draft(f"{name.capitalize()} facing").trace(
         f"the {name}'s neckline, with the letters at both its ends and at the overarm's end",
         half.sheet.only((start, neck, end), ("neckline",)),
@@ -40,20 +40,20 @@ def _letters(half: Draft, neckline: Path) -> tuple[str, str, str]:
     return found[0], found[1], found[2]
 
 
-def _outer(draft: Draft, neck: str, name: str, style: Style) -> Path:
+def _outer(draft: Draft, neck: str, name: str, style: NeckStyle) -> Path:
     overarm = (draft["g"] - draft[neck]).unit()
     if name == "back":
         return back_neckline(draft["h"], draft["g"], overarm)
-    return front_curve(style.choice("neckline"), draft["h"], draft["g"], overarm)[0]
+    return front_curve(style.kind, draft["h"], draft["g"], overarm)[0]
 
 
-def cut_facing(draft: Draft, name: str, style: Style) -> Piece:
+def cut_facing(draft: Draft, name: str, style: NeckStyle) -> Piece:
     """Return a facing as a piece on the fold; its outer edge is overlocked, without allowance."""
     lines = draft.sheet.lines
     top, foot = lines["neckline"].start, draft["h"]
     edges = (
-        Edge("neckline", lines["neckline"], style.length("neck-allowance").mm),
-        Edge("shoulder", lines["shoulder"], style.length("seam-allowance").mm),
+        Edge("neckline", lines["neckline"], style.allowances.neck.mm),
+        Edge("shoulder", lines["shoulder"], style.allowances.seam.mm),
         Edge("outer", lines["outer"].reversed(), 0.0),
         Edge("centre", ruled(foot, top), 0.0, fold=True),
     )

@@ -7,8 +7,13 @@ them. Amounts and limits are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.measures.body import Body
-from tapewise_core.style.option import Kind, Option, Style
-from tapewise_core.units import Length, cm
+from tapewise_core.parts.figure_style import LowerShoulder
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import OptionKey, said
+from tapewise_core.units import Length, cm, mm
 
 PLAIN_RAISE = cm(1)
 """The front's raised side neck on a body of average bust."""
@@ -76,98 +81,132 @@ def full_seat(body: Body, style: Style) -> Length:
     return cm(round(min(max(more / 8, 0.0), MOST_SEAT), 1))
 
 
-FIGURE = (
+FIGURE = Options.of(
     Option(
         key="shoulder-drop",
-        says="how far the shoulder point lies below the side neck: less is square, more is sloping",
+        group=Group.FIGURE,
+        says=said(
+            "how far the shoulder point lies below the side neck: less is square, more is sloping"
+        ),
         default=shoulder_drop,
-        default_says="the body's own shoulder drop",
+        default_says=said("the body's own shoulder drop"),
         low=0.5,
         high=15,
     ),
     Option(
         key="lower-shoulder",
-        says="which shoulder hangs lower; left and right are then drafted apart, without a fold",
-        kind=Kind.CHOICE,
-        default="none",
-        choices=("none", "left", "right"),
+        group=Group.FIGURE,
+        says=said(
+            "which shoulder hangs lower; left and right are then drafted apart, without a fold"
+        ),
+        kind=ValueKind.CHOICE,
+        default=LowerShoulder.NONE,
+        choices=tuple(LowerShoulder),
     ),
     Option(
         key="lower-shoulder-by",
-        says="how far the lower shoulder point hangs below the other",
+        group=Group.FIGURE,
+        says=said("how far the lower shoulder point hangs below the other"),
         default=1.5,
         low=0.3,
         high=4,
     ),
     Option(
         key="forward-shoulder",
-        says="how far the shoulder seam moves to the front at the shoulder point",
+        group=Group.FIGURE,
+        says=said("how far the shoulder seam moves to the front at the shoulder point"),
         default=0.0,
         low=0,
         high=2.5,
     ),
     Option(
         key="broad-neck",
-        says="how much broader each side of the neck is than its girth tells",
+        group=Group.FIGURE,
+        says=said("how much broader each side of the neck is than its girth tells"),
         default=0.0,
         low=0,
         high=3,
     ),
     Option(
         key="round-back",
-        says="how far a round back lifts the nape above the side neck's usual place; "
-        "a minus is for a flat back",
+        group=Group.FIGURE,
+        says=said(
+            "how far a round back lifts the nape above the side neck's usual place; "
+            "a minus is for a flat back"
+        ),
         default=0.0,
         low=-1.5,
         high=2,
     ),
     Option(
         key="full-arm",
-        says="more room round the upper arm, tapering to the sleeve's hem",
+        group=Group.FIGURE,
+        says=said("more room round the upper arm, tapering to the sleeve's hem"),
         default=0.0,
         low=0,
         high=8,
     ),
 )
-FIGURE_LENGTHS = (
+FIGURE_LENGTHS = Options.of(
     Option(
         key="full-bust",
-        says="more length over a full bust; a minus is for a small one",
+        group=Group.FIGURE,
+        says=said("more length over a full bust; a minus is for a small one"),
         default=full_bust,
-        default_says="front waist length − (back waist length + neck-rise) − 1 cm where measured, "
-        "else (bust − high bust − 5 cm) ÷ 5 where measured, else 0",
+        default_says=said(
+            "front waist length − (back waist length + {}) − {} where measured, "
+            "else (bust − high bust − {}) ÷ 5 where measured, else 0",
+            OptionKey("neck-rise"),
+            PLAIN_RAISE,
+            AVERAGE_CUP,
+        ),
         low=-2,
         high=8,
     ),
     Option(
         key="full-belly",
-        says="more length on the centre front over a full belly",
+        group=Group.FIGURE,
+        says=said("more length on the centre front over a full belly"),
         default=full_belly,
-        default_says="(waist − bust) ÷ 8, from 0 to 2 cm",
+        default_says=said("(waist − bust) ÷ 8, from 0 to {}", cm(MOST_BELLY)),
         low=0,
         high=5,
     ),
     Option(
         key="full-seat",
-        says="more length on the centre back over a full seat",
+        group=Group.FIGURE,
+        says=said("more length on the centre back over a full seat"),
         default=full_seat,
-        default_says="(hip − the larger of bust and waist − 18 cm) ÷ 8, from 0 to 2 cm",
+        default_says=said(
+            "(hip − the larger of bust and waist − {}) ÷ 8, from 0 to {}",
+            cm(FULL_SEAT),
+            cm(MOST_SEAT),
+        ),
         low=0,
         high=5,
     ),
     Option(
         key="front-raise",
-        says="how far the front's side neck lies above the back's",
+        group=Group.FIGURE,
+        says=said("how far the front's side neck lies above the back's"),
         default=front_raise,
-        default_says="1 cm + full-bust, from 0 to 3 cm",
+        default_says=said(
+            "{} + {}, from 0 to {}", PLAIN_RAISE, OptionKey("full-bust"), mm(MOST_RAISE)
+        ),
         low=0,
         high=3,
     ),
     Option(
         key="front-hem-drop",
-        says="extra length at the centre front's hem",
+        group=Group.FIGURE,
+        says=said("extra length at the centre front's hem"),
         default=front_hem_drop,
-        default_says="what full-bust needs beyond a raise of 3 cm, and full-belly",
+        default_says=said(
+            "what {} needs beyond a raise of {}, and {}",
+            OptionKey("full-bust"),
+            mm(MOST_RAISE),
+            OptionKey("full-belly"),
+        ),
         low=0,
         high=8,
     ),

@@ -7,9 +7,9 @@ from tapewise_core.errors import DraftError
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.side_seam import SideSeam
 from tapewise_core.parts.underarm import Underarm
-from tapewise_core.style.option import Style
 from tapewise_core.units import Length, Unit, mm
 
 CURVED_PART = 0.3
@@ -26,26 +26,26 @@ Check = tuple[str, Point, str, Length, str]
 
 
 def side_and_underarm(
-    draft: Draft, seam: SideSeam, underarm: Underarm, style: Style
+    draft: Draft, seam: SideSeam, underarm: Underarm, style: HemStyle
 ) -> tuple[Draft, float]:
     """Return the draft with its underarm and side seam drawn, and the side's lean at the hem.
 
     Near a leaning side seam the hem rises so that it meets the seam square and
     hangs level: by its last part times the lean, exact arithmetic.
     """
-    rise = style.length("hem-rise").mm if style.choice("hem") == "curved" else 0.0
+    rise = style.rise.mm if style.curved else 0.0
     side, lean = _to_hem(seam, draft["B"].y - rise)
     draft = draw_underarm(draft, underarm)
     return slit_told(draw_side(draft, side, underarm), style), lean
 
 
-def slit_told(draft: Draft, style: Style) -> Draft:
+def slit_told(draft: Draft, style: HemStyle) -> Draft:
     """Return the draft with a word on where the side seam ends, if it has a slit."""
-    if style.choice("hem") != "split":
+    if not style.split:
         return draft
     return draft.note(
         "Mark the slit: from M measure ",
-        style.length("split-length"),
+        style.slit,
         " up along the side; there the side seam ends.",
     )
 
@@ -63,10 +63,10 @@ def draw_side(draft: Draft, side: Path, underarm: Underarm) -> Draft:
     return draft.curve("side", whole, names, manner, waist_check(draft, whole))
 
 
-def hem_line(draft: Draft, centre: str, lean: float, style: Style) -> Draft:
+def hem_line(draft: Draft, centre: str, lean: float, style: HemStyle) -> Draft:
     """Return the draft with its hem drawn from a point on the centre to M at the side."""
     side = draft.sheet.line("side").end
-    if style.choice("hem") == "curved":
+    if style.curved:
         path, manner = curved_hem(draft[centre], side, lean), CURVED_MANNER
     else:
         path, manner = hem_path(draft[centre], side, lean), HEM_MANNER

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
 from tapewise_core.parts.facing import cut_facing, draft_facing, facing_seams
+from tapewise_core.parts.neck_style import NeckFinish, NeckStyle
 from tapewise_core.parts.neckband import (
     band_seams,
     both_sides,
@@ -18,7 +19,6 @@ from tapewise_core.parts.neckband import (
     whole_neckline,
 )
 from tapewise_core.parts.neckline import point_angle
-from tapewise_core.style.option import Style
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,10 +42,10 @@ class Finish:
     facts: Mapping[str, float] = field(default_factory=dict)
 
 
-def finish_neck(halves: Halves, style: Style, other: Halves | None = None) -> Finish:
+def finish_neck(halves: Halves, style: NeckStyle, other: Halves | None = None) -> Finish:
     """Return the finish a style asks for; ``other`` is the right side where the sides differ."""
-    finish = FINISHES[style.choice("neck-finish")](halves, style, other or halves)
-    if style.choice("neckline") != "v":
+    finish = FINISHES[style.finish](halves, style, other or halves)
+    if not style.pointed:
         return finish
     angle = point_angle(halves.front.edge("neckline").path)
     return replace(finish, facts={**finish.facts, "neck point": angle})
@@ -56,9 +56,9 @@ def _neck(halves: Halves) -> float:
     return halves.back.length("neckline") + halves.front.length("neckline")
 
 
-def _band(halves: Halves, style: Style, other: Halves) -> Finish:
+def _band(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
     back, front = halves.back, halves.front
-    pointed = style.choice("neckline") == "v"
+    pointed = style.pointed
     angle = point_angle(front.edge("neckline").path) if pointed else None
     whole = whole_neckline(back.length("neckline"), front.length("neckline"))
     if other is not halves:
@@ -79,13 +79,13 @@ def _walk(pointed: bool) -> tuple[EdgeRun, ...]:
     return (EdgeRun("back", ("neckline",), 2), EdgeRun("front", ("neckline",), 2, True))
 
 
-def _turned(halves: Halves, style: Style, other: Halves) -> Finish:
+def _turned(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
     front, back = (EdgeRun(name, ("neckline",)) for name in ("front", "back"))
     seam = Seam(SeamKind.NECK_EDGE, (front,), (back,))
     return Finish(halves.back, halves.front, seams=(seam,), facts=_opening(halves, other))
 
 
-def _facing(halves: Halves, style: Style, other: Halves) -> Finish:
+def _facing(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
     drafts = tuple(
         draft_facing(draft, name, style)
         for draft, name in zip(halves.drafts, ("back", "front"), strict=True)
@@ -104,4 +104,4 @@ def _opening(halves: Halves, other: Halves) -> dict[str, float]:
     return {"neck opening": _neck(halves) + _neck(other)}
 
 
-FINISHES = {"band": _band, "turned": _turned, "facing": _facing}
+FINISHES = {NeckFinish.BAND: _band, NeckFinish.TURNED: _turned, NeckFinish.FACING: _facing}

@@ -14,7 +14,7 @@ from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, Seam
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.style.option import Style
+from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.units import Length
 
 HALFWAY, FRONT, BACK = "neck halfway", "centre front", "centre back"
@@ -25,16 +25,16 @@ QUARTERS = (
 )
 
 
-def draft_neckband(neckline: Length, style: Style, point: float | None = None) -> Draft:
+def draft_neckband(neckline: Length, style: NeckStyle, point: float | None = None) -> Draft:
     """Return the band as drawn by hand; ``neckline`` is the whole stitched neckline.
 
     ``point`` is a V's angle to the fold [degrees], None for a round neckline.
     """
-    width = style.length("band-width")
+    width = style.band_width
     draft = (
         Draft("Neckband")
         .start("a", "the upper left corner of a strip across the grain")
-        .across("a", "b", neckline * style.number("band-ratio"), "the band's length, seam to seam")
+        .across("a", "b", neckline * style.band_ratio, "the band's length, seam to seam")
         .down("a", "d", width * 2, "twice the finished width")
         .down("b", "c", width * 2, "the strip's other end")
         .down("a", "m", width, "the fold along the middle")
@@ -65,14 +65,14 @@ def mitre(width: float, point: float) -> float:
     return width / math.tan(math.radians(point))
 
 
-def cut_neckband(draft: Draft, style: Style, share: float = 0.5) -> Piece:
+def cut_neckband(draft: Draft, style: NeckStyle, share: float = 0.5) -> Piece:
     """Return the band as a piece, its long edges marked in quarters.
 
     ``share`` is the first side's part of the neckline where the two sides differ.
     """
     a, b, c, d = (draft[name] for name in "abcd")
     pointed = "e" in draft.sheet.points
-    allowance, join = style.length("neck-allowance").mm, style.length("seam-allowance").mm
+    allowance, join = style.allowances.neck.mm, style.allowances.seam.mm
     edges = (
         Edge("neckline", ruled(a, b), allowance),
         Edge("join", ruled(b, c), join),
@@ -132,13 +132,13 @@ def quarter_marked(back: Piece, front: Piece, *, pointed: bool) -> tuple[Piece, 
     )
 
 
-def band_seams(style: Style, walk: tuple[EdgeRun, ...]) -> tuple[Seam, ...]:
+def band_seams(style: NeckStyle, walk: tuple[EdgeRun, ...]) -> tuple[Seam, ...]:
     """Return the band's own join and its seam to the neckline, walked from the join."""
     join = (EdgeRun("neckband", ("join",)),), (EdgeRun("neckband", ("join_2",)),)
     band = (EdgeRun("neckband", ("neckline",)),)
     return (
         Seam(SeamKind.BAND_JOIN, *join),
-        Seam(SeamKind.NECKBAND, band, walk, style.number("band-ratio")),
+        Seam(SeamKind.NECKBAND, band, walk, style.band_ratio),
     )
 
 

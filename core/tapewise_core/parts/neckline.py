@@ -12,6 +12,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.geometry.crossings import nearest_point
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.parts.neck_style import Neckline
 from tapewise_core.units import Length, mm
 
 ASKEW = 4.0
@@ -64,13 +65,13 @@ def v_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
     return curved(centre, centre + chord * 0.45, neck + down * (chord.length() * 0.25), neck)
 
 
-FRONTS = {"v": v_neckline}
+FRONTS = {Neckline.V: v_neckline}
 """The necklines that are not round in front."""
 
 
-def front_curve(kind: str, centre: Point, neck: Point, overarm: Vector) -> tuple[Path, str]:
+def front_curve(kind: Neckline, centre: Point, neck: Point, overarm: Vector) -> tuple[Path, str]:
     """Return the front neckline of a kind, and how to draw it in words."""
-    manner = V_MANNER if kind == "v" else NECK_MANNER
+    manner = V_MANNER if kind is Neckline.V else NECK_MANNER
     return FRONTS.get(kind, front_neckline)(centre, neck, overarm), manner
 
 

@@ -6,17 +6,17 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.side_seam import SideSeam, side_seam
-from tapewise_core.style.option import Style
+from tapewise_core.parts.trunk_style import TrunkStyle
 from tapewise_core.units import Length
 
 
-def quarter(body: Body, style: Style, key: str) -> Length:
+def quarter(body: Body, style: TrunkStyle, key: str) -> Length:
     """Return a quarter of a girth with a quarter of the ease."""
-    ease = style.length("ease")
+    ease = style.ease
     return (body[key] + ease) / 4
 
 
-def draw_side(draft: Draft, body: Body, style: Style, top: Point) -> tuple[Draft, SideSeam]:
+def draw_side(draft: Draft, body: Body, style: TrunkStyle, top: Point) -> tuple[Draft, SideSeam]:
     """Set off waist and hip and return the side seam between: one gentle curve that never
     passes inside the waist."""
     waist, hip = quarter(body, style, "waist"), quarter(body, style, "hip")
@@ -24,7 +24,7 @@ def draw_side(draft: Draft, body: Body, style: Style, top: Point) -> tuple[Draft
         top,
         Point(waist.mm, draft["W"].y),
         Point(hip.mm, draft["J"].y),
-        style.number("waist-shaping") / 100,
+        style.shaping,
     )
     draft = draft.across("W", "I", waist, "the waist's quarter, a limit for the side seam")
     if seam.hip.x - hip.mm > 0.05:

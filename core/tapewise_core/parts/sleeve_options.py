@@ -8,11 +8,22 @@ from __future__ import annotations
 import math
 
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.neck_options import fall_of, lowest_fall, own_half_width
-from tapewise_core.style.option import Kind, Option, Style
-from tapewise_core.units import Length, cm
+from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import OptionKey, said
+from tapewise_core.units import Length, cm, mm
 
-SLEEVES = {"short": 0.32, "elbow": 0.56, "three-quarter": 0.78, "long": 1.0}
+SLEEVES = {
+    SleeveKind.SHORT: 0.32,
+    SleeveKind.ELBOW: 0.56,
+    SleeveKind.THREE_QUARTER: 0.78,
+    SleeveKind.LONG: 1.0,
+}
 """A named sleeve's length as a share of the arm's (common practice)."""
 
 USUAL_ARM = 580.0
@@ -37,7 +48,7 @@ ELBOW_AT = 0.56
 def sleeve_length(body: Body, style: Style) -> Length:
     """The named sleeve's share of the arm; a cap as long as its square hem needs."""
     cap = cap_length(body, style)
-    share = SLEEVES.get(style.choice("sleeve"))
+    share = SLEEVES.get(SleeveKind(style.choice("sleeve")))
     if share is None:
         return cap
     if "arm_length" not in body:
@@ -48,22 +59,22 @@ def sleeve_length(body: Body, style: Style) -> Length:
 
 def cap_length(body: Body, style: Style) -> Length:
     """8 cm, or up to 20 where a square hem needs it to end outside the body's quarter."""
-    fall = math.radians(fall_of(body, style))
+    fall = math.radians(fall_of(body, FigureStyle.of(style)))
     half = (body["upper_arm"].mm + style.length("sleeve-ease").mm) / 2
     quarter = (body["bust"].mm + style.length("ease").mm) / 4
-    reach = quarter + half * math.sin(fall) - own_half_width(body, style).mm
+    reach = quarter + half * math.sin(fall) - own_half_width(body, FigureStyle.of(style)).mm
     needed = reach / math.cos(fall) - body["shoulder_length"].mm
     return cm(min(max(SHORTEST_CAP, math.ceil(needed / 5 + 0.1) * 5), LONGEST_CAP) / 10)
 
 
 def sleeve_ease(body: Body, style: Style) -> Length:
     """6 cm, or as much as keeps the underarm above halfway from armscye line to waist."""
-    fall = math.radians(lowest_fall(body, style))
+    fall = math.radians(lowest_fall(body, FigureStyle.of(style)))
     quarter = (body["bust"].mm + style.length("ease").mm) / 4
-    out = max(quarter - own_half_width(body, style).mm, 0.0)
+    out = max(quarter - own_half_width(body, FigureStyle.of(style)).mm, 0.0)
     overarm = out * math.tan(fall) - style.length("neck-rise").mm + style.length("round-back").mm
     armscye, waist = body["armscye_depth"].mm, body["back_waist_length"].mm
-    clear = UNDERARM_CLEAR if style.choice("sleeve") == "cap" else 2 * UNDERARM_CLEAR
+    clear = UNDERARM_CLEAR if style.choice("sleeve") == SleeveKind.CAP else 2 * UNDERARM_CLEAR
     room = (armscye + waist) / 2 - clear - overarm
     arm = body["upper_arm"].mm + style.length("full-arm").mm
     ease = 2 * room * math.cos(fall) - arm
@@ -80,35 +91,46 @@ def sleeve_hem_ease(body: Body, style: Style) -> Length:
     return cm(full.mm / 10 + (WRIST_EASE - full.mm / 10) * min(past, 1.0))
 
 
-SLEEVE = (
+SLEEVE = Options.of(
     Option(
         key="sleeve",
-        says="the sleeve's kind; sets sleeve-length",
-        kind=Kind.CHOICE,
-        default="cap",
-        choices=("cap", *SLEEVES),
+        group=Group.STYLE,
+        says=said("the sleeve's kind; sets {}", OptionKey("sleeve-length")),
+        kind=ValueKind.CHOICE,
+        default=SleeveKind.CAP,
+        choices=tuple(SleeveKind),
     ),
     Option(
         key="sleeve-ease",
-        says="ease round the arm",
+        group=Group.EASE,
+        says=said("ease round the arm"),
         default=sleeve_ease,
-        default_says="6 cm, less where the underarm would lie too low",
+        default_says=said("{}, less where the underarm would lie too low", cm(USUAL_EASE)),
         low=0,
         high=24,
     ),
     Option(
         key="sleeve-length",
-        says="length from the shoulder point to the sleeve's hem, from a cap to the wrist",
+        group=Group.LENGTHS,
+        says=said("length from the shoulder point to the sleeve's hem, from a cap to the wrist"),
         default=sleeve_length,
-        default_says="cap: 8 cm, or as the body's width needs; else a share of the arm length",
+        default_says=said(
+            "cap: {}, or as the body's width needs; else a share of the arm length",
+            mm(SHORTEST_CAP),
+        ),
         low=3,
         high=90,
     ),
     Option(
         key="sleeve-hem-ease",
-        says="ease round the arm at the sleeve's hem",
+        group=Group.EASE,
+        says=said("ease round the arm at the sleeve's hem"),
         default=sleeve_hem_ease,
-        default_says="sleeve-ease down to the elbow, tapering to 3 cm at the wrist",
+        default_says=said(
+            "{} down to the elbow, tapering to {} at the wrist",
+            OptionKey("sleeve-ease"),
+            cm(WRIST_EASE),
+        ),
         low=0,
         high=40,
     ),

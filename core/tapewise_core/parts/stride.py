@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.measures.body import Body
-from tapewise_core.style.option import Style
+from tapewise_core.parts.hem_style import HemStyle
 
 FLOOR_TO_ANKLE = 80.0
 """The ankle above the floor [mm] (common practice)."""
@@ -22,12 +22,12 @@ def stride_facts(body: Body, below_waist: float, hem: float) -> dict[str, float]
     }
 
 
-def hem_facts(body: Body, style: Style, back: Piece, front: Piece) -> dict[str, float]:
+def hem_facts(body: Body, style: HemStyle, back: Piece, front: Piece) -> dict[str, float]:
     """Return the same for a top or a dress of back and front, with its slit if it has one [mm]."""
     halves = 1 if back.has_edge("hem_2") else 2
     hem = sum(piece.length("hem", "hem_2") for piece in (back, front)) * halves
     below = back.points["centre_hem"].y - back.levels["waist"]
     found = {"hem girth": hem, **stride_facts(body, below, hem), "option body-length": 1.0}
-    if style.choice("hem") == "split":
-        found["slit"] = style.length("split-length").mm
+    if style.split:
+        found["slit"] = style.slit.mm
     return found

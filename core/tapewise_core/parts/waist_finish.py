@@ -7,10 +7,14 @@ from __future__ import annotations
 
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.circle import PARTS
-from tapewise_core.style.option import Kind, Option, Style
+from tapewise_core.parts.waist_style import WaistFinish, WaistStyle
+from tapewise_core.style.cloth import ClothStyle
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import said
 from tapewise_core.units import Length, cm, mm
-
-ELASTIC, BAND = "elastic", "band"
 
 CLOSE = 0.5
 """The share of the stretch that a close fit may use up (common practice)."""
@@ -37,38 +41,37 @@ SEAM_GIVES = 0.3
 """What the least stretchy seam gives, a narrow zigzag (common practice)."""
 
 
-def stretch_of(style: Style) -> float:
-    """Return the cloth's stretch as a fraction."""
-    return style.number("stretch") / 100
-
-
 def waist_ease(body: Body, style: Style) -> Length:
     """Enough to pass the hips with half of the stretch, and with the least stretchy seam."""
-    gives = min(CLOSE * stretch_of(style), SEAM_GIVES)
+    gives = min(CLOSE * ClothStyle.of(style).stretch, SEAM_GIVES)
     needed = body["hip"].mm / (1 + gives) - body["waist"].mm
     return LEAST_EASE if needed <= LEAST_EASE.mm else mm(_up(needed))
 
 
 def band_length(body: Body, style: Style) -> Length:
     """A little less than the waist, and never too short for the hips."""
-    gives = min(PULLED * stretch_of(style), SEAM_GIVES)
+    gives = min(PULLED * ClothStyle.of(style).stretch, SEAM_GIVES)
     least = body["hip"].mm / (1 + gives)
     held = body["waist"] * BAND_SHARE
     return held if held.mm >= least else mm(_up(least))
+
+
+WIDEST = 25.0
+"""The usual elastic [mm] (common practice)."""
 
 
 def elastic_width(body: Body, style: Style) -> Length:
     """Up to 2.5 cm, narrower where the waist's circle is too small to turn a deep casing down."""
     waist = (body["waist"] + style.length("waist-ease")).mm
     radius = waist / (6.283185307 * PARTS[style.choice("circle")])
-    give = TURNED_SHARE * stretch_of(style)
+    give = TURNED_SHARE * ClothStyle.of(style).stretch
     most = radius * give / (1 + give) - CASING_MORE.mm
-    return mm(min(max(int(most / 5) * 5.0, 5.0), 25.0))
+    return mm(min(max(int(most / 5) * 5.0, 5.0), WIDEST))
 
 
-def casing_of(style: Style) -> Length:
+def casing_of(style: WaistStyle) -> Length:
     """Return how deep a casing is turned down."""
-    return style.length("elastic-width") + CASING_MORE
+    return style.elastic_width + CASING_MORE
 
 
 def elastic_length(body: Body) -> Length:
@@ -81,36 +84,47 @@ def _up(length: float) -> float:
     return float(int(length) + 1)
 
 
-WAIST = (
+WAIST = Options.of(
     Option(
         key="waist-finish",
-        says="an elastic in a casing, or a wide band of the cloth",
-        kind=Kind.CHOICE,
-        default=ELASTIC,
-        choices=(ELASTIC, BAND),
+        group=Group.STYLE,
+        says=said("an elastic in a casing, or a wide band of the cloth"),
+        kind=ValueKind.CHOICE,
+        default=WaistFinish.ELASTIC,
+        choices=tuple(WaistFinish),
     ),
     Option(
         key="waist-ease",
-        says="what the waist's edge has over the waist, drawn in by elastic or band",
+        group=Group.EASE,
+        says=said("what the waist's edge has over the waist, drawn in by elastic or band"),
         default=waist_ease,
-        default_says="enough for the hips to pass, at least 2 cm",
+        default_says=said("enough for the hips to pass, at least {}", LEAST_EASE),
         low=-10,
         high=60,
     ),
     Option(
         key="elastic-width",
-        says="width of the elastic",
+        group=Group.BANDS,
+        says=said("width of the elastic"),
         default=elastic_width,
-        default_says="2.5 cm, or less where the waist's circle is small",
+        default_says=said("{}, or less where the waist's circle is small", mm(WIDEST)),
         low=0.5,
         high=6,
     ),
-    Option(key="band-width", says="finished width of the band", default=8.0, low=2, high=20),
+    Option(
+        key="band-width",
+        group=Group.BANDS,
+        says=said("finished width of the band"),
+        default=8.0,
+        low=2,
+        high=20,
+    ),
     Option(
         key="band-length",
-        says="the band's length round the body, before it is stretched",
+        group=Group.BANDS,
+        says=said("the band's length round the body, before it is stretched"),
         default=band_length,
-        default_says="waist × 0.95, or more where the hips need it",
+        default_says=said("waist × 0.95, or more where the hips need it"),
         low=30,
         high=200,
     ),

@@ -7,19 +7,19 @@ from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.style.option import Style
+from tapewise_core.parts.waist_style import WaistStyle
 
 Marks = tuple[tuple[float, str], ...]
 """Where along a band its marks stand, as shares of its length, and what they meet."""
 
 
-def draft_waistband(style: Style, marks: int) -> Draft:
+def draft_waistband(style: WaistStyle, marks: int) -> Draft:
     """Return the band as drawn by hand, to be marked in some equal parts."""
-    width = style.length("band-width")
+    width = style.band_width
     return (
         Draft("Waistband")
         .start("a", "the upper left corner of a strip across the grain")
-        .across("a", "b", style.length("band-length"), "the band's length, seam to seam")
+        .across("a", "b", style.band_length, "the band's length, seam to seam")
         .down("a", "d", width * 2, "twice the finished width")
         .down("b", "c", width * 2, "the strip's other end")
         .down("a", "m", width, "the fold along the middle")
@@ -31,10 +31,10 @@ def draft_waistband(style: Style, marks: int) -> Draft:
     )
 
 
-def cut_waistband(draft: Draft, style: Style, marks: Marks) -> Piece:
+def cut_waistband(draft: Draft, style: WaistStyle, marks: Marks) -> Piece:
     """Return the band as a piece."""
     a, b, c, d = (draft[name] for name in "abcd")
-    allowance, length = style.length("seam-allowance").mm, b.x
+    allowance, length = style.seam.mm, b.x
     edges = (
         Edge("waist", ruled(a, b), allowance),
         Edge("join", ruled(b, c), allowance),

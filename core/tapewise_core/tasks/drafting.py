@@ -25,9 +25,12 @@ from tapewise_core.proofs.proof import Proof
 from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
-from tapewise_core.style.option import Style, settle
+from tapewise_core.style.cloth import ClothStyle
+from tapewise_core.style.settle import settle
+from tapewise_core.style.style import Style
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Length, Unit
 
 USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
@@ -98,7 +101,9 @@ class Drafted:
 
     def checklist(self) -> Document:
         """Return the cut list and sewing order."""
-        options = tuple((key, chosen.tell(self.unit)) for key, chosen in self.style.chosen.items())
+        options = tuple(
+            (key, Reader(self.unit).spell(chosen.told)) for key, chosen in self.style.chosen.items()
+        )
         table = proof_table(self.proofs)
         grounds = grounds_words(self.body, self.estimated_keys)
         doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
@@ -160,11 +165,5 @@ def _facts(pattern: Pattern, style: Style) -> dict[str, float]:
 
 def cloth_of(style: Style, ways: Stitching) -> Cloth:
     """Return the cloth a style names; the band is cut from the same."""
-    stretch = style.number("stretch") / 100
-    plain = Cloth(stretch=stretch, seam=ways.seam_stretch, band=stretch)
-    return replace(
-        plain,
-        width=style.length("cloth-width").mm if "cloth-width" in style.chosen else plain.width,
-        shrinkage=style.number("shrinkage") / 100 if "shrinkage" in style.chosen else 0.0,
-        weight=style.number("cloth-weight") if "cloth-weight" in style.chosen else plain.weight,
-    )
+    own = ClothStyle.of(style)
+    return Cloth(own.stretch, ways.seam_stretch, own.stretch, own.width, own.shrinkage, own.weight)

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.measures.catalogue import NAMES
-from tapewise_core.style.option import MARKS, Kind, Option, limits
+from tapewise_core.style.kind import value_told
+from tapewise_core.style.option import Option
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 
@@ -43,13 +45,14 @@ def garment_sheet(name: str) -> dict[str, object]:
 
 def _option(option: Option) -> dict[str, object]:
     worked_out = callable(option.default)
-    bounded = option.kind not in (Kind.CHOICE, Kind.SWITCH)
+    bounded, reader = option.bounded, Reader(Unit.CM)
     return {
         "key": option.key,
-        "says": option.says,
+        "group": option.group.value,
+        "says": reader.spell(option.says),
         "kind": option.kind.value,
         "default": None if worked_out else option.default,
-        "default_says": option.default_says,
+        "default_says": reader.spell(option.default_says),
         "low": option.low if bounded else None,
         "high": option.high if bounded else None,
         "choices": list(option.words),
@@ -67,7 +70,7 @@ def garment_lines(name: str, unit: Unit) -> list[str]:
         f"Fits better with: {_named(page.helps)}.",
         "",
         "Options, with defaults and limits:",
-        *(line for option in page.options for line in _option_lines(option, unit)),
+        *(line for option in page.options for line in _option_lines(option, Reader(unit))),
         "",
         f"Example: tapewise draft NAME {page.name} --out my-pattern --set stretch=60",
     ]
@@ -77,23 +80,20 @@ def _named(keys: tuple[str, ...]) -> str:
     return ", ".join(NAMES[key] for key in keys) or "nothing more"
 
 
-def _option_lines(option: Option, unit: Unit) -> tuple[str, str]:
-    first = f"  {option.key}: {_default(option, unit)}; {_range(option, unit)}"
-    return first, f"      {option.says}"
+def _option_lines(option: Option, reader: Reader) -> tuple[str, str]:
+    first = f"  {option.key}: {_default(option, reader)}; {_range(option, reader)}"
+    return first, f"      {reader.spell(option.says)}"
 
 
-def _default(option: Option, unit: Unit) -> str:
-    if callable(option.default):
-        return option.default_says or "worked out from the measures"
-    if isinstance(option.default, str):
-        return option.default
-    if option.kind is Kind.LENGTH:
-        return unit.spell(option.default * 10)
-    return f"{option.default:g}{MARKS.get(option.kind, '')}"
+def _default(option: Option, reader: Reader) -> str:
+    fixed = option.fixed
+    if fixed is None:
+        return reader.spell(option.default_says) or "worked out from the measures"
+    return reader.spell(value_told(option.kind, fixed))
 
 
-def _range(option: Option, unit: Unit) -> str:
+def _range(option: Option, reader: Reader) -> str:
     if option.words:
         return "one of " + ", ".join(option.words)
-    low, high = limits(option, unit)
+    low, high = map(reader.spell, option.limits)
     return f"from {low} to {high}"

@@ -13,8 +13,11 @@ from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.proof import Proof as Proof
 from tapewise_core.sewing.machines import Machine, read_machines
-from tapewise_core.style.option import Option, Style, limits, read, settle
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.settle import read, settle
+from tapewise_core.style.style import Style
 from tapewise_core.tasks.people import body_of
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Length, Unit, parse_length
 
 FOLD = {Unit.CM: 100.0, Unit.IN: 4 * 25.4}
@@ -28,21 +31,7 @@ MACHINES = {
 """The machines a person may have, each in words."""
 
 
-GROUPS = {
-    "Style": "fit neckline neck-finish sleeve hem circle waist-finish panels",
-    "Lengths": "body-length sleeve-length skirt-length split-length hem-rise",
-    "Ease": "ease waist-shaping waist-ease sleeve-ease sleeve-hem-ease",
-    "Cloth": "stretch cloth-width cloth-weight shrinkage weight-allowance bust-lift",
-    "Neck": "neck-half-width neck-depth back-neck-depth neck-rise facing-width",
-    "Bands": "band-width band-ratio band-length elastic-width",
-    "Allowances": "seam-allowance neck-allowance hem-allowance skirt-hem-allowance",
-}
-"""Options by the heading they stand under; what is not named here is about the figure."""
-
-FIGURE = "Figure, where it is not average"
-
-_RANK = {heading: rank for rank, heading in enumerate((*GROUPS, FIGURE))}
-_GROUP_OF = {key: heading for heading, keys in GROUPS.items() for key in keys.split()}
+_RANK: dict[str, int] = {group: rank for rank, group in enumerate(Group)}
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,20 +116,21 @@ def _settled(page: Garment, asked: Mapping[str, str], body: Body, unit: Unit) ->
 def _row(
     option: Option, style: Style, usual: Style, asked: Mapping[str, str], unit: Unit
 ) -> OptionRow:
-    low, high = limits(option, unit)
+    spell = Reader(unit, plain=True).spell
+    low, high = map(spell, option.limits)
     chosen = style.chosen[option.key]
     wanted = option.key in asked
-    told = asked[option.key] if wanted and not chosen.asked else chosen.tell(unit)
-    way = f", {option.default_says}" if option.default_says else ""
+    told = asked[option.key] if wanted and not chosen.asked else spell(chosen.told)
+    way = f", {spell(option.default_says)}" if option.default_says else ""
     return OptionRow(
-        group=_GROUP_OF.get(option.key, FIGURE),
+        group=option.group,
         key=option.key,
         label=option.key.replace("-", " "),
-        says=option.says,
+        says=spell(option.says),
         value=told,
         low=low,
         high=high,
-        usual=f"{usual.chosen[option.key].tell(unit)}{way}",
+        usual=f"{spell(usual.chosen[option.key].told)}{way}",
         choices=option.words,
         asked=wanted,
     )
@@ -151,13 +141,13 @@ def plainly(name: str, key: str, text: str, unit: Unit) -> str:
 
     Raises OptionError saying what would be right.
     """
-    for option in shelf.garment(name).options:
-        if option.key == key:
-            value = read(option, text, unit)
-            if isinstance(value, Length):
-                return f"{round(value.mm / 10, 6):g} cm"
-            return value if isinstance(value, str) else f"{value:g}"
-    raise OptionError(f"This garment has no option “{key}”.")
+    options = shelf.garment(name).options
+    if key not in options:
+        raise OptionError(f"This garment has no option “{key}”.")
+    value = read(options[key], text, unit)
+    if isinstance(value, Length):
+        return f"{round(value.mm / 10, 6):g} cm"
+    return value if isinstance(value, str) else f"{value:g}"
 
 
 def stretch_from_fold(text: str, unit: Unit) -> float:

@@ -21,6 +21,7 @@ from __future__ import annotations
 
 import math
 
+from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.sheet import Sheet
 from tapewise_core.geometry.path import Path, curved, ruled
@@ -32,7 +33,6 @@ from tapewise_core.parts.neck_options import BEYOND_NECK, own_half_width
 from tapewise_core.parts.neckline import NECK_MANNER, back_neckline, front_curve, nearest, neck_of
 from tapewise_core.parts.side_draft import draw_side, quarter
 from tapewise_core.parts.underarm import Underarm
-from tapewise_core.style.option import Style
 from tapewise_core.units import Length, cm, mm
 
 SLOPE_RUN = cm(20)
@@ -53,7 +53,7 @@ ARMHOLE_MANNER = (
 )
 
 
-def draft_back(body: Body, style: Style, drop: Length) -> Draft:
+def draft_back(body: Body, style: SetInStyle, drop: Length) -> Draft:
     """Return the back, drafted with the centre back on a fold; ``drop`` lowers the armhole."""
     draft = (
         Draft("Back")
@@ -61,7 +61,7 @@ def draft_back(body: Body, style: Style, drop: Length) -> Draft:
         .down("N", "A", body["armscye_depth"], "the armscye line")
         .down("N", "W", body["back_waist_length"], "the waist line")
         .down("W", "J", body["hip_depth"], "the hip line")
-        .down("N", "B", style.length("body-length"), "the hem")
+        .down("N", "B", style.trunk.length, "the hem")
     )
     draft = _shoulder(draft, body, style)
     draft = _neckline(draft, style)
@@ -69,9 +69,9 @@ def draft_back(body: Body, style: Style, drop: Length) -> Draft:
     return _side_and_hem(draft, body, style)
 
 
-def _shoulder(draft: Draft, body: Body, style: Style) -> Draft:
+def _shoulder(draft: Draft, body: Body, style: SetInStyle) -> Draft:
     """From the side neck along the shoulder's own slope to the shoulder point."""
-    own, width = own_half_width(body, style), style.length("neck-half-width")
+    own, width = own_half_width(body, style.figure), style.neck.half_width
     degrees = slope(body, style)
     fall = Length(
         SLOPE_RUN.mm * math.tan(math.radians(degrees)), (SLOPE_RUN.mm, f" × tan {degrees:.1f}°")
@@ -79,7 +79,7 @@ def _shoulder(draft: Draft, body: Body, style: Style) -> Draft:
     base = own if width.mm > own.mm else width
     draft = (
         draft.across("N", "X", base, "a corner below the side neck")
-        .up("X", "S", style.length("neck-rise") - style.length("round-back"), "the side neck")
+        .up("X", "S", style.neck.rise - style.figure.round_back, "the side neck")
         .across("S", "H", SLOPE_RUN, "a help for the slope")
         .down("H", "L", fall, "the slope, the shoulder's own")
         .along("S", "L", "P", _length(body, degrees), "the shoulder point")
@@ -96,14 +96,14 @@ def _length(body: Body, degrees: float) -> Length:
     return body["shoulder_length"] - mm(round(taken, 1))
 
 
-def slope(body: Body, style: Style) -> float:
+def slope(body: Body, style: SetInStyle) -> float:
     """Return the shoulder's own slope [degrees]."""
-    drop = style.length("shoulder-drop").mm
+    drop = style.figure.shoulder_drop.mm
     return overarm_fall(body["shoulder_length"].mm, drop) + GENTLER
 
 
-def _neckline(draft: Draft, style: Style) -> Draft:
-    depth, start = style.length("back-neck-depth"), "N"
+def _neckline(draft: Draft, style: SetInStyle) -> Draft:
+    depth, start = style.neck.back_depth, "N"
     if depth.mm > 0.05:
         draft, start = draft.down("N", "b", depth, "the neckline on the centre back"), "b"
     neck = neck_of(draft)
@@ -112,9 +112,9 @@ def _neckline(draft: Draft, style: Style) -> Draft:
     return draft.curve("neckline", path, (start, neck), NECK_MANNER, (check,))
 
 
-def _armhole_points(draft: Draft, body: Body, style: Style, drop: Length) -> Draft:
+def _armhole_points(draft: Draft, body: Body, style: SetInStyle, drop: Length) -> Draft:
     """The armhole's middle on the across-back line, and the underarm at the body's quarter."""
-    width = quarter(body, style, "bust")
+    width = quarter(body, style.trunk, "bust")
     level, least = body["armscye_depth"] / 2, draft["P"].y + BELOW_SHOULDER
     level = level if level.mm >= least else mm(least)
     draft = draft.down("N", "T", level, "the level of the armhole's middle")
@@ -151,30 +151,30 @@ def armhole(
     return upper.then(curved(middle, middle + DOWN * second, end + square * -out, end))
 
 
-def _side_and_hem(draft: Draft, body: Body, style: Style) -> Draft:
+def _side_and_hem(draft: Draft, body: Body, style: SetInStyle) -> Draft:
     top = draft["U"]
-    draft, seam = draw_side(draft, body, style, top)
+    draft, seam = draw_side(draft, body, style.trunk, top)
     shoulder = draft.sheet.line("shoulder").leaving()
     path = armhole(shoulder, draft["P"], draft["c"], top, seam.path.leaving(), BACK_SCOOP)
     draft = draft.curve("armhole", path, ("P", "c", "U"), ARMHOLE_MANNER)
     bare = Underarm(ruled(draft["P"], top), top, top, top)
-    draft, lean = side_and_underarm(draft, seam, bare, style)
-    return hem_line(draft, "B", lean, style)
+    draft, lean = side_and_underarm(draft, seam, bare, style.hem)
+    return hem_line(draft, "B", lean, style.hem)
 
 
-def draft_front(back: Draft, style: Style) -> Draft:
+def draft_front(back: Draft, style: SetInStyle) -> Draft:
     """Return the front, drafted over the finished back with the centre front on a fold."""
     draft = Draft("Front").trace("the back's side and lines across", _traced(back))
-    raised, neck = style.length("front-raise"), "S"
+    raised, neck = style.fullness.front_raise, "S"
     if raised.mm > 0.05:
         draft, neck = draft.up("S", "Z", raised, "the front's side neck"), "Z"
     draft, neck, end = _front_shoulder(draft, back, neck)
     draft = draft.rule("shoulder", neck, end)
     draft = _front_armhole(draft, style, end)
-    draft = draft.down("N", "F", style.length("neck-depth"), "the neckline on the centre front")
+    draft = draft.down("N", "F", style.neck.depth, "the neckline on the centre front")
     draft = draft.across("F", "X", mm(draft[neck].x), "a corner below the neckline's end")
     overarm = draft.sheet.line("shoulder").leaving()
-    path, manner = front_curve(style.choice("neckline"), draft["F"], draft[neck], overarm)
+    path, manner = front_curve(style.neck.kind, draft["F"], draft[neck], overarm)
     check = nearest("f", path, "X", draft)
     draft = draft.curve("neckline", path, ("F", neck), manner, (check,))
     return _front_hem(draft, back, style)
@@ -198,8 +198,8 @@ def _front_shoulder(draft: Draft, back: Draft, neck: str) -> tuple[Draft, str, s
     return draft, neck, end
 
 
-def _front_armhole(draft: Draft, style: Style, end: str) -> Draft:
-    hollow, middle = style.length("front-hollow"), "c"
+def _front_armhole(draft: Draft, style: SetInStyle, end: str) -> Draft:
+    hollow, middle = style.armhole.hollow, "c"
     if hollow.mm > 0.05:
         called = "the front's armhole, further in than the back's"
         draft, middle = draft.inward("c", "d", hollow, called), "d"
@@ -210,9 +210,9 @@ def _front_armhole(draft: Draft, style: Style, end: str) -> Draft:
     return draft.curve("armhole", path, (end, middle, "U"), manner)
 
 
-def _front_hem(draft: Draft, back: Draft, style: Style) -> Draft:
-    drop, centre = style.length("front-hem-drop"), "B"
+def _front_hem(draft: Draft, back: Draft, style: SetInStyle) -> Draft:
+    drop, centre = style.fullness.front_hem_drop, "B"
     if drop.mm > 0.05:
         draft, centre = draft.down("B", "O", drop, "the hem on the centre front"), "O"
     along = back.sheet.line("hem").arriving()
-    return hem_line(draft, centre, -along.y / along.x, style)
+    return hem_line(draft, centre, -along.y / along.x, style.hem)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.geometry.crossings import point_at_height
@@ -9,7 +10,6 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.side_marks import levels_of, side_notches
-from tapewise_core.style.option import Style
 
 LINES = ("neckline", "shoulder", "armhole", "side", "hem")
 """The edges of a half, clockwise from the centre's top."""
@@ -20,7 +20,7 @@ BACK_MARK, FRONT_MARK = "back of the armhole", "front of the armhole"
 CROWN = "shoulder seam and crown"
 
 
-def cut_half(draft: Draft, name: str, style: Style) -> Piece:
+def cut_half(draft: Draft, name: str, style: SetInStyle) -> Piece:
     """Return one half on the fold."""
     lines = draft.sheet.lines
     centre = ruled(lines["hem"].start, lines["neckline"].start)
@@ -39,12 +39,11 @@ def cut_half(draft: Draft, name: str, style: Style) -> Piece:
     )
 
 
-def _edge(line: str, path: Path, style: Style) -> Edge:
+def _edge(line: str, path: Path, style: SetInStyle) -> Edge:
     """An edge with its allowance; hems are turned, and so is a neckline without a band."""
-    turned = line == "hem" or (line == "neckline" and style.choice("neck-finish") == "turned")
-    key = {"neckline": "neck", "hem": "hem"}.get(line, "seam")
+    turned = line == "hem" or (line == "neckline" and style.neck.turned)
     drawn = path.reversed() if line == "hem" else path
-    return Edge(line, drawn, style.length(f"{key}-allowance").mm, turned)
+    return Edge(line, drawn, style.allowances.along(line), turned)
 
 
 def _points(draft: Draft, name: str, levels: dict[str, float]) -> dict[str, Point]:
@@ -77,10 +76,10 @@ def _armhole_notches(draft: Draft, name: str) -> tuple[Notch, ...]:
     return (Notch("armhole", 0.0, CROWN), Notch("armhole", middle, BACK_MARK, 2))
 
 
-def cut_sleeve(draft: Draft, back: Draft, front: Draft, style: Style) -> Piece:
+def cut_sleeve(draft: Draft, back: Draft, front: Draft, style: SetInStyle) -> Piece:
     """Return the sleeve, marked where it meets back, shoulder and front."""
     lines = draft.sheet.lines
-    seam, hem = style.length("seam-allowance").mm, style.length("hem-allowance").mm
+    seam, hem = style.allowances.seam.mm, style.allowances.hem.mm
     edges = (
         Edge("cap", lines["cap"], seam),
         Edge("underarm", lines["underarm"], seam),

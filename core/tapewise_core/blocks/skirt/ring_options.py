@@ -6,15 +6,16 @@ Amounts are common practice in the trade unless a row names a source.
 from __future__ import annotations
 
 from tapewise_core.blocks.skirt.ring import COUNTS, LONGEST, Ring
-from tapewise_core.drafting.cloth import SELVEDGES
+from tapewise_core.blocks.skirt.style import FEWEST, SkirtStyle
 from tapewise_core.drafting.piece import Words
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.circle import PARTS
-from tapewise_core.style.option import Kind, Option, Style
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import said
 from tapewise_core.units import Length, Unit, cm, mm
-
-FEWEST = "fewest"
-"""The choice of pieces that leaves it to the cloth's width."""
 
 KNEE_LENGTH = cm(60)
 """The skirt's length where nothing is known of the leg (common practice)."""
@@ -30,33 +31,39 @@ def circle(default: str) -> Option:
     """Return the option that says how much of a circle is cut."""
     return Option(
         key="circle",
-        says="how much of a whole circle the skirt is",
-        kind=Kind.CHOICE,
+        group=Group.STYLE,
+        says=said("how much of a whole circle the skirt is"),
+        kind=ValueKind.CHOICE,
         default=default,
         choices=tuple(PARTS),
         source="exact",
     )
 
 
-SKIRT = (
+SKIRT = Options.of(
     Option(
         key="skirt-length",
-        says="length from the waist seam to the hem",
+        group=Group.LENGTHS,
+        says=said("length from the waist seam to the hem"),
         default=skirt_length,
-        default_says="waist to knee, else 60 cm",
+        default_says=said("waist to knee, else {}", KNEE_LENGTH),
         low=20,
         high=130,
     ),
     Option(
         key="panels",
-        says="in how many pieces it is cut; fewest is as few as the cloth's width allows",
-        kind=Kind.CHOICE,
+        group=Group.STYLE,
+        says=said("in how many pieces it is cut; fewest is as few as the cloth's width allows"),
+        kind=ValueKind.CHOICE,
         default=FEWEST,
         choices=(FEWEST, *map(str, COUNTS)),
     ),
     Option(
         key="skirt-hem-allowance",
-        says="at the skirt's hem; narrow, because its edge is longer than where it is sewn to",
+        group=Group.ALLOWANCES,
+        says=said(
+            "at the skirt's hem; narrow, because its edge is longer than where it is sewn to"
+        ),
         default=1.5,
         low=0.5,
         high=3,
@@ -64,32 +71,26 @@ SKIRT = (
 )
 
 
-def ring(style: Style, waist: float, waist_allowance: float) -> Ring:
+def ring(style: SkirtStyle, waist: float, waist_allowance: float) -> Ring:
     """Return the skirt a style asks for on a waist edge [mm]."""
     return Ring(
-        PARTS[style.choice("circle")],
+        style.circle,
         waist,
-        style.length("skirt-length").mm,
+        style.length.mm,
         waist_allowance,
-        style.length("seam-allowance").mm,
-        style.length("skirt-hem-allowance").mm,
+        style.seam.mm,
+        style.hem_allowance.mm,
     )
 
 
-def usable_width(style: Style) -> float:
-    """Return the cloth's width between the selvedges [mm]."""
-    return style.length("cloth-width").mm - SELVEDGES
-
-
-def count_of(style: Style, skirt: Ring) -> int:
+def count_of(style: SkirtStyle, skirt: Ring) -> int:
     """Return in how many pieces the skirt is cut: as asked for, or as few as fit."""
-    asked = style.choice("panels")
-    return int(asked) if asked != FEWEST else skirt.fewest(usable_width(style)) or COUNTS[-1]
+    return style.panels or skirt.fewest(style.usable_width) or COUNTS[-1]
 
 
-def width_agrees(style: Style, skirt: Ring, unit: Unit) -> tuple[str, ...]:
+def width_agrees(style: SkirtStyle, skirt: Ring, unit: Unit) -> tuple[str, ...]:
     """Return a sentence if the pieces asked for are wider than the cloth."""
-    count, width = count_of(style, skirt), usable_width(style)
+    count, width = count_of(style, skirt), style.usable_width
     if skirt.fits(count, width):
         return ()
     allowed, more = skirt.longest(count, width), skirt.fewest(width)
@@ -97,7 +98,7 @@ def width_agrees(style: Style, skirt: Ring, unit: Unit) -> tuple[str, ...]:
     spelt = "no skirt at all" if allowed < 1 else f"{unit.spell(allowed)} at the most"
     return (
         f"skirt-length is {unit.spell(skirt.length)}, and {pieces(count)} of a cloth "
-        f"{unit.spell(style.length('cloth-width').mm)} wide allows {spelt}{remedy}.",
+        f"{unit.spell(style.cloth_width.mm)} wide allows {spelt}{remedy}.",
     )
 
 
@@ -111,18 +112,18 @@ def pieces(count: int) -> str:
     return f"{words[count]} piece{'s' if count > 1 else ''}"
 
 
-def length_note(style: Style, skirt: Ring) -> Words:
+def length_note(style: SkirtStyle, skirt: Ring) -> Words:
     """Say how long the skirt could be from this cloth, in the pieces chosen and in others."""
-    count, width = count_of(style, skirt), usable_width(style)
+    count, width = count_of(style, skirt), style.usable_width
     longest = {other: skirt.longest(other, width) for other in sorted({1, 2, 4, count})}
     told: list[str | Length] = []
     for other, length in longest.items():
         if length > 1:
-            said = "any length" if length > LONGEST - 1 else mm(length)
-            told += [", " if told else "", said, f" in {pieces(other)}"]
+            amount = "any length" if length > LONGEST - 1 else mm(length)
+            told += [", " if told else "", amount, f" in {pieces(other)}"]
     return (
         f"The skirt is cut in {pieces(count)}. The longest that a cloth ",
-        style.length("cloth-width"),
+        style.cloth_width,
         " wide allows is ",
         *told,
         ".",

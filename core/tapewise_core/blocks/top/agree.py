@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.neck_options import fall_of, own_half_width, side_neck_height
-from tapewise_core.style.option import Style
+from tapewise_core.parts.neck_style import NeckFinish, Neckline
 from tapewise_core.units import Unit
 
 UNDER_ARM_TO_HEM = 80.0
@@ -23,7 +24,7 @@ BEND = 5.0
 """A forward shoulder's seam moves by no more than this part of the way it has to do it in."""
 
 
-def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+def agree(body: Body, style: TopStyle, unit: Unit) -> tuple[str, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
     checks = (
         _finish, _neck_depth, _back_depth, _neck_width, _body_length, _sleeve, _rise, _round_back,
@@ -46,16 +47,16 @@ def _less(unit: Unit, what: str, value: float, other: str, limit: float) -> str:
     )
 
 
-def _neck_depth(body: Body, style: Style, unit: Unit) -> str | None:
-    depth, armscye = style.length("neck-depth").mm, body["armscye_depth"].mm
+def _neck_depth(body: Body, style: TopStyle, unit: Unit) -> str | None:
+    depth, armscye = style.neck.depth.mm, body["armscye_depth"].mm
     limit = armscye + HALFWAY * (body["back_waist_length"].mm - armscye)
     if depth <= limit:
         return None
     return _more(unit, "neck-depth", depth, "halfway from armscye depth to waist", limit)
 
 
-def _finish(body: Body, style: Style, unit: Unit) -> str | None:
-    if style.choice("neckline") == "boat" and style.choice("neck-finish") == "band":
+def _finish(body: Body, style: TopStyle, unit: Unit) -> str | None:
+    if style.neck.kind is Neckline.BOAT and style.neck.finish is NeckFinish.BAND:
         return (
             "A boat neckline takes no band, which would stand off its almost straight edge; set "
             "neck-finish to turned or facing, or neckline to scoop."
@@ -63,91 +64,95 @@ def _finish(body: Body, style: Style, unit: Unit) -> str | None:
     return None
 
 
-def _back_depth(body: Body, style: Style, unit: Unit) -> str | None:
+def _back_depth(body: Body, style: TopStyle, unit: Unit) -> str | None:
     """The neckline lies below its own ends, at the back as in front."""
-    height = side_neck_height(body, style)
-    for key, least in (("back-neck-depth", 5.0 - height), ("neck-depth", 20.0 - height)):
-        if style.length(key).mm < least - 1e-6:
-            return _less(unit, key, style.length(key).mm, "the height of the side neck", least)
-    depth, limit = style.length("back-neck-depth").mm, body["armscye_depth"].mm
+    height = side_neck_height(body, style.figure, style.neck.rise, style.neck.half_width)
+    neck = style.neck
+    for key, has, least in (
+        ("back-neck-depth", neck.back_depth.mm, 5.0 - height),
+        ("neck-depth", neck.depth.mm, 20.0 - height),
+    ):
+        if has < least - 1e-6:
+            return _less(unit, key, has, "the height of the side neck", least)
+    depth, limit = style.neck.back_depth.mm, body["armscye_depth"].mm
     return _more(unit, "back-neck-depth", depth, "armscye depth", limit) if depth > limit else None
 
 
-def _neck_width(body: Body, style: Style, unit: Unit) -> str | None:
+def _neck_width(body: Body, style: TopStyle, unit: Unit) -> str | None:
     """At least 3 cm of shoulder are left (common practice)."""
-    level = body["shoulder_length"].mm * math.cos(math.radians(fall_of(body, style)))
-    width = style.length("neck-half-width").mm
-    limit = own_half_width(body, style).mm + level - LEAST_SHOULDER
+    level = body["shoulder_length"].mm * math.cos(math.radians(fall_of(body, style.figure)))
+    width = style.neck.half_width.mm
+    limit = own_half_width(body, style.figure).mm + level - LEAST_SHOULDER
     if width <= limit:
         return None
     return _more(unit, "neck-half-width", width, "the shoulder length", limit)
 
 
-def _round_back(body: Body, style: Style, unit: Unit) -> str | None:
+def _round_back(body: Body, style: TopStyle, unit: Unit) -> str | None:
     """Something of the rise is left."""
-    lifted, limit = style.length("round-back").mm, style.length("neck-rise").mm - 3
+    lifted, limit = style.figure.round_back.mm, style.neck.rise.mm - 3
     return _more(unit, "round-back", lifted, "neck-rise", limit) if lifted > limit else None
 
 
-def _forward(body: Body, style: Style, unit: Unit) -> str | None:
+def _forward(body: Body, style: TopStyle, unit: Unit) -> str | None:
     """The seam bends gently on both sides of the shoulder point."""
-    moved = style.length("forward-shoulder").mm
-    wider = max(0.0, style.length("neck-half-width").mm - own_half_width(body, style).mm)
-    way = min(style.length("sleeve-length").mm, body["shoulder_length"].mm - wider)
+    moved = style.figure.forward_shoulder.mm
+    wider = max(0.0, style.neck.half_width.mm - own_half_width(body, style.figure).mm)
+    way = min(style.sleeve.length.mm, body["shoulder_length"].mm - wider)
     limit = way / BEND
     other = "the way from neckline to sleeve hem"
     return _more(unit, "forward-shoulder", moved, other, limit) if moved > limit else None
 
 
-def _hem_rise(body: Body, style: Style, unit: Unit) -> str | None:
-    if style.choice("hem") != "curved":
+def _hem_rise(body: Body, style: TopStyle, unit: Unit) -> str | None:
+    if not style.hem.curved:
         return None
-    rise, limit = style.length("hem-rise").mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
+    rise, limit = style.hem.rise.mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
     return _more(unit, "hem-rise", rise, "body-length", max(limit, 0)) if rise > limit else None
 
 
-def _slit(body: Body, style: Style, unit: Unit) -> str | None:
-    if style.choice("hem") != "split":
+def _slit(body: Body, style: TopStyle, unit: Unit) -> str | None:
+    if not style.hem.split:
         return None
-    slit, limit = style.length("split-length").mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
+    slit, limit = style.hem.slit.mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
     return _more(unit, "split-length", slit, "body-length", max(limit, 0)) if slit > limit else None
 
 
-def _below_underarm(body: Body, style: Style) -> float:
+def _below_underarm(body: Body, style: TopStyle) -> float:
     """About how long the side seam is: a sleeve's underarm lies some way below the armscye line."""
-    half = (body["upper_arm"].mm + style.length("sleeve-ease").mm) / 2
-    return style.length("body-length").mm - max(body["armscye_depth"].mm, half + UNDERARM_LOWER)
+    half = (body["upper_arm"].mm + style.sleeve.ease.mm) / 2
+    return style.trunk.length.mm - max(body["armscye_depth"].mm, half + UNDERARM_LOWER)
 
 
 UNDERARM_LOWER = 80.0
 """How far below the nape a sleeve's own half width is set off, about [mm] (our geometry)."""
 
 
-def _body_length(body: Body, style: Style, unit: Unit) -> str | None:
-    length = style.length("body-length").mm
+def _body_length(body: Body, style: TopStyle, unit: Unit) -> str | None:
+    length = style.trunk.length.mm
     limit = body["armscye_depth"].mm + UNDER_ARM_TO_HEM
     return _less(unit, "body-length", length, "armscye depth", limit) if length < limit else None
 
 
-def _sleeve(body: Body, style: Style, unit: Unit) -> str | None:
+def _sleeve(body: Body, style: TopStyle, unit: Unit) -> str | None:
     if "arm_length" not in body:
         return None
-    length, limit = style.length("sleeve-length").mm, body["arm_length"].mm + 30
+    length, limit = style.sleeve.length.mm, body["arm_length"].mm + 30
     return _more(unit, "sleeve-length", length, "arm length", limit) if length > limit else None
 
 
-def _rise(body: Body, style: Style, unit: Unit) -> str | None:
-    rise, limit = style.length("neck-rise").mm, style.length("neck-half-width").mm / 2
+def _rise(body: Body, style: TopStyle, unit: Unit) -> str | None:
+    rise, limit = style.neck.rise.mm, style.neck.half_width.mm / 2
     return _more(unit, "neck-rise", rise, "neck-half-width", limit) if rise > limit else None
 
 
-def _band(body: Body, style: Style, unit: Unit) -> str | None:
+def _band(body: Body, style: TopStyle, unit: Unit) -> str | None:
     """A band wider than half the neckline's half width would close over the face."""
-    width, limit = style.length("band-width").mm, style.length("neck-half-width").mm / 2
+    width, limit = style.neck.band_width.mm, style.neck.half_width.mm / 2
     return _more(unit, "band-width", width, "neck-half-width", limit) if width > limit else None
 
 
-def _levels(body: Body, style: Style, unit: Unit) -> str | None:
+def _levels(body: Body, style: TopStyle, unit: Unit) -> str | None:
     armscye, waist = body["armscye_depth"].mm, body["back_waist_length"].mm
     if waist - armscye >= UNDER_ARM_TO_HEM:
         return None
@@ -155,8 +160,6 @@ def _levels(body: Body, style: Style, unit: Unit) -> str | None:
     return _less(unit, "back waist length", waist, "armscye depth", limit)
 
 
-def _shoulder(body: Body, style: Style, unit: Unit) -> str | None:
-    drop, limit = style.length("shoulder-drop").mm, body["shoulder_length"].mm * 0.95
-    if style.choice("lower-shoulder") != "none":
-        drop += style.length("lower-shoulder-by").mm
+def _shoulder(body: Body, style: TopStyle, unit: Unit) -> str | None:
+    drop, limit = style.figure.lowest_drop, body["shoulder_length"].mm * 0.95
     return _more(unit, "shoulder drop", drop, "shoulder length", limit) if drop > limit else None

@@ -7,46 +7,49 @@ pieces are whole, without a fold.
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from types import MappingProxyType
 
 from tapewise_core.blocks.top.cut import cut_half, shoulder_past
 from tapewise_core.blocks.top.remarks import remarks
 from tapewise_core.blocks.top.seams import body_seams, facts, girths, lengths, side_joins
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.blocks.top.whole import whole_pattern
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
-from tapewise_core.style.option import Style
 
-BackOf = Callable[[Body, Style, str], Draft]
-FrontOf = Callable[[Draft, Style, str], Draft]
+BackOf = Callable[[Body, TopStyle, str], Draft]
+FrontOf = Callable[[Draft, TopStyle, str], Draft]
 
 
 def assemble(
-    garment: str, title: str, body: Body, style: Style, back_of: BackOf, front_of: FrontOf
+    garment: str, title: str, body: Body, style: TopStyle, back_of: BackOf, front_of: FrontOf
 ) -> Pattern:
     """Return the pattern of a top; ``back_of`` and ``front_of`` draft its halves."""
-    if style.choice("lower-shoulder") == "none":
+    if style.figure.even:
         return _alike(garment, title, body, style, both_halves(body, style, back_of, front_of))
     sides = {
         side: both_halves(body, lowered(style, side), back_of, front_of, f", {side} half")
-        for side in ("left", "right")
+        for side in (LowerShoulder.LEFT, LowerShoulder.RIGHT)
     }
-    return whole_pattern(garment, title, body, style, sides["left"], sides["right"])
+    return whole_pattern(garment, title, body, style, *sides.values())
 
 
-def lowered(style: Style, side: str) -> Style:
+def lowered(style: TopStyle, side: LowerShoulder) -> TopStyle:
     """Return the style for one side of the body: its own shoulder drop."""
-    if style.choice("lower-shoulder") != side:
+    if style.figure.lower_shoulder is not side:
         return style
-    by = style.length("lower-shoulder-by").called("lower shoulder")
-    return style.with_length("shoulder-drop", style.length("shoulder-drop") + by)
+    by = style.figure.lower_shoulder_by.called("lower shoulder")
+    drop = style.figure.shoulder_drop + by
+    return replace(style, figure=replace(style.figure, shoulder_drop=drop))
 
 
 def both_halves(
-    body: Body, style: Style, back_of: BackOf, front_of: FrontOf, side: str = ""
+    body: Body, style: TopStyle, back_of: BackOf, front_of: FrontOf, side: str = ""
 ) -> Halves:
     """Draft and cut back and front of one side."""
     back = back_of(body, style, f"Back{side}")
@@ -56,9 +59,9 @@ def both_halves(
     return Halves((back, front), *pieces)
 
 
-def _alike(garment: str, title: str, body: Body, style: Style, halves: Halves) -> Pattern:
+def _alike(garment: str, title: str, body: Body, style: TopStyle, halves: Halves) -> Pattern:
     """The pattern of a body that is the same on both sides."""
-    finish: Finish = finish_neck(halves, style)
+    finish: Finish = finish_neck(halves, style.neck)
     back, front = finish.back, finish.front
     pieces = (back, front, *finish.pieces)
     drafts = (*halves.drafts, *finish.drafts)

@@ -21,6 +21,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.blocks.top.sleeve import draft_sleeve
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.point import Point
@@ -31,24 +32,23 @@ from tapewise_core.parts.neckline import NECK_MANNER, back_neckline, nearest, ne
 from tapewise_core.parts.shoulder import draw_shoulder
 from tapewise_core.parts.side_draft import draw_side
 from tapewise_core.parts.underarm import Underarm
-from tapewise_core.style.option import Style
 from tapewise_core.units import Length, Unit, cm, mm
 
 SLOPE_RUN = cm(20)
 """How far out the slope is set off; any length serves."""
 
 
-def draft_back(body: Body, style: Style, title: str = "Back") -> Draft:
+def draft_back(body: Body, style: TopStyle, title: str = "Back") -> Draft:
     """Return the back, drafted with the centre back on a fold."""
     draft, underarm = upper_back(body, style, title)
-    draft, seam = draw_side(draft, body, style, underarm.side)
+    draft, seam = draw_side(draft, body, style.trunk, underarm.side)
     underarm = underarm.leaning(seam.path.leaving())
-    draft, lean = side_and_underarm(draft, seam, underarm, style)
+    draft, lean = side_and_underarm(draft, seam, underarm, style.hem)
     draft, centre = hem_centre(draft, style)
-    return hem_line(draft, centre, lean, style)
+    return hem_line(draft, centre, lean, style.hem)
 
 
-def upper_back(body: Body, style: Style, title: str) -> tuple[Draft, Underarm]:
+def upper_back(body: Body, style: TopStyle, title: str) -> tuple[Draft, Underarm]:
     """Return the back down to its underarm: levels, overarm, neckline and sleeve."""
     draft = _lines_across(body, style, title)
     draft = _overarm(draft, body, style)
@@ -58,9 +58,9 @@ def upper_back(body: Body, style: Style, title: str) -> tuple[Draft, Underarm]:
     return draft, underarm
 
 
-def _lines_across(body: Body, style: Style, title: str) -> Draft:
+def _lines_across(body: Body, style: TopStyle, title: str) -> Draft:
     """The levels; a round back lifts the nape off a waist that was not measured from it."""
-    lifted = style.length("round-back").called("round back")
+    lifted = style.figure.round_back.called("round back")
     if body.has("back_waist_length"):
         lifted = mm(0)
     return (
@@ -69,17 +69,17 @@ def _lines_across(body: Body, style: Style, title: str) -> Draft:
         .down("N", "A", body["armscye_depth"] + lifted, "the armscye line")
         .down("N", "W", body["back_waist_length"] + lifted, "the waist line")
         .down("W", "J", body["hip_depth"], "the hip line")
-        .down("N", "B", style.length("body-length") + lifted, "the hem")
+        .down("N", "B", style.trunk.length + lifted, "the hem")
     )
 
 
-def _overarm(draft: Draft, body: Body, style: Style) -> Draft:
+def _overarm(draft: Draft, body: Body, style: TopStyle) -> Draft:
     """Straight from the side neck through the shoulder point and on along the sleeve."""
     draft = _side_neck(draft, body, style)
-    degrees = fall_of(body, style)
+    degrees = fall_of(body, style.figure)
     drop = SLOPE_RUN.mm * math.tan(math.radians(degrees))
     working = Length(drop, (SLOPE_RUN.mm, f" × tan {degrees:.1f}°"))
-    sleeve = style.length("sleeve-length").called("sleeve length")
+    sleeve = style.sleeve.length.called("sleeve length")
     slope = "the slope: the shoulder's own less 5°, so that the arm can lift"
     draft = (
         draft.across("S", "K", SLOPE_RUN, "a help for the slope")
@@ -90,15 +90,15 @@ def _overarm(draft: Draft, body: Body, style: Style) -> Draft:
     wider = _wider(body, style, degrees)
     if wider.mm > 0.05:
         draft = draft.along("S", "L", "s", wider, "where the wider neckline begins")
-    moved = style.length("forward-shoulder")
+    moved = style.figure.forward_shoulder
     return draw_shoulder(draft, neck_of(draft), "E", moved)
 
 
-def _side_neck(draft: Draft, body: Body, style: Style) -> Draft:
+def _side_neck(draft: Draft, body: Body, style: TopStyle) -> Draft:
     """Half the neck out and the rise up; a round back has less of a rise, a flat one more."""
-    own, width = own_half_width(body, style), style.length("neck-half-width")
+    own, width = own_half_width(body, style.figure), style.neck.half_width
     base = own if width.mm > own.mm else width
-    rise, lifted = style.length("neck-rise"), style.length("round-back")
+    rise, lifted = style.neck.rise, style.figure.round_back
     called = "the side neck"
     if abs(lifted.mm) > 0.05:
         kind = "round" if lifted.mm > 0 else "flat"
@@ -107,24 +107,24 @@ def _side_neck(draft: Draft, body: Body, style: Style) -> Draft:
     return draft.across("N", "X", base, "a corner below the side neck").up("X", "S", rise, called)
 
 
-def _shoulder(body: Body, style: Style, degrees: float) -> Length:
+def _shoulder(body: Body, style: TopStyle, degrees: float) -> Length:
     """The shoulder's length, and what a narrower neckline leaves of the neck."""
-    narrower = own_half_width(body, style) - style.length("neck-half-width")
+    narrower = own_half_width(body, style.figure) - style.neck.half_width
     if narrower.mm <= 0.05:
         return body["shoulder_length"]
     more = mm(narrower.mm / math.cos(math.radians(degrees))).called("what the neck is narrower")
     return body["shoulder_length"] + more
 
 
-def _wider(body: Body, style: Style, degrees: float) -> Length:
+def _wider(body: Body, style: TopStyle, degrees: float) -> Length:
     """How far along the overarm a neckline that is wider than the neck begins."""
-    wider = style.length("neck-half-width").mm - own_half_width(body, style).mm
+    wider = style.neck.half_width.mm - own_half_width(body, style.figure).mm
     return mm(max(wider, 0.0) / math.cos(math.radians(degrees)))
 
 
-def _neckline(draft: Draft, body: Body, style: Style) -> Draft:
+def _neckline(draft: Draft, body: Body, style: TopStyle) -> Draft:
     """Square to the centre back and flat there, square to the overarm."""
-    depth, start = style.length("back-neck-depth"), "N"
+    depth, start = style.neck.back_depth, "N"
     if depth.mm > 0.05:
         draft, start = draft.down("N", "b", depth, "the neckline on the centre back"), "b"
     neck = neck_of(draft)
@@ -150,9 +150,9 @@ def _leaves_a_side(draft: Draft, underarm: Point) -> None:
         )
 
 
-def hem_centre(draft: Draft, style: Style) -> tuple[Draft, str]:
+def hem_centre(draft: Draft, style: TopStyle) -> tuple[Draft, str]:
     """Return the draft with the hem marked on the centre back, lower for a full seat."""
-    seat = style.length("full-seat")
+    seat = style.fullness.full_seat
     if seat.mm <= 0.05:
         return draft, "B"
     return draft.down("B", "o", seat, "the hem on the centre back, longer over a full seat"), "o"

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.side_marks import CLEAR, levels_of, side_notches
-from tapewise_core.style.option import Style
 
 LINES = ("neckline", "shoulder", "sleeve_hem", "underarm", "side", "hem")
 """The edges of a half, clockwise from the centre's top."""
@@ -17,7 +17,7 @@ SLIT = 15.0
 """The allowance turned back along a slit [mm] (common practice)."""
 
 
-def cut_half(draft: Draft, name: str, past: float, style: Style) -> Piece:
+def cut_half(draft: Draft, name: str, past: float, style: TopStyle) -> Piece:
     """Return one half on the fold; ``past`` is the shoulder point's distance from the neck [mm]."""
     sheet = draft.sheet
     centre = ruled(sheet.line("hem").start, sheet.line("neckline").start)
@@ -37,23 +37,22 @@ def shoulder_past(back: Draft) -> float:
     return (back["P"] - shoulder.start).length()
 
 
-def _edges(draft: Draft, style: Style) -> tuple[Edge, ...]:
+def _edges(draft: Draft, style: TopStyle) -> tuple[Edge, ...]:
     lines = draft.sheet.lines
     edges = [_edge(line, lines[line], style) for line in LINES if line in lines]
-    if style.choice("hem") == "split":
+    if style.hem.split:
         index = next(i for i, edge in enumerate(edges) if edge.name == "side")
-        edges[index : index + 1] = _split(edges[index], style.length("split-length").mm)
+        edges[index : index + 1] = _split(edges[index], style.hem.slit.mm)
     return tuple(edges)
 
 
-def _edge(line: str, path: Path, style: Style) -> Edge:
+def _edge(line: str, path: Path, style: TopStyle) -> Edge:
     if line == "hem":
         path = path.reversed()
     turned = line in ("hem", "sleeve_hem")
     if line == "neckline":
-        turned = style.choice("neck-finish") == "turned"
-    key = {"neckline": "neck", "hem": "hem", "sleeve_hem": "hem"}.get(line, "seam")
-    return Edge(line, path, style.length(f"{key}-allowance").mm, turned)
+        turned = style.neck.turned
+    return Edge(line, path, style.allowances.along(line), turned)
 
 
 def _split(side: Edge, length: float) -> tuple[Edge, Edge]:

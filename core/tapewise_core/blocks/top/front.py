@@ -9,13 +9,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.sheet import Sheet
 from tapewise_core.geometry.path import Path, curved
 from tapewise_core.parts.hem import hem_line
+from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.neckline import front_curve, nearest, neck_of
 from tapewise_core.parts.shoulder import draw_shoulder
-from tapewise_core.style.option import Style
 from tapewise_core.units import mm
 
 EASED_IN = 5.0
@@ -25,13 +26,15 @@ SQUARE_ENOUGH = 3.0
 """A sleeve hem further from square to the front's overarm is redrawn [degrees]."""
 
 
-HemOf = Callable[[Draft, str, float, Style], Draft]
+HemOf = Callable[[Draft, str, float, HemStyle], Draft]
 """Draws a hem from a point on the centre to the side, whose lean there is given."""
 
 
-def draft_front(back: Draft, style: Style, title: str = "Front", hem_of: HemOf = hem_line) -> Draft:
+def draft_front(
+    back: Draft, style: TopStyle, title: str = "Front", hem_of: HemOf = hem_line
+) -> Draft:
     """Return the front, drafted over the finished back with the centre front on a fold."""
-    raised = style.length("front-raise")
+    raised = style.fullness.front_raise
     draft = Draft(title).trace("the back's side, underarm and lines across", _traced(back))
     neck = "S"
     if raised.mm > 0.05:
@@ -39,7 +42,7 @@ def draft_front(back: Draft, style: Style, title: str = "Front", hem_of: HemOf =
     draft, end = _overarm_end(draft, back, neck)
     draft, neck = _neck(draft, back, neck, end)
     past = (back["P"] - back[neck_of(back)]).length()
-    draft = draw_shoulder(draft, neck, end, style.length("forward-shoulder"), past)
+    draft = draw_shoulder(draft, neck, end, style.figure.forward_shoulder, past)
     draft = _sleeve_hem(draft, back, neck, end)
     draft = _neckline(draft, neck, style)
     return _hem(draft, style, hem_of)
@@ -86,23 +89,23 @@ def _sleeve_hem(draft: Draft, back: Draft, neck: str, end: str) -> Draft:
     return draft.curve("sleeve_hem", path, (end, last), how)
 
 
-def _neckline(draft: Draft, neck: str, style: Style) -> Draft:
-    depth = style.length("neck-depth")
+def _neckline(draft: Draft, neck: str, style: TopStyle) -> Draft:
+    depth = style.neck.depth
     draft = draft.down("N", "F", depth, "the neckline on the centre front")
     corner = mm(draft[neck].x)
     draft = draft.across("F", "X", corner, "a corner below the neckline's end")
     overarm = draft.sheet.line("shoulder").leaving()
-    path, manner = front_curve(style.choice("neckline"), draft["F"], draft[neck], overarm)
+    path, manner = front_curve(style.neck.kind, draft["F"], draft[neck], overarm)
     check = nearest("f", path, "X", draft)
     return draft.curve("neckline", path, ("F", neck), manner, (check,))
 
 
-def _hem(draft: Draft, style: Style, hem_of: HemOf) -> Draft:
+def _hem(draft: Draft, style: TopStyle, hem_of: HemOf) -> Draft:
     """The back's hem, lower at the centre by what is wanted and running out at the side."""
-    drop, centre = style.length("front-hem-drop"), "B"
+    drop, centre = style.fullness.front_hem_drop, "B"
     if drop.mm > 0.05:
         draft, centre = draft.down("B", "O", drop, "the hem on the centre front"), "O"
-    return hem_of(draft, centre, lean_of(draft.sheet.line("side")), style)
+    return hem_of(draft, centre, lean_of(draft.sheet.line("side")), style.hem)
 
 
 def lean_of(side: Path) -> float:

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from types import MappingProxyType
 
-from tapewise_core.style.option import Style
+from tapewise_core.parts.figure_style import FullnessStyle
+from tapewise_core.parts.sleeve_style import SleeveStyle
+from tapewise_core.style.style import Style
 
 
 def idle(style: Style) -> tuple[str, ...]:
     """The lower arm matters only to sleeves that reach it, high bust where its amount is used."""
-    unused = () if style.length("sleeve-length").mm > SHORT_SLEEVE else ("wrist", "arm_length")
-    return (*unused, "high_bust") if style.asked("full-bust") else unused
+    unused = () if SleeveStyle.of(style).length.mm > SHORT_SLEEVE else ("wrist", "arm_length")
+    return (*unused, "high_bust") if "full-bust" in FullnessStyle.of(style).asked else unused
 
 
 SHORT_SLEEVE = 130.0

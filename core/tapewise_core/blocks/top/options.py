@@ -9,99 +9,142 @@ from __future__ import annotations
 
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_options import FIGURE, FIGURE_LENGTHS
+from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_options import NECK, NECK_SIZES
+from tapewise_core.parts.neck_style import NeckFinish
 from tapewise_core.parts.sleeve_options import SLEEVE
+from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.cloth import CLOTH
-from tapewise_core.style.option import Kind, Option, Style
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import Length, cm
 
-FITS = {"fitted": (0.0, 50.0), "straight": (4.0, 0.0), "eased": (8.0, 20.0)}
+FITS = {Fit.FITTED: (0.0, 50.0), Fit.STRAIGHT: (4.0, 0.0), Fit.EASED: (8.0, 20.0)}
 """Ease all round [cm] and how far the side seam goes in [%] (common practice)."""
+
+
+BELOW_HIP = cm(3)
+"""A top ends so far below the hip line (common practice)."""
 
 
 def ease(body: Body, style: Style) -> Length:
     """The fit's own ease."""
-    return cm(FITS[style.choice("fit")][0])
+    return cm(FITS[Fit(style.choice("fit"))][0])
 
 
 def waist_shaping(body: Body, style: Style) -> float:
     """The fit's own shaping."""
-    return FITS[style.choice("fit")][1]
+    return FITS[Fit(style.choice("fit"))][1]
 
 
 def body_length(body: Body, style: Style) -> Length:
     """To three centimetres below the hip line."""
-    return body["back_waist_length"] + body["hip_depth"] + cm(3)
+    return body["back_waist_length"] + body["hip_depth"] + BELOW_HIP
 
 
-SHAPE = (
+SHAPE = Options.of(
     Option(
         key="fit",
-        says="how close the body is; sets ease and waist-shaping",
-        kind=Kind.CHOICE,
-        default="fitted",
-        choices=tuple(FITS),
+        group=Group.STYLE,
+        says=said(
+            "how close the body is; sets {} and {}", OptionKey("ease"), OptionKey("waist-shaping")
+        ),
+        kind=ValueKind.CHOICE,
+        default=Fit.FITTED,
+        choices=tuple(Fit),
     ),
     Option(
         key="body-length",
-        says="length from the nape to the hem",
+        group=Group.LENGTHS,
+        says=said("length from the nape to the hem"),
         default=body_length,
-        default_says="back waist length + hip depth + 3 cm",
+        default_says=said("back waist length + hip depth + {}", BELOW_HIP),
         low=25,
         high=170,
     ),
     Option(
         key="ease",
-        says="ease all round the body",
+        group=Group.EASE,
+        says=said("ease all round the body"),
         default=ease,
-        default_says="fitted 0, straight 4, eased 8 cm",
+        default_says=said("fitted {}, straight {}, eased {}", *(cm(FITS[fit][0]) for fit in Fit)),
         low=-20,
         high=40,
     ),
     Option(
         key="waist-shaping",
-        says="how far the side seam goes in towards the waist",
-        kind=Kind.PERCENT,
+        group=Group.EASE,
+        says=said("how far the side seam goes in towards the waist"),
+        kind=ValueKind.PERCENT,
         default=waist_shaping,
-        default_says="fitted 50, straight 0, eased 20 %",
+        default_says=said("fitted 50, straight 0, eased 20 %"),
         low=0,
         high=100,
     ),
     Option(
         key="hem",
-        says="the hem's shape: straight, rising to the sides, or with a slit at each side",
-        kind=Kind.CHOICE,
-        default="straight",
-        choices=("straight", "curved", "split"),
+        group=Group.STYLE,
+        says=said("the hem's shape: straight, rising to the sides, or with a slit at each side"),
+        kind=ValueKind.CHOICE,
+        default=HemShape.STRAIGHT,
+        choices=tuple(HemShape),
     ),
     Option(
         key="hem-rise",
-        says="how far a curved hem rises to the side",
+        group=Group.LENGTHS,
+        says=said("how far a curved hem rises to the side"),
         default=5.0,
         low=1,
         high=15,
     ),
     Option(
-        key="split-length", says="length of the slit at a split hem", default=8.0, low=2, high=60
+        key="split-length",
+        group=Group.LENGTHS,
+        says=said("length of the slit at a split hem"),
+        default=8.0,
+        low=2,
+        high=60,
     ),
 )
+
+
+PLAIN, TURNED = cm(0.8), cm(1.2)
+"""The neckline's allowance, and where it is turned to the inside (common practice)."""
 
 
 def neck_allowance(body: Body, style: Style) -> Length:
     """A turned neckline needs more than a seam."""
-    return cm(1.2 if style.choice("neck-finish") == "turned" else 0.8)
+    return TURNED if style.choice("neck-finish") == NeckFinish.TURNED else PLAIN
 
 
-ALLOWANCES = (
-    Option(key="seam-allowance", says="at side, underarm and shoulder", default=0.8, low=0, high=3),
+ALLOWANCES = Options.of(
+    Option(
+        key="seam-allowance",
+        group=Group.ALLOWANCES,
+        says=said("at side, underarm and shoulder"),
+        default=0.8,
+        low=0,
+        high=3,
+    ),
     Option(
         key="neck-allowance",
-        says="at the neckline and along the band",
+        group=Group.ALLOWANCES,
+        says=said("at the neckline and along the band"),
         default=neck_allowance,
-        default_says="0.8 cm, 1.2 cm where the edge is turned",
+        default_says=said("{}, {} where the edge is turned", PLAIN, TURNED),
         low=0,
         high=2,
     ),
-    Option(key="hem-allowance", says="at turned hems", default=2.5, low=0, high=8),
+    Option(
+        key="hem-allowance",
+        group=Group.ALLOWANCES,
+        says=said("at turned hems"),
+        default=2.5,
+        low=0,
+        high=8,
+    ),
 )
-OPTIONS = SHAPE + FIGURE + NECK + SLEEVE + NECK_SIZES + FIGURE_LENGTHS + CLOTH + ALLOWANCES
+TOP = SHAPE + FIGURE + NECK + SLEEVE + NECK_SIZES + FIGURE_LENGTHS + CLOTH + ALLOWANCES

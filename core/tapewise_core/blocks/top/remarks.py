@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Words
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_options import MOST_RAISE, PLAIN_RAISE
-from tapewise_core.style.option import Style
 from tapewise_core.units import mm
 
 FIGURE_SAYS = {
@@ -21,16 +21,16 @@ WORTH_SAYING = 5.0
 """A smaller amount taken from the measures goes without saying [mm]."""
 
 
-def remarks(back: Draft, body: Body, style: Style) -> tuple[Words, ...]:
+def remarks(back: Draft, body: Body, style: TopStyle) -> tuple[Words, ...]:
     """Return the sentences, with their lengths not yet spelt."""
     return (*_taken(style), *_raise(style), *_chosen(style), *_cap(back))
 
 
-def _taken(style: Style) -> tuple[Words, ...]:
+def _taken(style: TopStyle) -> tuple[Words, ...]:
     found = []
     for key, says in FIGURE_SAYS.items():
-        amount = style.length(key)
-        if abs(amount.mm) >= WORTH_SAYING and not style.asked(key):
+        amount = style.fullness.amount(key)
+        if abs(amount.mm) >= WORTH_SAYING and key not in style.fullness.asked:
             more = "More length" if amount.mm > 0 else "Less length"
             before, after = says.split("{}")
             size = mm(abs(amount.mm))
@@ -39,9 +39,9 @@ def _taken(style: Style) -> tuple[Words, ...]:
     return tuple(found)
 
 
-def _raise(style: Style) -> tuple[Words, ...]:
-    asked = PLAIN_RAISE.mm + style.length("full-bust").mm
-    if asked <= MOST_RAISE or style.asked("front-raise"):
+def _raise(style: TopStyle) -> tuple[Words, ...]:
+    asked = PLAIN_RAISE.mm + style.fullness.full_bust.mm
+    if asked <= MOST_RAISE or "front-raise" in style.fullness.asked:
         return ()
     return (
         (
@@ -62,11 +62,11 @@ CHOSEN_SAYS = {
 }
 
 
-def _chosen(style: Style) -> tuple[Words, ...]:
+def _chosen(style: TopStyle) -> tuple[Words, ...]:
     return tuple(
-        (f"{says}: ", style.length(key), ".")
+        (f"{says}: ", style.figure.amount(key), ".")
         for key, says in CHOSEN_SAYS.items()
-        if abs(style.length(key).mm) > 0.05
+        if abs(style.figure.amount(key).mm) > 0.05
     )
 
 

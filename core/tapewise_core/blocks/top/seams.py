@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import EdgeRun, Girth, Join, Piece, Seam, SeamKind
 from tapewise_core.geometry.point import crossing
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import UPPER_ARM_AT, arm_at
 from tapewise_core.parts.girths import trunk_girths
-from tapewise_core.style.option import Style
 
 
-def body_seams(style: Style, front: str = "", back: str = "") -> tuple[Seam, ...]:
+def body_seams(style: TopStyle, front: str = "", back: str = "") -> tuple[Seam, ...]:
     """Return the seams of one side; ``front`` and ``back`` are the suffixes of its edges.
 
     Edges with a suffix lie on the mirrored half, where a clockwise walk runs the other way.
@@ -24,7 +24,7 @@ def body_seams(style: Style, front: str = "", back: str = "") -> tuple[Seam, ...
     def both(kind: SeamKind, *names: str) -> Seam:
         return Seam(kind, run("front", names, front), run("back", names, back))
 
-    slit = (both(SeamKind.SLIT, "split"),) if style.choice("hem") == "split" else ()
+    slit = (both(SeamKind.SLIT, "split"),) if style.hem.split else ()
     return (
         both(SeamKind.SHOULDER, "shoulder"),
         both(SeamKind.SIDE, "underarm", "side"),
@@ -34,14 +34,16 @@ def body_seams(style: Style, front: str = "", back: str = "") -> tuple[Seam, ...
     )
 
 
-def side_joins(style: Style, front: str = "", back: str = "", where: str = "") -> tuple[Join, ...]:
+def side_joins(
+    style: TopStyle, front: str = "", back: str = "", where: str = ""
+) -> tuple[Join, ...]:
     """Return the lines of one side that run on across a seam."""
 
     def across(name: str, line: str, beside: str) -> Join:
         first = ("back", line + back, beside + back)
         return Join(f"{name}{where}", first, ("front", line + front, beside + front))
 
-    side = "split" if style.choice("hem") == "split" else "side"
+    side = "split" if style.hem.split else "side"
     return (
         across("neckline across the shoulder", "neckline", "shoulder"),
         across("sleeve hem across the overarm", "sleeve_hem", "shoulder"),
@@ -49,7 +51,7 @@ def side_joins(style: Style, front: str = "", back: str = "", where: str = "") -
     )
 
 
-def girths(halves: tuple[Piece, ...], body: Body, style: Style) -> tuple[Girth, ...]:
+def girths(halves: tuple[Piece, ...], body: Body, style: TopStyle) -> tuple[Girth, ...]:
     """Return the closed girths beside the body's; ``halves`` are left back and front, then right.
 
     A garment that is the same on both sides has the same two halves twice.
@@ -57,12 +59,12 @@ def girths(halves: tuple[Piece, ...], body: Body, style: Style) -> tuple[Girth, 
     return (*trunk_girths(halves, body), *arm_girths(halves[:2], body, style))
 
 
-def arm_girths(halves: tuple[Piece, ...], body: Body, style: Style) -> tuple[Girth, ...]:
+def arm_girths(halves: tuple[Piece, ...], body: Body, style: TopStyle) -> tuple[Girth, ...]:
     """Return one sleeve's girth at its hem and at the upper arm, square to the overarm.
 
     Where the body of a wide top still covers the upper arm there is only the hem's.
     """
-    sleeve = style.length("sleeve-length").mm
+    sleeve = style.sleeve.length.mm
     hem = sum(half.length("sleeve_hem") for half in halves)
     past = body["arm_length"].mm * UPPER_ARM_AT if "arm_length" in body else sleeve
     at_hem = Girth("sleeve hem", hem, arm_at(body, sleeve).mm)
@@ -98,16 +100,16 @@ def lengths(back: Piece, front: Piece) -> dict[str, float]:
     }
 
 
-def facts(back: Draft, body: Body, style: Style) -> dict[str, float]:
+def facts(back: Draft, body: Body, style: TopStyle) -> dict[str, float]:
     """Return the numbers of a draft that proofs need [mm]."""
-    ease = style.length("ease").mm
+    ease = style.trunk.ease.mm
     found = {
         "armscye level": back["A"].y,
         "waist level": back["W"].y,
         "underarm level": back.sheet.line("side").start.y,
         "waist limit": (body["waist"].mm + ease) / 4,
         "ease": ease,
-        "neck half width": style.length("neck-half-width").mm,
+        "neck half width": style.neck.half_width.mm,
     }
     if "head" in body:
         found["head"] = body["head"].mm

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
@@ -15,26 +16,25 @@ from tapewise_core.parts.underarm import (
     reach_of,
     short_or_long,
 )
-from tapewise_core.style.option import Style
 from tapewise_core.units import Length, mm
 
 CLEAR = 3.0
 """The underarm is kept this much above halfway from the armscye line to the waist [mm]."""
 
 
-def upper_arm_past(body: Body, style: Style) -> float:
+def upper_arm_past(body: Body, style: TopStyle) -> float:
     """Return how far past the shoulder point the upper arm lies [mm]; a cap ends before it."""
-    sleeve = style.length("sleeve-length").mm
+    sleeve = style.sleeve.length.mm
     return body["arm_length"].mm * UPPER_ARM_AT if "arm_length" in body else sleeve
 
 
-def draft_sleeve(draft: Draft, body: Body, style: Style) -> tuple[Draft, Underarm]:
+def draft_sleeve(draft: Draft, body: Body, style: TopStyle) -> tuple[Draft, Underarm]:
     """Return the draft with the sleeve's hem and its underarm's points."""
-    sleeve, past = style.length("sleeve-length").mm, upper_arm_past(body, style)
-    half = (arm_at(body, sleeve) + style.length("sleeve-hem-ease")) / 2
+    sleeve, past = style.sleeve.length.mm, upper_arm_past(body, style)
+    half = (arm_at(body, sleeve) + style.sleeve.hem_ease) / 2
     if sleeve <= past:
         half = _upper_half(body, style)
-    width = quarter(body, style, "bust")
+    width = quarter(body, style.trunk, "bust")
     draft = draft.square(("S", "E"), "H", half, "the end of the sleeve's hem").across(
         "A", "Q", width, "the body's quarter on the armscye line, never narrower"
     )
@@ -48,13 +48,13 @@ def draft_sleeve(draft: Draft, body: Body, style: Style) -> tuple[Draft, Underar
     return _longer(draft, corner)
 
 
-def _upper_half(body: Body, style: Style) -> Length:
+def _upper_half(body: Body, style: TopStyle) -> Length:
     """Half the sleeve where the arm is fullest."""
-    room = style.length("full-arm").called("full arm")
-    return (body["upper_arm"] + style.length("sleeve-ease") + room) / 2
+    room = style.figure.full_arm.called("full arm")
+    return (body["upper_arm"] + style.sleeve.ease + room) / 2
 
 
-def _upper_arm(draft: Draft, body: Body, style: Style, past: float) -> Draft:
+def _upper_arm(draft: Draft, body: Body, style: TopStyle, past: float) -> Draft:
     along = (draft["E"] - draft["S"]).unit()
     called = "midway between shoulder and elbow, where the upper arm is measured"
     half = _upper_half(body, style)

@@ -12,6 +12,7 @@ from types import MappingProxyType
 
 from tapewise_core.blocks.top.remarks import remarks
 from tapewise_core.blocks.top.seams import body_seams, facts, girths, lengths, side_joins
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import (
@@ -28,24 +29,24 @@ from tapewise_core.drafting.piece import (
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
-from tapewise_core.style.option import Style
 
 AXIS = Point(0, 0), Point(0, 1)
 OTHER = "_2"
 
 
 def whole_pattern(
-    garment: str, title: str, body: Body, style: Style, left: Halves, right: Halves
+    garment: str, title: str, body: Body, style: TopStyle, left: Halves, right: Halves
 ) -> Pattern:
     """Return the pattern of a top whose left and right halves were drafted apart."""
-    finish = finish_neck(left, style, right)
+    finish = finish_neck(left, style.neck, right)
     back, front = whole_piece(right.back, left.back), whole_piece(left.front, right.front)
     back, front = _marked(back, finish.back), _marked(front, finish.front)
     pieces = (back, front, *finish.pieces)
     finished = tuple(map(with_allowances, finish.drafts, finish.pieces))
     halves = (left.back, left.front, right.back, right.front)
-    lower = left if style.choice("lower-shoulder") == "left" else right
+    lower = left if style.figure.lower_shoulder is LowerShoulder.LEFT else right
     return Pattern(
         garment=garment,
         title=title,
@@ -120,25 +121,25 @@ def _marked(piece: Piece, half: Piece) -> Piece:
     return replace(piece, notches=(*scaled, *piece.notches))
 
 
-def _seams(style: Style, finish: Finish) -> tuple[Seam, ...]:
+def _seams(style: TopStyle, finish: Finish) -> tuple[Seam, ...]:
     left, right = body_seams(style, "", OTHER), body_seams(style, OTHER, "")
     shoulders = (left[0], right[0])
     others = tuple(seam for pair in zip(left[1:], right[1:], strict=True) for seam in pair)
     return (*shoulders, *(_all_round(seam, style) for seam in finish.seams), *others)
 
 
-def _all_round(seam: Seam, style: Style) -> Seam:
+def _all_round(seam: Seam, style: TopStyle) -> Seam:
     """A band's seam walked clockwise over both sides from its join, instead of one side twice."""
     if seam.kind is not SeamKind.NECKBAND:
         return seam
     runs = [("back", ""), ("front", OTHER), ("front", ""), ("back", OTHER)]
-    if style.choice("neckline") == "v":
+    if style.neck.pointed:
         runs = runs[2:] + runs[:2]
     second = tuple(EdgeRun(piece, ("neckline" + suffix,)) for piece, suffix in runs)
     return replace(seam, second=second)
 
 
-def _joins(style: Style) -> tuple[Join, ...]:
+def _joins(style: TopStyle) -> tuple[Join, ...]:
     return (
         *side_joins(style, "", OTHER, ", left"),
         *side_joins(style, OTHER, "", ", right"),

@@ -25,25 +25,31 @@ from tapewise_core.blocks.skirt.ring_seams import (
     waist_notches,
     waist_runs,
 )
+from tapewise_core.blocks.skirt.style import SkirtStyle
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Piece, Seam, SeamKind
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.stride import stride_facts
-from tapewise_core.parts.waist_finish import ELASTIC, WAIST, casing_of, elastic_length
+from tapewise_core.parts.waist_finish import WAIST, casing_of, elastic_length
+from tapewise_core.parts.waist_style import WaistStyle
 from tapewise_core.parts.waistband import cut_waistband, draft_waistband
 from tapewise_core.style.cloth import CLOTH, WEIGHT
-from tapewise_core.style.option import Option, Style
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import said
 from tapewise_core.units import Length, Unit
 
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
-    edge = body["waist"] + style.length("waist-ease")
-    skirt = skirt_of(body, style)
-    count, casing = count_of(style, skirt), style.choice("waist-finish") == ELASTIC
+    wanted, held = SkirtStyle.of(style), WaistStyle.of(style)
+    edge = body["waist"] + held.ease
+    skirt = skirt_of(body, wanted, held)
+    count, casing = count_of(wanted, skirt), held.casing
     marks = not casing
-    drawn = draft_ring("Skirt", skirt, edge, style.length("skirt-length"), count)
+    drawn = draft_ring("Skirt", skirt, edge, wanted.length, count)
     skirts = tuple(
         cut_ring(
             drawn, name, skirt, count, casing=casing, notches=waist_notches(name, drawn, marks)
@@ -53,20 +59,20 @@ def draft(body: Body, style: Style) -> Pattern:
     drafts = [with_allowances(drawn, skirts[0])]
     bands: tuple[Piece, ...] = ()
     if not casing:
-        band = draft_waistband(style, max(count, 4))
-        bands = (cut_waistband(band, style, waist_marks(count)),)
+        band = draft_waistband(held, max(count, 4))
+        bands = (cut_waistband(band, held, waist_marks(count)),)
         drafts.append(with_allowances(band, bands[0]))
     return Pattern(
         garment="circle-skirt",
-        title=TITLES[style.choice("circle")],
+        title=TITLES[wanted.named],
         drafts=tuple(drafts),
         pieces=(*skirts, *bands),
         seams=_seams(skirt, count, bands),
         joins=(),
         girths=_girths(skirt, body),
-        facts=MappingProxyType(_facts(skirt, body, style)),
-        lengths=MappingProxyType(_lengths(skirt, body, style)),
-        notes=_notes(skirt, body, style),
+        facts=MappingProxyType(_facts(skirt, body, held)),
+        lengths=MappingProxyType(_lengths(skirt, body, held)),
+        notes=_notes(skirt, body, wanted, held),
     )
 
 
@@ -78,12 +84,11 @@ TITLES = {
 }
 
 
-def skirt_of(body: Body, style: Style) -> Ring:
+def skirt_of(body: Body, wanted: SkirtStyle, held: WaistStyle) -> Ring:
     """Return the skirt's ring: the waist's edge, and what is added inside and outside it."""
-    waist = (body["waist"] + style.length("waist-ease")).mm
-    casing = style.choice("waist-finish") == ELASTIC
-    inside = casing_of(style).mm if casing else style.length("seam-allowance").mm
-    return ring(style, waist, inside)
+    waist = (body["waist"] + held.ease).mm
+    inside = casing_of(held).mm if held.casing else wanted.seam.mm
+    return ring(wanted, waist, inside)
 
 
 def _seams(skirt: Ring, count: int, bands: tuple[Piece, ...]) -> tuple[Seam, ...]:
@@ -109,16 +114,16 @@ def _girths(skirt: Ring, body: Body) -> tuple[Girth, ...]:
     return (Girth("hip", skirt.around(body["hip_depth"].mm), body["hip"].mm),)
 
 
-def _facts(skirt: Ring, body: Body, style: Style) -> dict[str, float]:
+def _facts(skirt: Ring, body: Body, held: WaistStyle) -> dict[str, float]:
     facts = {"way in": body["hip"].mm, **stride_facts(body, skirt.length, skirt.hem)}
-    if style.choice("waist-finish") == ELASTIC:
+    if held.casing:
         inner = skirt.radius - skirt.waist_allowance
         return facts | {
             "waist opening": skirt.waist,
             "casing edge": skirt.waist * inner / skirt.radius,
             "casing seam": skirt.waist,
         }
-    band = style.length("band-length").mm
+    band = held.band_length.mm
     return facts | {
         "waist opening": min(band, skirt.waist),
         "band length": band,
@@ -126,28 +131,31 @@ def _facts(skirt: Ring, body: Body, style: Style) -> dict[str, float]:
     }
 
 
-def _lengths(skirt: Ring, body: Body, style: Style) -> dict[str, float]:
+def _lengths(skirt: Ring, body: Body, held: WaistStyle) -> dict[str, float]:
     lengths = {"skirt length": skirt.length, "waist edge": skirt.waist, "hem round": skirt.hem}
-    if style.choice("waist-finish") == ELASTIC:
+    if held.casing:
         lengths["elastic"] = elastic_length(body).mm
-        lengths["elastic width"] = style.length("elastic-width").mm
+        lengths["elastic width"] = held.elastic_width.mm
     return lengths
 
 
-def _notes(skirt: Ring, body: Body, style: Style) -> tuple[tuple[str | Length, ...], ...]:
-    grams = weight(skirt.area, style.number("cloth-weight"))
+def _notes(
+    skirt: Ring, body: Body, wanted: SkirtStyle, held: WaistStyle
+) -> tuple[tuple[str | Length, ...], ...]:
+    grams = weight(skirt.area, wanted.cloth_weight)
     notes: tuple[tuple[str | Length, ...], ...] = (
-        length_note(style, skirt),
+        length_note(wanted, skirt),
         (f"The skirt weighs about {grams:.0f} g.",),
     )
-    if style.choice("waist-finish") == ELASTIC:
+    if held.casing:
         notes = (*notes, ("Cut the elastic: ", elastic_length(body), "."))
     return notes
 
 
 def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    skirt = skirt_of(body, style)
+    wanted = SkirtStyle.of(style)
+    skirt = skirt_of(body, wanted, WaistStyle.of(style))
     if skirt.radius < skirt.waist_allowance + LEAST_HOLE:
         left = unit.spell(skirt.waist_allowance)
         radius = unit.spell(skirt.radius)
@@ -155,20 +163,21 @@ def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
             f"The waist's radius is {radius}, and {left} inside it for the casing leaves no "
             "hole; take a smaller elastic-width, waist-finish band or a smaller circle.",
         )
-    return width_agrees(style, skirt, unit)
+    return width_agrees(wanted, skirt, unit)
 
 
 LEAST_HOLE = 20.0
 """What must be left of the radius inside the waist's allowance [mm] (common practice)."""
 
-OPTIONS: tuple[Option, ...] = (
-    *CLOTH,
-    WEIGHT,
-    circle("1"),
-    *SKIRT,
-    Option(key="seam-allowance", says="at seams and band", default=0.8, low=0, high=3),
-    *WAIST,
+SEAM = Option(
+    key="seam-allowance",
+    group=Group.ALLOWANCES,
+    says=said("at seams and band"),
+    default=0.8,
+    low=0,
+    high=3,
 )
+OPTIONS = CLOTH + Options.of(WEIGHT, circle("1")) + SKIRT + Options.of(SEAM) + WAIST
 
 CIRCLE_SKIRT = Garment(
     name="circle-skirt",

@@ -8,16 +8,18 @@ from __future__ import annotations
 
 import math
 
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.errors import DraftError
+from tapewise_core.garments.flared_dress.style import FlareFrom, FlareStyle
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector, crossing
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hem import HEM_MANNER, draw_underarm, slit_told, waist_check
+from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.side_draft import quarter
 from tapewise_core.parts.side_seam import SideSeam, side_seam
 from tapewise_core.parts.underarm import Underarm
-from tapewise_core.style.option import Style
 from tapewise_core.units import Length, Unit, mm
 
 ROUNDED = 140.0
@@ -37,24 +39,24 @@ def risen(length: float, flare: float) -> float:
 
 
 def flared_side(
-    draft: Draft, underarm: Underarm, body: Body, style: Style
+    draft: Draft, underarm: Underarm, body: Body, style: TopStyle, flared: FlareStyle
 ) -> tuple[Draft, Underarm]:
     """Return the draft with its side seam flared to the hem, and its underarm."""
-    waist, hip = quarter(body, style, "waist"), quarter(body, style, "hip")
+    waist, hip = quarter(body, style.trunk, "waist"), quarter(body, style.trunk, "hip")
     seam = side_seam(
         underarm.side,
         Point(waist.mm, draft["W"].y),
         Point(hip.mm, draft["J"].y),
-        style.number("waist-shaping") / 100,
+        style.trunk.shaping,
     )
     draft = draft.across("W", "I", waist, "the waist's quarter, a limit for the side seam")
-    if style.choice("flare-from") == "waist":
-        return _from_waist(draft, underarm, seam, hip, style)
+    if flared.start is FlareFrom.WAIST:
+        return _from_waist(draft, underarm, seam, hip, style, flared)
     above, lean = _above_hip(seam, underarm.side, draft)
     if above.end.x - hip.mm > 0.05:
         hip = Length(above.end.x, ("hip ÷ 4, let out to follow the wider waist",))
     draft = draft.across("J", "G", hip, "the side at the hip, where the flare begins")
-    return _flared(draft, underarm, above, "G", style, lean * (draft["B"].y - draft["J"].y))
+    return _flared(draft, underarm, above, "G", style, flared, lean * (draft["B"].y - draft["J"].y))
 
 
 def _above_hip(seam: SideSeam, top: Point, draft: Draft) -> tuple[Path, float]:
@@ -68,28 +70,39 @@ def _above_hip(seam: SideSeam, top: Point, draft: Draft) -> tuple[Path, float]:
 
 
 def _from_waist(
-    draft: Draft, underarm: Underarm, seam: SideSeam, hip: Length, style: Style
+    draft: Draft,
+    underarm: Underarm,
+    seam: SideSeam,
+    hip: Length,
+    style: TopStyle,
+    flared: FlareStyle,
 ) -> tuple[Draft, Underarm]:
     """Straight from the underarm to the waist, and from there past the hip to the hem."""
     top, level = underarm.side, draft["W"].y
     straight = top.x + (hip.mm - top.x) * (level - top.y) / (draft["J"].y - top.y)
     limit = draft["I"].x
-    share = style.number("waist-shaping") / 100
+    share = style.trunk.shaping
     at = max(limit, straight - share * max(0.0, straight - limit))
     called = "the side at the waist, where the flare begins: not inside I"
     draft = draft.across("W", "D", mm(at), called)
     draft = draft.across("J", "G", hip, "the hip's quarter, which the side must clear")
     below = draft["B"].y - level
     least = below * max((hip.mm - at) / (draft["J"].y - level), (at - top.x) / (level - top.y))
-    return _flared(draft, underarm, ruled(top, draft["D"]), "D", style, least)
+    return _flared(draft, underarm, ruled(top, draft["D"]), "D", style, flared, least)
 
 
 def _flared(
-    draft: Draft, underarm: Underarm, above: Path, start: str, style: Style, least: float
+    draft: Draft,
+    underarm: Underarm,
+    above: Path,
+    start: str,
+    style: TopStyle,
+    flared: FlareStyle,
+    least: float,
 ) -> tuple[Draft, Underarm]:
     """Set off the flare below its level and draw the whole side."""
     length = draft["B"].y - draft[start].y
-    asked = style.length("flare")
+    asked = flared.amount
     flare = asked if asked.mm >= least else mm(least).called("the side's own slant, carried on,")
     if length < SHORTEST or flare.mm > 0.8 * length:
         raise DraftError(
@@ -109,7 +122,7 @@ def _flared(
     manner = f"One gentle curve, rounded at {start} without a corner; straight below to the hem."
     check = waist_check(draft, side)
     draft = draft.curve("side", side, (name, *top, start, "M"), manner, check)
-    return slit_told(draft, style), underarm
+    return slit_told(draft, style.hem), underarm
 
 
 def _rounded(above: Path, end: Point) -> Path:
@@ -127,7 +140,7 @@ def _rounded(above: Path, end: Point) -> Path:
     return before.then(bend).then(ruled(after, end))
 
 
-def flared_hem(draft: Draft, centre: str, lean: float, style: Style) -> Draft:
+def flared_hem(draft: Draft, centre: str, lean: float, style: HemStyle) -> Draft:
     """Return the draft with its hem: level, then swung up to meet the flared side square."""
     start, side = draft[centre], draft.sheet.line("side").end
     run = (start.y - side.y) / lean if lean > 1e-6 else side.x * 0.3

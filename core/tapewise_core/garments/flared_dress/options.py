@@ -5,11 +5,17 @@ Amounts are common practice in the trade.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-from tapewise_core.blocks.top.options import OPTIONS as TOP
+from tapewise_core.blocks.top.options import TOP
+from tapewise_core.garments.flared_dress.style import FlareFrom
 from tapewise_core.measures.body import Body
-from tapewise_core.style.option import Kind, Option, Style
+from tapewise_core.parts.hem_style import HemShape
+from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import Length, cm
 
 ALL_ROUND = 6.0
@@ -17,6 +23,9 @@ ALL_ROUND = 6.0
 
 TO_KNEE = 60.0
 """From waist to knee where it was not measured [cm]."""
+
+FLARES = {FlareFrom.HIP: cm(10), FlareFrom.WAIST: cm(14)}
+"""How far a side flares: further from the waist, which lies higher."""
 
 
 def to_the_knee(body: Body, style: Style) -> Length:
@@ -26,72 +35,117 @@ def to_the_knee(body: Body, style: Style) -> Length:
 
 
 def flare(body: Body, style: Style) -> Length:
-    """10 cm from the hip, 14 from the waist, which lies higher."""
-    return cm(14.0 if style.choice("flare-from") == "waist" else 10.0)
+    """10 cm from the hip, 14 from the waist."""
+    return FLARES[FlareFrom(style.choice("flare-from"))]
 
 
-def _own(option: Option) -> Option:
-    """A top's option as the dress has it."""
-    if option.key == "ease":
-        return replace(option, default=ALL_ROUND, default_says="")
-    if option.key == "fit":
-        return replace(option, says="the side seam's shape; sets waist-shaping")
-    if option.key == "body-length":
-        says = "back waist length + waist to knee"
-        return replace(option, default=to_the_knee, default_says=says, low=60, high=170)
-    if option.key == "hem":
-        says = "the hem's shape: straight, or with a slit at each side"
-        return replace(option, says=says, choices=("straight", "split"))
-    return option
+OF_THE_TOP = (
+    "fit", "body-length", "ease", "waist-shaping", "hem", "split-length",
+    "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder", "broad-neck",
+    "round-back", "full-arm",
+    "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
+    "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
+    "band-width", "band-ratio", "facing-width",
+    "full-bust", "full-belly", "full-seat", "front-raise", "front-hem-drop",
+    "stretch", "cloth-width", "shrinkage",
+    "seam-allowance", "neck-allowance", "hem-allowance",
+)  # fmt: skip
+"""The top's options that the dress has too."""
 
-
-FLARE = (
+FLARE = Options.of(
     Option(
         key="flare-from",
-        says="where the side begins to flare",
-        kind=Kind.CHOICE,
-        default="hip",
-        choices=("hip", "waist"),
+        group=Group.STYLE,
+        says=said("where the side begins to flare"),
+        kind=ValueKind.CHOICE,
+        default=FlareFrom.HIP,
+        choices=tuple(FlareFrom),
     ),
     Option(
         key="flare",
-        says="how far each side flares out to the hem",
+        group=Group.LENGTHS,
+        says=said("how far each side flares out to the hem"),
         default=flare,
-        default_says="10 cm from the hip, 14 from the waist",
+        default_says=said("{} from the hip, {} from the waist", *FLARES.values()),
         low=0,
         high=50,
     ),
 )
-EXTRAS = (
+EXTRAS = Options.of(
     Option(
         key="belt",
-        says="a belt to tie, with marks for its loops",
-        kind=Kind.SWITCH,
+        group=Group.STYLE,
+        says=said("a belt to tie, with marks for its loops"),
+        kind=ValueKind.SWITCH,
         default="no",
     ),
-    Option(key="belt-width", says="finished width of the belt", default=4.0, low=1.5, high=12),
+    Option(
+        key="belt-width",
+        group=Group.BANDS,
+        says=said("finished width of the belt"),
+        default=4.0,
+        low=1.5,
+        high=12,
+    ),
     Option(
         key="belt-ends",
-        says="what the belt has beyond the waist to tie it with",
+        group=Group.BANDS,
+        says=said("what the belt has beyond the waist to tie it with"),
         default=90.0,
         low=20,
         high=200,
     ),
-    Option(key="pockets", says="pockets in the side seams", kind=Kind.SWITCH, default="no"),
+    Option(
+        key="pockets",
+        group=Group.STYLE,
+        says=said("pockets in the side seams"),
+        kind=ValueKind.SWITCH,
+        default="no",
+    ),
     Option(
         key="pocket-below-waist",
-        says="from the waist line down to the pocket's opening",
+        group=Group.LENGTHS,
+        says=said("from the waist line down to the pocket's opening"),
         default=6.0,
         low=0,
         high=20,
     ),
     Option(
-        key="pocket-opening", says="length of a pocket's opening", default=16.0, low=12, high=22
+        key="pocket-opening",
+        group=Group.LENGTHS,
+        says=said("length of a pocket's opening"),
+        default=16.0,
+        low=12,
+        high=22,
     ),
 )
-LEFT_OUT = frozenset({"hem-rise"})
-OPTIONS: tuple[Option, ...] = (
-    *(_own(option) for option in TOP if option.key not in LEFT_OUT),
-    *FLARE,
-    *EXTRAS,
-)
+
+
+def options_from(top: Options) -> Options:
+    """Return the dress's options: what it takes from the top's, changed, and its own."""
+    return _from_top(top.only(*OF_THE_TOP)) + FLARE + EXTRAS
+
+
+def _from_top(top: Options) -> Options:
+    fit = said("the side seam's shape; sets {}", OptionKey("waist-shaping"))
+    length = said("back waist length + waist to knee")
+    hem = said("the hem's shape: straight, or with a slit at each side")
+    return (
+        top.changed("fit", says=fit)
+        .changed("body-length", default=to_the_knee, default_says=length, low=60, high=170)
+        .changed("ease", default=ALL_ROUND, default_says=())
+        .changed("hem", says=hem, choices=(HemShape.STRAIGHT, HemShape.SPLIT))
+        .changed("neckline", choices=NECKLINES)
+        .changed("neck-finish", choices=FINISHES)
+        .changed("sleeve", choices=SLEEVES)
+    )
+
+
+NECKLINES = (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT)
+FINISHES = (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING)
+SLEEVES = (
+    SleeveKind.CAP, SleeveKind.SHORT, SleeveKind.ELBOW, SleeveKind.THREE_QUARTER, SleeveKind.LONG,
+)  # fmt: skip
+"""The top's words that the dress is drafted for."""
+
+OPTIONS = options_from(TOP)

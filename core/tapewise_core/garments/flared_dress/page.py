@@ -7,6 +7,7 @@ Everything above the level where the flare begins is the top's own draft
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 from types import MappingProxyType
 
 from tapewise_core.blocks.top.agree import agree as top_agrees
@@ -14,11 +15,13 @@ from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.back import hem_centre, upper_back
 from tapewise_core.blocks.top.front import draft_front, lean_of
 from tapewise_core.blocks.top.needs import LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece, Seam
 from tapewise_core.garments.flared_dress.flare import flared_hem, flared_side
 from tapewise_core.garments.flared_dress.options import OPTIONS
+from tapewise_core.garments.flared_dress.style import FlareFrom, FlareStyle
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.belt_pocket import (
@@ -31,20 +34,23 @@ from tapewise_core.parts.belt_pocket import (
     marks_told,
     pocket_seam,
 )
+from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
 from tapewise_core.parts.stride import hem_facts
-from tapewise_core.style.option import Style
-from tapewise_core.units import Unit
+from tapewise_core.style.style import Style
+from tapewise_core.units import Length, Unit
 
 TITLE = "Flared jersey dress"
 
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
-    pattern = assemble("flared-dress", TITLE, body, style, flared_back, flared_front)
-    halves = tuple(marked(piece, style) for piece in pattern.pieces[:2])
-    drafts, pieces, seams = _extras(body, style)
+    top, more = TopStyle.of(style), BeltPocketStyle.of(style)
+    back_of = partial(flared_back, flared=FlareStyle.of(style), more=more)
+    pattern = assemble("flared-dress", TITLE, body, top, back_of, flared_front)
+    halves = tuple(marked(piece, more) for piece in pattern.pieces[:2])
+    drafts, pieces, seams = _extras(body["waist"] + top.trunk.ease, more)
     finished = tuple(map(with_allowances, drafts, pieces))
-    facts = {**pattern.facts, **hem_facts(body, style, *pattern.pieces[:2])}
+    facts = {**pattern.facts, **hem_facts(body, top.hem, *pattern.pieces[:2])}
     return replace(
         pattern,
         drafts=(*pattern.drafts, *finished),
@@ -55,33 +61,35 @@ def draft(body: Body, style: Style) -> Pattern:
     )
 
 
-def flared_back(body: Body, style: Style, title: str = "Back") -> Draft:
+def flared_back(
+    body: Body, style: TopStyle, title: str, *, flared: FlareStyle, more: BeltPocketStyle
+) -> Draft:
     """Return the back, drafted with the centre back on a fold."""
     draft, underarm = upper_back(body, style, title)
-    draft, underarm = flared_side(draft, underarm, body, style)
-    draft, centre = hem_centre(marks_told(draft, style), style)
+    draft, underarm = flared_side(draft, underarm, body, style, flared)
+    draft, centre = hem_centre(marks_told(draft, more), style)
     lean = lean_of(draft.sheet.line("side"))
-    return flared_hem(draft, centre, lean, style)
+    return flared_hem(draft, centre, lean, style.hem)
 
 
-def flared_front(back: Draft, style: Style, title: str = "Front") -> Draft:
+def flared_front(back: Draft, style: TopStyle, title: str) -> Draft:
     """Return the front, drafted over the finished back."""
     return draft_front(back, style, title, flared_hem)
 
 
 def _extras(
-    body: Body, style: Style
+    waist: Length, style: BeltPocketStyle
 ) -> tuple[tuple[Draft, ...], tuple[Piece, ...], tuple[Seam, ...]]:
     """Pockets and belt, where they were asked for."""
     drafts: list[Draft] = []
     pieces: list[Piece] = []
     seams: list[Seam] = []
-    if style.choice("pockets") == "yes":
+    if style.pockets:
         drafts.append(draft_pocket(style))
         pieces.append(cut_pocket(drafts[-1], style))
         seams.append(pocket_seam())
-    if style.choice("belt") == "yes":
-        drafts.append(draft_belt(body["waist"] + style.length("ease"), style))
+    if style.belt:
+        drafts.append(draft_belt(waist, style))
         pieces.append(cut_belt(drafts[-1], style))
         seams.append(belt_seam())
     return tuple(drafts), tuple(pieces), tuple(seams)
@@ -89,17 +97,21 @@ def _extras(
 
 def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    own = (said for check in (_pocket, _flare) if (said := check(body, style, unit)))
-    return (*top_agrees(body, style, unit), *own)
+    top = TopStyle.of(style)
+    own = (
+        _pocket(body, top, BeltPocketStyle.of(style), unit),
+        _flare(body, top, FlareStyle.of(style), unit),
+    )
+    return (*top_agrees(body, top, unit), *(said for said in own if said))
 
 
-def _pocket(body: Body, style: Style, unit: Unit) -> str | None:
+def _pocket(body: Body, style: TopStyle, more: BeltPocketStyle, unit: Unit) -> str | None:
     """The opening ends above a slit, and 10 cm above the hem."""
-    if style.choice("pockets") == "no":
+    if not more.pockets:
         return None
-    below = style.length("pocket-below-waist").mm + style.length("pocket-opening").mm
-    slit = style.length("split-length").mm if style.choice("hem") == "split" else 0.0
-    room = style.length("body-length").mm - body["back_waist_length"].mm - max(slit, 0.0) - 100
+    below = more.below_waist.mm + more.opening.mm
+    slit = style.hem.slit.mm if style.hem.split else 0.0
+    room = style.trunk.length.mm - body["back_waist_length"].mm - max(slit, 0.0) - 100
     if below <= room:
         return None
     return (
@@ -108,12 +120,12 @@ def _pocket(body: Body, style: Style, unit: Unit) -> str | None:
     )
 
 
-def _flare(body: Body, style: Style, unit: Unit) -> str | None:
+def _flare(body: Body, style: TopStyle, flared: FlareStyle, unit: Unit) -> str | None:
     """A side slants by less than half a right angle."""
     start = body["back_waist_length"].mm
-    if style.choice("flare-from") == "hip":
+    if flared.start is FlareFrom.HIP:
         start += body["hip_depth"].mm
-    length, flare = style.length("body-length").mm - start, style.length("flare").mm
+    length, flare = style.trunk.length.mm - start, flared.amount.mm
     limit = 0.7 * length
     if flare <= limit:
         return None

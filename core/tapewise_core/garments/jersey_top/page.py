@@ -14,26 +14,34 @@ from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.back import draft_back
 from tapewise_core.blocks.top.front import draft_front
 from tapewise_core.blocks.top.needs import BELOW_WAIST, LONG_HELPS, MOVES, NEEDS, idle
-from tapewise_core.blocks.top.options import OPTIONS
+from tapewise_core.blocks.top.options import TOP
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.stride import hem_facts
-from tapewise_core.style.option import Style
+from tapewise_core.parts.trunk_style import TrunkStyle
+from tapewise_core.style.style import Style
+from tapewise_core.units import Unit
 
 TITLE = "Jersey top with grown-on sleeves"
 
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
-    pattern = assemble("jersey-top", TITLE, body, style, draft_back, draft_front)
-    facts = {**pattern.facts, **hem_facts(body, style, *pattern.pieces[:2])}
+    top = TopStyle.of(style)
+    pattern = assemble("jersey-top", TITLE, body, top, draft_back, draft_front)
+    facts = {**pattern.facts, **hem_facts(body, top.hem, *pattern.pieces[:2])}
     return replace(pattern, facts=MappingProxyType(facts))
+
+
+def _agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+    return agree(body, TopStyle.of(style), unit)
 
 
 def _idle(style: Style) -> tuple[str, ...]:
     """Nor does the knee matter to a top that ends above it."""
-    long = style.length("body-length").mm > ABOVE_KNEE
+    long = TrunkStyle.of(style).length.mm > ABOVE_KNEE
     return idle(style) if long else (*idle(style), *BELOW_WAIST)
 
 
@@ -49,8 +57,8 @@ JERSEY_TOP = Garment(
     helps=LONG_HELPS,
     measured_only=("front_waist_length", "high_bust"),
     idle=_idle,
-    options=OPTIONS,
-    agree=agree,
+    options=TOP,
+    agree=_agree,
     draft=draft,
     moves=MOVES,
 )

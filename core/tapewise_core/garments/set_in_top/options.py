@@ -5,25 +5,24 @@ Amounts are common practice in the trade unless a row names a source.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-from tapewise_core.blocks.top.options import OPTIONS as TOP
+from tapewise_core.blocks.top.options import TOP
 from tapewise_core.measures.body import Body
-from tapewise_core.style.option import Kind, Option, Style
-from tapewise_core.units import Length, cm, mm
+from tapewise_core.parts.hem_style import HemShape
+from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import said
+from tapewise_core.units import Length, cm
 
-NOT_SET_IN = (
-    "lower-shoulder",
-    "lower-shoulder-by",
-    "forward-shoulder",
-    "full-arm",
-    "full-seat",
-    "split-length",
-    "facing-width",
-)
-"""The top's options that this garment does without."""
-
-KINDS = {"short": 0.36, "elbow": 0.56, "three-quarter": 0.78, "long": 1.0}
+KINDS = {
+    SleeveKind.SHORT: 0.36,
+    SleeveKind.ELBOW: 0.56,
+    SleeveKind.THREE_QUARTER: 0.78,
+    SleeveKind.LONG: 1.0,
+}
 """A named sleeve's length as a share of the arm's (common practice)."""
 
 USUAL_ARM = cm(58)
@@ -34,65 +33,73 @@ def sleeve_length(body: Body, style: Style) -> Length:
     """The named share of the arm."""
     known = "arm_length" in body
     arm = body["arm_length"] if known else USUAL_ARM
-    share = KINDS[style.choice("sleeve")]
+    share = KINDS[SleeveKind(style.choice("sleeve"))]
     return arm if share == 1 else arm * share
 
 
-OWN = {
-    "hem": {"choices": ("straight", "curved"), "says": "the hem's shape: straight or curved"},
-    "neck-finish": {"choices": ("band", "turned")},
-    "sleeve": {"choices": tuple(KINDS), "default": "short"},
-    "sleeve-length": {
-        "says": "length from the shoulder point to the sleeve's hem",
-        "default": sleeve_length,
-        "default_says": "a share of the arm length",
-        "low": 14,
-    },
-    "sleeve-ease": {"default": 4.0},
-}
-"""What differs from the top's options of the same name."""
-
-
-def _own(option: Option) -> Option:
-    return replace(option, **OWN.get(option.key, {}))  # type: ignore[arg-type]
-
-
-ARMHOLE = (
+ARMHOLE = Options.of(
     Option(
         key="armhole-drop",
-        says="how far the underarm lies below the armscye line",
+        group=Group.EASE,
+        says=said("how far the underarm lies below the armscye line"),
         default=1.5,
         low=0,
         high=10,
     ),
     Option(
         key="front-hollow",
-        says="how much further in the front's armhole lies than the back's",
+        group=Group.EASE,
+        says=said("how much further in the front's armhole lies than the back's"),
         default=1.0,
         low=0,
         high=3,
     ),
     Option(
         key="cap-shortening",
-        says="how much shorter than the armhole the sleeve's cap is, in jersey",
-        kind=Kind.PERCENT,
+        group=Group.EASE,
+        says=said("how much shorter than the armhole the sleeve's cap is, in jersey"),
+        kind=ValueKind.PERCENT,
         default=0.5,
         low=-3,
         high=5,
     ),
 )
 
-OPTIONS: tuple[Option, ...] = (
-    *(_own(option) for option in TOP if option.key not in NOT_SET_IN),
-    *ARMHOLE,
-)
+
+OF_THE_TOP = (
+    "fit", "body-length", "ease", "waist-shaping", "hem", "hem-rise",
+    "shoulder-drop", "broad-neck", "round-back",
+    "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
+    "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
+    "band-width", "band-ratio",
+    "full-bust", "full-belly", "front-raise", "front-hem-drop",
+    "stretch", "cloth-width", "shrinkage",
+    "seam-allowance", "neck-allowance", "hem-allowance",
+)  # fmt: skip
+"""The jersey top's options that this garment has too."""
+
+NECKLINES = (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT)
+"""The necklines it is drafted for."""
 
 
-def as_top(style: Style) -> Style:
-    """Return the style with what this garment does without set to nothing, for the top's own
-    parts to read."""
-    for option in TOP:
-        if option.key not in style.chosen:
-            nothing = "none" if option.kind is Kind.CHOICE else mm(0)
-            style = style.replaced(option, nothing)
-    return style
+def options_from(top: Options) -> Options:
+    """Return this garment's options: what it takes from the jersey top's, and its armhole's."""
+    length = said("length from the shoulder point to the sleeve's hem")
+    share = said("a share of the arm length")
+    return (
+        top.only(*OF_THE_TOP)
+        .changed(
+            "hem",
+            says=said("the hem's shape: straight or curved"),
+            choices=(HemShape.STRAIGHT, HemShape.CURVED),
+        )
+        .changed("neckline", choices=NECKLINES)
+        .changed("neck-finish", choices=(NeckFinish.BAND, NeckFinish.TURNED))
+        .changed("sleeve", choices=tuple(KINDS), default=SleeveKind.SHORT)
+        .changed("sleeve-length", says=length, default=sleeve_length, default_says=share, low=14)
+        .changed("sleeve-ease", default=4.0, default_says=())
+        + ARMHOLE
+    )
+
+
+OPTIONS = options_from(TOP)

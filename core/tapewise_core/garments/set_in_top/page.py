@@ -13,8 +13,10 @@ from types import MappingProxyType
 from tapewise_core.blocks.set_in.body import draft_back, draft_front
 from tapewise_core.blocks.set_in.cut import cut_half, cut_sleeve
 from tapewise_core.blocks.set_in.sleeve import CAP_SHARE, Cap, draft_sleeve, solve_cap, taper_of
+from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.needs import HELPS, MOVES, NEEDS
+from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import (
@@ -28,12 +30,12 @@ from tapewise_core.drafting.piece import (
     Words,
 )
 from tapewise_core.garments.garment import Garment
-from tapewise_core.garments.set_in_top.options import OPTIONS, as_top
+from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.girths import trunk_girths
 from tapewise_core.parts.neck_finish import Halves, finish_neck
-from tapewise_core.style.option import Style
+from tapewise_core.style.style import Style
 from tapewise_core.units import Length, Unit, mm
 
 TITLE = "Jersey top with set-in sleeves"
@@ -45,8 +47,9 @@ LEAST_SEAM = 30.0
 """The shortest underarm seam of a sleeve worth sewing [mm] (common practice)."""
 
 
-def draft(body: Body, style: Style) -> Pattern:
+def draft(body: Body, chosen: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
+    style = SetInStyle.of(chosen)
     back, front, drop = _armholes(body, style)
     cap = cap_of(back, front, body, style)
     around = _armhole(back) + _armhole(front)
@@ -54,7 +57,7 @@ def draft(body: Body, style: Style) -> Pattern:
     length = sleeve_of(cap, style)
     sleeve = draft_sleeve(cap, whole, length, _hem(body, style))
     halves = Halves((back, front), cut_half(back, "back", style), cut_half(front, "front", style))
-    finish = finish_neck(halves, style)
+    finish = finish_neck(halves, style.neck)
     piece = cut_sleeve(sleeve, back, front, style)
     pieces = (finish.back, finish.front, piece, *finish.pieces)
     drafts = (back, front, sleeve, *finish.drafts)
@@ -63,7 +66,7 @@ def draft(body: Body, style: Style) -> Pattern:
         title=TITLE,
         drafts=tuple(map(with_allowances, drafts, pieces)),
         pieces=pieces,
-        seams=_seams(1 - style.number("cap-shortening") / 100, finish.seams),
+        seams=_seams(style.armhole.cap_share, finish.seams),
         joins=JOINS,
         girths=_girths(finish.back, finish.front, piece, cap, body, style),
         facts=MappingProxyType(_facts(back, body, style) | dict(finish.facts)),
@@ -76,14 +79,14 @@ def _armhole(draft: Draft) -> float:
     return draft.sheet.line("armhole").length()
 
 
-def _armholes(body: Body, style: Style) -> tuple[Draft, Draft, Length]:
+def _armholes(body: Body, style: SetInStyle) -> tuple[Draft, Draft, Length]:
     """Back and front with an armhole large enough for the arm, deepened only as far as needed."""
-    drop = style.length("armhole-drop")
+    drop = style.armhole.drop
     while True:
         back = draft_back(body, style, drop)
         front = draft_front(back, style)
         wide = cap_of(back, front, body, style).width >= _least(body, style).mm - 0.1
-        if wide or style.asked("armhole-drop") or drop.mm >= _deepest(body):
+        if wide or style.armhole.drop_asked or drop.mm >= _deepest(body):
             return back, front, drop
         drop = mm(drop.mm + DEEPER)
 
@@ -94,14 +97,14 @@ def _deepest(body: Body) -> float:
     return min(DEEPEST, room - DEEPER)
 
 
-def _least(body: Body, style: Style) -> Length:
+def _least(body: Body, style: SetInStyle) -> Length:
     """The narrowest the sleeve may be under the arm."""
-    return body["upper_arm"] + style.length("sleeve-ease")
+    return body["upper_arm"] + style.sleeve.ease
 
 
-def cap_of(back: Draft, front: Draft, body: Body, style: Style) -> Cap:
+def cap_of(back: Draft, front: Draft, body: Body, style: SetInStyle) -> Cap:
     """Return the cap for two armholes, its seams slanting as far as the hem asks."""
-    share = 1 - style.number("cap-shortening") / 100
+    share = style.armhole.cap_share
     halves = _armhole(back) * share, _armhole(front) * share
     cap = solve_cap(*halves, _least(body, style).mm, 0.0)
     for _ in range(3):
@@ -111,17 +114,17 @@ def cap_of(back: Draft, front: Draft, body: Body, style: Style) -> Cap:
     return cap
 
 
-def sleeve_of(cap: Cap, style: Style) -> Length:
+def sleeve_of(cap: Cap, style: SetInStyle) -> Length:
     """Return the sleeve's length, long enough for an underarm seam below its cap."""
-    asked = style.length("sleeve-length")
+    asked = style.sleeve.length
     least = cap.height + LEAST_SEAM
     return asked if asked.mm >= least else mm(least)
 
 
-def _hem(body: Body, style: Style) -> float:
+def _hem(body: Body, style: SetInStyle) -> float:
     """The sleeve's girth at its hem [mm]."""
-    arm = arm_at(body, style.length("sleeve-length").mm)
-    return (arm + style.length("sleeve-hem-ease")).mm
+    arm = arm_at(body, style.sleeve.length.mm)
+    return (arm + style.sleeve.hem_ease).mm
 
 
 def _seams(ratio: float, neck: tuple[Seam, ...]) -> tuple[Seam, ...]:
@@ -166,7 +169,7 @@ JOINS = (
 
 
 def _girths(
-    back: Piece, front: Piece, sleeve: Piece, cap: Cap, body: Body, style: Style
+    back: Piece, front: Piece, sleeve: Piece, cap: Cap, body: Body, style: SetInStyle
 ) -> tuple[Girth, ...]:
     hem = arm_at(body, sleeve.points["hem_middle"].y)
     return (
@@ -176,15 +179,15 @@ def _girths(
     )
 
 
-def _facts(back: Draft, body: Body, style: Style) -> dict[str, float]:
-    ease = style.length("ease").mm
+def _facts(back: Draft, body: Body, style: SetInStyle) -> dict[str, float]:
+    ease = style.trunk.ease.mm
     facts = {
         "armscye level": back["A"].y,
         "waist level": back["W"].y,
         "underarm level": back["U"].y,
         "waist limit": (body["waist"].mm + ease) / 4,
         "ease": ease,
-        "neck half width": style.length("neck-half-width").mm,
+        "neck half width": style.neck.half_width.mm,
     }
     return facts | ({"head": body["head"].mm} if "head" in body else {})
 
@@ -203,18 +206,18 @@ def _lengths(back: Piece, front: Piece, sleeve: Piece, around: float) -> dict[st
 
 
 def _notes(
-    cap: Cap, whole: Length, drop: Length, length: Length, style: Style
+    cap: Cap, whole: Length, drop: Length, length: Length, style: SetInStyle
 ) -> tuple[Words, ...]:
     said: list[Words] = []
     lower = whole.mm / CAP_SHARE - cap.height
     if lower > 0.5:
         start = "The cap is lower than a quarter of the armhole by "
         said.append((start, mm(lower), ", so that the sleeve is as wide as the arm and its ease."))
-    deeper = drop.mm - style.length("armhole-drop").mm
+    deeper = drop.mm - style.armhole.drop.mm
     if deeper > 0.5:
         start = "The armhole lies deeper than armhole-drop says by "
         said.append((start, mm(deeper), ", because the arm is full."))
-    longer = length.mm - style.length("sleeve-length").mm
+    longer = length.mm - style.sleeve.length.mm
     if longer > 0.5:
         start = "The sleeve is longer than sleeve-length says by "
         said.append((start, mm(longer), ", to leave an underarm seam below the cap."))
@@ -223,7 +226,7 @@ def _notes(
 
 def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    return top_agrees(body, as_top(style), unit)
+    return top_agrees(body, TopStyle.of(style), unit)
 
 
 SET_IN_TOP = Garment(

@@ -1,19 +1,22 @@
-"""The options of a dress with a circle skirt, and the top that its bodice is cut from."""
+"""The options of a dress with a circle skirt, and the body that its bodice is drafted for."""
 
 from __future__ import annotations
 
-from dataclasses import replace
 from types import MappingProxyType
 
 from tapewise_core.blocks.skirt.ring_options import SKIRT, circle
-from tapewise_core.blocks.top.options import OPTIONS as TOP
+from tapewise_core.blocks.top.options import TOP
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.cloth import WEIGHT
-from tapewise_core.style.option import Kind, Option, Style
-from tapewise_core.units import Length, cm, mm
-
-OF_THE_HEM = ("body-length", "hem", "hem-rise", "split-length", "full-seat")
-"""The top's options that a bodice has no use for: its hem is the waist seam."""
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import OptionKey, said
+from tapewise_core.units import Length
 
 GROWTH, AT_WEIGHT = 20.0, 340.0
 """A jersey waist grows by 20 to 50 mm under a full skirt of 340 g (common practice). The lower
@@ -37,53 +40,82 @@ def bust_lift(body: Body, style: Style) -> Length:
     return style.length("seam-allowance")
 
 
-JOINED = (
+JOINED = Options.of(
     Option(
         key="bust-lift",
-        says="how much longer the bodice is at the centre front's waist, because the bust lifts it",
+        group=Group.CLOTH,
+        says=said(
+            "how much longer the bodice is at the centre front's waist, because the bust lifts it"
+        ),
         default=bust_lift,
-        default_says="one more seam-allowance",
+        default_says=said("one more {}", OptionKey("seam-allowance")),
         low=0,
         high=5,
     ),
     Option(
         key="weight-allowance",
-        says="cut the bodice shorter by what the skirt's weight will stretch it",
-        kind=Kind.SWITCH,
+        group=Group.CLOTH,
+        says=said("cut the bodice shorter by what the skirt's weight will stretch it"),
+        kind=ValueKind.SWITCH,
         default="yes",
     ),
     Option(
         key="round-shoulders",
-        says="girth round both shoulders and arms, if measured: how the dress may also be got into",
+        group=Group.FIGURE,
+        says=said(
+            "girth round both shoulders and arms, if measured: how the dress may also be got into"
+        ),
         default=0.0,
         low=0,
         high=190,
     ),
 )
 
-SHAPING = {"fitted": 90.0, "straight": 0.0, "eased": 40.0}
+SHAPING = {Fit.FITTED: 90.0, Fit.STRAIGHT: 0.0, Fit.EASED: 40.0}
 """How far the side seam goes in [%]: further than on a top, for it ends at the waist."""
 
 
 def waist_shaping(body: Body, style: Style) -> float:
     """The fit's own shaping, for a bodice that ends at the waist."""
-    return SHAPING[style.choice("fit")]
+    return SHAPING[Fit(style.choice("fit"))]
 
 
-def _own(option: Option) -> Option:
-    """A top's option as the dress has it."""
-    if option.key != "waist-shaping":
-        return option
-    return replace(option, default=waist_shaping, default_says="fitted 90, straight 0, eased 40 %")
+OF_THE_TOP = (
+    "fit", "ease", "waist-shaping",
+    "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder", "broad-neck",
+    "round-back", "full-arm",
+    "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
+    "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
+    "band-width", "band-ratio", "facing-width",
+    "full-bust", "full-belly", "front-raise", "front-hem-drop",
+    "stretch", "cloth-width", "shrinkage",
+    "seam-allowance", "neck-allowance", "hem-allowance",
+)  # fmt: skip
+"""The top's options that a bodice has: none of the hem, which is the waist seam."""
+
+NECKLINES = (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT)
+FINISHES = (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING)
+SLEEVES = (
+    SleeveKind.CAP, SleeveKind.SHORT, SleeveKind.ELBOW, SleeveKind.THREE_QUARTER, SleeveKind.LONG,
+)  # fmt: skip
+"""The top's words that the bodice is drafted for."""
 
 
-OPTIONS: tuple[Option, ...] = (
-    *(_own(option) for option in TOP if option.key not in OF_THE_HEM),
-    WEIGHT,
-    circle("1/2"),
-    *SKIRT,
-    *JOINED,
-)
+def options_from(top: Options) -> Options:
+    """Return the dress's options: what its bodice takes from the top's, the skirt's, and its own
+    where both are joined."""
+    says = said("fitted 90, straight 0, eased 40 %")
+    bodice = (
+        top.only(*OF_THE_TOP)
+        .changed("waist-shaping", default=waist_shaping, default_says=says)
+        .changed("neckline", choices=NECKLINES)
+        .changed("neck-finish", choices=FINISHES)
+        .changed("sleeve", choices=SLEEVES)
+    )
+    return bodice + Options.of(WEIGHT, circle("1/2")) + SKIRT + JOINED
+
+
+OPTIONS = options_from(TOP)
 
 
 def carried_down(body: Body) -> Body:
@@ -92,18 +124,3 @@ def carried_down(body: Body) -> Body:
     values = {**body.values, "hip": body.values["waist"]}
     names = {**body.names, "hip": "waist, carried down,"}
     return Body(MappingProxyType(values), MappingProxyType(names))
-
-
-def as_top(body: Body, style: Style, shorter: float) -> Style:
-    """Return the style of the top whose hem is the waist seam, shorter by an amount [mm]."""
-    known = {option.key: option for option in TOP}
-    waist = body["back_waist_length"] - mm(shorter)
-    lifted = style.length("front-hem-drop") + style.length("bust-lift")
-    return (
-        style.replaced(known["body-length"], waist)
-        .replaced(known["hem"], "straight")
-        .replaced(known["hem-rise"], cm(1))
-        .replaced(known["split-length"], cm(2))
-        .replaced(known["full-seat"], cm(0))
-        .replaced(known["front-hem-drop"], lifted)
-    )

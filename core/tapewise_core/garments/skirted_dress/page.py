@@ -15,6 +15,7 @@ from tapewise_core.blocks.skirt.ring import Ring, weight
 from tapewise_core.blocks.skirt.ring_options import count_of, length_note, ring, width_agrees
 from tapewise_core.blocks.skirt.ring_piece import cut_ring, draft_ring, names_of
 from tapewise_core.blocks.skirt.ring_seams import panel_seams, waist_runs
+from tapewise_core.blocks.skirt.style import SkirtStyle
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.back import draft_back
@@ -31,15 +32,11 @@ from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind, Words
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.skirted_dress.marks import notches_on, waist_marks
-from tapewise_core.garments.skirted_dress.options import (
-    OPTIONS,
-    as_top,
-    carried_down,
-    shortened_by,
-)
+from tapewise_core.garments.skirted_dress.options import OPTIONS, carried_down, shortened_by
+from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.stride import stride_facts
-from tapewise_core.style.option import Style
+from tapewise_core.style.style import Style
 from tapewise_core.units import Unit, mm
 
 TITLE = "Jersey dress with a circle skirt"
@@ -49,15 +46,16 @@ def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
     shorter = shortening(body, style)
     bodice = bodice_of(body, style, shorter)
-    skirt = skirt_of(bodice, style)
-    count = count_of(style, skirt)
+    wanted = SkirtStyle.of(style)
+    skirt = skirt_of(bodice, wanted)
+    count = count_of(wanted, skirt)
     marks = waist_marks(skirt, count, back_half(bodice))
     bodice = marked(bodice, marks)
     drawn = draft_ring(
         "Skirt",
         skirt,
         mm(skirt.waist).called("the bodice's waist seam"),
-        style.length("skirt-length"),
+        wanted.length,
         count,
     )
     skirts = tuple(
@@ -70,36 +68,37 @@ def draft(body: Body, style: Style) -> Pattern:
         pieces=(*bodice.pieces, *skirts),
         seams=(*bodice.seams, *_seams(bodice, skirt, count)),
         girths=_girths(bodice, skirt, body),
-        facts=MappingProxyType({**bodice.facts, **_facts(skirt, body, style)}),
+        facts=MappingProxyType({**bodice.facts, **_facts(skirt, body, JoinedStyle.of(style))}),
         lengths=MappingProxyType({**bodice.lengths, **_lengths(skirt)}),
-        notes=(*bodice.notes, *_notes(skirt, style, shorter)),
+        notes=(*bodice.notes, *_notes(skirt, wanted, shorter)),
     )
 
 
 def shortening(body: Body, style: Style) -> float:
     """Return how much shorter the bodice is cut for the skirt's weight [mm]."""
-    if style.choice("weight-allowance") == "no":
+    if not JoinedStyle.of(style).weighed:
         return 0.0
-    skirt = ring(style, _plain_waist(body, style), style.length("seam-allowance").mm)
-    return shortened_by(weight(skirt.area, style.number("cloth-weight")), body)
+    wanted = SkirtStyle.of(style)
+    skirt = ring(wanted, _plain_waist(body, style), wanted.seam.mm)
+    return shortened_by(weight(skirt.area, wanted.cloth_weight), body)
 
 
 def _plain_waist(body: Body, style: Style) -> float:
     """The waist seam of a bodice that allows for no weight [mm]."""
-    back = draft_back(carried_down(body), as_top(body, style, 0.0))
+    back = draft_back(carried_down(body), bodice_style(body, style, 0.0))
     return 4 * back.sheet.line("hem").length()
 
 
 def bodice_of(body: Body, style: Style, shorter: float) -> Pattern:
     """Return the top cut at the waist, shorter by an amount [mm]."""
-    own, top_style = carried_down(body), as_top(body, style, shorter)
+    own, top_style = carried_down(body), bodice_style(body, style, shorter)
     top = assemble("skirted-dress", TITLE, own, top_style, draft_back, draft_front)
-    return cut_at_waist(top, style.length("seam-allowance").mm)
+    return cut_at_waist(top, top_style.allowances.seam.mm)
 
 
-def skirt_of(bodice: Pattern, style: Style) -> Ring:
+def skirt_of(bodice: Pattern, style: SkirtStyle) -> Ring:
     """Return the skirt's ring on the bodice's waist seam."""
-    return ring(style, waist_seam(bodice), style.length("seam-allowance").mm)
+    return ring(style, waist_seam(bodice), style.seam.mm)
 
 
 def _seams(bodice: Pattern, skirt: Ring, count: int) -> tuple[Seam, ...]:
@@ -118,8 +117,8 @@ def _girths(bodice: Pattern, skirt: Ring, body: Body) -> tuple[Girth, ...]:
     return (*own, waist, Girth("hip", skirt.around(body["hip_depth"].mm), body["hip"].mm))
 
 
-def _facts(skirt: Ring, body: Body, style: Style) -> dict[str, float]:
-    hip, shoulders = body["hip"].mm, style.length("round-shoulders").mm * SHOULDERS_YIELD
+def _facts(skirt: Ring, body: Body, joined: JoinedStyle) -> dict[str, float]:
+    hip, shoulders = body["hip"].mm, joined.round_shoulders.mm * SHOULDERS_YIELD
     return {
         "waist opening": skirt.waist,
         "way in": min(hip, shoulders) if shoulders > 0 else hip,
@@ -135,8 +134,8 @@ def _lengths(skirt: Ring) -> dict[str, float]:
     return {"waist seam": skirt.waist, "skirt length": skirt.length, "hem round": skirt.hem}
 
 
-def _notes(skirt: Ring, style: Style, shorter: float) -> tuple[Words, ...]:
-    grams = weight(skirt.area, style.number("cloth-weight"))
+def _notes(skirt: Ring, style: SkirtStyle, shorter: float) -> tuple[Words, ...]:
+    grams = weight(skirt.area, style.cloth_weight)
     heavy: Words = (f"The skirt weighs about {grams:.0f} g. ",)
     if shorter > 0.5:
         heavy = (
@@ -151,11 +150,11 @@ def _notes(skirt: Ring, style: Style, shorter: float) -> tuple[Words, ...]:
 
 def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    faults = top_agrees(body, as_top(body, style, 0.0), unit)
+    faults = top_agrees(body, bodice_style(body, style, 0.0), unit)
     if faults:
         return faults
-    seam = _plain_waist(body, style)
-    return width_agrees(style, ring(style, seam, style.length("seam-allowance").mm), unit)
+    wanted, seam = SkirtStyle.of(style), _plain_waist(body, style)
+    return width_agrees(wanted, ring(wanted, seam, wanted.seam.mm), unit)
 
 
 SKIRTED_DRESS = Garment(

@@ -1,0 +1,63 @@
+"""All that a top with set-in sleeves reads of what its wearer chose."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.parts.allowances import Allowances
+from tapewise_core.parts.figure_style import FigureStyle, FullnessStyle
+from tapewise_core.parts.hem_style import HemStyle
+from tapewise_core.parts.neck_style import NeckStyle
+from tapewise_core.parts.sleeve_style import SleeveStyle
+from tapewise_core.parts.trunk_style import TrunkStyle
+from tapewise_core.style.style import Style
+from tapewise_core.units import Length
+
+
+@dataclass(frozen=True, slots=True)
+class ArmholeStyle:
+    """``drop`` below the armscye line, and whether the wearer asked for it; ``hollow`` is the
+    front's beyond the back's, ``cap_share`` the cap's length as a share of the armhole."""
+
+    drop: Length
+    drop_asked: bool
+    hollow: Length
+    cap_share: float
+
+    @classmethod
+    def of(cls, style: Style) -> ArmholeStyle:
+        """Read it from a style."""
+        return cls(
+            style.length("armhole-drop"),
+            style.asked("armhole-drop"),
+            style.length("front-hollow"),
+            1 - style.number("cap-shortening") / 100,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class SetInStyle:
+    """The views of the garment's parts."""
+
+    trunk: TrunkStyle
+    figure: FigureStyle
+    neck: NeckStyle
+    sleeve: SleeveStyle
+    hem: HemStyle
+    fullness: FullnessStyle
+    allowances: Allowances
+    armhole: ArmholeStyle
+
+    @classmethod
+    def of(cls, style: Style) -> SetInStyle:
+        """Read it from a style."""
+        return cls(
+            TrunkStyle.of(style),
+            FigureStyle.of(style),
+            NeckStyle.of(style),
+            SleeveStyle.of(style),
+            HemStyle.of(style),
+            FullnessStyle.of(style),
+            Allowances.of(style),
+            ArmholeStyle.of(style),
+        )

@@ -1,0 +1,48 @@
+"""All that a circle skirt reads of what its wearer chose."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.drafting.cloth import SELVEDGES
+from tapewise_core.parts.circle import PARTS
+from tapewise_core.style.style import Style
+from tapewise_core.units import Length
+
+FEWEST = "fewest"
+"""The choice of pieces that leaves it to the cloth's width."""
+
+
+@dataclass(frozen=True, slots=True)
+class SkirtStyle:
+    """``circle`` is the part of a whole circle and ``named`` its name, ``panels`` the pieces asked
+    for, None for as few as the cloth allows; ``cloth_weight`` in grams for a square metre."""
+
+    circle: float
+    named: str
+    length: Length
+    panels: int | None
+    hem_allowance: Length
+    seam: Length
+    cloth_width: Length
+    cloth_weight: float
+
+    @classmethod
+    def of(cls, style: Style) -> SkirtStyle:
+        """Read it from a style."""
+        named, panels = style.choice("circle"), style.choice("panels")
+        return cls(
+            PARTS[named],
+            named,
+            style.length("skirt-length"),
+            None if panels == FEWEST else int(panels),
+            style.length("skirt-hem-allowance"),
+            style.length("seam-allowance"),
+            style.length("cloth-width"),
+            style.number("cloth-weight"),
+        )
+
+    @property
+    def usable_width(self) -> float:
+        """The cloth's width between the selvedges [mm]."""
+        return self.cloth_width.mm - SELVEDGES

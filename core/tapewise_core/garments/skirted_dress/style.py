@@ -1,0 +1,36 @@
+"""How the wearer chose bodice and skirt to be joined, and the top the bodice is cut from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from tapewise_core.blocks.top.style import TopStyle
+from tapewise_core.measures.body import Body
+from tapewise_core.style.style import Style
+from tapewise_core.units import Length, mm
+
+
+@dataclass(frozen=True, slots=True)
+class JoinedStyle:
+    """``weighed`` says that the bodice is cut shorter for the skirt's weight; ``round_shoulders``
+    is zero where that girth was not measured."""
+
+    bust_lift: Length
+    weighed: bool
+    round_shoulders: Length
+
+    @classmethod
+    def of(cls, style: Style) -> JoinedStyle:
+        """Read it from a style."""
+        return cls(
+            style.length("bust-lift"),
+            style.switch("weight-allowance"),
+            style.length("round-shoulders"),
+        )
+
+
+def bodice_style(body: Body, style: Style, shorter: float) -> TopStyle:
+    """Return the style of the top whose hem is the waist seam, shorter by an amount [mm]."""
+    top = TopStyle.of(style, body["back_waist_length"] - mm(shorter))
+    lifted = top.fullness.front_hem_drop + JoinedStyle.of(style).bust_lift
+    return replace(top, fullness=replace(top.fullness, front_hem_drop=lifted))

@@ -1,0 +1,70 @@
+"""The neck as the wearer chose it: its neckline, its finish and every size of both."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from tapewise_core.parts.allowances import Allowances
+from tapewise_core.style.style import Style
+from tapewise_core.units import Length, mm
+
+
+class Neckline(StrEnum):
+    """The neckline's kind."""
+
+    ROUND = "round"
+    SCOOP = "scoop"
+    V = "v"
+    BOAT = "boat"
+
+
+class NeckFinish(StrEnum):
+    """What a neckline is finished with."""
+
+    BAND = "band"
+    TURNED = "turned"
+    FACING = "facing"
+
+
+@dataclass(frozen=True, slots=True)
+class NeckStyle:
+    """A neckline from its depths below the nape's level to its finish, ``band_ratio`` the band's
+    length as a share of the neckline. A garment without facings has none of any width."""
+
+    kind: Neckline
+    finish: NeckFinish
+    half_width: Length
+    rise: Length
+    back_depth: Length
+    depth: Length
+    band_width: Length
+    band_ratio: float
+    facing_width: Length
+    allowances: Allowances
+
+    @classmethod
+    def of(cls, style: Style) -> NeckStyle:
+        """Read it from a style."""
+        return cls(
+            Neckline(style.choice("neckline")),
+            NeckFinish(style.choice("neck-finish")),
+            style.length("neck-half-width"),
+            style.length("neck-rise"),
+            style.length("back-neck-depth"),
+            style.length("neck-depth"),
+            style.length("band-width"),
+            style.number("band-ratio"),
+            style.length("facing-width", mm(0)),
+            Allowances.of(style),
+        )
+
+    @property
+    def pointed(self) -> bool:
+        """Whether the front ends in a point."""
+        return self.kind is Neckline.V
+
+    @property
+    def turned(self) -> bool:
+        """Whether the neckline's own edge is turned to the inside."""
+        return self.finish is NeckFinish.TURNED

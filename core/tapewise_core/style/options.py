@@ -1,0 +1,66 @@
+"""A garment's options: a set in the order in which they are settled, taken up by name."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from tapewise_core.style.option import Option
+
+
+@dataclass(frozen=True, slots=True)
+class Options:
+    """Options by key, each settled after those above it.
+
+    A garment that shares another's options names the ones it takes (``only``), so that an
+    option added to the other does not come along. Keys that are unknown, or there twice, raise
+    ValueError, and so at import.
+    """
+
+    rows: tuple[Option, ...] = ()
+
+    def __post_init__(self) -> None:
+        twice = sorted({key for key in self.keys if self.keys.count(key) > 1})
+        if twice:
+            raise ValueError(f"options named twice: {', '.join(twice)}")
+
+    @classmethod
+    def of(cls, *rows: Option) -> Options:
+        """Return a set of options in their order."""
+        return cls(rows)
+
+    @property
+    def keys(self) -> tuple[str, ...]:
+        """The options' keys in their order."""
+        return tuple(option.key for option in self.rows)
+
+    def __iter__(self) -> Iterator[Option]:
+        return iter(self.rows)
+
+    def __len__(self) -> int:
+        return len(self.rows)
+
+    def __contains__(self, key: object) -> bool:
+        return key in self.keys
+
+    def __getitem__(self, key: str) -> Option:
+        self._known(key)
+        return next(option for option in self.rows if option.key == key)
+
+    def __add__(self, other: Options) -> Options:
+        return Options((*self.rows, *other.rows))
+
+    def only(self, *keys: str) -> Options:
+        """Return the options of these keys alone, in the order of this set."""
+        self._known(*keys)
+        return Options(tuple(option for option in self.rows if option.key in keys))
+
+    def changed(self, key: str, **fields: object) -> Options:
+        """Return the set with some of one option's fields changed."""
+        new = replace(self[key], **fields)  # type: ignore[arg-type]
+        return Options(tuple(new if option.key == key else option for option in self.rows))
+
+    def _known(self, *keys: str) -> None:
+        unknown = [key for key in keys if key not in self.keys]
+        if unknown:
+            raise ValueError(f"no such options: {', '.join(unknown)}; there are {self.keys}")

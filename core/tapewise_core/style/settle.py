@@ -1,0 +1,104 @@
+"""Options settled: what was typed is read and bounded, defaults fill the rest."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.measures.body import Body
+from tapewise_core.style.kind import Value, ValueKind, value_told
+from tapewise_core.style.option import Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Chosen, Style
+from tapewise_core.text.told import OptionKey, Told, joined, said
+from tapewise_core.units import Length, Unit, mm, parse_length, parse_number
+
+
+def read(option: Option, text: str, unit: Unit) -> Value:
+    """Return a typed value for an option, a bare length being in ``unit``.
+
+    Raises OptionError saying what would be right.
+    """
+    try:
+        if option.kind is ValueKind.LENGTH:
+            return mm(parse_length(text, unit, signed=option.low < 0))
+        if option.kind is ValueKind.WEIGHT:
+            return parse_number(text.strip().removesuffix("g/m²").removesuffix("g"))
+        if option.bounded:
+            return parse_number(text)
+    except ReadingError as error:
+        raise OptionError((OptionKey(option.key), ": ", *error.told)) from None
+    word = text.strip().lower()
+    if word not in option.words:
+        one_of, typed = ", ".join(option.words), text.strip()
+        raise OptionError(said("{} is one of {}, not “{}”.", OptionKey(option.key), one_of, typed))
+    return word
+
+
+def within(option: Option, value: Value) -> Told:
+    """Return a sentence if a value is outside its option's own limits, else nothing."""
+    number = value.mm / 10 if isinstance(value, Length) else value
+    if isinstance(number, str) or option.allows(number):
+        return ()
+    low, high = option.limits
+    shown, key = value_told(option.kind, value), OptionKey(option.key)
+    return said("{} must be from {} to {}, and is {}.", key, low, high, shown)
+
+
+def settle(options: Options, asked: Mapping[str, str], body: Body, unit: Unit) -> Style:
+    """Return a style from what was asked, defaults filling the rest.
+
+    Raises OptionError naming every unknown option and every value out of its limits.
+    """
+    faults = [_unknown(key, options) for key in asked if key not in options]
+    chosen: dict[str, Chosen] = {}
+    for option in options:
+        try:
+            value = _value(option, asked, body, Style(chosen), unit)
+        except OptionError as error:
+            faults.append(_parts(error))
+            asked = {k: text for k, text in asked.items() if k != option.key}
+            value = _value(option, asked, body, Style(chosen), unit)
+        fault = within(option, value)
+        if fault and option.key in asked:
+            faults.append(fault)
+        chosen[option.key] = Chosen(option.kind, value, option.key in asked)
+    if faults:
+        raise OptionError(joined(faults))
+    return Style(MappingProxyType(chosen))
+
+
+def _parts(error: OptionError) -> Told:
+    return error.told  # type: ignore[return-value]
+
+
+def _value(
+    option: Option, asked: Mapping[str, str], body: Body, so_far: Style, unit: Unit
+) -> Value:
+    if option.key in asked:
+        return read(option, asked[option.key], unit)
+    if callable(option.default):
+        return _clamped(option, option.default(body, so_far))
+    fixed = option.fixed
+    assert fixed is not None
+    return fixed
+
+
+def _clamped(option: Option, value: Value) -> Value:
+    """Keep a default length worked out from a body within the option's limits."""
+    if not isinstance(value, Length):
+        return value
+    if option.low * 10 <= value.mm <= option.high * 10:
+        return value
+    return mm(min(max(value.mm, option.low * 10), option.high * 10))
+
+
+def _unknown(key: str, known: Options) -> Told:
+    import difflib
+
+    near = difflib.get_close_matches(key, known.keys, n=1)
+    if near:
+        return said("This garment has no option “{}”; did you mean {}?", key, OptionKey(near[0]))
+    keys = joined([(OptionKey(each),) for each in known.keys], ", ")
+    return said("This garment has no option “{}”; it has {}.", key, keys)
