@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from tapewise_core.style.option import Option
@@ -12,9 +12,9 @@ from tapewise_core.style.option import Option
 class Options:
     """Options by key, each settled after those above it.
 
-    A garment that shares another's options names the ones it takes (``only``), so that an
-    option added to the other does not come along. Keys that are unknown, or there twice, raise
-    ValueError, and so at import.
+    A garment that shares another's options names the ones it takes (``only``) and the words it
+    is drafted for (``narrowed``), so that what is added to the other does not come along. Keys
+    that are unknown, or there twice, raise ValueError, and so at import.
     """
 
     rows: tuple[Option, ...] = ()
@@ -59,6 +59,19 @@ class Options:
         """Return the set with some of one option's fields changed."""
         new = replace(self[key], **fields)  # type: ignore[arg-type]
         return Options(tuple(new if option.key == key else option for option in self.rows))
+
+    def narrowed(self, words: Mapping[str, tuple[str, ...]]) -> Options:
+        """Return the set with the words of some options kept to those given for them.
+
+        Raises ValueError for a word that is not there to keep.
+        """
+        narrow = self
+        for key, kept in words.items():
+            unknown = [word for word in kept if word not in self[key].choices]
+            if unknown:
+                raise ValueError(f"{key} has no such words: {', '.join(unknown)}")
+            narrow = narrow.changed(key, choices=kept)
+        return narrow
 
     def _known(self, *keys: str) -> None:
         unknown = [key for key in keys if key not in self.keys]

@@ -88,8 +88,7 @@ class GarmentPage(Page):
     def about(self, event: Options.Entered) -> None:
         row = event.row
         way = "one of" if row.choices else "from"
-        said = f"{words.sentence(row.says)}: {way} {row.limits}; usually {row.usual}."
-        self.tell(drafting.plainly(said))
+        self.tell(f"{words.sentence(row.says)}: {way} {row.limits}; usually {row.usual}.")
 
     @on(OptionLine.Typed)
     def typed(self, event: OptionLine.Typed) -> None:

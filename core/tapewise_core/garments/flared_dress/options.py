@@ -8,9 +8,11 @@ from __future__ import annotations
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.garments.flared_dress.style import FlareFrom
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
 from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -51,6 +53,22 @@ OF_THE_TOP = (
     "seam-allowance", "neck-allowance", "hem-allowance",
 )  # fmt: skip
 """The top's options that the dress has too."""
+
+WORDS = {
+    "fit": (Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
+    "hem": (HemShape.STRAIGHT, HemShape.SPLIT),
+    "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
+    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
+    "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING),
+    "sleeve": (
+        SleeveKind.CAP,
+        SleeveKind.SHORT,
+        SleeveKind.ELBOW,
+        SleeveKind.THREE_QUARTER,
+        SleeveKind.LONG,
+    ),
+}
+"""The top's words that the dress is drafted for."""
 
 FLARE = Options.of(
     Option(
@@ -123,7 +141,7 @@ EXTRAS = Options.of(
 
 def options_from(top: Options) -> Options:
     """Return the dress's options: what it takes from the top's, changed, and its own."""
-    return _from_top(top.only(*OF_THE_TOP)) + FLARE + EXTRAS
+    return _from_top(top.only(*OF_THE_TOP).narrowed(WORDS)) + FLARE + EXTRAS
 
 
 def _from_top(top: Options) -> Options:
@@ -134,18 +152,8 @@ def _from_top(top: Options) -> Options:
         top.changed("fit", says=fit)
         .changed("body-length", default=to_the_knee, default_says=length, low=60, high=170)
         .changed("ease", default=ALL_ROUND, default_says=())
-        .changed("hem", says=hem, choices=(HemShape.STRAIGHT, HemShape.SPLIT))
-        .changed("neckline", choices=NECKLINES)
-        .changed("neck-finish", choices=FINISHES)
-        .changed("sleeve", choices=SLEEVES)
+        .changed("hem", says=hem)
     )
 
-
-NECKLINES = (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT)
-FINISHES = (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING)
-SLEEVES = (
-    SleeveKind.CAP, SleeveKind.SHORT, SleeveKind.ELBOW, SleeveKind.THREE_QUARTER, SleeveKind.LONG,
-)  # fmt: skip
-"""The top's words that the dress is drafted for."""
 
 OPTIONS = options_from(TOP)

@@ -10,6 +10,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
 from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -78,8 +79,14 @@ OF_THE_TOP = (
 )  # fmt: skip
 """The jersey top's options that this garment has too."""
 
-NECKLINES = (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT)
-"""The necklines it is drafted for."""
+WORDS = {
+    "fit": (Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
+    "hem": (HemShape.STRAIGHT, HemShape.CURVED),
+    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
+    "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED),
+    "sleeve": tuple(KINDS),
+}
+"""The jersey top's words that it is drafted for."""
 
 
 def options_from(top: Options) -> Options:
@@ -88,16 +95,11 @@ def options_from(top: Options) -> Options:
     share = said("a share of the arm length")
     return (
         top.only(*OF_THE_TOP)
-        .changed(
-            "hem",
-            says=said("the hem's shape: straight or curved"),
-            choices=(HemShape.STRAIGHT, HemShape.CURVED),
-        )
-        .changed("neckline", choices=NECKLINES)
-        .changed("neck-finish", choices=(NeckFinish.BAND, NeckFinish.TURNED))
-        .changed("sleeve", choices=tuple(KINDS), default=SleeveKind.SHORT)
+        .changed("sleeve", default=SleeveKind.SHORT)
         .changed("sleeve-length", says=length, default=sleeve_length, default_says=share, low=14)
         .changed("sleeve-ease", default=4.0, default_says=())
+        .changed("hem", says=said("the hem's shape: straight or curved"))
+        .narrowed(WORDS)
         + ARMHOLE
     )
 

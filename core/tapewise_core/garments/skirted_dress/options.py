@@ -7,6 +7,7 @@ from types import MappingProxyType
 from tapewise_core.blocks.skirt.ring_options import SKIRT, circle
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.parts.trunk_style import Fit
@@ -93,11 +94,19 @@ OF_THE_TOP = (
 )  # fmt: skip
 """The top's options that a bodice has: none of the hem, which is the waist seam."""
 
-NECKLINES = (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT)
-FINISHES = (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING)
-SLEEVES = (
-    SleeveKind.CAP, SleeveKind.SHORT, SleeveKind.ELBOW, SleeveKind.THREE_QUARTER, SleeveKind.LONG,
-)  # fmt: skip
+WORDS = {
+    "fit": (Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
+    "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
+    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
+    "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING),
+    "sleeve": (
+        SleeveKind.CAP,
+        SleeveKind.SHORT,
+        SleeveKind.ELBOW,
+        SleeveKind.THREE_QUARTER,
+        SleeveKind.LONG,
+    ),
+}
 """The top's words that the bodice is drafted for."""
 
 
@@ -107,10 +116,8 @@ def options_from(top: Options) -> Options:
     says = said("fitted 90, straight 0, eased 40 %")
     bodice = (
         top.only(*OF_THE_TOP)
+        .narrowed(WORDS)
         .changed("waist-shaping", default=waist_shaping, default_says=says)
-        .changed("neckline", choices=NECKLINES)
-        .changed("neck-finish", choices=FINISHES)
-        .changed("sleeve", choices=SLEEVES)
     )
     return bodice + Options.of(WEIGHT, circle("1/2")) + SKIRT + JOINED
 

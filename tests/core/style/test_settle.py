@@ -1,0 +1,77 @@
+"""What is typed is read in the reader's unit; what is answered is told in it."""
+
+import pytest
+from people_made_up import body
+
+from tapewise_core.errors import OptionError
+from tapewise_core.garments.shelf import garment
+from tapewise_core.style.settle import settle
+from tapewise_core.text.told import OptionKey, Reader
+from tapewise_core.units import Unit
+
+TOP = garment("jersey-top").options
+
+
+def refusal(asked: dict[str, str], unit: Unit) -> OptionError:
+    """Return the error that an answer raises."""
+    with pytest.raises(OptionError) as refused:
+        settle(TOP, asked, body(), unit)
+    return refused.value
+
+
+@pytest.mark.parametrize(
+    ("unit", "typed", "told"),
+    [
+        (Unit.CM, "31", "neck-depth must be from 3 cm to 30 cm, and is 31 cm."),
+        (Unit.IN, "12", "neck-depth must be from 1 1/8 in to 11 3/4 in, and is 12 in."),
+    ],
+)
+def test_limits_are_told_in_the_readers_unit(unit: Unit, typed: str, told: str) -> None:
+    """A reader in inches never meets a centimetre."""
+    fault = refusal({"neck-depth": typed}, unit)
+    assert Reader(unit).spell(fault.told) == told  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(
+    "asked", [{"neck-depth": "99"}, {"neck-depth": "wide"}, {"neckline": "polo"}, {"hem-ris": "3"}]
+)
+def test_options_in_a_refusal_are_named_by_key(asked: dict[str, str]) -> None:
+    """So that the page can show them as it labels them."""
+    fault = refusal(asked, Unit.CM)
+    keys = [part.key for part in fault.told if isinstance(part, OptionKey)]
+    assert keys == [key if key in TOP else "hem-rise" for key in asked]
+
+
+def test_an_unknown_option_like_no_other_is_answered_with_all_there_are() -> None:
+    """One cannot guess what was meant."""
+    said = str(refusal({"qqq": "1"}, Unit.CM))
+    assert said.startswith("This garment has no option “qqq”; it has fit, body-length, ease")
+    assert said.endswith(f"{TOP.keys[-1]}.")
+
+
+def test_a_default_beyond_its_limits_is_cut_off_in_silence() -> None:
+    """The wearer did not ask for it."""
+    style = settle(TOP, {}, body(front_waist_length=60.0), Unit.CM)
+    assert style.length("full-bust").mm == 80
+    assert not style.asked("full-bust")
+
+
+def test_a_style_says_what_it_has_not() -> None:
+    """An option that is not there is an error, unless what it would be is given."""
+    style = settle(TOP.only("ease", "fit"), {"ease": "3"}, body(), Unit.CM)
+    with pytest.raises(KeyError):
+        style.choice("hem")
+    assert style.choice("hem", "straight") == "straight"
+    assert not style.asked("hem")
+
+
+def test_a_style_refuses_a_value_of_another_kind() -> None:
+    """A word is no length."""
+    style = settle(TOP, {}, body(), Unit.CM)
+    for read, key in (
+        (style.length, "fit"),
+        (style.number, "ease"),
+        (style.choice, "ease"),
+    ):
+        with pytest.raises(TypeError, match=key):
+            read(key)
