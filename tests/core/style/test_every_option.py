@@ -47,14 +47,14 @@ def drafted(who: str, name: str, asked: tuple[tuple[str, str], ...]) -> Drafted 
 
 
 def made_of(found: Drafted) -> tuple[object, ...]:
-    """Return what the wearer gets: pattern, proofs, cloth, and the checklist but for its list of
-    the style itself."""
+    """Return what the wearer gets: pattern, proofs, and the checklist but for its list of the
+    style itself."""
     blocks: list[Block] = []
     for block in found.checklist().blocks:
         if isinstance(block, Heading) and block.text == "Chosen style":
             break
         blocks.append(block)
-    return found.pattern, found.proofs, found.cloth, tuple(blocks)
+    return found.pattern, found.proofs, tuple(blocks)
 
 
 def ends(option: Option) -> tuple[str, ...]:

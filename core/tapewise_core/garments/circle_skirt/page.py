@@ -31,7 +31,8 @@ from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Piece, Seam, S
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.stride import stride_facts
-from tapewise_core.parts.waist_finish import WAIST, casing_of, elastic_length
+from tapewise_core.parts.waist_finish import casing_of, elastic_length
+from tapewise_core.parts.waist_options import WAIST
 from tapewise_core.parts.waist_style import WaistStyle
 from tapewise_core.parts.waistband import cut_waistband, draft_waistband
 from tapewise_core.style.cloth import CLOTH, WEIGHT
