@@ -138,8 +138,19 @@ def facing(work: Work) -> tuple[Told, ...]:
 
 
 def v_facing(work: Work) -> tuple[Told, ...]:
-    """The same round a V, whose point has to be snipped to be turned."""
-    return (_point_stayed(work), _faced(work), _faced_inside(work))
+    """The same round a V, whose point is sewn and snipped before the rest."""
+    return (
+        said(
+            "Pin the facing to the neckline, right sides together, and sew the point of the V "
+            "first, {} from the edge, for {} to either side, turning sharply at the point: {}. "
+            "Snip both allowances at the point as far as these stitches, not through them.",
+            work.at,
+            About(30),
+            work.stitching.small,
+        ),
+        _faced(work),
+        _faced_inside(work),
+    )
 
 
 def _faced(work: Work) -> Told:
