@@ -32,6 +32,12 @@ def test_pieces_share_a_row_while_there_is_room() -> None:
     assert cloth_needed(pattern_of(three), CLOTH).length == pytest.approx(800 + 2 * SPACE)
 
 
+def test_a_row_is_as_high_as_its_tallest() -> None:
+    """A low piece listed first does not make a row too low for the one beside it."""
+    pieces = (rectangle("low", 400, 84), rectangle("tall", 400, 484))
+    assert cloth_needed(pattern_of(pieces), CLOTH).length == pytest.approx(500 + SPACE)
+
+
 def test_room_between_pieces_counts() -> None:
     """Two that would fit edge to edge and no more do not share a row."""
     pieces = tuple(rectangle(name, 500 - ALLOWED, 484) for name in "ab")
