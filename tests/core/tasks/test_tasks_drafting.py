@@ -79,6 +79,12 @@ def test_only_measures_that_are_used_are_told() -> None:
     assert "bust" not in made.estimated_keys
 
 
+def test_a_measure_that_the_style_leaves_idle_is_not_used() -> None:
+    """A wrist matters to a long sleeve and not to a cap."""
+    assert "wrist" in top({"sleeve-length": "50"}).used
+    assert "wrist" not in top({"sleeve-length": "10"}).used
+
+
 def test_every_piece_is_drawn_and_every_failing_proof_is_told() -> None:
     """In the pattern's order; proofs that hold are not among the failing."""
     made = top()

@@ -48,12 +48,12 @@ def test_nobody_known_starts_afresh() -> None:
 
 def test_the_work_that_changed_last_is_taken_up() -> None:
     """By its own time, not by name or by when the file was copied."""
-    work.save(Work("Bea", when="2026-03-01T10:00:00"))
-    work.save(Work("Ada", when="2026-02-01T10:00:00"))
+    work.save(Work("Ada", when="2026-03-01T10:00:00"))
+    work.save(Work("Bea", when="2026-02-01T10:00:00"))
     latest = work.latest()
     assert latest is not None
-    assert latest.person == "Bea"
-    assert work.load("Ada").person == "Ada"
+    assert latest.person == "Ada"
+    assert work.load("Bea").person == "Bea"
 
 
 def test_a_field_this_version_does_not_know_is_left_out() -> None:
