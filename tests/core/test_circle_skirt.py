@@ -175,9 +175,10 @@ def test_the_elastic_is_told_with_its_lap() -> None:
 def test_a_skirt_hangs_before_it_is_hemmed() -> None:
     """The order ends with a day on the hanger and the hem after it; a casing comes before."""
     from tapewise_core.sewing.order import sewing_order
+    from tapewise_core.text.told import Reader
 
     made = skirt(circle="1/2")
-    order = sewing_order(made.pattern, made.stitching, Unit.CM)
+    order = [Reader(Unit.CM).spell(said) for said in sewing_order(made.pattern, made.stitching)]
     hang = next(i for i, said in enumerate(order) if "24 hours" in said)
     assert "Turn up the hem" in order[hang + 1]
     assert any("casing" in said for said in order[:hang])

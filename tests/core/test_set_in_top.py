@@ -116,9 +116,10 @@ def test_a_sleeve_too_short_for_its_cap_is_lengthened() -> None:
 def test_sleeves_are_set_in_before_the_sides_are_closed() -> None:
     """The order: shoulders, neck, sleeves in flat, sides, sleeve hems, hem."""
     from tapewise_core.sewing.order import sewing_order
+    from tapewise_core.text.told import Reader
 
     made = top()
-    order = sewing_order(made.pattern, made.stitching, Unit.CM)
+    order = [Reader(Unit.CM).spell(said) for said in sewing_order(made.pattern, made.stitching)]
     words = ("shoulder seams", "band", "Sew the sleeves in", "side seams", "sleeves' hems")
     places = [next(i for i, said in enumerate(order) if word in said) for word in words]
     assert places == sorted(places)

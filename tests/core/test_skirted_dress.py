@@ -120,9 +120,10 @@ def test_a_lower_shoulder_still_takes_a_skirt() -> None:
 def test_the_waist_is_stayed_before_it_is_joined() -> None:
     """The order: sides, skirt seams, stay, waist seam, a day on the hanger, hem."""
     from tapewise_core.sewing.order import sewing_order
+    from tapewise_core.text.told import Reader
 
     made = dress()
-    order = sewing_order(made.pattern, made.stitching, Unit.CM)
+    order = [Reader(Unit.CM).spell(said) for said in sewing_order(made.pattern, made.stitching)]
     words = (
         "side seams",
         "skirt's seams",

@@ -8,6 +8,7 @@ from enum import StrEnum
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.making import PLAIN, Making
 from tapewise_core.drafting.steps import Note
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Box, Margin
@@ -118,7 +119,7 @@ def make_piece(
 
 
 class SeamKind(StrEnum):
-    """What a seam is in the making up; sewing order and proofs are chosen by it."""
+    """What a seam is in the finished garment; proofs are chosen by it."""
 
     SHOULDER = "shoulder"
     SIDE = "side"
@@ -154,12 +155,16 @@ class EdgeRun:
 
 @dataclass(frozen=True, slots=True)
 class Seam:
-    """Two sides sewn together. ``ratio`` is the length of the first as a share of the second."""
+    """Two sides sewn together, and how.
+
+    ``ratio`` is the length of the first as a share of the second.
+    """
 
     kind: SeamKind
     first: tuple[EdgeRun, ...]
     second: tuple[EdgeRun, ...]
     ratio: float = 1.0
+    making: Making = PLAIN
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.outline import Box
@@ -57,7 +58,7 @@ def cut_belt(draft: Draft, style: BeltPocketStyle) -> Piece:
     inner = {"fold": ruled(Point(0, middle), Point(b.x, middle))}
     label = Box(16, 3, b.x * 0.5, middle - 2)
     points = {"end": a, "end_2": b}
-    return make_piece("belt", edges, points, grain, inner=inner, label=label, turnable=True)
+    return make_piece("belt", edges, points, grain, inner=inner, label=label)
 
 
 def draft_pocket(style: BeltPocketStyle) -> Draft:
@@ -105,13 +106,14 @@ def cut_pocket(draft: Draft, style: BeltPocketStyle) -> Piece:
 
 def belt_seam() -> Seam:
     """Return the belt's own seam, along both long edges."""
-    return Seam(SeamKind.BELT, (EdgeRun("belt", ("long",)),), (EdgeRun("belt", ("long_2",)),))
+    sides = (EdgeRun("belt", ("long",)),), (EdgeRun("belt", ("long_2",)),)
+    return Seam(SeamKind.BELT, *sides, making=Making(How.BELT))
 
 
 def pocket_seam() -> Seam:
     """Return the bag's own seam: two are sewn together round top and bottom."""
     around = (EdgeRun("pocket", ("top", "bottom", "heel")),)
-    return Seam(SeamKind.POCKET, around, around)
+    return Seam(SeamKind.POCKET, around, around, making=Making(How.POCKET))
 
 
 def heights(style: BeltPocketStyle, waist: float) -> dict[str, float]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import Edge, EdgeRun, Piece, Seam, SeamKind, make_piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
@@ -64,8 +65,8 @@ def cut_facing(draft: Draft, name: str, style: NeckStyle) -> Piece:
     return make_piece(f"{name}_facing", edges, points, grain, on_fold=True, label=label)
 
 
-def facing_seams() -> tuple[Seam, ...]:
-    """Return the seams of a facing: its own shoulders, and round the neckline."""
+def facing_seams(*, pointed: bool) -> tuple[Seam, ...]:
+    """Return the seams of a facing: its own shoulders, and round the neckline, a V or not."""
 
     def run(piece: str, edge: str) -> EdgeRun:
         return EdgeRun(piece, (edge,))
@@ -75,10 +76,12 @@ def facing_seams() -> tuple[Seam, ...]:
             SeamKind.FACING_SHOULDER,
             (run("front_facing", "shoulder"),),
             (run("back_facing", "shoulder"),),
+            making=Making(How.FACING_RING),
         ),
         Seam(
             SeamKind.FACING,
             (run("back_facing", "neckline"), run("front_facing", "neckline")),
             (run("back", "neckline"), run("front", "neckline")),
+            making=Making(How.V_FACING if pointed else How.FACING),
         ),
     )

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
 from tapewise_core.parts.facing import cut_facing, draft_facing, facing_seams
 from tapewise_core.parts.neck_style import NeckFinish, NeckStyle
@@ -68,7 +69,7 @@ def _band(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
     piece = cut_neckband(draft, style, _neck(first) / whole.mm)
     facts = {"band free edge": free_edge(draft)} if pointed else {}
     marked = quarter_marked(back, front, pointed=pointed)
-    seams = band_seams(style, _walk(pointed))
+    seams = band_seams(style, _walk(pointed), pointed=pointed)
     return Finish(*marked, (draft,), (piece,), seams, facts)
 
 
@@ -81,7 +82,8 @@ def _walk(pointed: bool) -> tuple[EdgeRun, ...]:
 
 def _turned(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
     front, back = (EdgeRun(name, ("neckline",)) for name in ("front", "back"))
-    seam = Seam(SeamKind.NECK_EDGE, (front,), (back,))
+    how = How.TURNED_V if style.pointed else How.TURNED_NECK
+    seam = Seam(SeamKind.NECK_EDGE, (front,), (back,), making=Making(how))
     return Finish(halves.back, halves.front, seams=(seam,), facts=_opening(halves, other))
 
 
@@ -94,9 +96,8 @@ def _facing(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
         cut_facing(draft, name, style)
         for draft, name in zip(drafts, ("back", "front"), strict=True)
     )
-    return Finish(
-        halves.back, halves.front, drafts, pieces, facing_seams(), _opening(halves, other)
-    )
+    seams = facing_seams(pointed=style.pointed)
+    return Finish(halves.back, halves.front, drafts, pieces, seams, _opening(halves, other))
 
 
 def _opening(halves: Halves, other: Halves) -> dict[str, float]:

@@ -10,6 +10,7 @@ import math
 from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
@@ -132,13 +133,14 @@ def quarter_marked(back: Piece, front: Piece, *, pointed: bool) -> tuple[Piece, 
     )
 
 
-def band_seams(style: NeckStyle, walk: tuple[EdgeRun, ...]) -> tuple[Seam, ...]:
+def band_seams(style: NeckStyle, walk: tuple[EdgeRun, ...], *, pointed: bool) -> tuple[Seam, ...]:
     """Return the band's own join and its seam to the neckline, walked from the join."""
     join = (EdgeRun("neckband", ("join",)),), (EdgeRun("neckband", ("join_2",)),)
     band = (EdgeRun("neckband", ("neckline",)),)
+    ends, round_it = (How.BAND_MITRE, How.V_BAND) if pointed else (How.BAND_RING, How.BAND)
     return (
-        Seam(SeamKind.BAND_JOIN, *join),
-        Seam(SeamKind.NECKBAND, band, walk, style.band_ratio),
+        Seam(SeamKind.BAND_JOIN, *join, making=Making(ends)),
+        Seam(SeamKind.NECKBAND, band, walk, style.band_ratio, Making(round_it)),
     )
 
 

@@ -6,6 +6,7 @@ Limits are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.making import UNNOTICED
 from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
 from tapewise_core.proofs.proof import HAIR, Proof, in_cm
 from tapewise_core.units import Unit
@@ -21,9 +22,6 @@ MATCH = {
     SeamKind.WAISTBAND: 3.0,
 }
 """How far the two sides of a seam may differ [mm]."""
-
-UNNOTICED = 3.0
-"""A shoulder seam that differs by no more needs no easing in [mm]."""
 
 WORDS = {
     SeamKind.SHOULDER: "shoulder (overarm) seams",

@@ -5,23 +5,28 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.labels import title
+from tapewise_core.drafting.cloth import SELVEDGES, Cloth
 from tapewise_core.drafting.piece import Pattern, Piece
-from tapewise_core.geometry.outline import area, box_of
+from tapewise_core.geometry.outline import area
+from tapewise_core.sewing.lying import size_of
 from tapewise_core.sewing.wedges import SPACE, is_wedge, laid
-from tapewise_core.units import Unit
+from tapewise_core.text.told import LineName, Told, joined, said
+from tapewise_core.units import mm
 
 BOUGHT_IN = 100.0
 """Cloth is bought by this much [mm]."""
+
+COTTON = 0.08
+"""What cotton jersey may lose in length, a fraction (common practice, 0.05 to 0.08)."""
 
 
 @dataclass(frozen=True, slots=True)
 class ClothNeeded:
     """``length`` to lay on, ``buy`` to buy before washing [mm]; ``used`` share of the area.
 
-    ``too_wide`` names pieces that are wider than the cloth, ``turned`` those that lie across it;
-    ``nested`` if panels lie head to tail.
+    ``too_wide`` names pieces that are wider than the cloth, which takes at least ``width`` [mm]
+    from edge to edge; ``turned`` names those that lie across it; ``nested`` if panels lie head to
+    tail.
     """
 
     length: float
@@ -30,6 +35,7 @@ class ClothNeeded:
     too_wide: tuple[str, ...]
     turned: tuple[str, ...] = ()
     nested: bool = False
+    width: float = 0.0
 
 
 def cloth_needed(pattern: Pattern, cloth: Cloth) -> ClothNeeded:
@@ -45,7 +51,7 @@ def cloth_needed(pattern: Pattern, cloth: Cloth) -> ClothNeeded:
     too_wide = tuple(
         sorted(
             {name for name, width, _ in sizes if width > usable}
-            | {piece.name for piece in wedges if min(_size(piece)) > usable}
+            | {piece.name for piece in wedges if min(size_of(piece)) > usable}
         )
     )
     rows: list[tuple[float, float]] = []
@@ -59,28 +65,39 @@ def cloth_needed(pattern: Pattern, cloth: Cloth) -> ClothNeeded:
     length = sum(tall for _, tall in rows) + SPACE * len(rows)
     length += sum(laid(piece, usable) for piece in wedges)
     covered = sum(_area(piece) * piece.count for piece in pattern.pieces)
-    buy = math.ceil(length / (1 - cloth.shrinkage) / BOUGHT_IN - 1e-9) * BOUGHT_IN
+    buy = bought(length, cloth.shrinkage)
     turned = tuple(piece.name for piece in others if _is_turned(piece, usable))
     return ClothNeeded(
-        length, buy, covered / (length * cloth.width), too_wide, turned, bool(wedges)
-    )
+        length, buy, covered / (length * cloth.width), too_wide, turned, bool(wedges),
+        _wide_enough(pattern, cloth),
+    )  # fmt: skip
+
+
+def bought(length: float, shrinkage: float) -> float:
+    """Return what to buy so that a length [mm] is left after washing, whole tens of cm."""
+    return math.ceil(length / (1 - shrinkage) / BOUGHT_IN - 1e-9) * BOUGHT_IN
+
+
+def _wide_enough(pattern: Pattern, cloth: Cloth) -> float:
+    """The width of a cloth that holds every piece, selvedges and all, to the next cm [mm]."""
+    widest = max(_least(piece) for piece in pattern.pieces)
+    return math.ceil((widest + SELVEDGES) / 10 - 1e-9) * 10
+
+
+def _least(piece: Piece) -> float:
+    """How much of a cloth's width a piece takes at least [mm]."""
+    return min(size_of(piece)) if piece.turnable else size_of(piece)[0]
 
 
 def _opened(piece: Piece, usable: float) -> tuple[str, float, float]:
     """A piece's name with its size across and along the cloth, turned where that saves length."""
-    across, along = _size(piece)
+    across, along = size_of(piece)
     return (piece.name, along, across) if _is_turned(piece, usable) else (piece.name, across, along)
-
-
-def _size(piece: Piece) -> tuple[float, float]:
-    """How wide and how high a piece is, unfolded [mm]."""
-    box = box_of(piece.cut)
-    return box.width * (2 if piece.on_fold else 1), box.height
 
 
 def _is_turned(piece: Piece, usable: float) -> bool:
     """Say whether a piece without a grain of its own lies better across the cloth."""
-    across, along = _size(piece)
+    across, along = size_of(piece)
     return piece.turnable and along <= usable and (across > usable or across < along)
 
 
@@ -88,18 +105,44 @@ def _area(piece: Piece) -> float:
     return area(piece.cut) * (2 if piece.on_fold else 1)
 
 
-def cloth_words(needed: ClothNeeded, cloth: Cloth, unit: Unit) -> str:
-    """Say how much to buy, and why."""
-    says = (
-        f"Jersey {unit.spell(cloth.width)} wide: buy {unit.spell(needed.buy)}. The pieces lie on "
-        f"{unit.spell(needed.length)} after washing; {cloth.shrinkage * 100:.0f} % is kept for "
-        "shrinking."
-    )
-    if needed.nested:
-        says += " Lay the panels head to tail, side by side."
-    if needed.turned:
-        names = " and ".join(title(name).lower() for name in needed.turned)
-        says += f" Lay the {names} with fold or middle across the cloth."
+def cloth_words(needed: ClothNeeded, cloth: Cloth) -> Told:
+    """Say how much to buy, and why; or that this cloth should not be bought."""
     if needed.too_wide:
-        says += f" Too wide for this cloth: {', '.join(needed.too_wide)}; take a wider one."
-    return says
+        return said(
+            "DO NOT BUY YET: {} {} wider than this cloth. Take cloth at least {} wide.",
+            _names(needed.too_wide),
+            "is" if len(needed.too_wide) == 1 else "are",
+            mm(needed.width),
+        )
+    buy = said(
+        "Jersey {} wide: buy {}. The pieces lie on {} after washing. {}",
+        mm(cloth.width),
+        mm(needed.buy),
+        mm(needed.length),
+        _shrinking(needed, cloth),
+    )
+    return joined((buy, *_lying(needed)))
+
+
+def _shrinking(needed: ClothNeeded, cloth: Cloth) -> Told:
+    """The amount and its reason; more of it where cotton may lose more than is allowed for."""
+    allowed = f"This amount allows for {cloth.shrinkage * 100:.0f} % shrinkage"
+    more = bought(needed.length, COTTON)
+    if more <= needed.buy:
+        return (f"{allowed}.",)
+    return said("{}; cotton can lose 8 %, so test a piece or buy {}.", allowed, mm(more))
+
+
+def _lying(needed: ClothNeeded) -> tuple[Told, ...]:
+    """How pieces are laid that do not simply follow the grain."""
+    lie: tuple[Told, ...] = ()
+    if needed.nested:
+        lie = (("Lay the panels head to tail, side by side.",),)
+    if needed.turned:
+        names = _names(needed.turned)
+        lie = (*lie, said("Lay the {} with fold or middle across the cloth.", names))
+    return lie
+
+
+def _names(pieces: tuple[str, ...]) -> Told:
+    return joined([(LineName(piece),) for piece in pieces], " and ")

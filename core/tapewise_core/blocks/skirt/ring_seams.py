@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Notch, Seam, SeamKind
 from tapewise_core.parts.waistband import Marks
+
+PANELS = Making(How.PANELS)
 
 
 def waist_runs(count: int) -> tuple[EdgeRun, ...]:
@@ -42,9 +45,9 @@ def panel_seams(count: int) -> tuple[Seam, ...]:
     """Return the seams between the skirt's own pieces."""
     if count == 1:
         ends = (EdgeRun("skirt", ("centre_back",)),)
-        return (Seam(SeamKind.PANEL, ends, ends),)
+        return (Seam(SeamKind.PANEL, ends, ends, making=PANELS),)
     if count == 2:
         front, back = (EdgeRun(f"skirt_{name}", ("side",)) for name in ("front", "back"))
-        return (Seam(SeamKind.PANEL, (front,), (back,)),)
+        return (Seam(SeamKind.PANEL, (front,), (back,), making=PANELS),)
     right, left = (EdgeRun("skirt_panel", (name,)) for name in ("side", "side_2"))
-    return (Seam(SeamKind.PANEL, (right,), (left,)),)
+    return (Seam(SeamKind.PANEL, (right,), (left,), making=PANELS),)

@@ -12,6 +12,7 @@ from dataclasses import dataclass, fields, replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import Edge, EdgeRun, Join, Notch, Pattern, Piece, Seam, SeamKind
 from tapewise_core.drafting.piece import make_piece as cut
 from tapewise_core.drafting.steps import Curve, Outline, Rule, Step
@@ -160,4 +161,4 @@ def _with(step: Step, texts: Mapping[str, str]) -> Step:
 
 def waist_join(bodice: Pattern, skirt: tuple[EdgeRun, ...]) -> Seam:
     """Return the seam that joins a skirt to the bodice."""
-    return Seam(SeamKind.WAIST, skirt, bodice_runs(bodice))
+    return Seam(SeamKind.WAIST, skirt, bodice_runs(bodice), making=Making(How.STAYED_WAIST))

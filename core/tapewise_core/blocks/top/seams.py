@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Join, Piece, Seam, SeamKind
 from tapewise_core.geometry.point import crossing
 from tapewise_core.measures.body import Body
@@ -21,16 +22,17 @@ def body_seams(style: TopStyle, front: str = "", back: str = "") -> tuple[Seam, 
         edges = tuple(name + suffix for name in names)
         return (EdgeRun(piece, edges, backwards=bool(suffix)),)
 
-    def both(kind: SeamKind, *names: str) -> Seam:
-        return Seam(kind, run("front", names, front), run("back", names, back))
+    def both(kind: SeamKind, how: How, *names: str) -> Seam:
+        runs = run("front", names, front), run("back", names, back)
+        return Seam(kind, *runs, making=Making(how))
 
-    slit = (both(SeamKind.SLIT, "split"),) if style.hem.split else ()
+    slit = (both(SeamKind.SLIT, How.SLIT, "split"),) if style.hem.split else ()
     return (
-        both(SeamKind.SHOULDER, "shoulder"),
-        both(SeamKind.SIDE, "underarm", "side"),
-        both(SeamKind.SLEEVE_HEM, "sleeve_hem"),
+        both(SeamKind.SHOULDER, How.STAYED, "shoulder"),
+        both(SeamKind.SIDE, How.SIDES, "underarm", "side"),
+        both(SeamKind.SLEEVE_HEM, How.SLEEVE_HEM, "sleeve_hem"),
         *slit,
-        both(SeamKind.HEM, "hem"),
+        both(SeamKind.HEM, How.HEM, "hem"),
     )
 
 

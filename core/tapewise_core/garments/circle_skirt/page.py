@@ -27,6 +27,7 @@ from tapewise_core.blocks.skirt.ring_seams import (
 )
 from tapewise_core.blocks.skirt.style import SkirtStyle
 from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.making import Elastic, How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Piece, Seam, SeamKind
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
@@ -68,7 +69,7 @@ def draft(body: Body, style: Style) -> Pattern:
         title=TITLES[wanted.named],
         drafts=tuple(drafts),
         pieces=(*skirts, *bands),
-        seams=_seams(skirt, count, bands),
+        seams=_seams(skirt, count, bands, _casing(body, style)),
         joins=(),
         girths=_girths(skirt, body),
         facts=MappingProxyType(_facts(skirt, body, held)),
@@ -92,19 +93,26 @@ def skirt_of(body: Body, wanted: SkirtStyle, held: WaistStyle) -> Ring:
     return ring(wanted, waist, inside)
 
 
-def _seams(skirt: Ring, count: int, bands: tuple[Piece, ...]) -> tuple[Seam, ...]:
+def _casing(body: Body, style: Style) -> Making:
+    wide = style.length("elastic-width").mm
+    return Making(How.CASING, Elastic(elastic_length(body).mm, wide))
+
+
+def _seams(skirt: Ring, count: int, bands: tuple[Piece, ...], casing: Making) -> tuple[Seam, ...]:
     runs = waist_runs(count)
     hems = tuple(EdgeRun(run.piece, ("hem",), run.times) for run in runs)
     panels = () if skirt.seamless(count) else panel_seams(count)
+    hem = Seam(SeamKind.HEM, hems, (), making=Making(How.HUNG_HEM))
     if not bands:
-        return (*panels, Seam(SeamKind.CASING, runs, ()), Seam(SeamKind.HEM, hems, ()))
+        return (*panels, Seam(SeamKind.CASING, runs, (), making=casing), hem)
     band = (EdgeRun("waistband", ("waist",)),)
+    ratio = bands[0].length("waist") / skirt.waist
     first, last = (EdgeRun("waistband", (name,)) for name in ("join", "join_2"))
     return (
         *panels,
-        Seam(SeamKind.BAND_JOIN, (first,), (last,)),
-        Seam(SeamKind.WAISTBAND, band, runs, bands[0].length("waist") / skirt.waist),
-        Seam(SeamKind.HEM, hems, ()),
+        Seam(SeamKind.BAND_JOIN, (first,), (last,), making=Making(How.WAISTBAND_RING)),
+        Seam(SeamKind.WAISTBAND, band, runs, ratio, Making(How.WAISTBAND)),
+        hem,
     )
 
 

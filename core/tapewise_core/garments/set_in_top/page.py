@@ -19,6 +19,7 @@ from tapewise_core.blocks.top.needs import HELPS, MOVES, NEEDS
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import (
     EdgeRun,
     Girth,
@@ -128,20 +129,22 @@ def _hem(body: Body, style: SetInStyle) -> float:
 
 
 def _seams(ratio: float, neck: tuple[Seam, ...]) -> tuple[Seam, ...]:
-    def both(kind: SeamKind, edge: str) -> Seam:
-        return Seam(kind, (EdgeRun("front", (edge,)),), (EdgeRun("back", (edge,)),))
+    def both(kind: SeamKind, how: How, edge: str) -> Seam:
+        front, back = EdgeRun("front", (edge,)), EdgeRun("back", (edge,))
+        return Seam(kind, (front,), (back,), making=Making(how))
 
     behind = EdgeRun("back", ("armhole",), backwards=True)
     armhole = (behind, EdgeRun("front", ("armhole",)))
     under = (EdgeRun("sleeve", ("underarm",)),), (EdgeRun("sleeve", ("underarm_2",)),)
+    cap, hem = (EdgeRun("sleeve", ("cap",)),), (EdgeRun("sleeve", ("sleeve_hem",)),)
     return (
-        both(SeamKind.SHOULDER, "shoulder"),
+        both(SeamKind.SHOULDER, How.STAYED, "shoulder"),
         *neck,
-        Seam(SeamKind.SLEEVE, (EdgeRun("sleeve", ("cap",)),), armhole, ratio),
-        both(SeamKind.SIDE, "side"),
-        Seam(SeamKind.SIDE, *under),
-        Seam(SeamKind.SLEEVE_HEM, (EdgeRun("sleeve", ("sleeve_hem",)),), ()),
-        both(SeamKind.HEM, "hem"),
+        Seam(SeamKind.SLEEVE, cap, armhole, ratio, Making(How.SLEEVE_FLAT)),
+        both(SeamKind.SIDE, How.SIDES, "side"),
+        Seam(SeamKind.SIDE, *under, making=Making(How.SIDES)),
+        Seam(SeamKind.SLEEVE_HEM, hem, (), making=Making(How.SLEEVE_HEM)),
+        both(SeamKind.HEM, How.HEM, "hem"),
     )
 
 

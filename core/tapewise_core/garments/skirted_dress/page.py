@@ -29,6 +29,7 @@ from tapewise_core.blocks.top.bodice import (
 from tapewise_core.blocks.top.front import draft_front
 from tapewise_core.blocks.top.needs import LONG_HELPS, MOVES, NEEDS, idle
 from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind, Words
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.skirted_dress.marks import notches_on, waist_marks
@@ -105,7 +106,8 @@ def _seams(bodice: Pattern, skirt: Ring, count: int) -> tuple[Seam, ...]:
     runs = waist_runs(count)
     hems = tuple(EdgeRun(run.piece, ("hem",), run.times) for run in runs)
     panels = () if skirt.seamless(count) else panel_seams(count)
-    return (*panels, waist_join(bodice, runs), Seam(SeamKind.HEM, hems, ()))
+    hem = Seam(SeamKind.HEM, hems, (), making=Making(How.HUNG_HEM))
+    return (*panels, waist_join(bodice, runs), hem)
 
 
 def _girths(bodice: Pattern, skirt: Ring, body: Body) -> tuple[Girth, ...]:

@@ -1,0 +1,25 @@
+"""How each piece is cut out: how many, how it lies, how many notches it has."""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.labels import cut_words, title
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.sewing.lying import along_grain, is_strip
+
+
+def cut_out(piece: Piece) -> str:
+    """Say how a piece is cut out."""
+    notches = len(piece.notches)
+    counted = f"; {notches} notch{'es' if notches > 1 else ''}" if notches else ""
+    return f"{title(piece.name)}: {cut_words(piece)}, {_lies(piece)}{counted}"
+
+
+def _lies(piece: Piece) -> str:
+    """How a piece lies on the cloth, as its grain arrow says."""
+    if piece.on_fold:
+        return "the straight edge marked so on the fold"
+    if not is_strip(piece):
+        return "its grain line along the cloth"
+    if along_grain(piece):
+        return "its length along the grain, joined from strips if the cloth is short"
+    return "its length across the cloth"

@@ -1,0 +1,64 @@
+"""What a person is making, changed and kept between runs."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from tapewise_core.tasks import work
+from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
+from tapewise_core.tasks.work import Work
+
+
+@pytest.fixture(autouse=True)
+def data(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    """Keep work in a folder of the test's own."""
+    monkeypatch.setenv("TAPEWISE_DATA", str(tmp_path))
+
+
+def test_an_option_is_chosen_and_given_back() -> None:
+    """Others stay, and the work it came from is as it was."""
+    plain = Work("Ada", asked={"hem": "split"})
+    chosen = plain.with_option("ease", "4 cm")
+    assert dict(chosen.asked) == {"hem": "split", "ease": "4 cm"}
+    assert dict(chosen.with_option("hem", None).asked) == {"ease": "4 cm"}
+    assert dict(plain.asked) == {"hem": "split"}
+
+
+def test_a_thing_is_ticked_and_unticked() -> None:
+    """The order of the others is kept."""
+    some = Work("Ada").toggled("a").toggled("b").toggled("c")
+    assert some.ticked == ("a", "b", "c")
+    assert some.toggled("b").ticked == ("a", "c")
+
+
+def test_wishes_for_paper_are_none_where_nothing_was_said() -> None:
+    """An empty field is the usual, not a length of nothing."""
+    assert Work("Ada").paper == USUAL_PAPER
+    asked = Work("Ada").with_paper("1", "", "90 cm")
+    assert asked.paper == Paper(overlap="1", margin=None, roll_width="90 cm")
+
+
+def test_nobody_known_starts_afresh() -> None:
+    """With the usual garment and machines."""
+    assert work.load("Ada") == Work("Ada")
+    assert work.latest() is None
+
+
+def test_the_work_that_changed_last_is_taken_up() -> None:
+    """By its own time, not by name or by when the file was copied."""
+    work.save(Work("Ada", when="2026-03-01T10:00:00"))
+    work.save(Work("Bea", when="2026-02-01T10:00:00"))
+    latest = work.latest()
+    assert latest is not None
+    assert latest.person == "Ada"
+    assert work.load("Bea").person == "Bea"
+
+
+def test_a_field_this_version_does_not_know_is_left_out() -> None:
+    """A newer version's extra costs nothing."""
+    work.save(Work("Ada", notes="kept"))
+    (place,) = work.folder().glob("*.json")
+    place.write_text(place.read_text("utf-8").replace("{", '{"colour": "red",', 1), "utf-8")
+    assert work.load("Ada").notes == "kept"

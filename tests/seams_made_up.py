@@ -1,0 +1,165 @@
+"""Small patterns made by hand for tests: rectangles, and one seam made in one way."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from tapewise_core.drafting.making import Elastic, How, Making
+from tapewise_core.drafting.piece import (
+    Edge,
+    EdgeRun,
+    Notch,
+    Pattern,
+    Piece,
+    Seam,
+    SeamKind,
+    make_piece,
+)
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+
+SIDES = ("top", "right", "bottom", "left")
+"""The edges of a rectangle as they are walked."""
+
+
+def rectangle(
+    name: str,
+    wide: float,
+    high: float,
+    allowances: Mapping[str, float] = MappingProxyType({}),
+    *,
+    notches: tuple[Notch, ...] = (),
+    grain: tuple[float, float] = (0.0, 1.0),
+    count: int = 1,
+    on_fold: bool = False,
+    turnable: bool = False,
+) -> Piece:
+    """Return a piece [mm] with edges top, right, bottom and left, 8 mm of allowance at each
+    that has no other; ``grain`` is the direction of its arrow."""
+    a, b, c, d = Point(0, 0), Point(wide, 0), Point(wide, high), Point(0, high)
+    ends = zip(SIDES, ((a, b), (b, c), (c, d), (d, a)), strict=True)
+    edges = tuple(
+        Edge(side, ruled(*line), allowances.get(side, 8.0), fold=on_fold and side == "left")
+        for side, line in ends
+    )
+    arrow = Point(wide / 2, high / 2), Point(wide / 2 + grain[0], high / 2 + grain[1])
+    return make_piece(
+        name, edges, {}, arrow, notches=notches, count=count, on_fold=on_fold, turnable=turnable
+    )
+
+
+def pattern_of(pieces: tuple[Piece, ...], seams: tuple[Seam, ...] = ()) -> Pattern:
+    """Return a pattern of pieces and seams, with no draft behind it."""
+    none: Mapping[str, float] = MappingProxyType({})
+    return Pattern("sample", "Sample", (), pieces, seams, (), (), none, none)
+
+
+def seam(
+    kind: SeamKind, how: How, first: str, second: str = "", elastic: Elastic | None = None
+) -> Seam:
+    """Return a seam between edges written as “piece edge”; no second one for an edge turned."""
+    runs = [tuple(EdgeRun(*_run(side)) for side in (text,) if side) for text in (first, second)]
+    return Seam(kind, runs[0], runs[1], making=Making(how, elastic))
+
+
+def _run(text: str) -> tuple[str, tuple[str, ...]]:
+    piece, edge = text.split()
+    return piece, (edge,)
+
+
+FRONT = rectangle("front", 200, 500, {"bottom": 25, "right": 10})
+BACK = rectangle("back", 200, 500, {"bottom": 25, "right": 10})
+LONGER = rectangle("front", 204, 500)
+SLEEVE = rectangle("sleeve", 396, 300, {"bottom": 20})
+BAND = rectangle("neckband", 480, 40, {"top": 6, "bottom": 6})
+SKIRT = rectangle("skirt", 700, 600, {"top": 23, "bottom": 15})
+BELT = rectangle("belt", 1700, 60, grain=(1, 0))
+POCKET = rectangle("pocket", 170, 260, count=4)
+FACING = rectangle("back_facing", 200, 80, {"bottom": 0})
+
+_SHOULDER = seam(SeamKind.SHOULDER, How.STAYED, "front top", "back top")
+_SIDE = seam(SeamKind.SIDE, How.SIDES, "front right", "back right")
+_POCKET = seam(SeamKind.POCKET, How.POCKET, "pocket right", "pocket right")
+_SLIT = seam(SeamKind.SLIT, How.SLIT, "panel right", "panel right")
+_WAIST = seam(SeamKind.WAIST, How.STAYED_WAIST, "skirt top", "skirt top")
+_PANEL = rectangle("panel", 200, 80, {"right": 15})
+_BODY = (FRONT, BACK)
+
+
+def _banded(kind: SeamKind, how: How, edges: str) -> Pattern:
+    """A pattern with one seam of the band to itself or to the back."""
+    return pattern_of((BAND, BACK), (seam(kind, how, *edges.split(", ")),))
+
+
+SAMPLES: Mapping[str, Pattern] = MappingProxyType(
+    {
+        "plain": pattern_of(
+            _BODY,
+            (
+                seam(SeamKind.SIDE, How.PLAIN, "front right", "back right"),
+                seam(SeamKind.BAND_JOIN, How.PLAIN, "front top", "front bottom"),
+            ),
+        ),
+        "shoulders": pattern_of(_BODY, (_SHOULDER,)),
+        "shoulders-eased": pattern_of((LONGER, BACK), (_SHOULDER,)),
+        "band-ring": _banded(SeamKind.BAND_JOIN, How.BAND_RING, "neckband left, neckband right"),
+        "band": _banded(SeamKind.NECKBAND, How.BAND, "neckband top, back top"),
+        "band-mitre": _banded(SeamKind.BAND_JOIN, How.BAND_MITRE, "neckband left, neckband right"),
+        "v-band": _banded(SeamKind.NECKBAND, How.V_BAND, "neckband top, back top"),
+        "turned-neck": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, How.TURNED_NECK, "front top"),)),
+        "turned-v": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, How.TURNED_V, "front top"),)),
+        "facing-ring": pattern_of(
+            (FACING,),
+            (
+                seam(
+                    SeamKind.FACING_SHOULDER,
+                    How.FACING_RING,
+                    "back_facing left",
+                    "back_facing right",
+                ),
+            ),
+        ),
+        "facing": pattern_of(
+            (FACING, BACK),
+            (seam(SeamKind.FACING, How.FACING, "back_facing top", "back top"),),
+        ),
+        "v-facing": pattern_of(
+            (FACING, BACK),
+            (seam(SeamKind.FACING, How.V_FACING, "back_facing top", "back top"),),
+        ),
+        "pocket": pattern_of((POCKET,), (_POCKET,)),
+        "sleeves": pattern_of(
+            (SLEEVE, rectangle("back", 396, 500)),
+            (seam(SeamKind.SLEEVE, How.SLEEVE_FLAT, "sleeve top", "back top"),),
+        ),
+        "sleeves-stretched": pattern_of(
+            (SLEEVE, rectangle("back", 400, 500)),
+            (seam(SeamKind.SLEEVE, How.SLEEVE_FLAT, "sleeve top", "back top"),),
+        ),
+        "sides": pattern_of(_BODY, (_SIDE,)),
+        "sides-above-a-slit": pattern_of((*_BODY, _PANEL), (_SIDE, _SLIT)),
+        "sides-with-pockets": pattern_of((*_BODY, POCKET), (_POCKET, _SIDE)),
+        "sides-to-a-waist": pattern_of((*_BODY, SKIRT), (_SIDE, _WAIST)),
+        "sleeve-hem": pattern_of(
+            (SLEEVE,), (seam(SeamKind.SLEEVE_HEM, How.SLEEVE_HEM, "sleeve bottom"),)
+        ),
+        "panels": pattern_of(
+            (SKIRT,), (seam(SeamKind.PANEL, How.PANELS, "skirt left", "skirt right"),)
+        ),
+        "stayed-waist": pattern_of((SKIRT,), (_WAIST,)),
+        "waistband-ring": _banded(
+            SeamKind.BAND_JOIN, How.WAISTBAND_RING, "neckband left, neckband right"
+        ),
+        "waistband": _banded(SeamKind.WAISTBAND, How.WAISTBAND, "neckband top, back top"),
+        "casing": pattern_of(
+            (SKIRT,),
+            (seam(SeamKind.CASING, How.CASING, "skirt top", elastic=Elastic(710.0, 15.0)),),
+        ),
+        "slit": pattern_of((_PANEL,), (_SLIT,)),
+        "hem": pattern_of(_BODY, (seam(SeamKind.HEM, How.HEM, "front bottom"),)),
+        "hung-hem": pattern_of((SKIRT,), (seam(SeamKind.HEM, How.HUNG_HEM, "skirt bottom"),)),
+        "belt": pattern_of((BELT,), (seam(SeamKind.BELT, How.BELT, "belt top", "belt bottom"),)),
+    }
+)
+"""A pattern for every way of making a seam, and for what changes its sentences."""
