@@ -69,7 +69,7 @@ def draft(body: Body, style: Style) -> Pattern:
         title=TITLES[wanted.named],
         drafts=tuple(drafts),
         pieces=(*skirts, *bands),
-        seams=_seams(skirt, count, bands, _casing(body, style)),
+        seams=_seams(skirt, count, bands, _casing(body, held)),
         joins=(),
         girths=_girths(skirt, body),
         facts=MappingProxyType(_facts(skirt, body, held)),
@@ -93,9 +93,8 @@ def skirt_of(body: Body, wanted: SkirtStyle, held: WaistStyle) -> Ring:
     return ring(wanted, waist, inside)
 
 
-def _casing(body: Body, style: Style) -> Making:
-    wide = style.length("elastic-width").mm
-    return Making(How.CASING, Elastic(elastic_length(body).mm, wide))
+def _casing(body: Body, held: WaistStyle) -> Making:
+    return Making(How.CASING, Elastic(elastic_length(body).mm, held.elastic_width.mm))
 
 
 def _seams(skirt: Ring, count: int, bands: tuple[Piece, ...], casing: Making) -> tuple[Seam, ...]:
