@@ -44,6 +44,21 @@ def _bytes(path: Path) -> bytes:
         raise FilesError(f"{path} cannot be read: {reason(fault)}.") from fault
 
 
+def typed_path(text: str) -> Path:
+    """Return the path that was typed, ``~`` being the home folder.
+
+    Raises FilesError for the home of somebody who has none here, and for a name
+    that no system allows.
+    """
+    if "\0" in text:
+        raise FilesError(f"“{text.replace(chr(0), '?')}” holds a sign that no file name can have.")
+    try:
+        return Path(text).expanduser()
+    except RuntimeError:
+        home = Path(text).parts[0]
+        raise FilesError(f"{text}: there is no home folder “{home}” here; name another.") from None
+
+
 def write_file(path: Path, profile: Profile) -> None:
     """Write a profile aside and put it in place; a crash leaves the old file or the new.
 

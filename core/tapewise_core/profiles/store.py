@@ -11,14 +11,15 @@ from __future__ import annotations
 import os
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import dataclass
 from difflib import get_close_matches
 from itertools import count
 from pathlib import Path
 
-from tapewise_core.errors import FilesError, ProfileError, TapewiseError
+from tapewise_core.errors import FilesError, ProfileError
 from tapewise_core.profiles import examples
-from tapewise_core.profiles.files import read_file, reason, write_file
+from tapewise_core.profiles.entries import Entry as Entry
+from tapewise_core.profiles.entries import entries_in
+from tapewise_core.profiles.files import read_file, reason, typed_path, write_file
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import digest, slug
 
@@ -26,22 +27,14 @@ DATA_VARIABLE = "TAPEWISE_DATA"
 """The environment variable that names another data folder."""
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
-    """One person's file; ``fault`` says in a sentence why it cannot be used, if so."""
-
-    name: str
-    path: Path
-    profile: Profile | None
-    fault: str = ""
-    shipped: bool = False
-
-
 def people_folder() -> Path:
-    """Return the folder in which people are saved; it need not exist yet."""
+    """Return the folder in which people are saved; it need not exist yet.
+
+    Raises FilesError if the environment names a folder that cannot be.
+    """
     elsewhere = os.environ.get(DATA_VARIABLE)
     if elsewhere:
-        return Path(elsewhere).expanduser() / "people"
+        return typed_path(elsewhere) / "people"
     from platformdirs import user_data_path
 
     return user_data_path("tapewise", appauthor=False) / "people"
@@ -55,7 +48,7 @@ def listing() -> tuple[Entry, ...]:
     """
     saved = _saved()
     names = {entry.name.casefold() for entry in saved}
-    shipped = _entries(examples.folder(), shipped=True)
+    shipped = entries_in(examples.folder(), shipped=True)
     return (*saved, *(entry for entry in shipped if entry.name.casefold() not in names))
 
 
@@ -85,7 +78,11 @@ def save(profile: Profile) -> Path:
 
 def delete(name: str) -> Path:
     """Delete a saved person, broken or not; return the file that was. Examples stay."""
-    entry = find(name)
+    return remove(find(name))
+
+
+def remove(entry: Entry) -> Path:
+    """Delete the file of one entry of the listing; return the file that was. Examples stay."""
     if entry.shipped:
         raise FilesError(f"{entry.name} is an example that came with the program and stays.")
     try:
@@ -145,30 +142,7 @@ def _nobody(wanted: str, names: list[str]) -> str:
 
 
 def _saved() -> tuple[Entry, ...]:
-    return _entries(people_folder(), shipped=False)
-
-
-def _entries(folder: Path, *, shipped: bool) -> tuple[Entry, ...]:
-    try:
-        paths = [path for path in folder.iterdir() if _is_person(path)]
-    except FileNotFoundError:
-        return ()
-    except OSError as fault:
-        raise FilesError(f"{folder} cannot be read: {reason(fault)}.") from fault
-    entries = [_entry(path, shipped) for path in paths]
-    return tuple(sorted(entries, key=lambda entry: (entry.name.casefold(), entry.path.name)))
-
-
-def _is_person(path: Path) -> bool:
-    return path.suffix == ".json" and not path.name.startswith(".")
-
-
-def _entry(path: Path, shipped: bool) -> Entry:
-    try:
-        profile = read_file(path)
-    except TapewiseError as error:
-        return Entry(path.stem, path, None, str(error), shipped)
-    return Entry(profile.name, path, profile, "", shipped)
+    return entries_in(people_folder(), shipped=False)
 
 
 def _place(name: str) -> Path:

@@ -1,88 +1,62 @@
 """What a person is making: garment, options, machines, what is ticked; kept between runs.
 
 One JSON file a person in the folder ``work`` beside the people. It holds no
-measure, so a file that cannot be read costs a few choices and stops nobody.
+measure, so a file that cannot be used costs a few choices and stops nobody: it is set aside
+under another name, and a fresh start is made.
 """
 
 from __future__ import annotations
 
 import contextlib
-import json
 import os
-from collections.abc import Mapping
-from dataclasses import asdict, dataclass, field, fields, replace
+from itertools import count
 from pathlib import Path
-from types import MappingProxyType
 
 from tapewise_core.errors import FilesError
 from tapewise_core.profiles import store
 from tapewise_core.profiles.files import reason
 from tapewise_core.profiles.slug import digest, slug
-from tapewise_core.tasks.asked_paper import Paper
+from tapewise_core.tasks.work_text import PAGES as PAGES
+from tapewise_core.tasks.work_text import Work as Work
+from tapewise_core.tasks.work_text import text_of, work_of
 from tapewise_core.writers.files import write_all
-
-FORMAT, VERSION = "tapewise work", 1
-
-
-@dataclass(frozen=True)
-class Work:
-    """One person's work; ``asked`` maps options to what was typed.
-
-    ``overlap``, ``margin`` and ``roll_width`` say what is asked of paper, empty for
-    the usual. ``page`` and ``measure`` are where the person stopped, ``when`` is when.
-    """
-
-    person: str
-    garment: str = "jersey-top"
-    asked: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
-    machines: tuple[str, ...] = ("overlocker", "coverstitch")
-    folder: str = ""
-    formats: tuple[str, ...] = ()
-    overlap: str = ""
-    margin: str = ""
-    roll_width: str = ""
-    ticked: tuple[str, ...] = ()
-    notes: str = ""
-    page: str = "measure"
-    measure: str = ""
-    when: str = ""
-
-    @property
-    def paper(self) -> Paper:
-        """What is asked of paper."""
-        return Paper(self.overlap or None, self.roll_width or None, self.margin or None)
-
-    def with_paper(self, overlap: str, margin: str, roll_width: str) -> Work:
-        """Return the work with other wishes for paper, each empty for the usual."""
-        return replace(self, overlap=overlap, margin=margin, roll_width=roll_width)
-
-    def with_option(self, key: str, text: str | None) -> Work:
-        """Return the work with an option chosen, or back at its usual value if None."""
-        kept = {name: value for name, value in self.asked.items() if name != key}
-        return replace(self, asked={**kept, key: text} if text is not None else kept)
-
-    def toggled(self, item: str) -> Work:
-        """Return the work with one thing ticked, or no longer."""
-        if item in self.ticked:
-            return replace(self, ticked=tuple(one for one in self.ticked if one != item))
-        return replace(self, ticked=(*self.ticked, item))
 
 
 def folder() -> Path:
-    """Return the folder that keeps everybody's work; it need not exist yet."""
+    """Return the folder that keeps everybody's work; it need not exist yet.
+
+    Raises FilesError if the data folder's name cannot be.
+    """
     return store.people_folder().parent / "work"
 
 
 def load(person: str) -> Work:
-    """Return a person's work as it was left, or a fresh start."""
-    return _read(_place(person)) or Work(person)
+    """Return a person's work as it was left, or a fresh start; the file stays as it is."""
+    return _usable(_place(person)) or Work(person)
+
+
+def take_up(person: str) -> tuple[Work, str]:
+    """Return a person's work to go on with, and a sentence if its file had to be set aside.
+
+    A file that cannot be used is renamed, not deleted, and a fresh start is made.
+    """
+    place = _place(person)
+    try:
+        return _read(place), ""
+    except FileNotFoundError:
+        return Work(person), ""
+    except OSError as fault:
+        why = f"it cannot be read: {reason(fault)}"
+    except ValueError as fault:
+        why = str(fault)
+    return Work(person), _set_aside(person, place, why)
 
 
 def latest() -> Work | None:
     """Return the work that changed last, or None if there is none."""
     try:
-        found = [work for place in folder().glob("*.json") if (work := _read(place))]
-    except OSError:
+        found = [work for place in folder().glob("*.json") if (work := _usable(place))]
+    except (OSError, FilesError):
         return None
     return max(found, key=lambda work: work.when, default=None)
 
@@ -94,46 +68,46 @@ def save(work: Work) -> None:
         place.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
     except OSError as fault:
         raise FilesError(f"{place.parent} cannot be made: {reason(fault)}.") from fault
-    content = {"format": FORMAT, "version": VERSION, **asdict(replace(work, asked={}))}
-    content["asked"] = dict(work.asked)
-    text = json.dumps(content, ensure_ascii=False, indent=1) + "\n"
-    write_all(place.parent, {place.name: text.encode()})
+    write_all(place.parent, {place.name: text_of(work).encode()})
     with contextlib.suppress(OSError):
         os.chmod(place, 0o600)
 
 
 def _place(person: str) -> Path:
     """Two people whose names make one slug still have a file each."""
-    return folder() / f"{slug(person)}-{digest(person)}.json"
+    return folder() / _file_name(person)
 
 
-def _read(place: Path) -> Work | None:
-    """A file of another version, or spoilt, is as good as none."""
+def _file_name(person: str) -> str:
+    return f"{slug(person)}-{digest(person)}.json"
+
+
+def _usable(place: Path) -> Work | None:
     try:
-        content = json.loads(place.read_text("utf-8"))
-        if (content.pop("format"), content.pop("version")) != (FORMAT, VERSION):
-            return None
-        return _checked(content)
-    except (OSError, ValueError, TypeError, KeyError, AttributeError):
+        return _read(place)
+    except (OSError, ValueError):
         return None
 
 
-def _checked(content: Mapping[str, object]) -> Work:
-    """Return the work that a file describes; raises TypeError if a field is no text."""
-    known = {row.name for row in fields(Work)}
-    values = {name: _value(name, value) for name, value in content.items() if name in known}
-    return Work(**values)  # type: ignore[arg-type]
+def _read(place: Path) -> Work:
+    """Return the work a file holds; raises OSError, or ValueError with the reason."""
+    try:
+        text = place.read_text("utf-8")
+    except UnicodeDecodeError:
+        raise ValueError("it is not text in UTF-8") from None
+    work = work_of(text)
+    if _file_name(work.person) != place.name:
+        raise ValueError("it is somebody else's")
+    return work
 
 
-def _value(name: str, value: object) -> object:
-    if name == "asked" and isinstance(value, dict):
-        return MappingProxyType({_text(key): _text(text) for key, text in value.items()})
-    if name in ("machines", "formats", "ticked") and isinstance(value, list):
-        return tuple(_text(item) for item in value)
-    return _text(value)
-
-
-def _text(value: object) -> str:
-    if not isinstance(value, str):
-        raise TypeError("not text")
-    return value
+def _set_aside(person: str, place: Path, why: str) -> str:
+    """Rename a file that cannot be used; return a sentence about it."""
+    told = f"What {person} was making cannot be used ({why})"
+    names = (f"{place.name}.unusable{'' if n == 1 else f'-{n}'}" for n in count(1))
+    aside = next(path for name in names if not os.path.lexists(path := place.with_name(name)))
+    try:
+        place.rename(aside)
+    except OSError:
+        return f"{told} and could not be set aside: {place}."
+    return f"{told}; the file is set aside as {aside}, and this is a fresh start."

@@ -50,8 +50,9 @@ def _safe(name: str) -> str:
 
 def _make(folder: Path) -> list[Path]:
     """Make the folder and those above it; return what was made, innermost first."""
-    missing = [path for path in (folder, *folder.parents) if not path.exists()]
+    missing: list[Path] = []
     try:
+        missing = [path for path in (folder, *folder.parents) if not path.exists()]
         folder.mkdir(parents=True, exist_ok=True)
     except FileExistsError:
         raise FilesError(f"{folder} is a file; give the name of a folder to write into.") from None
@@ -60,6 +61,9 @@ def _make(folder: Path) -> list[Path]:
     except OSError as fault:
         _unmake(missing)
         raise FilesError(_says(fault, folder)) from fault
+    except ValueError:
+        shown = str(folder).replace("\0", "?")
+        raise FilesError(f"{shown} holds a sign that no folder's name can have.") from None
     return missing
 
 
@@ -143,6 +147,12 @@ def _says(fault: OSError, folder: Path) -> str:
     if fault.errno in _FORBIDDEN:
         return f"{folder} may not be written to; choose another folder or change its permissions."
     if fault.errno in {errno.ENAMETOOLONG, errno.EINVAL}:
-        return f"{folder} is not a name this system allows for a folder; choose another."
+        return f"{_short(folder)} is not a name this system allows for a folder; choose another."
     reason = (fault.strerror or "the system gave no reason").lower()
     return f"The files could not be written into {folder}: {reason}."
+
+
+def _short(folder: Path) -> str:
+    """A name no longer than a line or two, its end left out."""
+    told = str(folder)
+    return told if len(told) <= 120 else told[:119] + "…"

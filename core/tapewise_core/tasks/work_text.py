@@ -1,0 +1,162 @@
+"""What a person is making, and the text of the file that keeps it.
+
+A file is read strictly: one that this program could not have written, or can no longer use,
+raises ValueError with the reason, as the end of a sentence.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import asdict, dataclass, field, fields, replace
+from types import MappingProxyType
+from typing import Any
+
+from tapewise_core.garments import shelf
+from tapewise_core.sewing.machines import Machine
+from tapewise_core.tasks.asked_paper import Paper
+
+FORMAT, VERSION = "tapewise work", 1
+
+PAGES = ("start", "measure", "review", "garment", "prove", "save", "sew")
+"""The pages a person can stop at, in their order."""
+
+
+@dataclass(frozen=True)
+class Work:
+    """One person's work; ``asked`` maps options to what was typed.
+
+    ``overlap``, ``margin`` and ``roll_width`` say what is asked of paper, empty for
+    the usual. ``page`` and ``measure`` are where the person stopped, ``when`` is when.
+    """
+
+    person: str
+    garment: str = "jersey-top"
+    asked: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
+    machines: tuple[str, ...] = ("overlocker", "coverstitch")
+    folder: str = ""
+    formats: tuple[str, ...] = ()
+    overlap: str = ""
+    margin: str = ""
+    roll_width: str = ""
+    ticked: tuple[str, ...] = ()
+    notes: str = ""
+    page: str = "measure"
+    measure: str = ""
+    when: str = ""
+
+    @property
+    def paper(self) -> Paper:
+        """What is asked of paper."""
+        return Paper(self.overlap or None, self.roll_width or None, self.margin or None)
+
+    def with_paper(self, overlap: str, margin: str, roll_width: str) -> Work:
+        """Return the work with other wishes for paper, each empty for the usual."""
+        return replace(self, overlap=overlap, margin=margin, roll_width=roll_width)
+
+    def with_option(self, key: str, text: str | None) -> Work:
+        """Return the work with an option chosen, or back at its usual value if None."""
+        kept = {name: value for name, value in self.asked.items() if name != key}
+        return replace(self, asked={**kept, key: text} if text is not None else kept)
+
+    def toggled(self, item: str) -> Work:
+        """Return the work with one thing ticked, or no longer."""
+        if item in self.ticked:
+            return replace(self, ticked=tuple(one for one in self.ticked if one != item))
+        return replace(self, ticked=(*self.ticked, item))
+
+
+def text_of(work: Work) -> str:
+    """Return the text of the file that keeps some work."""
+    content = {"format": FORMAT, "version": VERSION, **asdict(replace(work, asked={}))}
+    content["asked"] = dict(work.asked)
+    return json.dumps(content, ensure_ascii=False, indent=1) + "\n"
+
+
+def work_of(text: str) -> Work:
+    """Return the work that a file's text holds; raises ValueError with the reason if none."""
+    content = _object(text)
+    if (content.pop("format", None), content.pop("version", None)) != (FORMAT, VERSION):
+        raise ValueError(f"it is not of the format “{FORMAT}”, version {VERSION}")
+    if "person" not in content:
+        raise ValueError("it does not say whose it is")
+    names = [row.name for row in fields(Work) if row.name in content]
+    values: dict[str, Any] = {n: _READ.get(n, _text)(n, content[n]) for n in names}
+    work = Work(**values)
+    _refuse_unknown(work)
+    return work
+
+
+def _object(text: str) -> dict[str, object]:
+    try:
+        content = json.loads(text)
+    except RecursionError:
+        raise ValueError("it is nested far too deeply") from None
+    except ValueError:
+        raise ValueError("it cannot be read as JSON") from None
+    if not isinstance(content, dict):
+        raise ValueError("it does not hold one JSON object")
+    return content
+
+
+def _refuse_unknown(work: Work) -> None:
+    """Refuse what no page could show, so that nobody could take it out again either."""
+    _known("page", (work.page,), PAGES)
+    _known("garment", (work.garment,), tuple(shelf.PAGES))
+    _known("machine", work.machines, tuple(Machine))
+    _known("format", work.formats, _formats())
+    _known("option", tuple(work.asked), _options(work.garment))
+
+
+def _known(what: str, names: tuple[str, ...], there_are: tuple[str, ...]) -> None:
+    unknown = next((name for name in names if name not in there_are), None)
+    if unknown is not None:
+        raise ValueError(f"there is no {what} “{_short(unknown)}”")
+
+
+def _formats() -> tuple[str, ...]:
+    from tapewise_core.writers.formats import FORMATS
+
+    return tuple(FORMATS)
+
+
+def _options(garment: str) -> tuple[str, ...]:
+    return tuple(option.key for option in shelf.garment(garment).options)
+
+
+def _text(name: str, value: object) -> str:
+    """Pass text that can be written again; half a pair of surrogates cannot."""
+    if not isinstance(value, str):
+        raise ValueError(f"its “{_short(name)}” must be text")
+    try:
+        value.encode()
+    except UnicodeEncodeError:
+        raise ValueError(f"its “{name}” holds a sign that is none") from None
+    return value
+
+
+def _texts(name: str, value: object) -> tuple[str, ...]:
+    if not isinstance(value, list):
+        raise ValueError(f"its “{name}” must be a list")
+    return tuple(_text(name, item) for item in value)
+
+
+def _mapping(name: str, value: object) -> Mapping[str, str]:
+    if not isinstance(value, dict):
+        raise ValueError(f"its “{name}” must be an object")
+    return MappingProxyType({_text(name, key): _text(key, text) for key, text in value.items()})
+
+
+_READ: Mapping[str, Callable[[str, object], object]] = {
+    "asked": _mapping,
+    "machines": _texts,
+    "formats": _texts,
+    "ticked": _texts,
+}
+"""How a field is read that is not plain text."""
+
+
+def _short(text: str) -> str:
+    """A name short enough for a sentence, on one line."""
+    plain = " ".join(text.split())
+    return plain if len(plain) <= 40 else plain[:39] + "…"
