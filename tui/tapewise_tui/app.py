@@ -15,12 +15,14 @@ from textual.screen import Screen
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.work import PAGES
 from tapewise_core.units import Unit
+from tapewise_tui import trouble
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.help import HelpDialog
 from tapewise_tui.dialogs.pages import PagesDialog
-from tapewise_tui.exits import WRONG
-from tapewise_tui.page import Page
+from tapewise_tui.exits import BROKEN, WRONG
+from tapewise_tui.page import Page, Wizard
 from tapewise_tui.pages.garment import GarmentPage
 from tapewise_tui.pages.measure import MeasurePage
 from tapewise_tui.pages.prove import ProvePage
@@ -30,7 +32,6 @@ from tapewise_tui.pages.sew import SewPage
 from tapewise_tui.pages.start import StartPage
 from tapewise_tui.terminal import PlainFilter, ascii_only, has_terminal, let_signs_pass
 from tapewise_tui.theme import THEMES
-from tapewise_tui.widgets.tape import PAGES
 
 PAGE_OF: dict[str, type[Page]] = {
     page.NAME: page
@@ -48,6 +49,8 @@ class TapewiseApp(App[None]):
     def __init__(self, desk: Desk | None = None) -> None:
         super().__init__()
         self.desk = desk or Desk()
+        self._stood = "start"
+        self._fallen: set[str] = set()
         for theme in THEMES:
             self.register_theme(theme)
         self.theme = THEMES[0].name
@@ -86,13 +89,10 @@ class TapewiseApp(App[None]):
         if self.is_headless:
             super()._handle_exception(error)
             return
-        from tapewise_tui import trouble
-        from tapewise_tui.exits import BROKEN
-
         self._return_code = BROKEN
         self.panic(f"tapewise: {trouble.note(error)}")
 
-    def go(self, name: str, say: str = "") -> None:
+    def go(self, name: str, say: str = "", warn: str = "") -> None:
         """Turn to a page; all but the first need a person."""
         page = self.page
         if page is None or name == page.NAME:
@@ -101,10 +101,29 @@ class TapewiseApp(App[None]):
             page.warn("Choose a person first, or press F6 for a new one.")
             return
         page.keep_typed()
+        self._turn(name, say, warn)
+
+    def _turn(self, name: str, say: str = "", warn: str = "") -> None:
         new = PAGE_OF[name](self.desk)
+        new.first_says, new.first_warns = say, warn
         self.switch_screen(new)
-        if say:
-            self.call_later(lambda: new.tell(say))
+
+    def shown(self, page: Page) -> None:
+        """Keep a page as the one to go on with, now that it stands on the screen."""
+        if self.page is page:
+            self._stood, self._fallen = page.NAME, set()
+            self.desk.place(page.NAME)
+
+    def fall_back(self, page: Page, error: Exception) -> None:
+        """Turn to the page before in place of one that cannot be shown, else to a plainer one."""
+        if self.page is not page:
+            return
+        self._fallen.add(page.NAME)
+        before = () if self._stood == "start" else (self._stood,)
+        ways = [name for name in (*before, "measure", "start") if name not in self._fallen]
+        if not ways:
+            raise error
+        self._turn(ways[0], warn=trouble.note(error))
 
     def action_turn(self, name: str) -> None:
         self.go(name)
@@ -113,10 +132,16 @@ class TapewiseApp(App[None]):
         """Keep what is typed and leave."""
         self._hang_up()
 
-    def open_person(self, profile: Profile, page: str = "measure", say: str = "") -> None:
-        """Lay a person's measures on the desk and turn to a page."""
-        self.desk.open(profile)
-        self.go(page, say)
+    def open_person(self, profile: Profile, page: str = "") -> None:
+        """Lay a person's measures on the desk and turn to a page; if none is named, the last.
+
+        Until that page stands on the screen, the first one is kept as the last: whatever ends
+        the program on the way to it, the person can be opened again.
+        """
+        remark = self.desk.open(profile)
+        last = page or self.desk.work.page
+        self.desk.place("measure")
+        self.go("measure" if last == "start" else last, warn=remark)
 
     def switch_unit(self) -> None:
         """Read and type in the other unit."""
@@ -187,6 +212,9 @@ def _warm_up() -> None:
     wizard.garments()
     check(Profile.of("nobody").with_value("height", 168.0))
 
+
+_WIZARD: type[Wizard] = TapewiseApp
+"""The app is what its pages expect; the type checker holds it."""
 
 _LONG = {Unit.CM: "centimetres", Unit.IN: "inches"}
 

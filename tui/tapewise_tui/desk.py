@@ -67,10 +67,15 @@ class Desk:
             self._checked = (self.profile, people.check(self.profile))
         return self._checked[1]
 
-    def open(self, profile: Profile) -> None:
-        """Lay a person's things on the desk; what was undone before is forgotten."""
-        self.state = State(profile, work.load(profile.name))
+    def open(self, profile: Profile) -> str:
+        """Lay a person's things on the desk; what was undone before is forgotten.
+
+        Returns a sentence if the work kept for the person had to be set aside, else nothing.
+        """
+        made, remark = work.take_up(profile.name)
+        self.state = State(profile, made)
         self.past, self.future = [], []
+        return remark
 
     def clear(self) -> None:
         """Put everything away."""
@@ -95,11 +100,12 @@ class Desk:
     def waist_site(self, site: WaistSite) -> None:
         self.change(f"waist: {site.value}", self.profile.with_waist_site(site))
 
-    def place(self, page: str, measure: str | None = None) -> None:
+    def place(self, page: str | None = None, measure: str | None = None) -> None:
         """Remember where the person is; no change to undo."""
         if self.state.work is None:
             return
-        where = replace(self.work, page=page, measure=measure or self.work.measure)
+        now = self.work
+        where = replace(now, page=page or now.page, measure=measure or now.measure)
         if where != self.work:
             self.state = replace(self.state, work=self._stamped(where))
             self._save_work()

@@ -10,7 +10,7 @@ from tapewise_core.tasks import drafting, wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.work import Work
 from tapewise_core.units import Unit, parse_length
-from tapewise_tui import words
+from tapewise_tui import trouble, words
 from tapewise_tui.desk import Desk
 
 
@@ -26,6 +26,8 @@ def of(profile: Profile, made: Work, desk: Desk) -> Drafted | str:
         return drafting.draft(profile, made.garment, made.asked, machines=machines, made=desk.today)
     except TapewiseError as error:
         return plainly(str(error))
+    except Exception as error:  # a garment at fault leaves the page usable, to choose another
+        return trouble.note(error)
 
 
 def plainly(sentence: str) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import TYPE_CHECKING, ClassVar, cast
+from typing import ClassVar, Protocol, cast
 
 from textual import on
 from textual.app import ComposeResult
@@ -14,15 +14,33 @@ from textual.widget import Widget
 from textual.widgets import Footer
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.work import PAGES
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets.saying import Saying
-from tapewise_tui.widgets.tape import PAGES, Tape
-
-if TYPE_CHECKING:
-    from tapewise_tui.app import TapewiseApp
+from tapewise_tui.widgets.tape import Tape
 
 PAGES_KEY = Binding("f9", "app.pages", "Pages", tooltip="turn to any page")
 """Every page's last key."""
+
+
+class Wizard(Protocol):
+    """What a page asks of the app that turns the pages; the app alone knows which there are."""
+
+    def go(self, name: str, say: str = "") -> None:
+        """Turn to a page and say something on it."""
+
+    def open_person(self, profile: Profile, page: str = "") -> None:
+        """Lay a person's measures on the desk and turn to a page; if none is named, the last."""
+
+    def switch_unit(self) -> None:
+        """Read and type in the other unit."""
+
+    def shown(self, page: Page) -> None:
+        """Hear that a page stands on the screen."""
+
+    def fall_back(self, page: Page, error: Exception) -> None:
+        """Turn to another page in place of one that cannot be shown."""
 
 
 class Page(Screen[None]):
@@ -44,25 +62,52 @@ class Page(Screen[None]):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
+        self.first_says = self.first_warns = ""
+        self._fault: Exception | None = None
 
     @property
-    def tapewise(self) -> TapewiseApp:
-        return cast("TapewiseApp", self.app)
+    def tapewise(self) -> Wizard:
+        return cast(Wizard, self.app)
 
     def compose(self) -> ComposeResult:
         yield Tape(self.NAME)
         with Container(id="body"):
-            yield from self.parts()
+            yield from self._parts()
         yield Saying()
         yield Footer(show_command_palette=False, compact=True)
+
+    def _parts(self) -> Iterable[Widget]:
+        try:
+            yield from self.parts()
+        except Exception as error:  # the page is given up once it is mounted
+            self._fault = error
 
     def parts(self) -> Iterable[Widget]:
         """Return what the page shows between tape and foot."""
         return ()
 
     def on_mount(self) -> None:
-        self.desk.place(self.NAME)
-        self.show()
+        """Show the page; one that cannot be shown, for whatever reason, makes room for another."""
+        try:
+            if self._fault is not None:
+                raise self._fault
+            self.begin()
+            self.show()
+        except Exception as error:
+            self.app.call_later(self.tapewise.fall_back, self, error)
+        else:
+            self._say_first()
+            self.call_after_refresh(self.tapewise.shown, self)
+
+    def _say_first(self) -> None:
+        """Say what led here; what is wrong rather than what is well."""
+        if self.first_says:
+            self.tell(self.first_says)
+        if self.first_warns:
+            self.warn(self.first_warns)
+
+    def begin(self) -> None:
+        """Do what is done once, before the page is shown for the first time."""
 
     def show(self) -> None:
         """Draw the page afresh from the desk."""

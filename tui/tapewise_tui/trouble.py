@@ -5,6 +5,8 @@ from __future__ import annotations
 import traceback
 from pathlib import Path
 
+from tapewise_core.errors import TapewiseError
+
 
 def note(error: BaseException) -> str:
     """Write down where an unforeseen error came from and return a sentence for a person."""
@@ -14,7 +16,7 @@ def note(error: BaseException) -> str:
     )
     try:
         return f"{sentence} Details for whoever mends it are in {_written(error)}."
-    except OSError:
+    except (OSError, TapewiseError):
         return sentence
 
 

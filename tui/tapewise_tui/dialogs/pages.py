@@ -11,7 +11,7 @@ from textual.screen import ModalScreen
 from textual.widgets import OptionList, Static
 from textual.widgets.option_list import Option
 
-from tapewise_tui.widgets.tape import PAGES
+from tapewise_core.tasks.work import PAGES
 
 WHAT = {
     "start": "people, and where you stopped",

@@ -46,14 +46,16 @@ class GarmentPage(Page):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.rows: tuple[wizard.OptionRow, ...] = ()
-        with contextlib.suppress(TapewiseError):
-            self.rows = self._rows()
+        self.on_show = ""
 
     def _rows(self) -> tuple[wizard.OptionRow, ...]:
         work_ = self.desk.work
         return wizard.option_rows(self.desk.profile, work_.garment, work_.asked, self.desk.unit)
 
     def parts(self) -> Iterable[Widget]:
+        self.on_show = self.desk.work.garment
+        with contextlib.suppress(TapewiseError):
+            self.rows = self._rows()
         with Horizontal(id="sheet"):
             with Vertical(id="choices"):
                 yield Select(
@@ -73,14 +75,15 @@ class GarmentPage(Page):
         except TapewiseError as error:
             self.warn(error)
             return
-        if [row.key for row in rows] != [row.key for row in self.rows]:
+        here = (self.on_show, [row.key for row in self.rows])
+        if (self.desk.work.garment, [row.key for row in rows]) != here:
             self.app.switch_screen(GarmentPage(self.desk))
             return
         self.rows = rows
         self.query_one(Options).show(rows)
         self.query_one(LivePattern).show(self.desk.work)
 
-    def on_mount(self) -> None:
+    def begin(self) -> None:
         if self.rows:
             self.query_one(Options).line(self.rows[0].key).field.focus()
 

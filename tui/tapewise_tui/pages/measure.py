@@ -64,7 +64,7 @@ class MeasurePage(Page):
                 yield Static("", id="skipped", markup=False)
             yield Trail()
 
-    def on_mount(self) -> None:
+    def begin(self) -> None:
         if not self.desk.profile.measures and not self.desk.work.measure:
             self.app.call_later(self._before_the_first)
 
@@ -76,7 +76,7 @@ class MeasurePage(Page):
     def show(self) -> None:
         super().show()
         row, desk = measure(self.key), self.desk
-        self.desk.place(self.NAME, row.key)
+        self.desk.place(measure=row.key)
         place = f"{order.KEYS.index(row.key) + 1} of {len(order.KEYS)}"
         title = f"{words.sentence(row.name)} · {order.group(row)}"
         self.query_one("#title", Static).update(title)
@@ -161,7 +161,7 @@ class MeasurePage(Page):
         self._turn(following, says)
 
     def _turn(self, key: str, says: str = "") -> None:
-        self.desk.place(self.NAME, key)
+        self.desk.place(measure=key)
         self.show()
         self.tell(says)
 

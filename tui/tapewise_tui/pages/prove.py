@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections import Counter
+from collections.abc import Iterable, Iterator
 
 from textual import on
 from textual.binding import Binding
 from textual.widget import Widget
 from textual.widgets import Static
 
+from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.wizard import Proof
@@ -47,10 +49,17 @@ class ProvePage(Page):
         self.proofs = tuple(sorted(proofs, key=lambda proof: proof.holds))
         table = self.query_one(Rows)
         columns = (("", 7), ("Proof", 26), ("What it says", 30))
-        table.fill(columns, [(proof.name, _cells(proof)) for proof in self.proofs])
+        table.fill(columns, [(key, _cells(proof)) for key, proof in self._keyed()])
         said = drafting.count(self.draft) if self.draft else f"! {result}"
         self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
         table.focus()
+
+    def _keyed(self) -> Iterator[tuple[str, Proof]]:
+        """The proofs in their order, each with its name and which of that name it is."""
+        seen: Counter[str] = Counter()
+        for proof in self.proofs:
+            seen[proof.name] += 1
+            yield f"{proof.name} {seen[proof.name]}", proof
 
     @on(Rows.RowHighlighted)
     def advise(self) -> None:
@@ -70,8 +79,12 @@ class ProvePage(Page):
             self.warn("This proof offers no change; F3 goes back to the garment.")
             return
         made = self.desk.work
-        for key, text in proof.mend.items():
-            made = made.with_option(key, wizard.plainly(made.garment, key, text, Unit.CM))
+        try:
+            for key, text in proof.mend.items():
+                made = made.with_option(key, wizard.plainly(made.garment, key, text, Unit.CM))
+        except TapewiseError as error:
+            self.warn(error)
+            return
         said = drafting.mend_words(proof.mend, self.desk.unit)
         self.desk.change(said, made=made)
         self.show()

@@ -127,7 +127,7 @@ class ReviewPage(Page):
         self._done(measuring.confirm(self.desk, keys))
 
     def action_again(self) -> None:
-        self.desk.place("measure", self._key())
+        self.desk.place(measure=self._key())
         self.tapewise.go("measure")
 
     def _done(self, says: str) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable
 from dataclasses import replace
 from pathlib import Path
@@ -14,11 +15,12 @@ from textual.widget import Widget
 from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.profiles.files import typed_path
 from tapewise_core.profiles.slug import slug
 from tapewise_core.tasks import shop
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.work import Work
-from tapewise_tui import drafting, reviewing, words
+from tapewise_tui import drafting, reviewing, trouble, words
 from tapewise_tui.dialogs.written import WrittenDialog
 from tapewise_tui.page import PAGES_KEY, Page
 from tapewise_tui.widgets.ticks import Item, TickList
@@ -78,7 +80,7 @@ class SavePage(Page):
         yield Static(f"{ALWAYS} Tick what else is wanted:", markup=False, id="always")
         yield TickList(id="formats")
 
-    def on_mount(self) -> None:
+    def begin(self) -> None:
         self.query_one("#folder", Input).value = self._folder()
         for name, _, _ in PAPER:
             self.query_one(f"#{name}", Input).value = getattr(self.desk.work, name)
@@ -96,7 +98,7 @@ class SavePage(Page):
 
     def _folder(self) -> str:
         usual = f"{slug(self.desk.profile.name)}-{self.desk.work.garment}"
-        return self.desk.work.folder or str(Path.cwd() / usual)
+        return self.desk.work.folder or str(_here() / usual)
 
     @on(TickList.Ticked)
     def tick(self, event: TickList.Ticked) -> None:
@@ -117,7 +119,15 @@ class SavePage(Page):
             self.warn("Name a folder to write into, such as my-top.")
         else:
             self.keep_typed()
-            self._write(self.draft, Path(text).expanduser(), self.desk.work)
+            self._begin(self.draft, text)
+
+    def _begin(self, draft: Drafted, text: str) -> None:
+        try:
+            folder = typed_path(text)
+        except TapewiseError as error:
+            self.warn(error)
+            return
+        self._write(draft, folder, self.desk.work)
 
     @work(thread=True, exclusive=True, group="write")
     def _write(self, draft: Drafted, folder: Path, made: Work) -> None:
@@ -133,6 +143,8 @@ class SavePage(Page):
             )
         except TapewiseError as error:
             result = str(error)
+        except Exception as error:  # what is at fault must not take the page down with it
+            result = trouble.note(error)
         self.post_message(self.Written(folder, result))
 
     @on(Progress)
@@ -170,12 +182,24 @@ class SavePage(Page):
         (folder if formats.has_focus else formats).focus()
 
     def action_open(self) -> None:
-        folder = Path(self.query_one("#folder", Input).value.strip()).expanduser()
-        if not folder.is_dir():
+        try:
+            folder = typed_path(self.query_one("#folder", Input).value.strip())
+        except TapewiseError as error:
+            self.warn(error)
+            return
+        if not os.path.isdir(folder):
             self.warn("The folder is not there yet; F6 writes it.")
             return
         self.app.open_url(folder.absolute().as_uri())
         self.tell("Where there is a desktop, the folder opens now.")
+
+
+def _here() -> Path:
+    """Where the app was started; the home folder if that is gone by now."""
+    try:
+        return Path.cwd()
+    except OSError:
+        return Path.home()
 
 
 def _summary(result: Drafted | str) -> str:

@@ -42,7 +42,7 @@ class SewPage(Page):
                 yield Label("Notes for the next time")
                 yield TextArea(self.desk.work.notes, id="notes", compact=True)
 
-    def on_mount(self) -> None:
+    def begin(self) -> None:
         self.query_one(TickList).focus()
 
     def show(self) -> None:

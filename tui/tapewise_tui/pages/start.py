@@ -65,23 +65,28 @@ class StartPage(Page):
         except TapewiseError as error:
             self.warn(error)
             entries = ()
-        self.entries = {entry.name: entry for entry in entries}
+        self.entries = {str(entry.path): entry for entry in entries}
         table = self.query_one(Rows)
         columns = (("Person", 28), ("Last measured", 17), ("Open", 20))
-        table.fill(columns, [(entry.name, _row(entry)) for entry in entries])
+        table.fill(columns, [(str(entry.path), _row(entry)) for entry in entries])
         self._resume(table)
         table.focus()
 
     def _resume(self, table: Rows) -> None:
         last = work.latest()
-        if last is not None:
-            table.to(last.person)
+        at = self._file_of(last.person) if last is not None else None
         says = "Enter opens the person in the line marked; F6 begins with somebody new."
-        if last is not None and last.person in self.entries:
+        if last is not None and at is not None:
+            table.to(at)
             where = NAMES.get(last.measure, "") if last.page == "measure" else ""
             where = f" at the {where}" if where else ""
             says = f"Last time: {last.person}, page {last.page}{where}. Enter goes on there."
         self.query_one("#resume", Static).update(says)
+
+    def _file_of(self, name: str) -> str | None:
+        """The key of the row of a person who can be opened, or None."""
+        ways = (key for key, row in self.entries.items() if row.profile and row.name == name)
+        return next(ways, None)
 
     def _chosen(self) -> Entry | None:
         return self.entries.get(self.query_one(Rows).at or "")
@@ -92,8 +97,7 @@ class StartPage(Page):
         if entry is None or entry.profile is None:
             self.warn(entry.fault if entry else "Nobody is on file; F6 begins with somebody new.")
             return
-        page = work.load(entry.name).page
-        self.tapewise.open_person(entry.profile, "measure" if page == "start" else page)
+        self.tapewise.open_person(entry.profile)
 
     def action_on(self) -> None:
         self.open()
@@ -109,7 +113,7 @@ class StartPage(Page):
         except TapewiseError as error:
             self.warn(error)
             return
-        self.tapewise.open_person(profile)
+        self.tapewise.open_person(profile, "measure")
 
     def action_edit(self) -> None:
         entry = self._chosen()
@@ -124,7 +128,7 @@ class StartPage(Page):
             people.store.save(profile)
             self.undone.append((f"change to {entry.name}", lambda: _back(entry, profile)))
             if profile.name != entry.name and not entry.shipped:
-                people.store.delete(entry.name)
+                people.store.remove(entry)
         except TapewiseError as error:
             self.warn(error)
             return
@@ -136,15 +140,16 @@ class StartPage(Page):
         if entry is None:
             return
         try:
-            people.store.delete(entry.name)
+            people.store.remove(entry)
         except TapewiseError as error:
             self.warn(error)
             return
-        old = entry.profile
+        said, old = f"{entry.name} is deleted.", entry.profile
         if old is not None:
             self.undone.append((f"{entry.name} deleted", lambda: people.store.save(old)))
+            said += " ctrl+z brings the measures back."
         self.show()
-        self.tell(f"{entry.name} is deleted. ctrl+z brings the measures back.")
+        self.tell(said)
 
     def undo(self) -> str | None:
         """Take back the last change to the list of people; return what it was."""

@@ -136,7 +136,9 @@ class Options(VerticalScroll):
         return line if isinstance(line, OptionLine) else None
 
     def next_group(self) -> None:
-        """Put the cursor on the first option under the next heading."""
+        """Put the cursor on the first option under the next heading, if there is any."""
+        if not self.rows:
+            return
         here = self.at.row.group if self.at else ""
         groups = list(dict.fromkeys(row.group for row in self.rows))
         wanted = groups[(groups.index(here) + 1) % len(groups)] if here else groups[0]

@@ -10,7 +10,7 @@ from textual.widgets import DataTable
 
 
 class Rows(DataTable[Text]):
-    """Rows of plain text with a cursor; each row has a key."""
+    """Rows of plain text with a cursor; each row has a key, which need not be its alone."""
 
     def __init__(self, id: str) -> None:
         super().__init__(id=id, cursor_type="row", cell_padding=1)
@@ -34,10 +34,8 @@ class Rows(DataTable[Text]):
         used = sum(width + 2 for _, width in fixed)
         self._wide = self.outer_size.width
         self.add_column(last, width=max(least, self._wide - used - 4))
-        for key, cells in rows:
-            self.add_row(
-                *(Text(cell, no_wrap=True, overflow="ellipsis") for cell in cells), key=key
-            )
+        for _, cells in rows:
+            self.add_row(*(Text(cell, no_wrap=True, overflow="ellipsis") for cell in cells))
         if at is not None:
             self.to(at)
 
@@ -46,10 +44,10 @@ class Rows(DataTable[Text]):
         """The key of the row with the cursor, or None if there are no rows."""
         if not self.row_count:
             return None
-        return str(self.coordinate_to_cell_key(self.cursor_coordinate).row_key.value)
+        return self._rows[self.cursor_row][0]
 
     def to(self, key: str) -> None:
-        """Put the cursor on a row, or on the first if there is none of that key."""
+        """Put the cursor on the first row of a key, or on the first of all if there is none."""
         keys = [name for name, _ in self._rows]
         self.move_cursor(row=keys.index(key) if key in keys else 0)
 

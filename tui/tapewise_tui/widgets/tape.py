@@ -9,8 +9,7 @@ from textual.events import Click
 from textual.message import Message
 from textual.widget import Widget
 
-PAGES = ("start", "measure", "review", "garment", "prove", "save", "sew")
-"""The pages in their order."""
+from tapewise_core.tasks.work import PAGES
 
 
 class Tape(Widget):

@@ -1,0 +1,85 @@
+"""Whatever is pressed and typed, on every page, with every garment: the app goes on."""
+
+from __future__ import annotations
+
+import os
+import random
+from pathlib import Path
+
+import pytest
+from textual.widgets import Input, Select
+from walking import LARGE, SMALL, Walk, walk
+
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import wizard, work
+from tapewise_core.tasks.people import person, store
+from tapewise_core.units import Unit
+from tapewise_tui.app import TapewiseApp
+
+PRESSES = int(os.environ.get("TAPEWISE_KEYS", "150"))
+"""How many keys the walk presses; set the variable for a longer one."""
+
+SEED = int(os.environ.get("TAPEWISE_SEED", "20261102"))
+"""Where the walk's chance begins; a walk that failed is walked again by its seed."""
+
+FUNCTION = tuple(f"f{number}" for number in range(1, 10))
+MOVES = ("up", "down", "left", "right", "tab", "shift+tab", "home", "end", "pagedown")
+OTHERS = ("enter", "enter", "space", "escape", "backspace", "delete", "ctrl+z", "ctrl+y", "ctrl+a")
+TYPED = (
+    "92", "0", "-3", "1e9", "nan", "inf", "36 1/4", "36¼ in", "9,9,9", "½", "x", "~bob/x", "[red]",
+    "a" * 300, "cm", "  ", "\u202e", "é", "1/0", "5'", "100000000000000000000", "٣", "😀",
+)  # fmt: skip
+"""What nobody in their senses types, and some of what they do."""
+
+
+@pytest.fixture(autouse=True)
+def no_browser(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Open no folder on the desktop of whoever runs the tests."""
+    monkeypatch.setattr(TapewiseApp, "open_url", lambda self, url: None)
+
+
+def begin(chance: random.Random) -> None:
+    """Put people on file: nothing measured, too little, everything; one of them in inches."""
+    store.save(Profile.of("Abel Finch"))
+    store.save(Profile.of("Zoe Hart").with_value("bust", 90))
+    store.save(person("Marta Lindqvist").with_unit(Unit.IN))
+    page = chance.choice(work.PAGES)
+    work.save(work.Work("Marta Lindqvist", page=page, folder="top", when="2026-11-01T10:00:00"))
+
+
+def at_random(chance: random.Random) -> str:
+    """Choose the next key; function keys and moves come more often than the rest."""
+    return chance.choice(chance.choice((FUNCTION, MOVES, OTHERS, "0123456789", ("typed",))))
+
+
+async def one(at: Walk, key: str, chance: random.Random) -> None:
+    """Press one key, type a text into the field with the cursor, or choose a garment."""
+    field = at.app.screen.focused
+    if key == "typed" and isinstance(field, Input):
+        field.value = chance.choice(TYPED)
+    elif key == "typed" and isinstance(field, Select) and field.id == "garment":
+        field.value = chance.choice(wizard.garments()).name
+    elif key != "typed":
+        await at.pilot.press(key)
+    await at.settle()
+
+
+@pytest.mark.parametrize("size", [SMALL, LARGE])
+def test_keys_at_random_never_stop_the_app(size: tuple[int, int], data_folder: Path) -> None:
+    """A walk over all pages, repeatable by its seed; what failed is told with the last keys."""
+    chance = random.Random(f"{SEED} {size}")
+    begin(chance)
+    pressed: list[str] = []
+
+    async def steps(at: Walk) -> None:
+        for _ in range(PRESSES // 2):
+            page = at.page.NAME
+            pressed.append(f"{page}: {(key := at_random(chance))}")
+            await one(at, key, chance)
+            assert not (data_folder / "trouble.txt").exists(), pressed[-12:]
+
+    try:
+        walk(steps, size)
+    except BaseException:
+        print("the last keys:", pressed[-12:])
+        raise

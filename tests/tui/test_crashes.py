@@ -1,0 +1,1 @@
+"""What once stopped the app, walked again: each ends in a page to go on with."""
