@@ -96,11 +96,11 @@ class Page(Screen[None]):
         except Exception as error:
             self.app.call_later(self.tapewise.fall_back, self, error)
         else:
-            self._say_first()
-            self.call_after_refresh(self.tapewise.shown, self)
+            self.call_after_refresh(self._stand)
 
-    def _say_first(self) -> None:
-        """Say what led here; what is wrong rather than what is well."""
+    def _stand(self) -> None:
+        """Say what led here, what is wrong rather than what is well, now that the page stands."""
+        self.tapewise.shown(self)
         if self.first_says:
             self.tell(self.first_says)
         if self.first_warns:

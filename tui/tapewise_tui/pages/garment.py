@@ -89,6 +89,11 @@ class GarmentPage(Page):
 
     @on(Options.Entered)
     def about(self, event: Options.Entered) -> None:
+        """Say what the option with the cursor is; on arrival, what led here comes first."""
+        if self.first_warns:
+            self.warn(self.first_warns)
+            self.first_warns = ""
+            return
         row = event.row
         way = "one of" if row.choices else "from"
         self.tell(f"{words.sentence(row.says)}: {way} {row.limits}; usually {row.usual}.")
