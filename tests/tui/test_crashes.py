@@ -263,6 +263,7 @@ def test_a_second_unusable_file_does_not_replace_the_first() -> None:
 
 
 def file_in_the_way(folder: Path) -> str:
+    """Return the name of a folder that would have to lie in a file."""
     (folder / "taken").write_text("a file")
     return str(folder / "taken" / "top")
 

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import asyncio
 import contextlib
-import signal
 import sys
 from collections.abc import Callable, Iterable
 from pathlib import Path
@@ -23,20 +21,10 @@ from tapewise_tui.dialogs.help import HelpDialog
 from tapewise_tui.dialogs.pages import PagesDialog
 from tapewise_tui.exits import BROKEN, WRONG
 from tapewise_tui.page import Page, Wizard
-from tapewise_tui.pages.garment import GarmentPage
-from tapewise_tui.pages.measure import MeasurePage
-from tapewise_tui.pages.prove import ProvePage
-from tapewise_tui.pages.review import ReviewPage
-from tapewise_tui.pages.save import SavePage
-from tapewise_tui.pages.sew import SewPage
 from tapewise_tui.pages.start import StartPage
-from tapewise_tui.terminal import PlainFilter, ascii_only, has_terminal, let_signs_pass
+from tapewise_tui.terminal import PlainFilter, ascii_only, has_terminal, let_signs_pass, on_hang_up
 from tapewise_tui.theme import THEMES
-
-PAGE_OF: dict[str, type[Page]] = {
-    page.NAME: page
-    for page in (StartPage, MeasurePage, ReviewPage, GarmentPage, ProvePage, SavePage, SewPage)
-}
+from tapewise_tui.turning import PAGE_OF, Way, warm_up
 
 
 class TapewiseApp(App[None]):
@@ -49,8 +37,7 @@ class TapewiseApp(App[None]):
     def __init__(self, desk: Desk | None = None) -> None:
         super().__init__()
         self.desk = desk or Desk()
-        self._stood = "start"
-        self._fallen: set[str] = set()
+        self.way = Way()
         for theme in THEMES:
             self.register_theme(theme)
         self.theme = THEMES[0].name
@@ -58,16 +45,9 @@ class TapewiseApp(App[None]):
             self._filters.append(PlainFilter())
 
     def on_mount(self) -> None:
-        self._mind_the_line()
-        self.run_worker(_warm_up, thread=True, group="warm up")
+        on_hang_up(self._hang_up)
+        self.run_worker(warm_up, thread=True, group="warm up")
         self.push_screen(StartPage(self.desk))
-
-    def _mind_the_line(self) -> None:
-        """A closed terminal keeps what is typed; not every system can tell of it."""
-        for name in ("SIGHUP", "SIGTERM"):
-            with contextlib.suppress(AttributeError, NotImplementedError, RuntimeError, ValueError):
-                loop = asyncio.get_running_loop()
-                loop.add_signal_handler(getattr(signal, name), self._hang_up)
 
     def _hang_up(self) -> None:
         if self.page is not None:
@@ -111,19 +91,17 @@ class TapewiseApp(App[None]):
     def shown(self, page: Page) -> None:
         """Keep a page as the one to go on with, now that it stands on the screen."""
         if self.page is page:
-            self._stood, self._fallen = page.NAME, set()
+            self.way.stands(page.NAME)
             self.desk.place(page.NAME)
 
     def fall_back(self, page: Page, error: Exception) -> None:
         """Turn to the page before in place of one that cannot be shown, else to a plainer one."""
         if self.page is not page:
             return
-        self._fallen.add(page.NAME)
-        before = () if self._stood == "start" else (self._stood,)
-        ways = [name for name in (*before, "measure", "start") if name not in self._fallen]
-        if not ways:
+        instead = self.way.instead_of(page.NAME)
+        if instead is None:
             raise error
-        self._turn(ways[0], warn=trouble.note(error))
+        self._turn(instead, warn=trouble.note(error))
 
     def action_turn(self, name: str) -> None:
         self.go(name)
@@ -202,15 +180,6 @@ class TapewiseApp(App[None]):
         yield SystemCommand("Look", "Chalk on cloth, or ink on paper", self.action_look)
         yield SystemCommand("Help", "What this page is for, and its keys", self.action_help)
         yield SystemCommand("Quit", "Everything is kept already", self.action_quit)
-
-
-def _warm_up() -> None:
-    """Read the code of garments, estimates and formats while the person reads the first page."""
-    from tapewise_core.tasks import wizard
-    from tapewise_core.tasks.people import check
-
-    wizard.garments()
-    check(Profile.of("nobody").with_value("height", 168.0))
 
 
 _WIZARD: type[Wizard] = TapewiseApp

@@ -1,10 +1,13 @@
-"""What the terminal can show: a filter that spells every character in ASCII where it must."""
+"""What the terminal can show, with a filter that spells everything in ASCII; and when it closes."""
 
 from __future__ import annotations
 
+import asyncio
+import contextlib
 import os
+import signal
 import sys
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 
 from rich.cells import cell_len
 from rich.segment import Segment
@@ -96,3 +99,11 @@ def let_signs_pass() -> None:
     if "utf" in (stream.encoding or "").lower():
         return
     stream.reconfigure(errors="replace")
+
+
+def on_hang_up(act: Callable[[], object]) -> None:
+    """Act when the terminal is closed; not every system can tell of it."""
+    for name in ("SIGHUP", "SIGTERM"):
+        with contextlib.suppress(AttributeError, NotImplementedError, RuntimeError, ValueError):
+            loop = asyncio.get_running_loop()
+            loop.add_signal_handler(getattr(signal, name), act)

@@ -16,24 +16,13 @@ from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.files import typed_path
-from tapewise_core.profiles.slug import slug
 from tapewise_core.tasks import shop
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.work import Work
-from tapewise_tui import drafting, reviewing, trouble, words
+from tapewise_tui import drafting, reviewing, saving, trouble, words
 from tapewise_tui.dialogs.written import WrittenDialog
 from tapewise_tui.page import PAGES_KEY, Page
 from tapewise_tui.widgets.ticks import Item, TickList
-
-ALWAYS = "Always written: the pattern as SVG, drafting steps with pictures, checklist, record."
-
-
-PAPER = (
-    ("overlap", "Pages overlap by", "12 mm"),
-    ("margin", "margins", "10 mm"),
-    ("roll_width", "roll", "914 mm"),
-)
-"""What may be asked of paper: its name in the work, its label, what is usual."""
 
 
 class SavePage(Page):
@@ -74,15 +63,15 @@ class SavePage(Page):
             yield Label("Folder")
             yield Input(id="folder", compact=True)
         with Horizontal(id="paper"):
-            for name, label, usual in PAPER:
+            for name, label, usual in saving.PAPER:
                 yield Label(label)
                 yield Input(id=name, placeholder=usual, compact=True)
-        yield Static(f"{ALWAYS} Tick what else is wanted:", markup=False, id="always")
+        yield Static(f"{saving.ALWAYS} Tick what else is wanted:", markup=False, id="always")
         yield TickList(id="formats")
 
     def begin(self) -> None:
-        self.query_one("#folder", Input).value = self._folder()
-        for name, _, _ in PAPER:
+        self.query_one("#folder", Input).value = saving.folder(self.desk)
+        for name, _, _ in saving.PAPER:
             self.query_one(f"#{name}", Input).value = getattr(self.desk.work, name)
         self.query_one("#folder").focus()
 
@@ -90,15 +79,11 @@ class SavePage(Page):
         super().show()
         result = drafting.drafted(self.desk)
         self.draft = result if isinstance(result, Drafted) else None
-        said = f"{_summary(result)} {reviewing.warning(self.desk)}".strip()
+        said = f"{saving.summary(result)} {reviewing.warning(self.desk)}".strip()
         self.query_one("#summary", Static).update(said)
         ticked = self.desk.work.formats
         items = [Item(name, says, name in ticked, name) for name, says in shop.formats()]
         self.query_one(TickList).fill(items)
-
-    def _folder(self) -> str:
-        usual = f"{slug(self.desk.profile.name)}-{self.desk.work.garment}"
-        return self.desk.work.folder or str(_here() / usual)
 
     @on(TickList.Ticked)
     def tick(self, event: TickList.Ticked) -> None:
@@ -165,7 +150,7 @@ class SavePage(Page):
 
     def keep_typed(self) -> None:
         text = self.query_one("#folder", Input).value.strip()
-        if text and text != self._folder():
+        if text and text != saving.folder(self.desk):
             self.desk.change(f"folder {text}", made=replace(self.desk.work, folder=text))
         made = self.desk.work.with_paper(*self._asked_of_paper())
         if made != self.desk.work:
@@ -173,7 +158,7 @@ class SavePage(Page):
 
     def _asked_of_paper(self) -> tuple[str, str, str]:
         overlap, margin, roll = (
-            self.query_one(f"#{name}", Input).value.strip() for name, _, _ in PAPER
+            self.query_one(f"#{name}", Input).value.strip() for name, _, _ in saving.PAPER
         )
         return overlap, margin, roll
 
@@ -192,20 +177,3 @@ class SavePage(Page):
             return
         self.app.open_url(folder.absolute().as_uri())
         self.tell("Where there is a desktop, the folder opens now.")
-
-
-def _here() -> Path:
-    """Where the app was started; the home folder if that is gone by now."""
-    try:
-        return Path.cwd()
-    except OSError:
-        return Path.home()
-
-
-def _summary(result: Drafted | str) -> str:
-    if isinstance(result, str):
-        return f"! {result}"
-    said = f"{result.garment.title} for {result.person}. {drafting.verdict(result)}"
-    if result.estimated:
-        said += f" Estimated, not measured: {'; '.join(result.estimated)}."
-    return said
