@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import asyncio
+import contextlib
 from collections.abc import Awaitable, Callable
 from datetime import date
 
 from textual.pilot import Pilot
+from textual.worker import WorkerCancelled
 
 from tapewise_tui.app import TapewiseApp
 from tapewise_tui.desk import Desk
@@ -35,8 +37,10 @@ class Walk:
         await self.press(*after)
 
     async def settle(self) -> None:
+        """Wait until nothing is at work; a page that is left takes its workers with it."""
         for _ in range(2):
-            await self.app.workers.wait_for_complete()
+            with contextlib.suppress(WorkerCancelled):
+                await self.app.workers.wait_for_complete()
             await self.pilot.pause()
 
     def text(self) -> str:
