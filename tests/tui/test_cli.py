@@ -242,6 +242,7 @@ def test_every_fault_of_a_file_is_named_on_one_line(
     assert file.read_bytes() == before
 
 
+@pytest.mark.trouble
 def test_a_fault_of_the_program_is_a_sentence_too(
     own_folder: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:

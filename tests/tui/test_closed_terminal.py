@@ -126,6 +126,7 @@ StartPage.action_new = broken
 """
 
 
+@pytest.mark.trouble
 def test_a_fault_of_the_program_is_one_sentence(data_folder: Path) -> None:
     """No traceback reaches the terminal; where it came from is in a file."""
     found = Terminal(BROKEN_PAGE)
