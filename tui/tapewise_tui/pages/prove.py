@@ -47,7 +47,7 @@ class ProvePage(Page):
         self.proofs = tuple(sorted(proofs, key=lambda proof: proof.holds))
         table = self.query_one(Rows)
         columns = (("", 7), ("Proof", 26), ("What it says", 30))
-        table.fill(columns, [(proof.name, _cells(proof)) for proof in self.proofs])
+        table.fill(columns, [(proof.name, self._cells(proof)) for proof in self.proofs])
         said = drafting.count(self.draft) if self.draft else f"! {result}"
         self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
         table.focus()
@@ -58,7 +58,7 @@ class ProvePage(Page):
         if at >= len(self.proofs):
             return
         proof = self.proofs[at]
-        said = drafting.plainly(proof.says)
+        said = self._says(proof)
         if proof.mend:
             said += f" F6 sets {drafting.mend_words(proof.mend, self.desk.unit)}."
         self.query_one("#advice", Static).update(said)
@@ -70,14 +70,16 @@ class ProvePage(Page):
             self.warn("This proof offers no change; F3 goes back to the garment.")
             return
         made = self.desk.work
-        for key, text in proof.mend.items():
+        for key, text in (proof.settings or {}).items():
             made = made.with_option(key, wizard.plainly(made.garment, key, text, Unit.CM))
         said = drafting.mend_words(proof.mend, self.desk.unit)
         self.desk.change(said, made=made)
         self.show()
         self.tell(f"{words.sentence(said)} set. ctrl+z takes it back.")
 
+    def _cells(self, proof: Proof) -> tuple[str, str, str]:
+        mark = "holds" if proof.holds else "! fails"
+        return mark, words.sentence(proof.name), self._says(proof)
 
-def _cells(proof: Proof) -> tuple[str, str, str]:
-    mark = "holds" if proof.holds else "! fails"
-    return mark, words.sentence(proof.name), drafting.plainly(proof.says)
+    def _says(self, proof: Proof) -> str:
+        return drafting.plain(proof, self.draft) if self.draft else ""
