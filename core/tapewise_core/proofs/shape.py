@@ -15,6 +15,9 @@ from tapewise_core.units import mm
 TRUE = 0.1
 """How far a drawn allowance may be from the one asked for [mm]; what the record promises."""
 
+GAP = 0.01
+"""How far apart two edges may end and start and still count as joined [mm]: rounding."""
+
 
 def outlines(case: Case) -> Answer:
     """Every stitch line and cut line is closed and never crosses itself."""
@@ -23,11 +26,22 @@ def outlines(case: Case) -> Answer:
 
 def _simple(piece: Piece) -> Proof:
     crossed = sum(not is_simple(line) for line in (piece.stitch_line(), piece.cut))
+    apart, before, after = _gap(piece)
     part = LineName(piece.name)
     says = said("The {}'s outline is closed and does not cross itself.", part)
     if crossed:
         says = said("The {}'s outline crosses itself; its measures can't be drawn like this.", part)
-    return Proof(ProofId.OUTLINE, str(part), float(crossed), 0.0, "1", crossed == 0, says)
+    elif apart > GAP:
+        where = LineName(before), LineName(after), mm(apart)
+        says = said("The {}'s outline is open: its {} and its {} are {} apart.", part, *where)
+    faults = crossed + (apart > GAP)
+    return Proof(ProofId.OUTLINE, str(part), float(faults), 0.0, "1", faults == 0, says)
+
+
+def _gap(piece: Piece) -> tuple[float, str, str]:
+    """The widest gap between an edge's end and the next one's start [mm], and those two edges."""
+    edges = zip(piece.edges, (*piece.edges[1:], piece.edges[0]), strict=True)
+    return max(((b.path.start - a.path.end).length(), a.name, b.name) for a, b in edges)
 
 
 def allowances(case: Case) -> Answer:
@@ -38,10 +52,9 @@ def allowances(case: Case) -> Answer:
 def _allowed(piece: Piece) -> Proof:
     worst, where = 0.0, ""
     for edge in piece.edges:
-        if not edge.fold and edge.allowance > 0:
-            least, most = allowance_kept(piece.cut, edge.margin())
-            off = max(edge.allowance - least, most - edge.allowance)
-            worst, where = max((worst, where), (off, edge.name))
+        least, most = allowance_kept(piece.cut, edge.margin())
+        off = max(edge.allowance - least, most - edge.allowance)
+        worst, where = max((worst, where), (off, edge.name))
     holds, part = worst <= TRUE, LineName(piece.name)
     says = said("Every allowance of the {} is as wide as asked for.", part)
     if not holds:

@@ -88,7 +88,7 @@ def waist_limit(case: Case) -> Answer:
     if side is None:
         return lacking(ProofId.SIDE, "side seam that follows the waist")
     found = tuple(_outside(p, side.waist) for p in case.pattern.pieces if _at_waist(p))
-    return found or Silent(ProofId.SIDE, said("No side seam passes the waist."))
+    return found or Silent(ProofId.SIDE, said("Every side seam ends above the waist."))
 
 
 def _at_waist(piece: Piece) -> list[float]:

@@ -1,0 +1,56 @@
+"""What a proof is: its name, and a mend as data until somebody types it."""
+
+from __future__ import annotations
+
+import pytest
+
+from tapewise_core.proofs.proof import LACKS, Proof, ProofId, at_least, at_most, in_cm, lacking
+from tapewise_core.units import Length, mm
+
+
+@pytest.mark.parametrize(
+    ("about", "of", "name"),
+    [
+        (ProofId.HEAD, "", "head through the neck"),
+        (ProofId.OUTLINE, "back", "back outline"),
+        (ProofId.FOLD, "front hem", "front hem square to the fold"),
+        (ProofId.GIRTH, "bust", "bust of the garment"),
+        (ProofId.WAIST, "waistband", "waistband over the body"),
+        (ProofId.SEAM, "panel seams", "panel seams"),
+        (ProofId.LINE, "hem across the side seam", "hem across the side seam"),
+    ],
+)
+def test_a_name_is_read_from_id_and_subject(about: ProofId, of: str, name: str) -> None:
+    """A few words for a person."""
+    assert Proof(about, of, 0.0, 0.0, "1", True, ()).name == name
+
+
+def test_a_length_is_recorded_in_cm_to_the_hundredth_of_a_millimetre() -> None:
+    """Never as minus nothing."""
+    proof = in_cm(ProofId.HEAD, "back", -0.0001, 123.456, True, ("words",))
+    assert (str(proof.value), proof.limit, proof.unit) == ("0.0", 12.346, "cm")
+    assert (proof.of, proof.holds, proof.says, proof.mend) == ("back", True, ("words",), None)
+
+
+def test_a_mend_is_typed_as_options_take_it() -> None:
+    """Lengths in cm to the millimetre, words and numbers as they are; none stays none."""
+    mend: dict[str, Length | str] = {"ease": mm(-23.0), "waist-finish": "band"}
+    proof = in_cm(ProofId.WAIST, "", 1.0, 2.0, False, (), mend)
+    assert proof.settings == {"ease": "-2.3 cm", "waist-finish": "band"}
+    assert in_cm(ProofId.WAIST, "", 1.0, 2.0, False, ()).settings is None
+
+
+@pytest.mark.parametrize("size", [12.01, 12.5, 12.99, -7.3, 0.4])
+def test_a_mend_is_rounded_to_the_safe_side(size: float) -> None:
+    """To the whole millimetre above or below, never more than one away."""
+    more, less = at_least(size).mm, at_most(size).mm
+    assert size <= more <= size + 1
+    assert size - 1 <= less <= size
+    assert (more, less) == (pytest.approx(round(more)), pytest.approx(round(less)))
+
+
+def test_a_silence_of_the_garment_names_what_it_lacks() -> None:
+    """So that it can be told from a silence of the style."""
+    silent = lacking(ProofId.CAP, "set-in sleeve")
+    assert silent.id is ProofId.CAP
+    assert "".join(map(str, silent.reason)) == f"{LACKS}set-in sleeve."
