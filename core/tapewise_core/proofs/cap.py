@@ -6,7 +6,16 @@ Limits are common practice in the trade, for jersey.
 from __future__ import annotations
 
 from tapewise_core.drafting.piece import Seam, SeamKind
-from tapewise_core.proofs.proof import HAIR, Answer, Case, Proof, ProofId, lacking
+from tapewise_core.proofs.proof import (
+    Answer,
+    Case,
+    Proof,
+    ProofId,
+    keeps_to,
+    lacking,
+    reaches,
+    rounded,
+)
 from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import mm
 
@@ -25,7 +34,7 @@ def cap_fits(case: Case) -> Answer:
 def _cap(case: Case, seam: Seam) -> Proof:
     cap, armhole = case.pattern.run_length(seam.first), case.pattern.run_length(seam.second)
     shorter = (1 - cap / armhole) * 100
-    holds = -HAIR <= shorter <= MOST_SHORTER + HAIR
+    holds = reaches(shorter, 0.0) and keeps_to(shorter, MOST_SHORTER)
     says = said("The sleeve's cap of {} goes into an armhole of {}.", mm(cap), mm(armhole))
     if not holds:
         off = said("{} too long", mm(cap - armhole)) if shorter < 0 else f"{shorter:.1f} % shorter"
@@ -35,5 +44,5 @@ def _cap(case: Case, seam: Seam) -> Proof:
         )  # fmt: skip
     offered = not holds and case.offers("cap-shortening")
     mend = {"cap-shortening": "0.5"} if offered else None
-    value = round(shorter, 3) + 0.0
+    value = rounded(shorter, 3)
     return Proof(ProofId.CAP, seam.where, value, MOST_SHORTER, "%", holds, says, mend)

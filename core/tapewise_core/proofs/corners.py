@@ -9,7 +9,7 @@ import math
 from collections.abc import Iterator
 
 from tapewise_core.drafting.piece import Edge, Join, Pattern, Piece
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, keeps_to, lacking
 from tapewise_core.text.told import LineName, said
 
 SMOOTH = 10.0
@@ -32,7 +32,7 @@ def _smooth(pattern: Pattern, join: Join) -> Proof:
         for piece, line, beside in (join.first, join.second)
     ]
     off = sum(angles) - 180
-    holds = abs(off) <= SMOOTH
+    holds = keeps_to(abs(off), SMOOTH)
     says = said(f"The {join.name} runs on smoothly: {angles[0]:.0f}° and {angles[1]:.0f}°.")
     if not holds:
         shape = "a peak" if off > 0 else "a dip"
@@ -91,7 +91,7 @@ def _beside_folds(piece: Piece) -> Iterator[tuple[Edge, Edge]]:
 
 def _squared(piece: Piece, line: str, off: float) -> Proof:
     part = LineName(piece.name)
-    holds = off <= SQUARE
+    holds = keeps_to(off, SQUARE)
     says = said("The {}'s {} is square to the fold.", part, line)
     if not holds:
         slant = f"{off:.1f}° off, {SQUARE:g}° allowed"

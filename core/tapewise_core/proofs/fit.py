@@ -20,6 +20,7 @@ from tapewise_core.proofs.proof import (
     at_least,
     in_cm,
     lacking,
+    reaches,
 )
 from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import Length, mm
@@ -54,7 +55,7 @@ def least(girth: Girth, cloth: Cloth) -> float:
 
 def _fits(case: Case, girth: Girth) -> Proof:
     limit, ease = least(girth, case.cloth), girth.garment - girth.body
-    holds = girth.garment >= limit - HAIR
+    holds = reaches(girth.garment, limit)
     says = said(
         f"Finished {girth.name} {{}}, on {{}} of body: {{}} of ease.",
         mm(girth.garment), mm(girth.body), mm(ease),
@@ -86,7 +87,7 @@ def ease_for_cloth(case: Case) -> Answer:
     if ease is None:
         return lacking(ProofId.EASE, "ease round the body that stretch could stand in for")
     limit, stretch = _least_ease(case), _percent(case.cloth.stretch)
-    if ease >= limit - HAIR:
+    if reaches(ease, limit):
         says = said("The cloth's {} % stretch is enough for {} of ease.", stretch, mm(ease))
         return (in_cm(ProofId.EASE, "", ease, limit, True, says),)
     enough = mm(float(math.ceil(limit - HAIR)))

@@ -8,7 +8,6 @@ from __future__ import annotations
 from tapewise_core.drafting.facts import Neck
 from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
 from tapewise_core.proofs.proof import (
-    HAIR,
     Answer,
     Case,
     Proof,
@@ -17,6 +16,7 @@ from tapewise_core.proofs.proof import (
     at_least,
     in_cm,
     lacking,
+    reaches,
 )
 from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import Length, mm
@@ -47,7 +47,7 @@ def head_passes(case: Case) -> Answer:
 
 def _passes(case: Case, neck: Neck, limit: float) -> Proof:
     stretched = neck.opening * (1 + case.cloth.usable)
-    holds = stretched >= limit - HAIR
+    holds = reaches(stretched, limit)
     says = said(
         "The neck opening of {} stretches to {}; the head needs {}.",
         mm(neck.opening), mm(stretched), mm(limit),
@@ -86,7 +86,7 @@ def band_fits(case: Case) -> Answer:
 
 def _stretched(case: Case, ratio: float) -> Proof:
     limit = 1 / (1 + BAND_SHARE * case.cloth.band)
-    holds, longer = ratio >= limit - HAIR, 1 / ratio - 1
+    holds, longer = reaches(ratio, limit), 1 / ratio - 1
     says = said(
         f"The neckband is {ratio:.2f} of the neckline: it is stretched by {longer * 100:.0f} % "
         "as it is sewn on."

@@ -6,7 +6,7 @@ Limits are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.piece import Pattern, Seam
-from tapewise_core.proofs.proof import HAIR, Answer, Case, ProofId, in_cm
+from tapewise_core.proofs.proof import Answer, Case, ProofId, in_cm, keeps_to
 from tapewise_core.text.told import said
 from tapewise_core.units import mm
 
@@ -24,7 +24,7 @@ def notches_pair(case: Case) -> Answer:
                 worst = max(worst, abs(first[pair] - second[pair]))
             else:
                 lonely.append(pair)
-    holds = worst <= NOTCH_APART + HAIR and not lonely
+    holds = keeps_to(worst, NOTCH_APART) and not lonely
     says = said("Every notch meets its partner.")
     if lonely:
         says = said("A notch has no partner: {}.", ", ".join(lonely))

@@ -127,7 +127,22 @@ Prover = Callable[[Case], Answer]
 """A proof of one kind."""
 
 HAIR = 1e-6
-"""What rounding alone may be off by [mm]."""
+"""What rounding alone may be off by, in whatever unit is compared."""
+
+
+def reaches(value: float, least: float) -> bool:
+    """Say whether a value is no less than a limit, rounding apart."""
+    return value >= least - HAIR
+
+
+def keeps_to(value: float, most: float) -> bool:
+    """Say whether a value is no more than a limit, rounding apart."""
+    return value <= most + HAIR
+
+
+def rounded(value: float, digits: int) -> float:
+    """Return a value as it is recorded, never minus nothing."""
+    return round(value, digits) + 0.0
 
 
 def in_cm(
@@ -140,7 +155,7 @@ def in_cm(
     mend: Mapping[str, Length | str] | None = None,
 ) -> Proof:
     """Return a proof whose value and limit are lengths [mm], recorded in cm."""
-    shown = round(value / 10, 3) + 0.0, round(limit / 10, 3)
+    shown = rounded(value / 10, 3), rounded(limit / 10, 3)
     return Proof(about, of, *shown, "cm", holds, says, mend)
 
 

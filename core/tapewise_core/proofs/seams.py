@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.making import UNNOTICED
 from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
-from tapewise_core.proofs.proof import HAIR, Answer, Case, Proof, ProofId, Silent, in_cm
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 
@@ -45,10 +45,9 @@ def _walked(pattern: Pattern, seam: Seam) -> Proof:
     first = pattern.run_length(seam.first)
     second = pattern.run_length(seam.second) * seam.ratio
     apart, limit = first - second, MATCH[seam.kind]
-    holds = abs(apart) <= limit + HAIR
-    long, short = LineName(seam.first[0].piece), LineName(seam.second[0].piece)
-    if apart < 0:
-        long, short = short, long
+    holds = keeps_to(abs(apart), limit)
+    sides = (first, seam.first[0].piece), (second, seam.second[0].piece)
+    short, long = (LineName(piece) for _, piece in sorted(sides))
     name = WORDS[seam.kind].capitalize() + (f" ({seam.where})" if seam.where else "")
     says = said(f"{name} meet: {{}} and {{}}.", mm(first), mm(second))
     if not holds:

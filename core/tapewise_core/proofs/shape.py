@@ -8,7 +8,7 @@ from __future__ import annotations
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.cutting import allowance_kept
 from tapewise_core.geometry.outline import is_simple
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, in_cm
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, in_cm, keeps_to
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 
@@ -31,10 +31,10 @@ def _simple(piece: Piece) -> Proof:
     says = said("The {}'s outline is closed and does not cross itself.", part)
     if crossed:
         says = said("The {}'s outline crosses itself; its measures can't be drawn like this.", part)
-    elif apart > GAP:
+    elif not keeps_to(apart, GAP):
         where = LineName(before), LineName(after), mm(apart)
         says = said("The {}'s outline is open: its {} and its {} are {} apart.", part, *where)
-    faults = crossed + (apart > GAP)
+    faults = crossed + (not keeps_to(apart, GAP))
     return Proof(ProofId.OUTLINE, str(part), float(faults), 0.0, "1", faults == 0, says)
 
 
@@ -55,7 +55,7 @@ def _allowed(piece: Piece) -> Proof:
         least, most = allowance_kept(piece.cut, edge.margin())
         off = max(edge.allowance - least, most - edge.allowance)
         worst, where = max((worst, where), (off, edge.name))
-    holds, part = worst <= TRUE, LineName(piece.name)
+    holds, part = keeps_to(worst, TRUE), LineName(piece.name)
     says = said("Every allowance of the {} is as wide as asked for.", part)
     if not holds:
         says = said("The {}'s allowance at the {} is off by {}.", part, LineName(where), mm(worst))

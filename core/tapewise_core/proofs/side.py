@@ -8,7 +8,6 @@ from __future__ import annotations
 from tapewise_core.drafting.facts import Underarm
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.proofs.proof import (
-    HAIR,
     Answer,
     Case,
     Proof,
@@ -16,7 +15,9 @@ from tapewise_core.proofs.proof import (
     Silent,
     at_most,
     in_cm,
+    keeps_to,
     lacking,
+    reaches,
 )
 from tapewise_core.text.told import LineName, OptionKey, said
 from tapewise_core.units import Length, mm
@@ -37,7 +38,7 @@ def not_too_high(case: Case) -> Answer:
     under = case.facts.underarm
     if under is None:
         return lacking(ProofId.UNDERARM_TOP, "underarm")
-    holds = under.level >= under.armscye - HAIR
+    holds = reaches(under.level, under.armscye)
     says = said(
         "The underarm lies {} below the nape, at or below the armscye line at {}.",
         mm(under.level), mm(under.armscye),
@@ -58,8 +59,7 @@ def not_too_low(case: Case) -> Answer:
 
 
 def _low(case: Case, under: Underarm, lowest: float) -> Proof:
-    lower = under.level - lowest
-    holds = lower <= HAIR
+    lower, holds = under.level - lowest, keeps_to(under.level, lowest)
     says = said(
         "The underarm at {} is no lower than halfway to the waist, {}.",
         mm(under.level), mm(lowest),
@@ -99,7 +99,7 @@ def _at_waist(piece: Piece) -> list[float]:
 
 def _outside(piece: Piece, limit: float) -> Proof:
     x, part = min(_at_waist(piece)), LineName(piece.name)
-    holds = x >= limit - TRUE
+    holds = reaches(x, limit - TRUE)
     says = said("The {}'s side seam passes the waist at {}, limit {}.", part, mm(x), mm(limit))
     if not holds:
         says += said(" It is {} too far in; take less {}.", mm(limit - x), OptionKey(SHAPING))

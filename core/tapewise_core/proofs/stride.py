@@ -6,7 +6,7 @@ Limits are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.facts import Hem
-from tapewise_core.proofs.proof import HAIR, Answer, Case, Proof, ProofId, Silent, in_cm, lacking
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, lacking, reaches
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
@@ -32,7 +32,7 @@ def stride(case: Case) -> Answer:
 
 def _strides(case: Case, hem: Hem, knee: float, ankle: float) -> Proof:
     needed, slit = least_round(hem.below_waist, knee, ankle), hem.slit > 0
-    holds = hem.round >= needed - HAIR or slit
+    holds = reaches(hem.round, needed) or slit
     says = said("The hem is {} round; a stride needs {} there.", mm(hem.round), mm(needed))
     if slit:
         says += said(" A slit gives what is missing.")

@@ -8,7 +8,6 @@ from __future__ import annotations
 from tapewise_core.drafting.facts import Passage, Waist
 from tapewise_core.drafting.piece import Seam, SeamKind
 from tapewise_core.proofs.proof import (
-    HAIR,
     Answer,
     Case,
     Proof,
@@ -16,7 +15,9 @@ from tapewise_core.proofs.proof import (
     Silent,
     at_least,
     in_cm,
+    keeps_to,
     lacking,
+    reaches,
 )
 from tapewise_core.text.told import OptionKey, Told, joined, said
 from tapewise_core.units import Length, mm
@@ -31,7 +32,7 @@ def waist_passes(case: Case) -> Answer:
     if waist is None:
         return lacking(ProofId.WAIST, "waist that is drawn in")
     stretched = waist.opening * (1 + case.cloth.usable)
-    holds = stretched >= waist.way_in - HAIR
+    holds = reaches(stretched, waist.way_in)
     says = said(
         f"The {waist.what} of {{}} stretches to {{}}; the easier way in needs {{}}.",
         mm(waist.opening), mm(stretched), mm(waist.way_in),
@@ -52,7 +53,7 @@ def _more(waist: Waist, least: float) -> dict[str, float]:
         drawn = {"ease": waist.opening}
     if waist.band is not None:
         drawn = {"band-length": waist.band, **drawn}
-    return {key: least - given for key, given in drawn.items() if least - given > HAIR}
+    return {key: least - given for key, given in drawn.items() if not reaches(given, least)}
 
 
 def _mended(more: dict[str, float], stretch: float) -> Told:
@@ -77,7 +78,7 @@ def casing_turns(case: Case) -> Answer:
     if casing is None:
         return _without(case, ProofId.CASING, "casing", "The waist has a band, and no casing.")
     needed, limit = casing.seam / casing.edge - 1, TURNED_SHARE * case.cloth.stretch
-    holds = needed <= limit + HAIR
+    holds = keeps_to(needed, limit)
     says = said(f"The casing's edge is stretched by {needed * 100:.0f} % as it is turned down.")
     if not holds:
         says += said(
@@ -109,7 +110,7 @@ def waistband_fits(case: Case) -> Answer:
 def _band(case: Case, seam: Seam) -> Proof:
     band, edge = case.pattern.run_length(seam.first), case.pattern.run_length(seam.second)
     limit = edge / (1 + TURNED_SHARE * case.cloth.band)
-    holds = band >= limit - HAIR
+    holds = reaches(band, limit)
     says = said("The waistband of {} is stretched to {} of waist.", mm(band), mm(edge))
     mend: dict[str, Length | str] | None = None
     if not holds:

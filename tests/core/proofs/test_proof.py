@@ -4,7 +4,19 @@ from __future__ import annotations
 
 import pytest
 
-from tapewise_core.proofs.proof import LACKS, Proof, ProofId, at_least, at_most, in_cm, lacking
+from tapewise_core.proofs.proof import (
+    HAIR,
+    LACKS,
+    Proof,
+    ProofId,
+    at_least,
+    at_most,
+    in_cm,
+    keeps_to,
+    lacking,
+    reaches,
+    rounded,
+)
 from tapewise_core.units import Length, mm
 
 
@@ -54,3 +66,20 @@ def test_a_silence_of_the_garment_names_what_it_lacks() -> None:
     silent = lacking(ProofId.CAP, "set-in sleeve")
     assert silent.id is ProofId.CAP
     assert "".join(map(str, silent.reason)) == f"{LACKS}set-in sleeve."
+
+
+def test_rounding_alone_breaks_no_limit() -> None:
+    """A hair is let off on the wrong side of a limit, two are not."""
+    assert reaches(5.0 - HAIR, 5.0)
+    assert not reaches(5.0 - 2 * HAIR, 5.0)
+    assert reaches(5.1, 5.0)
+    assert keeps_to(5.0 + HAIR, 5.0)
+    assert not keeps_to(5.0 + 2 * HAIR, 5.0)
+    assert keeps_to(4.9, 5.0)
+    assert HAIR < 0.00001
+
+
+def test_a_value_is_never_recorded_as_minus_nothing() -> None:
+    """It reads 0.0, and other values keep their digits."""
+    assert str(rounded(-0.0004, 3)) == "0.0"
+    assert rounded(-1.2345, 2) == -1.23

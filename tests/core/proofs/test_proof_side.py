@@ -67,7 +67,7 @@ def test_an_underarm_ten_centimetres_too_low_is_caught() -> None:
     [
         (60.4, {"sleeve-ease": "3.8 cm"}),
         (22.6, {"sleeve-ease": "0.0 cm"}),
-        (22.4, None),
+        (22.5, None),
     ],
 )
 def test_less_ease_round_the_arm_is_offered_while_there_is_some(
