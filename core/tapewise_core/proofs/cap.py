@@ -37,7 +37,9 @@ def _cap(case: Case, seam: Seam) -> Proof:
     holds = reaches(shorter, 0.0) and keeps_to(shorter, MOST_SHORTER)
     says = said("The sleeve's cap of {} goes into an armhole of {}.", mm(cap), mm(armhole))
     if not holds:
-        off = said("{} too long", mm(cap - armhole)) if shorter < 0 else f"{shorter:.1f} % shorter"
+        off = (
+            said("{} too long", mm(cap - armhole)) if cap > armhole else f"{shorter:.1f} % shorter"
+        )
         says += said(
             " It is {}; a cap is 0 to {} % shorter: set {} so.",
             off, f"{MOST_SHORTER:g}", OptionKey("cap-shortening"),

@@ -35,7 +35,7 @@ def _smooth(pattern: Pattern, join: Join) -> Proof:
     holds = keeps_to(abs(off), SMOOTH)
     says = said(f"The {join.name} runs on smoothly: {angles[0]:.0f}° and {angles[1]:.0f}°.")
     if not holds:
-        shape = "a peak" if off > 0 else "a dip"
+        shape = "a peak" if off > SMOOTH else "a dip"
         says = said(
             f"The {join.name} makes {shape} of {abs(off):.0f}°, {abs(off) - SMOOTH:.0f}° too much; "
             "redraw its ends square to the seam."
@@ -46,15 +46,16 @@ def _smooth(pattern: Pattern, join: Join) -> Proof:
 def corner(piece: Piece, line: str, beside: str) -> float:
     """Return the angle inside a piece where two neighbouring edges meet [degrees]."""
     first, second = piece.edge(line), piece.edge(beside)
-    if not _meets(first, second):
+    if _apart(first, second) > _apart(second, first):
         first, second = second, first
     coming, going = first.path.arriving(), second.path.leaving()
     turn = math.degrees(math.atan2(coming.cross(going), coming.dot(going)))
     return 180.0 - turn
 
 
-def _meets(first: Edge, second: Edge) -> bool:
-    return (first.path.end - second.path.start).length() < 1e-3
+def _apart(first: Edge, second: Edge) -> float:
+    """How far one edge ends from where another starts [mm]."""
+    return (first.path.end - second.path.start).length()
 
 
 def square_to_fold(case: Case) -> Answer:

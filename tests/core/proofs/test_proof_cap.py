@@ -26,6 +26,7 @@ def sleeve(cap: float, chosen=OFFERED) -> Case:
         (400.0, 0.0, True),
         (396.0, 1.0, True),
         (398.0, 0.5, True),
+        (396.333, 0.917, True),
         (395.9, 1.025, False),
         (400.1, -0.025, False),
     ],

@@ -41,6 +41,7 @@ def test_a_corner_is_measured_inside_whichever_edge_is_named_first() -> None:
     [
         (0.0, 0.0, 0.0, True),
         (20.0, -20.0, 0.0, True),
+        (1.234, 0.0, 1.23, True),
         (4.0, 5.98, 9.98, True),
         (-4.0, -5.98, 9.98, True),
         (5.0, 5.02, 10.02, False),
