@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import FrozenInstanceError
+
 import pytest
+from hand_made import case, style
 
 from tapewise_core.proofs.proof import (
     HAIR,
@@ -41,6 +44,8 @@ def test_a_length_is_recorded_in_cm_to_the_hundredth_of_a_millimetre() -> None:
     """Never as minus nothing."""
     proof = in_cm(ProofId.HEAD, "back", -0.0001, 123.456, True, ("words",))
     assert (str(proof.value), proof.limit, proof.unit) == ("0.0", 12.346, "cm")
+    other = in_cm(ProofId.HEAD, "", 98.7654, 1.0, True, ())
+    assert (other.value, other.limit) == (9.877, 0.1)
     assert (proof.of, proof.holds, proof.says, proof.mend) == ("back", True, ("words",), None)
 
 
@@ -61,6 +66,21 @@ def test_a_mend_is_rounded_to_the_safe_side(size: float) -> None:
     assert (more, less) == (pytest.approx(round(more)), pytest.approx(round(less)))
 
 
+def test_nothing_that_was_proved_can_be_changed_afterwards() -> None:
+    """Proof, silence and case are frozen, and take no names but their own."""
+    made = case(style=style(ease=1.0))
+    for one, name in ((lacking(ProofId.CAP, "cap"), "id"), (made, "style")):
+        with pytest.raises(FrozenInstanceError):
+            setattr(one, name, None)
+        assert not hasattr(one, "__dict__")
+    proof = in_cm(ProofId.HEAD, "", 1.0, 2.0, False, ())
+    with pytest.raises(FrozenInstanceError):
+        proof.holds = True  # type: ignore[misc]
+    assert not hasattr(proof, "__dict__")
+    assert made.offers("ease")
+    assert not made.offers("waist-ease")
+
+
 def test_a_silence_of_the_garment_names_what_it_lacks() -> None:
     """So that it can be told from a silence of the style."""
     silent = lacking(ProofId.CAP, "set-in sleeve")
@@ -76,7 +96,7 @@ def test_rounding_alone_breaks_no_limit() -> None:
     assert keeps_to(5.0 + HAIR, 5.0)
     assert not keeps_to(5.0 + 2 * HAIR, 5.0)
     assert keeps_to(4.9, 5.0)
-    assert HAIR < 0.00001
+    assert pytest.approx(1e-6) == HAIR
 
 
 def test_a_value_is_never_recorded_as_minus_nothing() -> None:

@@ -130,6 +130,7 @@ def test_what_it_says_of_ease() -> None:
     assert in_cm(good) == "The cloth's 10 % stretch is enough for 6 cm of ease."
     assert in_inches(good) == "The cloth's 10 % stretch is enough for 2 3/8 in of ease."
     assert good.mend is None
+    assert "The cloth's 80 % stretch" in in_cm(only(ease_for_cloth(eased(60.0, 0.8))))
     poor = only(ease_for_cloth(eased(0.0, 0.1)))
     assert in_cm(poor) == (
         "A cloth of 10 % stretch wants at least 3 cm of ease and has 0 cm; set ease to 3 cm, or "

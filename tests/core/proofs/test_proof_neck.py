@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hand_made import CLOTH, case, in_cm, in_inches, judged, only, reason, sewn, strip, style
 
@@ -100,6 +102,16 @@ def test_a_band_is_stretched_by_no_more_than_it_gives(
     assert judged(proof) == (ratio, 0.7692, "1", holds)
     assert (proof.id, proof.of) == (ProofId.NECKBAND, "")
     assert proof.settings == (None if holds else {"band-ratio": "0.77"})
+
+
+def test_the_ratio_that_is_offered_is_enough() -> None:
+    """To the next hundredth: at least 0.7502 is asked for, 0.76 offered."""
+    made = replace(
+        banded(400.0, chosen=style(band_ratio=0.67)), cloth=Cloth(stretch=0.5, seam=0.4, band=0.555)
+    )
+    proof = only(band_fits(made))
+    assert proof.limit == 0.7502
+    assert proof.settings == {"band-ratio": "0.76"}
 
 
 def test_what_it_says_of_a_band() -> None:
