@@ -45,6 +45,7 @@ def test_a_hem_lets_its_wearer_stride(
 def test_a_knee_at_the_ankle_divides_by_nothing() -> None:
     """Odd measures give a number, the ankle's from a millimetre below the knee."""
     assert least_round(600.0, 600.0, 600.0) == 1100.0
+    assert least_round(600.5, 600.0, 600.0) == 1250.0
     assert least_round(601.0, 600.0, 600.0) == 1400.0
     assert least_round(500.0, 600.0, 900.0) == 1100.0
 
@@ -53,6 +54,7 @@ def test_a_slit_gives_what_is_missing() -> None:
     """And says so."""
     proof = only(stride(hemmed(800.0, 900.0, slit=100.0)))
     assert judged(proof) == (90.0, 125.0, "cm", True)
+    assert only(stride(hemmed(800.0, 900.0, slit=0.5))).holds
     assert in_cm(proof) == (
         "The hem is 90 cm round; a stride needs 125 cm there. A slit gives what is missing."
     )

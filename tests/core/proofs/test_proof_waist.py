@@ -54,6 +54,7 @@ def test_what_it_says_of_a_waist() -> None:
         "longer by 5 cm with ease, or take a cloth and seam that stretch 51 %."
     )
     assert "Make it longer by 2 in with ease" in in_inches(bad)
+    assert in_cm(passes(Passage.JOINED, 500.0)).endswith("that stretch 96 %.")
 
 
 @pytest.mark.parametrize(
@@ -92,7 +93,7 @@ def turned(seam: float, chosen: Style | None = None) -> Case:
 
 
 @pytest.mark.parametrize(
-    ("seam", "needed", "holds"), [(650.0, 30.0, True), (650.1, 30.02, False), (500.0, 0.0, True)]
+    ("seam", "needed", "holds"), [(650.0, 30.0, True), (650.123, 30.02, False), (500.0, 0.0, True)]
 )
 def test_a_casing_stretches_as_it_is_turned_down(seam: float, needed: float, holds: bool) -> None:
     """By six tenths of the cloth's 50 % at the most."""
@@ -113,6 +114,8 @@ def test_what_it_says_of_a_casing() -> None:
         "take a narrower elastic-width, waist-finish band, or a cloth that stretches 70 %."
     )
     assert bad.mend is None
+    worse = in_cm(only(casing_turns(turned(950.0))))
+    assert worse.startswith("The casing's edge is stretched by 90 % as")
 
 
 def banded(band: float, chosen: Style | None = None) -> Case:
