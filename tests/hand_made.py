@@ -21,7 +21,8 @@ from tapewise_core.drafting.piece import (
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.proofs.proof import Answer, Case, Proof, Silent
-from tapewise_core.style.option import Chosen, Option, Style
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.style import Chosen, Style
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Length, Unit
 
@@ -76,8 +77,8 @@ def style(**values: Length | float | str) -> Style:
     """Return a style in which options have values, underscores for hyphens."""
     chosen = {}
     for name, value in values.items():
-        option = Option(key=name.replace("_", "-"), says="", default=0.0)
-        chosen[option.key] = Chosen(option, value, True)
+        kind = ValueKind.LENGTH if isinstance(value, Length) else ValueKind.RATIO
+        chosen[name.replace("_", "-")] = Chosen(kind, value, True)
     return Style(MappingProxyType(chosen))
 
 

@@ -13,7 +13,7 @@ from tapewise_core.errors import DraftError
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
-from tapewise_core.style.option import Style
+from tapewise_core.style.style import Style
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.people import body_of
 

@@ -10,7 +10,7 @@ from tapewise_core.drafting.facts import Facts, Hem
 from tapewise_core.drafting.piece import Girth
 from tapewise_core.proofs.fit import ease_for_cloth, girths_fit
 from tapewise_core.proofs.proof import Case, Proof, ProofId
-from tapewise_core.style.option import Style
+from tapewise_core.style.style import Style
 from tapewise_core.units import mm
 
 

@@ -12,7 +12,7 @@ from tapewise_core.drafting.facts import Facts, Neck
 from tapewise_core.drafting.piece import SeamKind
 from tapewise_core.proofs.neck import band_fits, head_passes
 from tapewise_core.proofs.proof import Case, ProofId
-from tapewise_core.style.option import Style
+from tapewise_core.style.style import Style
 
 
 def necked(opening: float, head: float | None = 550.0, width: float | None = 80.0) -> Case:

@@ -10,7 +10,7 @@ from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.point import Point
 from tapewise_core.proofs.proof import Case, ProofId
 from tapewise_core.proofs.side import not_too_high, not_too_low, waist_limit
-from tapewise_core.style.option import Style
+from tapewise_core.style.style import Style
 from tapewise_core.units import mm
 
 
