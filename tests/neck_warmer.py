@@ -15,12 +15,14 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.facts import Facts, Neck
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Edge, EdgeRun, Pattern, Seam, SeamKind, make_piece
 from tapewise_core.garments.garment import Garment
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
+from tapewise_core.proofs.proof import ALWAYS, ProofId
 from tapewise_core.style.cloth import CLOTH
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -102,7 +104,7 @@ def draft(body: Body, style: Style) -> Pattern:
         seams=(join,),
         joins=(),
         girths=(),
-        facts=MappingProxyType({"head": body["head"].mm, "neck opening": b.x}),
+        facts=Facts(head=body["head"].mm, neck=Neck(opening=b.x)),
         lengths=MappingProxyType({"height": wanted.height.mm}),
     )
 
@@ -116,5 +118,6 @@ NECK_WARMER = Garment(
     options=OPTIONS,
     agree=lambda body, style, unit: (),
     draft=draft,
+    covers=ALWAYS | {ProofId.HEAD},
     moves=MappingProxyType({"neck": (1.0, "round the neck")}),
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.making import Elastic, How, Making
 from tapewise_core.drafting.piece import (
     Edge,
@@ -52,7 +53,7 @@ def rectangle(
 def pattern_of(pieces: tuple[Piece, ...], seams: tuple[Seam, ...] = ()) -> Pattern:
     """Return a pattern of pieces and seams, with no draft behind it."""
     none: Mapping[str, float] = MappingProxyType({})
-    return Pattern("sample", "Sample", (), pieces, seams, (), (), none, none)
+    return Pattern("sample", "Sample", (), pieces, seams, (), (), Facts(), none)
 
 
 def seam(

@@ -16,6 +16,7 @@ from tapewise_core.geometry.cutting import allowance_kept
 from tapewise_core.geometry.outline import is_simple
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
+from tapewise_core.proofs.proof import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Unit
@@ -98,7 +99,7 @@ def test_nothing_is_cut_beyond_the_fold(halves: list[tuple[Pattern, Piece]]):
 def test_the_underarm_is_never_above_the_armscye_line(halves: list[tuple[Pattern, Piece]]):
     """Higher, and the sleeve is too narrow to wear."""
     for pattern, piece in halves:
-        assert piece.points["underarm"].y >= pattern.facts["armscye level"] - 1e-6
+        assert piece.points["underarm"].y >= pattern.facts.underarm.armscye - 1e-6
 
 
 def test_the_body_is_never_narrower_than_the_bust_at_the_underarm(made: list[Made]):
@@ -115,7 +116,7 @@ def test_the_side_seam_keeps_outside_the_waist_and_bends_one_way(
     """No corner at the waist and no wave; the rounding under the arm is not part of it."""
     for pattern, piece in halves:
         if "waist_side" in piece.points:
-            assert piece.points["waist_side"].x >= pattern.facts["waist limit"] - 0.05
+            assert piece.points["waist_side"].x >= pattern.facts.side.waist - 0.05
         path = piece.edge("side").path
         rounding = len(path.segments[0].flattened(0.01)) if piece.has_edge("underarm") else 0
         points = path.flattened(0.01)[rounding:]
@@ -129,7 +130,7 @@ def test_necklines_are_square_to_the_fold_and_flat_there(halves: list[tuple[Patt
     """Within 2 mm over the first 2 cm; a V has a point instead."""
     for pattern, piece in halves:
         path = piece.edge("neckline").path
-        if "neck point" in pattern.facts and piece.name == "front":
+        if pattern.facts.pointed and piece.name == "front":
             assert path.leaving().x > 0.05
             continue
         assert abs(path.leaving().y) < 1e-9
@@ -160,7 +161,7 @@ def test_default_tops_pass_every_proof_for_nearly_everybody():
     for one in bodies(count, seed=11):
         style = settle(TOP.options, {}, one, Unit.CM)
         try:
-            proofs = prove(TOP.draft(one, style), JERSEY, Unit.CM)
+            proofs = prove(Case(TOP.draft(one, style), style, JERSEY)).proofs
         except DraftError:
             continue
         failing = {proof.name for proof in proofs if not proof.holds}

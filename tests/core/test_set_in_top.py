@@ -51,7 +51,9 @@ def test_a_cap_that_does_not_fit_fails_and_is_mended(shorter: str) -> None:
     (proof,) = (p for p in made.proofs if p.name == "sleeve cap against armhole")
     assert not proof.holds
     assert proof.mend
-    again = draft(person(PEOPLE[0]), "set-in-top", {"cap-shortening": shorter, **proof.mend})
+    again = draft(
+        person(PEOPLE[0]), "set-in-top", {"cap-shortening": shorter, **(proof.settings or {})}
+    )
     assert next(p for p in again.proofs if p.name == proof.name).holds
 
 

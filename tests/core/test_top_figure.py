@@ -8,6 +8,7 @@ from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.garments.shelf import garment
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
+from tapewise_core.proofs.proof import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Unit
@@ -24,8 +25,9 @@ def style_of(one: Body, **asked: str) -> Style:
 
 def made(one: Body, **asked: str) -> Pattern:
     """Return a top whose proofs all hold."""
-    pattern = TOP.draft(one, style_of(one, **asked))
-    assert [p.says for p in prove(pattern, JERSEY, Unit.CM) if not p.holds] == []
+    style = style_of(one, **asked)
+    pattern = TOP.draft(one, style)
+    assert [p.says for p in prove(Case(pattern, style, JERSEY)).proofs if not p.holds] == []
     return pattern
 
 

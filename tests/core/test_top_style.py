@@ -9,7 +9,9 @@ from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, SeamKind
 from tapewise_core.garments.shelf import garment
 from tapewise_core.proofs.all import prove
+from tapewise_core.proofs.proof import Case
 from tapewise_core.style.settle import settle
+from tapewise_core.style.style import Style
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")
@@ -30,7 +32,7 @@ def test_every_neckline_with_every_finish_is_proved(neckline: str, finish: str):
     if (neckline, finish) == ("boat", "band"):
         finish = "facing"
     pattern = made(neckline=neckline, neck_finish=finish)
-    proofs = prove(pattern, JERSEY, Unit.CM)
+    proofs = prove(Case(pattern, Style({}), JERSEY)).proofs
     assert [proof.says for proof in proofs if not proof.holds] == []
     assert "head through the neck" in {proof.name for proof in proofs}
 
@@ -54,10 +56,10 @@ def test_a_wider_neckline_leaves_the_shoulder_point_where_it_is():
 def test_a_v_band_is_mitred_at_the_points_own_angle():
     """The free edge is shorter than the seam by the band's width over the tangent, at each end."""
     pattern = made(neckline="v", band_width="2")
-    angle = math.radians(pattern.facts["neck point"])
+    angle = math.radians(pattern.facts.neck.point)
     band = pattern.piece("neckband")
     short = 2 * 20.0 / math.tan(angle)
-    assert pattern.facts["band free edge"] == pytest.approx(band.length("neckline") - short)
+    assert pattern.facts.neck.opening == pytest.approx(band.length("neckline") - short)
     assert band.inner["mitre"].segments[0].length() == pytest.approx(20.0 / math.sin(angle))
 
 
@@ -81,7 +83,7 @@ def test_a_facing_is_sewn_to_the_same_neckline():
 def test_without_a_band_the_neckline_is_the_opening():
     """The head is judged by it."""
     pattern = made(neckline="boat")
-    assert pattern.facts["neck opening"] == pytest.approx(pattern.lengths["neckline"])
+    assert pattern.facts.neck.opening == pytest.approx(pattern.lengths["neckline"])
 
 
 def test_named_sleeves_follow_the_arm():
@@ -145,5 +147,7 @@ def test_every_combination_of_choices_is_drafted_without_a_crossing():
         for sleeve in ("cap", "short", "elbow", "three-quarter", "long"):
             for hem, fit in (("straight", "eased"), ("curved", "fitted"), ("split", "straight")):
                 pattern = made(neckline=neckline, sleeve=sleeve, hem=hem, fit=fit)
-                failing = {p.name for p in prove(pattern, JERSEY, Unit.CM) if not p.holds}
+                failing = {
+                    p.name for p in prove(Case(pattern, Style({}), JERSEY)).proofs if not p.holds
+                }
                 assert failing <= {"underarm above halfway to the waist"}

@@ -23,6 +23,7 @@ import numpy as np
 from tapewise_core.errors import TapewiseError
 from tapewise_core.geometry.outline import is_simple
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.proofs.proof import Proof
 from tapewise_core.statistics.building.fields import KEYS
 from tapewise_core.statistics.building.tables import SEXES, civilians, soldiers_1988
 from tapewise_core.tasks.drafting import Drafted, draft
@@ -89,16 +90,16 @@ def _crossed(made: Drafted) -> bool:
     return not all(is_simple(line) for line in lines)
 
 
-def _mended(profile: Profile, garment: str, options: Mapping[str, str], proof: object) -> bool:
+def _mended(profile: Profile, garment: str, options: Mapping[str, str], proof: Proof) -> bool:
     """Say whether a failing proof's own mend makes it hold."""
-    mend = getattr(proof, "mend", None)
+    mend = proof.settings
     if not mend:
         return False
     try:
         again = draft(profile, garment, {**options, **mend})
     except TapewiseError:
         return False
-    return all(p.holds for p in again.proofs if p.name == getattr(proof, "name", ""))
+    return all(p.holds for p in again.proofs if p.name == proof.name)
 
 
 def _people(folder: Path, count: int) -> Iterator[Profile]:

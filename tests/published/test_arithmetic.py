@@ -92,6 +92,6 @@ def test_a_grown_on_underarm_lies_below_a_set_in_one() -> None:
     A set-in armhole lies about at the armscye line (common practice), so the
     drafted long sleeve of a middle build should be near: within 1 cm of that span.
     """
-    facts = top({"sleeve-length": "55"}).pattern.facts
-    below = (facts["underarm level"] - facts["armscye level"]) / 10
+    facts = top({"sleeve-length": "55"}).pattern.facts.underarm
+    below = (facts.level - facts.armscye) / 10
     assert 2.8 <= below <= 7.0

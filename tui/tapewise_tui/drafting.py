@@ -9,7 +9,8 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import drafting, wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.work import Work
-from tapewise_core.units import Unit, parse_length
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Length, Unit
 from tapewise_tui import trouble, words
 from tapewise_tui.desk import Desk
 
@@ -44,14 +45,19 @@ def verdict(draft: Drafted) -> str:
         return f"All {len(draft.proofs)} proofs hold."
     first = draft.failing[0]
     more = f" (and {len(draft.failing) - 1} more)" if len(draft.failing) > 1 else ""
-    return f"! {words.sentence(first.name)} fails{more}: {plainly(first.says)}"
+    return f"! {words.sentence(first.name)} fails{more}: {plain(first, draft)}"
 
 
 def proof_lines(draft: Drafted, most: int = 8) -> str:
     """Return a line for each of the first proofs, failing ones before the others."""
     proofs = sorted(draft.proofs, key=lambda proof: proof.holds)[:most]
     marks = {True: "holds  ", False: "! fails"}
-    return "\n".join(f"{marks[proof.holds]} {plainly(proof.says)}" for proof in proofs)
+    return "\n".join(f"{marks[proof.holds]} {plain(proof, draft)}" for proof in proofs)
+
+
+def plain(proof: wizard.Proof, draft: Drafted) -> str:
+    """Spell what a proof says as the page shows it: options without hyphens."""
+    return Reader(draft.unit, plain=True).spell(proof.says)
 
 
 def count(draft: Drafted) -> str:
@@ -62,11 +68,10 @@ def count(draft: Drafted) -> str:
     return f"! {len(draft.failing)} of {len(draft.proofs)} proofs {verb}; they stand on top."
 
 
-def mend_words(mend: Mapping[str, str], unit: Unit) -> str:
+def mend_words(mend: Mapping[str, Length | str], unit: Unit) -> str:
     """Spell the changes that a proof offers, lengths in the reader's unit."""
     told = []
     for key, value in mend.items():
-        length = value.endswith("cm")
-        spelt = unit.spell(parse_length(value, Unit.CM)) if length else value
+        spelt = unit.spell(value.mm) if isinstance(value, Length) else value
         told.append(f"{key.replace('-', ' ')} {spelt}")
     return words.listed(told)

@@ -12,6 +12,7 @@ from tapewise_core.measures.finding import Finding
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
 from tapewise_core.tasks.people import Check, values_json
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 if TYPE_CHECKING:
@@ -43,7 +44,8 @@ def draft_lines(
     failing = drafted.failing
     if failing:
         yield f"{len(failing)} of {len(drafted.proofs)} proofs fail; do not cut yet:"
-        yield from (f"  {proof.name}: {proof.says}" for proof in failing)
+        reader = Reader(drafted.unit)
+        yield from (f"  {proof.name}: {reader.spell(proof.says)}" for proof in failing)
     else:
         yield f"All {len(drafted.proofs)} proofs hold."
 
@@ -52,8 +54,9 @@ def draft_json(
     drafted: Drafted, findings: Sequence[Finding], folder: str, written: Written
 ) -> dict[str, object]:
     """Return the same for a machine."""
-    from tapewise_core.tasks.record import proof_json
+    from tapewise_core.tasks.record import proof_json, silent_json
 
+    reader = Reader(drafted.unit)
     return {
         "garment": drafted.garment.name,
         "person": drafted.person,
@@ -62,7 +65,8 @@ def draft_json(
         "estimated": list(drafted.estimated_keys),
         "remarks": list(drafted.pattern.remarks),
         "findings": [finding_json(finding) for finding in findings],
-        "proofs": [proof_json(proof) for proof in drafted.proofs],
+        "proofs": [proof_json(proof, reader) for proof in drafted.proofs],
+        "silent": [silent_json(silent, reader) for silent in drafted.silent],
         "holds": not drafted.failing,
     }
 

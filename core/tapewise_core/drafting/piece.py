@@ -8,6 +8,7 @@ from enum import StrEnum
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.making import PLAIN, Making
 from tapewise_core.drafting.steps import Note
 from tapewise_core.geometry.cutting import cut_line
@@ -157,7 +158,8 @@ class EdgeRun:
 class Seam:
     """Two sides sewn together, and how.
 
-    ``ratio`` is the length of the first as a share of the second.
+    ``ratio`` is the length of the first as a share of the second; ``where`` tells seams of one
+    kind apart, such as left and right.
     """
 
     kind: SeamKind
@@ -165,6 +167,7 @@ class Seam:
     second: tuple[EdgeRun, ...]
     ratio: float = 1.0
     making: Making = PLAIN
+    where: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,8 +192,8 @@ class Girth:
 class Pattern:
     """Everything drafted for one garment: drafts to tell, pieces to cut, and what joins them.
 
-    ``facts`` are numbers of the draft that proofs need and ``lengths`` those of the
-    finished garment, by name [mm]; ``remarks`` are sentences the drafter should read,
+    ``facts`` is what proofs ask of a draft, ``lengths`` are those of the finished
+    garment, by name [mm]; ``remarks`` are sentences the drafter should read,
     ``notes`` such sentences with lengths in them, told in the reader's unit.
     """
 
@@ -201,7 +204,7 @@ class Pattern:
     seams: tuple[Seam, ...]
     joins: tuple[Join, ...]
     girths: tuple[Girth, ...]
-    facts: Mapping[str, float]
+    facts: Facts
     lengths: Mapping[str, float]
     remarks: tuple[str, ...] = ()
     notes: tuple[Words, ...] = ()

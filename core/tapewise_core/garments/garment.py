@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.measures.body import Body
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
 from tapewise_core.units import Unit
@@ -22,7 +23,8 @@ class Garment:
     a style makes no use of, ``measured_only`` those that are of no use estimated.
     ``moves`` says how many cm
     the garment moves for each cm of a measure, where an estimate's uncertainty
-    matters, with the place in words.
+    matters, with the place in words. ``covers`` are the proofs it must answer for: they may
+    be silent only because of a style, or of a measure that is not known.
     """
 
     name: str
@@ -33,6 +35,15 @@ class Garment:
     options: Options
     agree: Callable[[Body, Style, Unit], tuple[str, ...]]
     draft: Callable[[Body, Style], Pattern]
+    covers: frozenset[ProofId]
     measured_only: tuple[str, ...] = ()
     idle: Callable[[Style], tuple[str, ...]] = lambda style: ()
     moves: Mapping[str, tuple[float, str]] = field(default_factory=dict)
+
+    def sees(self, body: Body) -> Body:
+        """Return what the garment may know of a body: the measures it declares, no others."""
+        known = [key for key in (*self.needs, *self.helps) if self._of_use(key, body)]
+        return body.only(tuple(known))
+
+    def _of_use(self, key: str, body: Body) -> bool:
+        return key not in self.measured_only or body.has(key)

@@ -180,15 +180,18 @@ def allowance_kept(cut: Sequence[Point], margin: Margin) -> tuple[float, float]:
     """Return the least and the greatest allowance found along one edge [mm].
 
     Out square from eleven points along the edge's middle to the cut line; within
-    three allowances of its ends, or a twentieth, the neighbours' corners decide.
+    three allowances of its ends, or a twentieth, the neighbours' corners decide. Where nothing
+    is added, the greatest is how far the cut line strays from the edge to either side.
     """
     import shapely
 
     line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
     reach = 3 * margin.width + 10
     spots = [(at, at + _outward(along) * reach) for at, along in _middle(margin)]
-    rays = shapely.linestrings([[(at.x, at.y), (far.x, far.y)] for at, far in spots])
     starts = shapely.points([(at.x, at.y) for at, _ in spots])
+    if margin.width <= 0:
+        return 0.0, float(shapely.distance(starts, line).max())
+    rays = shapely.linestrings([[(at.x, at.y), (far.x, far.y)] for at, far in spots])
     found = [
         0.0 if math.isnan(width) else float(width)
         for width in shapely.distance(starts, shapely.intersection(rays, line))

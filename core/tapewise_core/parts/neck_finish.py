@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.facts import Neck
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
 from tapewise_core.parts.facing import cut_facing, draft_facing, facing_seams
@@ -33,14 +33,14 @@ class Halves:
 
 @dataclass(frozen=True, slots=True)
 class Finish:
-    """What a finish adds: the halves marked for it, its drafts, pieces, seams and facts."""
+    """What a finish adds: halves marked for it, drafts, pieces, seams, and the neck it leaves."""
 
     back: Piece
     front: Piece
+    neck: Neck
     drafts: tuple[Draft, ...] = ()
     pieces: tuple[Piece, ...] = ()
     seams: tuple[Seam, ...] = ()
-    facts: Mapping[str, float] = field(default_factory=dict)
 
 
 def finish_neck(halves: Halves, style: NeckStyle, other: Halves | None = None) -> Finish:
@@ -49,7 +49,7 @@ def finish_neck(halves: Halves, style: NeckStyle, other: Halves | None = None) -
     if not style.pointed:
         return finish
     angle = point_angle(halves.front.edge("neckline").path)
-    return replace(finish, facts={**finish.facts, "neck point": angle})
+    return replace(finish, neck=replace(finish.neck, point=angle))
 
 
 def _neck(halves: Halves) -> float:
@@ -67,10 +67,11 @@ def _band(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
     draft = draft_neckband(whole, style, angle)
     first = halves if pointed else other
     piece = cut_neckband(draft, style, _neck(first) / whole.mm)
-    facts = {"band free edge": free_edge(draft)} if pointed else {}
+    opening = free_edge(draft) if pointed else piece.length("neckline")
+    neck = Neck(opening, style.half_width.mm)
     marked = quarter_marked(back, front, pointed=pointed)
     seams = band_seams(style, _walk(pointed), pointed=pointed)
-    return Finish(*marked, (draft,), (piece,), seams, facts)
+    return Finish(*marked, neck, (draft,), (piece,), seams)
 
 
 def _walk(pointed: bool) -> tuple[EdgeRun, ...]:
@@ -84,7 +85,7 @@ def _turned(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
     front, back = (EdgeRun(name, ("neckline",)) for name in ("front", "back"))
     how = How.TURNED_V if style.pointed else How.TURNED_NECK
     seam = Seam(SeamKind.NECK_EDGE, (front,), (back,), making=Making(how))
-    return Finish(halves.back, halves.front, seams=(seam,), facts=_opening(halves, other))
+    return Finish(halves.back, halves.front, _open(halves, style, other), seams=(seam,))
 
 
 def _facing(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
@@ -96,13 +97,13 @@ def _facing(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
         cut_facing(draft, name, style)
         for draft, name in zip(drafts, ("back", "front"), strict=True)
     )
-    seams = facing_seams(pointed=style.pointed)
-    return Finish(halves.back, halves.front, drafts, pieces, seams, _opening(halves, other))
+    neck, seams = _open(halves, style, other), facing_seams(pointed=style.pointed)
+    return Finish(halves.back, halves.front, neck, drafts, pieces, seams)
 
 
-def _opening(halves: Halves, other: Halves) -> dict[str, float]:
+def _open(halves: Halves, style: NeckStyle, other: Halves) -> Neck:
     """Without a band the neckline itself is the opening."""
-    return {"neck opening": _neck(halves) + _neck(other)}
+    return Neck(_neck(halves) + _neck(other), style.half_width.mm)
 
 
 FINISHES = {NeckFinish.BAND: _band, NeckFinish.TURNED: _turned, NeckFinish.FACING: _facing}

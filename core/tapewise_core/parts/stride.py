@@ -1,7 +1,10 @@
-"""What a hem must let through: facts for the proof of a stride."""
+"""The hem round the legs, beside the knee and the ankle it has to let stride."""
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from tapewise_core.drafting.facts import Hem
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hem_style import HemStyle
@@ -10,24 +13,19 @@ FLOOR_TO_ANKLE = 80.0
 """The ankle above the floor [mm] (common practice)."""
 
 
-def stride_facts(body: Body, below_waist: float, hem: float) -> dict[str, float]:
-    """Return the hem's girth and height beside the knee's and the ankle's [mm], where known."""
-    if "waist_to_knee" not in body or "waist_to_floor" not in body:
-        return {}
-    return {
-        "hem round": hem,
-        "hem below waist": below_waist,
-        "knee below waist": body["waist_to_knee"].mm,
-        "ankle below waist": body["waist_to_floor"].mm - FLOOR_TO_ANKLE,
-    }
+def skirt_hem(body: Body, below_waist: float, around: float) -> Hem:
+    """Return a hem at its height below the waist, as long as it is round [mm]."""
+    knee = body["waist_to_knee"].mm if "waist_to_knee" in body else None
+    floor = body["waist_to_floor"].mm if "waist_to_floor" in body else None
+    ankle = None if floor is None else floor - FLOOR_TO_ANKLE
+    return Hem(around, below_waist, knee=knee, ankle=ankle)
 
 
-def hem_facts(body: Body, style: HemStyle, back: Piece, front: Piece) -> dict[str, float]:
-    """Return the same for a top or a dress of back and front, with its slit if it has one [mm]."""
+def body_hem(body: Body, style: HemStyle, back: Piece, front: Piece) -> Hem:
+    """Return the hem of a top or a dress of back and front, with its slit if it has one."""
     halves = 1 if back.has_edge("hem_2") else 2
-    hem = sum(piece.length("hem", "hem_2") for piece in (back, front)) * halves
-    below = back.points["centre_hem"].y - back.levels["waist"]
-    found = {"hem girth": hem, **stride_facts(body, below, hem), "option body-length": 1.0}
-    if style.split:
-        found["slit"] = style.slit.mm
-    return found
+    around = sum(piece.length("hem", "hem_2") for piece in (back, front)) * halves
+    end = back.points["centre_hem"].y
+    hem = skirt_hem(body, end - back.levels["waist"], around)
+    slit = style.slit.mm if style.split else 0.0
+    return replace(hem, below_nape=end, slit=slit)

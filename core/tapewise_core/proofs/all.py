@@ -1,47 +1,59 @@
-"""Everything that is proved before anyone cuts, failing proofs first when told."""
+"""Everything that is proved before anyone cuts: each proof answers, or says why it is silent."""
 
 from __future__ import annotations
 
-from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Pattern
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
 from tapewise_core.proofs.cap import cap_fits
 from tapewise_core.proofs.corners import smooth_across, square_to_fold
 from tapewise_core.proofs.fit import ease_for_cloth, girths_fit
 from tapewise_core.proofs.neck import band_fits, head_passes
-from tapewise_core.proofs.proof import Proof, Prover
+from tapewise_core.proofs.notches import notches_pair
+from tapewise_core.proofs.proof import Case, Proof, ProofId, Prover, Silent
 from tapewise_core.proofs.seams import seams_meet
-from tapewise_core.proofs.shape import (
-    allowances,
-    notches_pair,
-    outlines,
-    underarm_level,
-    waist_limit,
-)
+from tapewise_core.proofs.shape import allowances, outlines
+from tapewise_core.proofs.side import not_too_high, not_too_low, waist_limit
 from tapewise_core.proofs.stride import stride
 from tapewise_core.proofs.waist import casing_turns, waist_passes, waistband_fits
-from tapewise_core.units import Unit
 
-PROVERS: tuple[Prover, ...] = (
-    head_passes,
-    band_fits,
-    waist_passes,
-    waistband_fits,
-    casing_turns,
-    stride,
-    girths_fit,
-    ease_for_cloth,
-    seams_meet,
-    cap_fits,
-    smooth_across,
-    square_to_fold,
-    underarm_level,
-    waist_limit,
-    outlines,
-    allowances,
-    notches_pair,
+PROVERS: Mapping[ProofId, Prover] = MappingProxyType(
+    {
+        ProofId.HEAD: head_passes,
+        ProofId.NECKBAND: band_fits,
+        ProofId.WAIST: waist_passes,
+        ProofId.WAISTBAND: waistband_fits,
+        ProofId.CASING: casing_turns,
+        ProofId.STRIDE: stride,
+        ProofId.GIRTH: girths_fit,
+        ProofId.EASE: ease_for_cloth,
+        ProofId.SEAM: seams_meet,
+        ProofId.CAP: cap_fits,
+        ProofId.LINE: smooth_across,
+        ProofId.FOLD: square_to_fold,
+        ProofId.UNDERARM_TOP: not_too_high,
+        ProofId.UNDERARM_FOOT: not_too_low,
+        ProofId.SIDE: waist_limit,
+        ProofId.OUTLINE: outlines,
+        ProofId.ALLOWANCES: allowances,
+        ProofId.NOTCHES: notches_pair,
+    }
 )
+"""Every proof with the function that answers for it."""
 
 
-def prove(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
-    """Return every proof that applies to a pattern, in the order above."""
-    return tuple(proof for prover in PROVERS for proof in prover(pattern, cloth, unit))
+@dataclass(frozen=True, slots=True)
+class Proven:
+    """What was proved of a draft, and which proofs were silent."""
+
+    proofs: tuple[Proof, ...]
+    silent: tuple[Silent, ...]
+
+
+def prove(case: Case) -> Proven:
+    """Ask every proof, in the order above."""
+    answers = [prover(case) for prover in PROVERS.values()]
+    silent = tuple(answer for answer in answers if isinstance(answer, Silent))
+    spoken = (answer for answer in answers if not isinstance(answer, Silent))
+    return Proven(tuple(proof for answer in spoken for proof in answer), silent)

@@ -6,11 +6,11 @@ Limits are common practice in the trade.
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
-from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Edge, Join, Pattern, Piece
-from tapewise_core.proofs.proof import Proof
-from tapewise_core.units import Unit
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, keeps_to, lacking
+from tapewise_core.text.told import LineName, said
 
 SMOOTH = 10.0
 """How far two corners that join may be from a straight angle together [degrees]."""
@@ -19,9 +19,11 @@ SQUARE = 2.0
 """How far a line may be from square to the fold [degrees]."""
 
 
-def smooth_across(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def smooth_across(case: Case) -> Answer:
     """Add up the two corners wherever a seam joins the ends of one line."""
-    return tuple(_smooth(pattern, join) for join in pattern.joins)
+    if not case.pattern.joins:
+        return lacking(ProofId.LINE, "line that runs on across a seam")
+    return tuple(_smooth(case.pattern, join) for join in case.pattern.joins)
 
 
 def _smooth(pattern: Pattern, join: Join) -> Proof:
@@ -30,53 +32,70 @@ def _smooth(pattern: Pattern, join: Join) -> Proof:
         for piece, line, beside in (join.first, join.second)
     ]
     off = sum(angles) - 180
-    holds = abs(off) <= SMOOTH
-    says = f"The {join.name} runs on smoothly: {angles[0]:.0f}° and {angles[1]:.0f}°."
+    holds = keeps_to(abs(off), SMOOTH)
+    says = said(f"The {join.name} runs on smoothly: {angles[0]:.0f}° and {angles[1]:.0f}°.")
     if not holds:
-        shape = "a peak" if off > 0 else "a dip"
-        says = (
+        shape = "a peak" if off > SMOOTH else "a dip"
+        says = said(
             f"The {join.name} makes {shape} of {abs(off):.0f}°, {abs(off) - SMOOTH:.0f}° too much; "
             "redraw its ends square to the seam."
         )
-    return Proof(join.name, round(abs(off), 2), SMOOTH, "degrees", holds, says)
+    return Proof(ProofId.LINE, join.name, round(abs(off), 2), SMOOTH, "degrees", holds, says)
 
 
 def corner(piece: Piece, line: str, beside: str) -> float:
     """Return the angle inside a piece where two neighbouring edges meet [degrees]."""
     first, second = piece.edge(line), piece.edge(beside)
-    if not _meets(first, second):
+    if _apart(first, second) > _apart(second, first):
         first, second = second, first
     coming, going = first.path.arriving(), second.path.leaving()
     turn = math.degrees(math.atan2(coming.cross(going), coming.dot(going)))
     return 180.0 - turn
 
 
-def _meets(first: Edge, second: Edge) -> bool:
-    return (first.path.end - second.path.start).length() < 1e-3
+def _apart(first: Edge, second: Edge) -> float:
+    """How far one edge ends from where another starts [mm]."""
+    return (first.path.end - second.path.start).length()
 
 
-def square_to_fold(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def square_to_fold(case: Case) -> Answer:
     """Check the corners on the fold, where a slant would cut a point or a dip."""
-    pointed = "neck point" in pattern.facts
-    folded = (piece for piece in pattern.pieces if piece.on_fold)
+    folded = [piece for piece in case.pattern.pieces if any(edge.fold for edge in piece.edges)]
+    if not folded:
+        return Silent(ProofId.FOLD, said("No piece is cut on the fold."))
+    pointed = case.facts.pointed
     return tuple(proof for piece in folded for proof in _on_fold(piece, pointed))
 
 
 def _on_fold(piece: Piece, pointed: bool) -> list[Proof]:
     """The corners of one piece; the point of a V is not meant to be square."""
-    index = next(i for i, edge in enumerate(piece.edges) if edge.fold)
-    fold = piece.edges[index]
-    beside = (piece.edges[index - 1], piece.edges[(index + 1) % len(piece.edges)])
-    slanted = ("neckline", "outer") if pointed and piece.name.startswith("front") else ()
-    return [_squared(piece, fold, edge) for edge in beside if edge.name not in slanted]
+    worst: dict[str, float] = {}
+    for fold, edge in _beside_folds(piece):
+        if not (pointed and piece.name.startswith("front") and edge.name in SLANTED):
+            line = str(LineName(edge.name))
+            off = abs(corner(piece, edge.name, fold.name) - 90)
+            worst[line] = max(worst.get(line, 0.0), off)
+    return [_squared(piece, line, off) for line, off in worst.items()]
 
 
-def _squared(piece: Piece, fold: Edge, edge: Edge) -> Proof:
-    off = abs(corner(piece, edge.name, fold.name) - 90)
-    part, line = piece.name.replace("_", " "), edge.name.replace("_", " ").removesuffix(" 2")
-    name = f"{part} {line} square to the fold"
-    holds = off <= SQUARE
-    says = f"The {part}'s {line} is square to the fold."
+SLANTED = ("neckline", "outer")
+"""The lines that a V brings to the fold at a slant: its own, and its facing's outer edge."""
+
+
+def _beside_folds(piece: Piece) -> Iterator[tuple[Edge, Edge]]:
+    """Each fold with the edges before and after it."""
+    for index, edge in enumerate(piece.edges):
+        if edge.fold:
+            yield edge, piece.edges[index - 1]
+            yield edge, piece.edges[(index + 1) % len(piece.edges)]
+
+
+def _squared(piece: Piece, line: str, off: float) -> Proof:
+    part = LineName(piece.name)
+    holds = keeps_to(off, SQUARE)
+    says = said("The {}'s {} is square to the fold.", part, line)
     if not holds:
-        says = f"{says[:-1].replace(' is ', ' is not ')}: {off:.1f}° off, {SQUARE:g}° allowed."
-    return Proof(name, round(off, 2), SQUARE, "degrees", holds, says)
+        slant = f"{off:.1f}° off, {SQUARE:g}° allowed"
+        says = said("The {}'s {} is not square to the fold: {}.", part, line, slant)
+    of = f"{part} {line}"
+    return Proof(ProofId.FOLD, of, round(off, 2), SQUARE, "degrees", holds, says)

@@ -6,12 +6,24 @@ stretch round the body, a quarter of it round an arm.
 
 from __future__ import annotations
 
-from dataclasses import replace
+import math
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Girth, Pattern
-from tapewise_core.proofs.proof import HAIR, Proof, in_cm
-from tapewise_core.units import Unit
+from tapewise_core.drafting.piece import Girth
+from tapewise_core.proofs.proof import (
+    HAIR,
+    Answer,
+    Case,
+    Proof,
+    ProofId,
+    Silent,
+    at_least,
+    in_cm,
+    lacking,
+    reaches,
+)
+from tapewise_core.text.told import OptionKey, said
+from tapewise_core.units import Length, mm
 
 BODY_SHARE, ARM_SHARE = 0.5, 0.25
 """The shares of the stretch that a close fit may use up."""
@@ -25,9 +37,14 @@ STABLE_EASE = 50.0
 ARMS = ("upper arm", "sleeve hem")
 
 
-def girths_fit(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def girths_fit(case: Case) -> Answer:
     """Compare every girth of the finished garment with the body's."""
-    return tuple(_fits(pattern, girth, cloth, unit) for girth in pattern.girths)
+    if not case.pattern.girths and case.facts.hem is None:
+        return lacking(ProofId.GIRTH, "level of the body to be compared with")
+    if not case.pattern.girths:
+        why = said("It reaches no level of the body whose height and girth are known.")
+        return Silent(ProofId.GIRTH, why)
+    return tuple(_fits(case, girth) for girth in case.pattern.girths)
 
 
 def least(girth: Girth, cloth: Cloth) -> float:
@@ -36,54 +53,55 @@ def least(girth: Girth, cloth: Cloth) -> float:
     return girth.body / (1 + cloth.stretch * share)
 
 
-def _fits(pattern: Pattern, girth: Girth, cloth: Cloth, unit: Unit) -> Proof:
-    limit, ease = least(girth, cloth), girth.garment - girth.body
-    holds = girth.garment >= limit - HAIR
-    says = (
-        f"Finished {girth.name} {unit.spell(girth.garment)}, on {unit.spell(girth.body)} of body: "
-        f"{unit.spell(ease)} of ease."
-    )
+def _fits(case: Case, girth: Girth) -> Proof:
+    limit, ease = least(girth, case.cloth), girth.garment - girth.body
+    holds = reaches(girth.garment, limit)
+    says = said(
+        f"Finished {girth.name} {{}}, on {{}} of body: {{}} of ease.",
+        mm(girth.garment), mm(girth.body), mm(ease),
+    )  # fmt: skip
     if not holds:
-        says += (
-            f" That is {unit.spell(limit - girth.garment)} too close for a cloth of "
-            f"{cloth.stretch * 100:.0f} % stretch; give it that much more ease."
-        )
-    proof = in_cm(girth.garment, holds, limit, f"{girth.name} of the garment", says)
-    return proof if holds else replace(proof, mend=_more_ease(pattern, girth, limit))
+        says += said(
+            " That is {} too close for a cloth of {} % stretch; give it that much more ease.",
+            mm(limit - girth.garment), _percent(case.cloth.stretch),
+        )  # fmt: skip
+    mend = None if holds else _more_ease(case, girth, limit)
+    return in_cm(ProofId.GIRTH, girth.name, girth.garment, limit, holds, says, mend)
 
 
-def _more_ease(pattern: Pattern, girth: Girth, limit: float) -> dict[str, str] | None:
+def _percent(share: float) -> str:
+    return f"{share * 100:.0f}"
+
+
+def _more_ease(case: Case, girth: Girth, limit: float) -> dict[str, Length | str] | None:
     """The option that lets a girth out, with the value that is enough."""
     for key in ("sleeve-ease",) if girth.name in ARMS else ("ease", "waist-ease"):
-        chosen = pattern.facts.get(f"option {key}")
-        if chosen is not None:
-            return {key: f"{(chosen + limit - girth.garment) / 10 + 0.05:.1f} cm"}
+        if case.offers(key):
+            return {key: at_least(case.style.length(key).mm + limit - girth.garment)}
     return None
 
 
-def ease_for_cloth(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def ease_for_cloth(case: Case) -> Answer:
     """A close garment wants at least moderate stretch; below that, ease stands in for it."""
-    if "ease" not in pattern.facts:
-        return ()
-    ease, limit = pattern.facts["ease"], _least_ease(pattern, cloth)
-    holds = ease >= limit - HAIR
-    says = (
-        f"The cloth's {cloth.stretch * 100:.0f} % stretch is enough for {unit.spell(ease)} of ease."
-    )
-    if holds:
-        return (in_cm(ease, True, limit, "ease for this cloth", says),)
-    says = (
-        f"A cloth of {cloth.stretch * 100:.0f} % stretch wants at least {unit.spell(limit)} of "
-        f"ease and has {unit.spell(ease)}; set ease to {unit.spell(limit)}, or take a cloth that "
-        f"stretches {MODERATE * 100:.0f} %."
-    )
-    mend = {"ease": f"{limit / 10:.1f} cm"}
-    return (Proof("ease for this cloth", ease / 10, round(limit / 10, 3), "cm", False, says, mend),)
+    ease = case.facts.ease
+    if ease is None:
+        return lacking(ProofId.EASE, "ease round the body that stretch could stand in for")
+    limit, stretch = _least_ease(case), _percent(case.cloth.stretch)
+    if reaches(ease, limit):
+        says = said("The cloth's {} % stretch is enough for {} of ease.", stretch, mm(ease))
+        return (in_cm(ProofId.EASE, "", ease, limit, True, says),)
+    enough = mm(float(math.ceil(limit - HAIR)))
+    says = said(
+        "A cloth of {} % stretch wants at least {} of ease and has {}; set {} to {}, or take a "
+        "cloth that stretches {} %.",
+        stretch, mm(limit), mm(ease), OptionKey("ease"), enough, _percent(MODERATE),
+    )  # fmt: skip
+    return (in_cm(ProofId.EASE, "", ease, limit, False, says, {"ease": enough}),)
 
 
-def _least_ease(pattern: Pattern, cloth: Cloth) -> float:
+def _least_ease(case: Case) -> float:
     """With moderate stretch, what half of it takes up round the bust; else by proportion."""
-    if cloth.stretch < MODERATE:
-        return STABLE_EASE * (1 - cloth.stretch / MODERATE)
-    bust = next((girth for girth in pattern.girths if girth.name == "bust"), None)
-    return least(bust, cloth) - bust.body if bust else 0.0
+    if case.cloth.stretch < MODERATE:
+        return STABLE_EASE * (1 - case.cloth.stretch / MODERATE)
+    bust = next((girth for girth in case.pattern.girths if girth.name == "bust"), None)
+    return least(bust, case.cloth) - bust.body if bust else 0.0

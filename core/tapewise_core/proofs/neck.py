@@ -5,10 +5,21 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.facts import Neck
 from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
-from tapewise_core.proofs.proof import HAIR, Proof
-from tapewise_core.units import Unit
+from tapewise_core.proofs.proof import (
+    Answer,
+    Case,
+    Proof,
+    ProofId,
+    Silent,
+    at_least,
+    in_cm,
+    lacking,
+    reaches,
+)
+from tapewise_core.text.told import OptionKey, said
+from tapewise_core.units import Length, mm
 
 HEAD_ROOM = 10.0
 """What the opening must have over the head's girth [mm]."""
@@ -24,70 +35,69 @@ def _band(pattern: Pattern) -> Seam | None:
     return next((seam for seam in pattern.seams if seam.kind is SeamKind.NECKBAND), None)
 
 
-def head_passes(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def head_passes(case: Case) -> Answer:
     """Judge the smallest opening: the band's free edge, or the neckline where there is none."""
-    head = pattern.facts.get("head")
-    opening = _opening(pattern)
-    if head is None or opening is None:
-        return ()
-    stretched, limit = opening * (1 + cloth.usable), head + HEAD_ROOM
-    holds = stretched >= limit - HAIR
-    says = (
-        f"The neck opening of {unit.spell(opening)} stretches to {unit.spell(stretched)}; "
-        f"the head needs {unit.spell(limit)}."
-    )
-    mend = None
-    if not holds:
-        more, mend = _widening(pattern, cloth, limit)
-        says += (
-            f" Widen neck-half-width by {unit.spell(more)} a side, deepen the neckline, or take a "
-            f"cloth and seam that stretch {(limit / opening - 1) * 100:.0f} %."
-        )
-    value, edge = round(stretched / 10, 3), round(limit / 10, 3)
-    return (Proof("head through the neck", value, edge, "cm", holds, says, mend),)
+    neck, head = case.facts.neck, case.facts.head
+    if neck is None:
+        return lacking(ProofId.HEAD, "neck to be pulled over a head")
+    if head is None:
+        return Silent(ProofId.HEAD, said("The head's girth is not known."))
+    return (_passes(case, neck, head + HEAD_ROOM),)
 
 
-def _opening(pattern: Pattern) -> float | None:
-    seam = _band(pattern)
-    if seam is not None:
-        return pattern.facts.get("band free edge", pattern.run_length(seam.first))
-    return pattern.facts.get("neck opening")
+def _passes(case: Case, neck: Neck, limit: float) -> Proof:
+    stretched = neck.opening * (1 + case.cloth.usable)
+    holds = reaches(stretched, limit)
+    says = said(
+        "The neck opening of {} stretches to {}; the head needs {}.",
+        mm(neck.opening), mm(stretched), mm(limit),
+    )  # fmt: skip
+    if holds:
+        return in_cm(ProofId.HEAD, "", stretched, limit, True, says)
+    more = _widening(case, neck, limit)
+    says += said(
+        " Widen {} by {} a side, deepen the neckline, or take a cloth and seam that stretch {} %.",
+        OptionKey("neck-half-width"), mm(more), f"{(limit / neck.opening - 1) * 100:.0f}",
+    )  # fmt: skip
+    width = neck.half_width
+    mend: dict[str, Length | str] | None = None
+    if width is not None:
+        mend = {"neck-half-width": at_least(width + more)}
+    return in_cm(ProofId.HEAD, "", stretched, limit, False, says, mend)
 
 
-def _widening(pattern: Pattern, cloth: Cloth, limit: float) -> tuple[float, dict[str, str] | None]:
-    """How much wider each side of the neck must be [mm], and the option that says so."""
-    seam = _band(pattern)
+def _widening(case: Case, neck: Neck, limit: float) -> float:
+    """How much wider each side of the neck must be [mm]."""
+    seam = _band(case.pattern)
     ratio = seam.ratio if seam else 1.0
-    opening = _opening(pattern) or 0.0
-    more = (limit / (1 + cloth.usable) - opening) / ratio / GROWTH
-    width = pattern.facts.get("neck half width")
-    if width is None:
-        return more, None
-    return more, {"neck-half-width": f"{(width + more) / 10 + 0.05:.1f} cm"}
+    return (limit / (1 + case.cloth.usable) - neck.opening) / ratio / GROWTH
 
 
-def band_fits(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def band_fits(case: Case) -> Answer:
     """The band is stretched to the neckline when it is sewn on, and must be able to."""
-    seam = _band(pattern)
+    seam = _band(case.pattern)
+    if seam is None and not case.offers("band-ratio"):
+        return lacking(ProofId.NECKBAND, "neckband")
     if seam is None:
-        return ()
-    ratio = pattern.run_length(seam.first) / pattern.run_length(seam.second)
-    limit = 1 / (1 + BAND_SHARE * cloth.band)
-    holds = ratio >= limit - HAIR
-    says = (
-        f"The neckband is {ratio:.2f} of the neckline: it is stretched by "
-        f"{(1 / ratio - 1) * 100:.0f} % as it is sewn on."
+        return Silent(ProofId.NECKBAND, said("The neckline is finished without a band."))
+    ratio = case.pattern.run_length(seam.first) / case.pattern.run_length(seam.second)
+    return (_stretched(case, ratio),)
+
+
+def _stretched(case: Case, ratio: float) -> Proof:
+    limit = 1 / (1 + BAND_SHARE * case.cloth.band)
+    holds, longer = reaches(ratio, limit), 1 / ratio - 1
+    says = said(
+        f"The neckband is {ratio:.2f} of the neckline: it is stretched by {longer * 100:.0f} % "
+        "as it is sewn on."
     )
-    mend = None
+    mend: dict[str, Length | str] | None = None
     if not holds:
-        needed = (1 / ratio - 1) / BAND_SHARE * 100
-        mend = {"band-ratio": f"{limit + 0.005:.2f}"}
-        says += (
-            f" This cloth can't give that: set band-ratio to {limit + 0.005:.2f}, "
-            f"or take a band that stretches {needed:.0f} %."
-        )
-    return (
-        Proof(
-            "neckband against neckline", round(ratio, 4), round(limit, 4), "1", holds, says, mend
-        ),
-    )
+        enough = f"{limit + 0.005:.2f}"
+        mend = {"band-ratio": enough} if case.offers("band-ratio") else None
+        says += said(
+            " This cloth can't give that: set {} to {}, or take a band that stretches {} %.",
+            OptionKey("band-ratio"), enough, f"{longer / BAND_SHARE * 100:.0f}",
+        )  # fmt: skip
+    value, edge = round(ratio, 4), round(limit, 4)
+    return Proof(ProofId.NECKBAND, "", value, edge, "1", holds, says, mend)

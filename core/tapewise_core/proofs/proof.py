@@ -4,37 +4,166 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from enum import StrEnum
 
 from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.units import Unit
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import Told, said
+from tapewise_core.units import Length, mm
+
+
+class ProofId(StrEnum):
+    """Everything that can be proved, in the order it is told."""
+
+    HEAD = "head through the neck"
+    NECKBAND = "neckband against neckline"
+    WAIST = "waist over the body"
+    WAISTBAND = "waistband against waist"
+    CASING = "casing turned down"
+    STRIDE = "hem for a stride"
+    GIRTH = "girth of the garment"
+    EASE = "ease for this cloth"
+    SEAM = "seam as long on both sides"
+    CAP = "sleeve cap against armhole"
+    LINE = "line across a seam"
+    FOLD = "square to the fold"
+    UNDERARM_TOP = "underarm below the armscye line"
+    UNDERARM_FOOT = "underarm above halfway to the waist"
+    SIDE = "side seam at the waist"
+    OUTLINE = "outline"
+    ALLOWANCES = "allowances"
+    NOTCHES = "notches"
+
+
+NAMES = {
+    ProofId.WAIST: "{of} over the body",
+    ProofId.GIRTH: "{of} of the garment",
+    ProofId.SEAM: "{of}",
+    ProofId.LINE: "{of}",
+}
+"""How a proof is named where that is not its subject followed by its id."""
+
+ALWAYS = frozenset(
+    {ProofId.SEAM, ProofId.FOLD, ProofId.OUTLINE, ProofId.ALLOWANCES, ProofId.NOTCHES}
+)
+"""What every garment answers for: whatever has pieces can be asked these."""
 
 
 @dataclass(frozen=True, slots=True)
 class Proof:
-    """One proof's outcome.
+    """One proof's outcome; no other proof of a draft has its ``id`` and ``of`` together.
 
-    ``value`` and ``limit`` are in ``unit``: cm, %, degrees or a bare number
-    (1). ``mend`` maps options to typed values [cm or plain] that make it hold,
-    where a change is safe to offer.
+    ``of`` is the side, seam or piece that was judged, empty where there is but one. ``value``
+    and ``limit`` are in ``unit``: cm, %, degrees or a bare number (1). ``mend`` maps options to
+    values that make it hold, where a change is safe to offer.
     """
 
-    name: str
+    id: ProofId
+    of: str
     value: float
     limit: float
     unit: str
     holds: bool
-    says: str
-    mend: Mapping[str, str] | None = None
+    says: Told
+    mend: Mapping[str, Length | str] | None = None
+
+    @property
+    def name(self) -> str:
+        """A few words for a person."""
+        return NAMES.get(self.id, "{of} {id}").format(of=self.of, id=self.id.value).strip()
+
+    @property
+    def settings(self) -> dict[str, str] | None:
+        """The mend as options are typed, lengths in cm; None if there is none."""
+        return {key: typed(value) for key, value in self.mend.items()} if self.mend else None
 
 
-Prover = Callable[[Pattern, Cloth, Unit], tuple[Proof, ...]]
-"""A proof of one kind; it returns nothing where it does not apply."""
+def typed(value: Length | str) -> str:
+    """Return a value as an option takes it: a length in cm, to the millimetre."""
+    return value if isinstance(value, str) else f"{value.mm / 10:.1f} cm"
+
+
+@dataclass(frozen=True, slots=True)
+class Silent:
+    """A proof that has nothing to say about a draft, with its reason."""
+
+    id: ProofId
+    reason: Told
+
+
+LACKS = "This garment has no "
+"""How the reason starts where no style and no measure would make a proof speak."""
+
+
+def lacking(about: ProofId, thing: str) -> Silent:
+    """Return a silence that lies in the garment itself, which has no such thing."""
+    return Silent(about, said(f"{LACKS}{thing}."))
+
+
+@dataclass(frozen=True, slots=True)
+class Case:
+    """What is to be proved: a pattern, the style it was drafted in, and its cloth."""
+
+    pattern: Pattern
+    style: Style
+    cloth: Cloth
+
+    @property
+    def facts(self) -> Facts:
+        """What the draft says about itself."""
+        return self.pattern.facts
+
+    def offers(self, key: str) -> bool:
+        """Say whether the garment has an option."""
+        return key in self.style.chosen
+
+
+Answer = tuple[Proof, ...] | Silent
+"""One result or more, or the reason why there is none."""
+
+Prover = Callable[[Case], Answer]
+"""A proof of one kind."""
 
 HAIR = 1e-6
-"""What rounding alone may be off by [mm]."""
+"""What rounding alone may be off by, in whatever unit is compared."""
 
 
-def in_cm(value: float, holds: bool, limit: float, name: str, says: str) -> Proof:
+def reaches(value: float, least: float) -> bool:
+    """Say whether a value is no less than a limit, rounding apart."""
+    return value >= least - HAIR
+
+
+def keeps_to(value: float, most: float) -> bool:
+    """Say whether a value is no more than a limit, rounding apart."""
+    return value <= most + HAIR
+
+
+def rounded(value: float, digits: int) -> float:
+    """Return a value as it is recorded, never minus nothing."""
+    return round(value, digits) + 0.0
+
+
+def in_cm(
+    about: ProofId,
+    of: str,
+    value: float,
+    limit: float,
+    holds: bool,
+    says: Told,
+    mend: Mapping[str, Length | str] | None = None,
+) -> Proof:
     """Return a proof whose value and limit are lengths [mm], recorded in cm."""
-    return Proof(name, round(value / 10, 3) + 0.0, round(limit / 10, 3), "cm", holds, says)
+    shown = rounded(value / 10, 3), rounded(limit / 10, 3)
+    return Proof(about, of, *shown, "cm", holds, says, mend)
+
+
+def at_least(length: float) -> Length:
+    """Return the next whole millimetre above a length [mm], for a mend."""
+    return mm(round(length / 10 + 0.05, 1) * 10)
+
+
+def at_most(length: float) -> Length:
+    """Return the next whole millimetre below a length [mm], for a mend."""
+    return mm(round(length / 10 - 0.05, 1) * 10)

@@ -5,16 +5,15 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.making import UNNOTICED
 from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
-from tapewise_core.proofs.proof import HAIR, Proof, in_cm
-from tapewise_core.units import Unit
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to
+from tapewise_core.text.told import LineName, said
+from tapewise_core.units import mm
 
 MATCH = {
     SeamKind.SHOULDER: 5.0,
     SeamKind.SIDE: 2.0,
-    SeamKind.SLEEVE_HEM: 5.0,
     SeamKind.WAIST: 3.0,
     SeamKind.PANEL: 2.0,
     SeamKind.BAND_JOIN: 0.5,
@@ -34,26 +33,30 @@ WORDS = {
 }
 
 
-def seams_meet(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def seams_meet(case: Case) -> Answer:
     """Compare both sides of every seam that is sewn without stretching one of them."""
-    return tuple(_walked(pattern, seam, unit) for seam in pattern.seams if seam.kind in WORDS)
+    walked = [seam for seam in case.pattern.seams if seam.kind in WORDS]
+    if not walked:
+        return Silent(ProofId.SEAM, said("No two edges are sewn to each other unstretched."))
+    return tuple(_walked(case.pattern, seam) for seam in walked)
 
 
-def _walked(pattern: Pattern, seam: Seam, unit: Unit) -> Proof:
+def _walked(pattern: Pattern, seam: Seam) -> Proof:
     first = pattern.run_length(seam.first)
     second = pattern.run_length(seam.second) * seam.ratio
     apart, limit = first - second, MATCH[seam.kind]
-    holds = abs(apart) <= limit + HAIR
-    name, long, short = WORDS[seam.kind], seam.first[0].piece, seam.second[0].piece
-    if apart < 0:
-        long, short = short, long
-    long, short = long.replace("_", " "), short.replace("_", " ")
-    says = f"{name.capitalize()} meet: {unit.spell(first)} and {unit.spell(second)}."
+    holds = keeps_to(abs(apart), limit)
+    sides = (first, seam.first[0].piece), (second, seam.second[0].piece)
+    short, long = (LineName(piece) for _, piece in sorted(sides))
+    name = WORDS[seam.kind].capitalize() + (f" ({seam.where})" if seam.where else "")
+    says = said(f"{name} meet: {{}} and {{}}.", mm(first), mm(second))
     if not holds:
-        says = (
-            f"{name.capitalize()}: the {long} is {unit.spell(abs(apart))} longer than the {short}; "
-            f"{unit.spell(limit)} is the most that can be eased in."
-        )
+        says = said(
+            f"{name}: the {{}} is {{}} longer than the {{}}; {{}} is the most that can be eased "
+            "in.",
+            long, mm(abs(apart)), short, mm(limit),
+        )  # fmt: skip
     elif abs(apart) > UNNOTICED:
-        says = f"{name.capitalize()}: the {long} is eased in by {unit.spell(abs(apart))}."
-    return in_cm(abs(apart), holds, limit, name, says)
+        says = said(f"{name}: the {{}} is eased in by {{}}.", long, mm(abs(apart)))
+    of = ", ".join(filter(None, (WORDS[seam.kind], seam.where)))
+    return in_cm(ProofId.SEAM, of, abs(apart), limit, holds, says)

@@ -5,53 +5,56 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import replace
-
-from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Pattern
-from tapewise_core.proofs.proof import HAIR, Proof, in_cm
-from tapewise_core.units import Unit
+from tapewise_core.drafting.facts import Hem
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, lacking, reaches
+from tapewise_core.text.told import said
+from tapewise_core.units import Length, mm
 
 AT_KNEE, AT_ANKLE = 1100.0, 1400.0
 """What a hem must be round at the knee and at the ankle, or have a slit [mm]; between the two
 by proportion."""
 
+ABOVE_KNEE = 10.0
+"""A mend ends this far above the knee [mm] (our choice)."""
 
-def stride(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+
+def stride(case: Case) -> Answer:
     """A hem at or below the knee lets the wearer stride out; above the knee the leg is free."""
-    facts = pattern.facts
-    if "hem round" not in facts or facts["hem below waist"] < facts["knee below waist"]:
-        return ()
-    round_, needed = facts["hem round"], least_round(facts)
-    slit = facts.get("slit", 0.0) > 0
-    holds = round_ >= needed - HAIR or slit
-    says = f"The hem is {unit.spell(round_)} round; a stride needs {unit.spell(needed)} there."
+    hem = case.facts.hem
+    if hem is None:
+        return lacking(ProofId.STRIDE, "hem round the legs")
+    if hem.knee is None or hem.ankle is None:
+        return Silent(ProofId.STRIDE, said("How high knee and ankle lie is not known."))
+    if hem.below_waist < hem.knee:
+        return Silent(ProofId.STRIDE, said("The hem lies above the knee, where the leg is free."))
+    return (_strides(case, hem, hem.knee, hem.ankle),)
+
+
+def _strides(case: Case, hem: Hem, knee: float, ankle: float) -> Proof:
+    needed, slit = least_round(hem.below_waist, knee, ankle), hem.slit > 0
+    holds = reaches(hem.round, needed) or slit
+    says = said("The hem is {} round; a stride needs {} there.", mm(hem.round), mm(needed))
     if slit:
-        says += " A slit gives what is missing."
-    if holds:
-        return (in_cm(round_, True, needed, "hem for a stride", says),)
-    says += (
-        f" It is {unit.spell(needed - round_)} too narrow: give it more flare, a slit, or end it "
-        "above the knee."
-    )
-    return (replace(in_cm(round_, False, needed, "hem for a stride", says), mend=_mend(pattern)),)
+        says += said(" A slit gives what is missing.")
+    if not holds:
+        says += said(
+            " It is {} too narrow: give it more flare, a slit, or end it above the knee.",
+            mm(needed - hem.round),
+        )
+    mend = None if holds else _shorter(case, hem, knee - ABOVE_KNEE)
+    return in_cm(ProofId.STRIDE, "", hem.round, needed, holds, says, mend)
 
 
-def least_round(facts: Mapping[str, float]) -> float:
+def least_round(below_waist: float, knee: float, ankle: float) -> float:
     """Return how wide a hem must be at its height, at the knee or below [mm]."""
-    knee, ankle = facts["knee below waist"], facts["ankle below waist"]
-    share = (facts["hem below waist"] - knee) / max(ankle - knee, 1.0)
+    share = (below_waist - knee) / max(ankle - knee, 1.0)
     return AT_KNEE + (AT_ANKLE - AT_KNEE) * min(max(share, 0.0), 1.0)
 
 
-def _mend(pattern: Pattern) -> dict[str, str] | None:
-    """The length that ends above the knee, for garments that have one."""
-    above = pattern.facts["knee below waist"] - 10
-    for key, start in (
-        ("skirt-length", 0.0),
-        ("body-length", pattern.facts.get("waist level", 0.0)),
-    ):
-        if f"option {key}" in pattern.facts:
-            return {key: f"{(start + above) / 10:.1f} cm"}
+def _shorter(case: Case, hem: Hem, end: float) -> dict[str, Length | str] | None:
+    """The length that ends so far below the waist [mm], for garments that have one."""
+    if case.offers("skirt-length"):
+        return {"skirt-length": mm(end)}
+    if case.offers("body-length") and hem.below_nape is not None:
+        return {"body-length": mm(hem.below_nape - hem.below_waist + end)}
     return None

@@ -5,99 +5,116 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
-from tapewise_core.proofs.proof import HAIR, Proof, in_cm
-from tapewise_core.units import Unit
+from tapewise_core.drafting.facts import Passage, Waist
+from tapewise_core.drafting.piece import Seam, SeamKind
+from tapewise_core.proofs.proof import (
+    Answer,
+    Case,
+    Proof,
+    ProofId,
+    Silent,
+    at_least,
+    in_cm,
+    keeps_to,
+    lacking,
+    reaches,
+)
+from tapewise_core.text.told import OptionKey, Told, joined, said
+from tapewise_core.units import Length, mm
 
 TURNED_SHARE = 0.6
 """The share of the cloth's stretch by which an edge may be stretched as it is sewn on or down."""
 
-NAMES = {
-    SeamKind.WAIST: "joined waist",
-    SeamKind.WAISTBAND: "waistband",
-    SeamKind.CASING: "waist edge",
-}
-"""What has to pass the body, by the seam that is there."""
 
-MENDED_BY = {
-    "joined waist": (("ease", "waist opening"),),
-    "waistband": (("band-length", "band length"), ("waist-ease", "waist edge")),
-    "waist edge": (("waist-ease", "waist opening"),),
-}
-"""The options that widen each, by as much as they are themselves raised, and what they widen."""
-
-
-def waist_passes(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def waist_passes(case: Case) -> Answer:
     """The smallest waist, stretched, goes over the easier way in: the hips, or the shoulders."""
-    opening, needed = pattern.facts.get("waist opening"), pattern.facts.get("way in")
-    name = next((NAMES[seam.kind] for seam in pattern.seams if seam.kind in NAMES), None)
-    if opening is None or needed is None or name is None:
-        return ()
-    stretched = opening * (1 + cloth.usable)
-    holds = stretched >= needed - HAIR
-    says = (
-        f"The {name} of {unit.spell(opening)} stretches to {unit.spell(stretched)}; "
-        f"the easier way in needs {unit.spell(needed)}."
-    )
-    proof = in_cm(stretched, holds, needed, f"{name} over the body", says)
-    if holds:
-        return (proof,)
-    return (_mended(proof, pattern, needed / (1 + cloth.usable), needed / opening - 1, unit),)
+    waist = case.facts.waist
+    if waist is None:
+        return lacking(ProofId.WAIST, "waist that is drawn in")
+    stretched = waist.opening * (1 + case.cloth.usable)
+    holds = reaches(stretched, waist.way_in)
+    says = said(
+        f"The {waist.what} of {{}} stretches to {{}}; the easier way in needs {{}}.",
+        mm(waist.opening), mm(stretched), mm(waist.way_in),
+    )  # fmt: skip
+    mend: dict[str, Length | str] = {}
+    if not holds:
+        more = _more(waist, waist.way_in / (1 + case.cloth.usable))
+        says += _mended(more, waist.way_in / waist.opening - 1)
+        mend = _wider(case, more)
+    of = waist.what.value
+    return (in_cm(ProofId.WAIST, of, stretched, waist.way_in, holds, says, mend or None),)
 
 
-def _mended(proof: Proof, pattern: Pattern, least: float, stretch: float, unit: Unit) -> Proof:
-    """The proof with what would mend it: lengths of at least ``least`` [mm], or more stretch."""
-    facts, longer = pattern.facts, []
-    mend: dict[str, str] = {}
-    for key, what in MENDED_BY[proof.name.removesuffix(" over the body")]:
-        more = least - facts.get(what, facts["waist opening"])
-        if more > HAIR:
-            longer.append(f"{unit.spell(more)} with {key}")
-            if f"option {key}" in facts:
-                mend[key] = f"{(facts[f'option {key}'] + more) / 10 + 0.05:.1f} cm"
-    says = (
-        f"{proof.says} Make it longer by {' and '.join(longer)}, or take a cloth and seam that "
-        f"stretch {stretch * 100:.0f} %."
-    )
-    return replace(proof, says=says, mend=mend or None)
+def _more(waist: Waist, least: float) -> dict[str, float]:
+    """The options that widen a waist to a length [mm], each by how much it must be raised [mm]."""
+    drawn = {"waist-ease": waist.edge}
+    if waist.what is Passage.JOINED:
+        drawn = {"ease": waist.opening}
+    if waist.band is not None:
+        drawn = {"band-length": waist.band, **drawn}
+    return {key: least - given for key, given in drawn.items() if not reaches(given, least)}
 
 
-def casing_turns(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def _mended(more: dict[str, float], stretch: float) -> Told:
+    longer = joined([said("{} with {}", mm(by), OptionKey(key)) for key, by in more.items()], AND)
+    return said(
+        " Make it longer by {}, or take a cloth and seam that stretch {} %.",
+        longer, f"{stretch * 100:.0f}",
+    )  # fmt: skip
+
+
+AND = " and "
+
+
+def _wider(case: Case, more: dict[str, float]) -> dict[str, Length | str]:
+    offered = {key: by for key, by in more.items() if case.offers(key)}
+    return {key: at_least(case.style.length(key).mm + by) for key, by in offered.items()}
+
+
+def casing_turns(case: Case) -> Answer:
     """A casing is cut on a smaller circle than it is sewn to, and must stretch as far."""
-    edge, seam = pattern.facts.get("casing edge"), pattern.facts.get("casing seam")
-    if edge is None or seam is None:
-        return ()
-    needed, limit = seam / edge - 1, TURNED_SHARE * cloth.stretch
-    holds = needed <= limit + HAIR
-    says = f"The casing's edge is stretched by {needed * 100:.0f} % as it is turned down."
-    mend = None
+    casing = case.facts.casing
+    if casing is None:
+        return _without(case, ProofId.CASING, "casing", "The waist has a band, and no casing.")
+    needed, limit = casing.seam / casing.edge - 1, TURNED_SHARE * case.cloth.stretch
+    holds = keeps_to(needed, limit)
+    says = said(f"The casing's edge is stretched by {needed * 100:.0f} % as it is turned down.")
     if not holds:
-        mend = {"waist-finish": "band"}
-        says += (
-            f" This cloth gives {limit * 100:.0f} % there: take a narrower elastic-width, "
-            f"waist-finish band, or a cloth that stretches {needed / TURNED_SHARE * 100:.0f} %."
-        )
-    value, edge_of = round(needed * 100, 2), round(limit * 100, 2)
-    return (Proof("casing turned down", value, edge_of, "%", holds, says, mend),)
+        says += said(
+            f" This cloth gives {limit * 100:.0f} % there: take a narrower {{}}, {{}} band, or a "
+            f"cloth that stretches {needed / TURNED_SHARE * 100:.0f} %.",
+            OptionKey("elastic-width"), OptionKey("waist-finish"),
+        )  # fmt: skip
+    mend = {"waist-finish": "band"} if not holds and case.offers("waist-finish") else None
+    value, edge = round(needed * 100, 2), round(limit * 100, 2)
+    return (Proof(ProofId.CASING, "", value, edge, "%", holds, says, mend),)
 
 
-def waistband_fits(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Proof, ...]:
+def _without(case: Case, about: ProofId, thing: str, why: str) -> Silent:
+    """Silent by the style, if the garment can be finished in another way; else by the garment."""
+    if case.offers("waist-finish"):
+        return Silent(about, said(why))
+    return lacking(about, thing)
+
+
+def waistband_fits(case: Case) -> Answer:
     """A waistband is stretched to the skirt's waist as it is sewn on, and must be able to."""
-    return tuple(
-        _band(pattern, s, cloth, unit) for s in pattern.seams if s.kind is SeamKind.WAISTBAND
-    )
+    bands = [seam for seam in case.pattern.seams if seam.kind is SeamKind.WAISTBAND]
+    if not bands:
+        why = "The waist has an elastic in a casing, and no band."
+        return _without(case, ProofId.WAISTBAND, "waistband", why)
+    return tuple(_band(case, seam) for seam in bands)
 
 
-def _band(pattern: Pattern, seam: Seam, cloth: Cloth, unit: Unit) -> Proof:
-    band, edge = pattern.run_length(seam.first), pattern.run_length(seam.second)
-    limit = edge / (1 + TURNED_SHARE * cloth.band)
-    holds = band >= limit - HAIR
-    says = f"The waistband of {unit.spell(band)} is stretched to {unit.spell(edge)} of waist."
-    mend = None
+def _band(case: Case, seam: Seam) -> Proof:
+    band, edge = case.pattern.run_length(seam.first), case.pattern.run_length(seam.second)
+    limit = edge / (1 + TURNED_SHARE * case.cloth.band)
+    holds = reaches(band, limit)
+    says = said("The waistband of {} is stretched to {} of waist.", mm(band), mm(edge))
+    mend: dict[str, Length | str] | None = None
     if not holds:
-        mend = {"band-length": f"{limit / 10 + 0.05:.1f} cm"}
-        says += f" This cloth can't give that: set band-length to {unit.spell(limit)}."
-    return replace(in_cm(band, holds, limit, "waistband against waist", says), mend=mend)
+        key = "band-length"
+        mend = {key: at_least(limit)} if case.offers(key) else None
+        says += said(" This cloth can't give that: set {} to {}.", OptionKey(key), mm(limit))
+    return in_cm(ProofId.WAISTBAND, seam.where, band, limit, holds, says, mend)

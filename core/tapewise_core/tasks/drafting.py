@@ -21,7 +21,7 @@ from tapewise_core.paper.document import Document
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.all import prove
-from tapewise_core.proofs.proof import Proof
+from tapewise_core.proofs.proof import Case, Proof, Silent
 from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
@@ -31,7 +31,7 @@ from tapewise_core.style.style import Style
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words
 from tapewise_core.text.told import Reader
-from tapewise_core.units import Length, Unit
+from tapewise_core.units import Unit
 
 USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
 """The machines assumed where none were named."""
@@ -51,6 +51,7 @@ class Drafted:
     stitching: Stitching
     pattern: Pattern
     proofs: tuple[Proof, ...]
+    silent: tuple[Silent, ...]
 
     @property
     def failing(self) -> tuple[Proof, ...]:
@@ -101,10 +102,9 @@ class Drafted:
 
     def checklist(self) -> Document:
         """Return the cut list and sewing order."""
-        options = tuple(
-            (key, Reader(self.unit).spell(chosen.told)) for key, chosen in self.style.chosen.items()
-        )
-        table = proof_table(self.proofs)
+        reader = Reader(self.unit)
+        options = tuple((key, reader.spell(one.told)) for key, one in self.style.chosen.items())
+        table = proof_table(self.proofs, reader)
         grounds = grounds_words(self.body, self.estimated_keys)
         doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
         return checklist(
@@ -140,9 +140,10 @@ def draft(
     pattern, ways = page.draft(body, style), stitching(machines)
     pattern = replace(pattern, remarks=pattern.told(read), notes=())
     cloth = cloth_of(style, ways)
-    proofs = prove(replace(pattern, facts=_facts(pattern, style)), cloth, read)
+    proven = prove(Case(pattern, style, cloth))
+    found = proven.proofs, proven.silent
     when = made or date.today()
-    return Drafted(page, profile.name, read, when, body, style, cloth, ways, pattern, proofs)
+    return Drafted(page, profile.name, read, when, body, style, cloth, ways, pattern, *found)
 
 
 def _body(profile: Profile, page: Garment) -> Body:
@@ -150,17 +151,7 @@ def _body(profile: Profile, page: Garment) -> Body:
     missing = [body.name(key) for key in page.needs if key not in body]
     if missing:
         raise DraftError(f"Still to measure: {', '.join(missing)}. {refused}".strip())
-    own = {k: v for k, v in body.values.items() if k not in page.measured_only or body.has(k)}
-    return Body(own, body.names)
-
-
-def _facts(pattern: Pattern, style: Style) -> dict[str, float]:
-    """The draft's own facts, and every length and number chosen under “option KEY” [mm or plain],
-    so that a failing proof can name the value that mends it."""
-    chosen = {f"option {key}": one.value for key, one in style.chosen.items()}
-    asked = {k: v.mm if isinstance(v, Length) else v for k, v in chosen.items()}
-    numbers = {key: value for key, value in asked.items() if not isinstance(value, str)}
-    return {**numbers, **pattern.facts}
+    return page.sees(body)
 
 
 def cloth_of(style: Style, ways: Stitching) -> Cloth:

@@ -8,9 +8,10 @@ from collections.abc import Iterable, Sequence
 from tapewise_core import __version__
 from tapewise_core.drafting.piece import Edge, Notch, Piece
 from tapewise_core.geometry.point import Point
-from tapewise_core.proofs.proof import Proof
+from tapewise_core.proofs.proof import Proof, Silent
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.people import values_json
+from tapewise_core.text.told import Reader
 
 FORMAT, VERSION = "tapewise draft", 1
 
@@ -18,7 +19,7 @@ FORMAT, VERSION = "tapewise draft", 1
 def record(drafted: Drafted, files: Sequence[str]) -> dict[str, object]:
     """Return the record; x out from the centre and y down from the nape, in cm."""
     used = {key: drafted.body.values[key] for key in drafted.used}
-    cloth = drafted.cloth
+    cloth, reader = drafted.cloth, Reader(drafted.unit)
     return {
         "format": FORMAT,
         "version": VERSION,
@@ -38,7 +39,8 @@ def record(drafted: Drafted, files: Sequence[str]) -> dict[str, object]:
         },
         "machines": sorted(machine.value for machine in drafted.stitching.machines),
         "pieces": [_piece(piece) for piece in drafted.pattern.pieces],
-        "proofs": [proof_json(proof) for proof in drafted.proofs],
+        "proofs": [proof_json(proof, reader) for proof in drafted.proofs],
+        "silent": [silent_json(silent, reader) for silent in drafted.silent],
         "finished": _finished(drafted),
         "uncertain": [
             {"measure": e.measure, "place": e.place, "plus_minus": round(e.plus_minus, 2)}
@@ -54,17 +56,24 @@ def record_text(drafted: Drafted, files: Sequence[str]) -> str:
     return json.dumps(record(drafted, files), ensure_ascii=False, indent=1, allow_nan=False) + "\n"
 
 
-def proof_json(proof: Proof) -> dict[str, object]:
-    """Return one proof as plain values."""
+def proof_json(proof: Proof, reader: Reader) -> dict[str, object]:
+    """Return one proof as plain values, its sentence spelt for a reader."""
     return {
+        "id": proof.id.value,
+        "of": proof.of,
         "name": proof.name,
         "value": proof.value,
         "limit": proof.limit,
         "unit": proof.unit,
         "holds": proof.holds,
-        "says": proof.says,
-        "mend": dict(proof.mend) if proof.mend else None,
+        "says": reader.spell(proof.says),
+        "mend": proof.settings,
     }
+
+
+def silent_json(silent: Silent, reader: Reader) -> dict[str, str]:
+    """Return a proof that has nothing to say, with its reason."""
+    return {"id": silent.id.value, "reason": reader.spell(silent.reason)}
 
 
 def _finished(drafted: Drafted) -> dict[str, object]:

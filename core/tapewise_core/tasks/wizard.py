@@ -99,7 +99,7 @@ def option_rows(
     Raises DraftError if a default needs a measure that is not there.
     """
     page = shelf.garment(name)
-    body, _ = body_of(profile)
+    body = page.sees(body_of(profile)[0])
     usual = settle(page.options, {}, body, unit)
     style = _settled(page, asked, body, unit) or usual
     rows = [_row(option, style, usual, asked, unit) for option in page.options]

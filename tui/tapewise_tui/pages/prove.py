@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 
 from textual import on
 from textual.binding import Binding
@@ -49,17 +48,12 @@ class ProvePage(Page):
         self.proofs = tuple(sorted(proofs, key=lambda proof: proof.holds))
         table = self.query_one(Rows)
         columns = (("", 7), ("Proof", 26), ("What it says", 30))
-        table.fill(columns, [(key, _cells(proof)) for key, proof in self._keyed()])
+        table.fill(
+            columns, [(f"{proof.id} {proof.of}", self._cells(proof)) for proof in self.proofs]
+        )
         said = drafting.count(self.draft) if self.draft else f"! {result}"
         self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
         table.focus()
-
-    def _keyed(self) -> Iterator[tuple[str, Proof]]:
-        """The proofs in their order, each with its name and which of that name it is."""
-        seen: Counter[str] = Counter()
-        for proof in self.proofs:
-            seen[proof.name] += 1
-            yield f"{proof.name} {seen[proof.name]}", proof
 
     @on(Rows.RowHighlighted)
     def advise(self) -> None:
@@ -67,7 +61,7 @@ class ProvePage(Page):
         if at >= len(self.proofs):
             return
         proof = self.proofs[at]
-        said = drafting.plainly(proof.says)
+        said = self._says(proof)
         if proof.mend:
             said += f" F6 sets {drafting.mend_words(proof.mend, self.desk.unit)}."
         self.query_one("#advice", Static).update(said)
@@ -80,7 +74,7 @@ class ProvePage(Page):
             return
         made = self.desk.work
         try:
-            for key, text in proof.mend.items():
+            for key, text in (proof.settings or {}).items():
                 made = made.with_option(key, wizard.plainly(made.garment, key, text, Unit.CM))
         except TapewiseError as error:
             self.warn(error)
@@ -90,7 +84,9 @@ class ProvePage(Page):
         self.show()
         self.tell(f"{words.sentence(said)} set. ctrl+z takes it back.")
 
+    def _cells(self, proof: Proof) -> tuple[str, str, str]:
+        mark = "holds" if proof.holds else "! fails"
+        return mark, words.sentence(proof.name), self._says(proof)
 
-def _cells(proof: Proof) -> tuple[str, str, str]:
-    mark = "holds" if proof.holds else "! fails"
-    return mark, words.sentence(proof.name), drafting.plainly(proof.says)
+    def _says(self, proof: Proof) -> str:
+        return drafting.plain(proof, self.draft) if self.draft else ""

@@ -74,7 +74,7 @@ def _alike(garment: str, title: str, body: Body, style: TopStyle, halves: Halves
         seams=(shoulder, *finish.seams, *others),
         joins=side_joins(style),
         girths=girths((back, front, back, front), body, style),
-        facts=MappingProxyType(facts(halves.drafts[0], body, style) | dict(finish.facts)),
+        facts=facts(halves.drafts[0], body, style, finish.neck),
         lengths=MappingProxyType(lengths(back, front)),
         notes=remarks(halves.drafts[0], body, style),
     )

@@ -1,4 +1,4 @@
-"""The measures a top makes use of, and how far it follows each."""
+"""The measures a top makes use of, how far it follows each, and the proofs it answers for."""
 
 from __future__ import annotations
 
@@ -6,6 +6,8 @@ from types import MappingProxyType
 
 from tapewise_core.parts.figure_style import FullnessStyle
 from tapewise_core.parts.sleeve_style import SleeveStyle
+from tapewise_core.parts.trunk_style import TrunkStyle
+from tapewise_core.proofs.proof import ALWAYS, ProofId
 from tapewise_core.style.style import Style
 
 
@@ -13,6 +15,15 @@ def idle(style: Style) -> tuple[str, ...]:
     """The lower arm matters only to sleeves that reach it, high bust where its amount is used."""
     unused = () if SleeveStyle.of(style).length.mm > SHORT_SLEEVE else ("wrist", "arm_length")
     return (*unused, "high_bust") if "full-bust" in FullnessStyle.of(style).asked else unused
+
+
+def idle_below(style: Style) -> tuple[str, ...]:
+    """The knee does not matter to a top that ends above it."""
+    return () if TrunkStyle.of(style).length.mm > ABOVE_KNEE else BELOW_WAIST
+
+
+ABOVE_KNEE = 850.0
+"""A top no longer from the nape ends above everybody's knee [mm] [ansur1]."""
 
 
 SHORT_SLEEVE = 130.0
@@ -32,6 +43,13 @@ BELOW_WAIST = ("waist_to_knee", "waist_to_floor")
 
 
 LONG_HELPS = (*HELPS, *BELOW_WAIST)
+
+
+COVERS = ALWAYS | {
+    ProofId.HEAD, ProofId.NECKBAND, ProofId.STRIDE, ProofId.GIRTH, ProofId.EASE, ProofId.LINE,
+    ProofId.UNDERARM_TOP, ProofId.UNDERARM_FOOT, ProofId.SIDE,
+}  # fmt: skip
+"""The proofs that every top answers for."""
 
 
 MOVES = MappingProxyType({

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.facts import Facts, Neck, Side, Underarm
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Join, Piece, Seam, SeamKind
 from tapewise_core.geometry.point import crossing
@@ -12,7 +13,9 @@ from tapewise_core.parts.arm import UPPER_ARM_AT, arm_at
 from tapewise_core.parts.girths import trunk_girths
 
 
-def body_seams(style: TopStyle, front: str = "", back: str = "") -> tuple[Seam, ...]:
+def body_seams(
+    style: TopStyle, front: str = "", back: str = "", where: str = ""
+) -> tuple[Seam, ...]:
     """Return the seams of one side; ``front`` and ``back`` are the suffixes of its edges.
 
     Edges with a suffix lie on the mirrored half, where a clockwise walk runs the other way.
@@ -24,7 +27,7 @@ def body_seams(style: TopStyle, front: str = "", back: str = "") -> tuple[Seam, 
 
     def both(kind: SeamKind, how: How, *names: str) -> Seam:
         runs = run("front", names, front), run("back", names, back)
-        return Seam(kind, *runs, making=Making(how))
+        return Seam(kind, *runs, making=Making(how), where=where)
 
     slit = (both(SeamKind.SLIT, How.SLIT, "split"),) if style.hem.split else ()
     return (
@@ -102,17 +105,13 @@ def lengths(back: Piece, front: Piece) -> dict[str, float]:
     }
 
 
-def facts(back: Draft, body: Body, style: TopStyle) -> dict[str, float]:
-    """Return the numbers of a draft that proofs need [mm]."""
+def facts(back: Draft, body: Body, style: TopStyle, neck: Neck) -> Facts:
+    """Return what proofs ask of a top, all but its hem."""
     ease = style.trunk.ease.mm
-    found = {
-        "armscye level": back["A"].y,
-        "waist level": back["W"].y,
-        "underarm level": back.sheet.line("side").start.y,
-        "waist limit": (body["waist"].mm + ease) / 4,
-        "ease": ease,
-        "neck half width": style.neck.half_width.mm,
-    }
-    if "head" in body:
-        found["head"] = body["head"].mm
-    return found
+    return Facts(
+        head=body["head"].mm if "head" in body else None,
+        ease=ease,
+        neck=neck,
+        underarm=Underarm(back.sheet.line("side").start.y, back["A"].y, back["W"].y),
+        side=Side((body["waist"].mm + ease) / 4),
+    )

@@ -55,7 +55,7 @@ def whole_pattern(
         seams=_seams(style, finish),
         joins=_joins(style),
         girths=girths(halves, body, style),
-        facts=MappingProxyType(facts(lower.drafts[0], body, style) | dict(finish.facts)),
+        facts=facts(lower.drafts[0], body, style, finish.neck),
         lengths=MappingProxyType(lengths(lower.back, lower.front)),
         notes=(
             (
@@ -122,7 +122,8 @@ def _marked(piece: Piece, half: Piece) -> Piece:
 
 
 def _seams(style: TopStyle, finish: Finish) -> tuple[Seam, ...]:
-    left, right = body_seams(style, "", OTHER), body_seams(style, OTHER, "")
+    left = body_seams(style, "", OTHER, "left")
+    right = body_seams(style, OTHER, "", "right")
     shoulders = (left[0], right[0])
     others = tuple(seam for pair in zip(left[1:], right[1:], strict=True) for seam in pair)
     return (*shoulders, *(_all_round(seam, style) for seam in finish.seams), *others)

@@ -26,16 +26,18 @@ from tapewise_core.blocks.skirt.ring_seams import (
     waist_runs,
 )
 from tapewise_core.blocks.skirt.style import SkirtStyle
+from tapewise_core.drafting.facts import Casing, Facts, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.making import Elastic, How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Piece, Seam, SeamKind
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.stride import stride_facts
+from tapewise_core.parts.stride import skirt_hem
 from tapewise_core.parts.waist_finish import casing_of, elastic_length
 from tapewise_core.parts.waist_options import WAIST
 from tapewise_core.parts.waist_style import WaistStyle
 from tapewise_core.parts.waistband import cut_waistband, draft_waistband
+from tapewise_core.proofs.proof import ALWAYS, ProofId
 from tapewise_core.style.cloth import CLOTH, WEIGHT
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -72,7 +74,7 @@ def draft(body: Body, style: Style) -> Pattern:
         seams=_seams(skirt, count, bands, _casing(body, held)),
         joins=(),
         girths=_girths(skirt, body),
-        facts=MappingProxyType(_facts(skirt, body, held)),
+        facts=_facts(skirt, body, held),
         lengths=MappingProxyType(_lengths(skirt, body, held)),
         notes=_notes(skirt, body, wanted, held),
     )
@@ -122,21 +124,13 @@ def _girths(skirt: Ring, body: Body) -> tuple[Girth, ...]:
     return (Girth("hip", skirt.around(body["hip_depth"].mm), body["hip"].mm),)
 
 
-def _facts(skirt: Ring, body: Body, held: WaistStyle) -> dict[str, float]:
-    facts = {"way in": body["hip"].mm, **stride_facts(body, skirt.length, skirt.hem)}
+def _facts(skirt: Ring, body: Body, held: WaistStyle) -> Facts:
+    hem, way_in, edge = skirt_hem(body, skirt.length, skirt.hem), body["hip"].mm, skirt.waist
     if held.casing:
-        inner = skirt.radius - skirt.waist_allowance
-        return facts | {
-            "waist opening": skirt.waist,
-            "casing edge": skirt.waist * inner / skirt.radius,
-            "casing seam": skirt.waist,
-        }
+        casing = Casing(edge * (skirt.radius - skirt.waist_allowance) / skirt.radius, edge)
+        return Facts(waist=Waist(Passage.EDGE, edge, way_in, edge), casing=casing, hem=hem)
     band = held.band_length.mm
-    return facts | {
-        "waist opening": min(band, skirt.waist),
-        "band length": band,
-        "waist edge": skirt.waist,
-    }
+    return Facts(waist=Waist(Passage.BAND, min(band, edge), way_in, edge, band), hem=hem)
 
 
 def _lengths(skirt: Ring, body: Body, held: WaistStyle) -> dict[str, float]:
@@ -187,6 +181,11 @@ SEAM = Option(
 )
 OPTIONS = CLOTH + Options.of(WEIGHT, circle("1")) + SKIRT + Options.of(SEAM) + WAIST
 
+COVERS = ALWAYS | {
+    ProofId.WAIST, ProofId.WAISTBAND, ProofId.CASING, ProofId.STRIDE, ProofId.GIRTH,
+}  # fmt: skip
+"""The proofs that the skirt answers for."""
+
 CIRCLE_SKIRT = Garment(
     name="circle-skirt",
     title="Circle skirt",
@@ -196,6 +195,7 @@ CIRCLE_SKIRT = Garment(
     options=OPTIONS,
     agree=agree,
     draft=draft,
+    covers=COVERS,
     moves=MappingProxyType(
         {
             "waist": (1.0, "round the waist"),

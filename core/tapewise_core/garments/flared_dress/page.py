@@ -14,7 +14,7 @@ from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.back import hem_centre, upper_back
 from tapewise_core.blocks.top.front import draft_front, lean_of
-from tapewise_core.blocks.top.needs import LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
@@ -35,7 +35,7 @@ from tapewise_core.parts.belt_pocket import (
     pocket_seam,
 )
 from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
-from tapewise_core.parts.stride import hem_facts
+from tapewise_core.parts.stride import body_hem
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, Unit
 
@@ -50,14 +50,14 @@ def draft(body: Body, style: Style) -> Pattern:
     halves = tuple(marked(piece, more) for piece in pattern.pieces[:2])
     drafts, pieces, seams = _extras(body["waist"] + top.trunk.ease, more)
     finished = tuple(map(with_allowances, drafts, pieces))
-    facts = {**pattern.facts, **hem_facts(body, top.hem, *pattern.pieces[:2])}
+    hem = body_hem(body, top.hem, *pattern.pieces[:2])
     return replace(
         pattern,
         drafts=(*pattern.drafts, *finished),
         pieces=(*halves, *pattern.pieces[2:], *pieces),
         seams=(*pattern.seams, *seams),
-        facts=MappingProxyType(facts),
-        lengths=MappingProxyType({**pattern.lengths, "hem": facts["hem girth"]}),
+        facts=replace(pattern.facts, hem=hem),
+        lengths=MappingProxyType({**pattern.lengths, "hem": hem.round}),
     )
 
 
@@ -146,5 +146,6 @@ FLARED_DRESS = Garment(
     options=OPTIONS,
     agree=agree,
     draft=draft,
+    covers=COVERS,
     moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
 )

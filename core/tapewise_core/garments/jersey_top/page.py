@@ -7,20 +7,18 @@ neckline's finish (:mod:`parts.neck_finish`).
 from __future__ import annotations
 
 from dataclasses import replace
-from types import MappingProxyType
 
 from tapewise_core.blocks.top.agree import agree
 from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.back import draft_back
 from tapewise_core.blocks.top.front import draft_front
-from tapewise_core.blocks.top.needs import BELOW_WAIST, LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle, idle_below
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.stride import hem_facts
-from tapewise_core.parts.trunk_style import TrunkStyle
+from tapewise_core.parts.stride import body_hem
 from tapewise_core.style.style import Style
 from tapewise_core.units import Unit
 
@@ -31,8 +29,8 @@ def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
     top = TopStyle.of(style)
     pattern = assemble("jersey-top", TITLE, body, top, draft_back, draft_front)
-    facts = {**pattern.facts, **hem_facts(body, top.hem, *pattern.pieces[:2])}
-    return replace(pattern, facts=MappingProxyType(facts))
+    hem = body_hem(body, top.hem, *pattern.pieces[:2])
+    return replace(pattern, facts=replace(pattern.facts, hem=hem))
 
 
 def _agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
@@ -40,13 +38,8 @@ def _agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
 
 
 def _idle(style: Style) -> tuple[str, ...]:
-    """Nor does the knee matter to a top that ends above it."""
-    long = TrunkStyle.of(style).length.mm > ABOVE_KNEE
-    return idle(style) if long else (*idle(style), *BELOW_WAIST)
-
-
-ABOVE_KNEE = 850.0
-"""A top no longer from the nape ends above everybody's knee [mm] [ansur1]."""
+    """What the sleeve makes no use of, and what the hem does not."""
+    return (*idle(style), *idle_below(style))
 
 
 JERSEY_TOP = Garment(
@@ -60,5 +53,6 @@ JERSEY_TOP = Garment(
     options=TOP,
     agree=_agree,
     draft=draft,
+    covers=COVERS,
     moves=MOVES,
 )

@@ -15,9 +15,10 @@ from tapewise_core.blocks.set_in.cut import cut_half, cut_sleeve
 from tapewise_core.blocks.set_in.sleeve import CAP_SHARE, Cap, draft_sleeve, solve_cap, taper_of
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.top.agree import agree as top_agrees
-from tapewise_core.blocks.top.needs import HELPS, MOVES, NEEDS
+from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle_below
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.facts import Facts, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import (
@@ -35,7 +36,9 @@ from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.girths import trunk_girths
-from tapewise_core.parts.neck_finish import Halves, finish_neck
+from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
+from tapewise_core.parts.stride import body_hem
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, Unit, mm
 
@@ -70,7 +73,7 @@ def draft(body: Body, chosen: Style) -> Pattern:
         seams=_seams(style.armhole.cap_share, finish.seams),
         joins=JOINS,
         girths=_girths(finish.back, finish.front, piece, cap, body, style),
-        facts=MappingProxyType(_facts(back, body, style) | dict(finish.facts)),
+        facts=_facts(back, body, style, finish),
         lengths=MappingProxyType(_lengths(finish.back, finish.front, piece, around)),
         notes=_notes(cap, whole, drop, length, style),
     )
@@ -142,7 +145,7 @@ def _seams(ratio: float, neck: tuple[Seam, ...]) -> tuple[Seam, ...]:
         *neck,
         Seam(SeamKind.SLEEVE, cap, armhole, ratio, Making(How.SLEEVE_FLAT)),
         both(SeamKind.SIDE, How.SIDES, "side"),
-        Seam(SeamKind.SIDE, *under, making=Making(How.SIDES)),
+        Seam(SeamKind.SIDE, *under, making=Making(How.SIDES), where="sleeve"),
         Seam(SeamKind.SLEEVE_HEM, hem, (), making=Making(How.SLEEVE_HEM)),
         both(SeamKind.HEM, How.HEM, "hem"),
     )
@@ -182,17 +185,16 @@ def _girths(
     )
 
 
-def _facts(back: Draft, body: Body, style: SetInStyle) -> dict[str, float]:
+def _facts(back: Draft, body: Body, style: SetInStyle, finish: Finish) -> Facts:
     ease = style.trunk.ease.mm
-    facts = {
-        "armscye level": back["A"].y,
-        "waist level": back["W"].y,
-        "underarm level": back["U"].y,
-        "waist limit": (body["waist"].mm + ease) / 4,
-        "ease": ease,
-        "neck half width": style.neck.half_width.mm,
-    }
-    return facts | ({"head": body["head"].mm} if "head" in body else {})
+    return Facts(
+        head=body["head"].mm if "head" in body else None,
+        ease=ease,
+        neck=finish.neck,
+        underarm=Underarm(back["U"].y, back["A"].y, back["W"].y),
+        side=Side((body["waist"].mm + ease) / 4),
+        hem=body_hem(body, style.hem, finish.back, finish.front),
+    )
 
 
 def _lengths(back: Piece, front: Piece, sleeve: Piece, around: float) -> dict[str, float]:
@@ -237,10 +239,12 @@ SET_IN_TOP = Garment(
     title=TITLE,
     says="A close top with armholes and set-in sleeves, whose caps are as long as their armholes.",
     needs=NEEDS,
-    helps=(*HELPS, "across_back"),
+    helps=(*LONG_HELPS, "across_back"),
     measured_only=("front_waist_length", "high_bust"),
+    idle=idle_below,
     options=OPTIONS,
     agree=agree,
     draft=draft,
+    covers=COVERS | {ProofId.CAP},
     moves=MappingProxyType({**MOVES, "across_back": (1.0, "the armhole")}),
 )

@@ -27,7 +27,8 @@ from tapewise_core.blocks.top.bodice import (
     waist_seam,
 )
 from tapewise_core.blocks.top.front import draft_front
-from tapewise_core.blocks.top.needs import LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.drafting.facts import Facts, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind, Words
@@ -36,7 +37,8 @@ from tapewise_core.garments.skirted_dress.marks import notches_on, waist_marks
 from tapewise_core.garments.skirted_dress.options import OPTIONS, carried_down, shortened_by
 from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.stride import stride_facts
+from tapewise_core.parts.stride import skirt_hem
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.units import Unit, mm
 
@@ -69,7 +71,7 @@ def draft(body: Body, style: Style) -> Pattern:
         pieces=(*bodice.pieces, *skirts),
         seams=(*bodice.seams, *_seams(bodice, skirt, count)),
         girths=_girths(bodice, skirt, body),
-        facts=MappingProxyType({**bodice.facts, **_facts(skirt, body, JoinedStyle.of(style))}),
+        facts=_facts(bodice, skirt, body, JoinedStyle.of(style)),
         lengths=MappingProxyType({**bodice.lengths, **_lengths(skirt)}),
         notes=(*bodice.notes, *_notes(skirt, wanted, shorter)),
     )
@@ -119,13 +121,12 @@ def _girths(bodice: Pattern, skirt: Ring, body: Body) -> tuple[Girth, ...]:
     return (*own, waist, Girth("hip", skirt.around(body["hip_depth"].mm), body["hip"].mm))
 
 
-def _facts(skirt: Ring, body: Body, joined: JoinedStyle) -> dict[str, float]:
+def _facts(bodice: Pattern, skirt: Ring, body: Body, joined: JoinedStyle) -> Facts:
+    """The bodice's own facts, the waist that the wearer gets through, and the skirt's hem."""
     hip, shoulders = body["hip"].mm, joined.round_shoulders.mm * SHOULDERS_YIELD
-    return {
-        "waist opening": skirt.waist,
-        "way in": min(hip, shoulders) if shoulders > 0 else hip,
-        **stride_facts(body, skirt.length, skirt.hem),
-    }
+    way_in = min(hip, shoulders) if shoulders > 0 else hip
+    waist = Waist(Passage.JOINED, skirt.waist, way_in, skirt.waist)
+    return replace(bodice.facts, waist=waist, hem=skirt_hem(body, skirt.length, skirt.hem))
 
 
 SHOULDERS_YIELD = 0.95
@@ -170,5 +171,6 @@ SKIRTED_DRESS = Garment(
     options=OPTIONS,
     agree=agree,
     draft=draft,
+    covers=COVERS | {ProofId.WAIST},
     moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
 )

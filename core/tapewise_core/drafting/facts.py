@@ -1,0 +1,127 @@
+"""What a draft says about itself, for proofs to ask: typed facts, in millimetres.
+
+None stands where a garment has no such thing, or where the body's own measure is not known.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from tapewise_core.text.told import Told
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """One level of the body that a garment covers: girths [mm], darts closed.
+
+    ``below_nape`` is its height on the back [mm], None for a sleeve. ``asked`` is the body with
+    its ``ease``, both None where a level is shown and never aimed at; ``held_back`` says why
+    ``given`` and ``asked`` differ.
+    """
+
+    name: str
+    below_nape: float | None
+    body: float
+    ease: float | None
+    asked: float | None
+    given: float
+    held_back: Told | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Neck:
+    """The neck: the smallest ``opening`` the head must pass [mm], not stretched.
+
+    ``half_width`` is the neckline's from the centre [mm]; ``point`` the angle between a V and
+    the fold [degrees], None for any other neckline.
+    """
+
+    opening: float
+    half_width: float | None = None
+    point: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Underarm:
+    """How far below the nape the underarm, the armscye line and the waist lie [mm]."""
+
+    level: float
+    armscye: float
+    waist: float
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """The side seam: a quarter of the waist with its ease [mm], inside which it may not pass."""
+
+    waist: float
+
+
+class Passage(StrEnum):
+    """What has to pass the body at the waist."""
+
+    JOINED = "joined waist"
+    BAND = "waistband"
+    EDGE = "waist edge"
+
+
+@dataclass(frozen=True, slots=True)
+class Waist:
+    """A waist that the wearer gets through: the smallest ``opening`` and the body's easier way in.
+
+    ``edge`` is the skirt's own waist, ``band`` the length of a band on it [mm].
+    """
+
+    what: Passage
+    opening: float
+    way_in: float
+    edge: float
+    band: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Casing:
+    """A casing: the ``edge`` that is turned down and the ``seam`` it is sewn to [mm]."""
+
+    edge: float
+    seam: float
+
+
+@dataclass(frozen=True, slots=True)
+class Hem:
+    """The hem round the legs: its girth, and its height below the waist and the nape [mm].
+
+    ``below_nape`` is None for a skirt; ``knee`` and ``ankle`` are the body's below its waist,
+    None where they are not known; ``slit`` is how long one is, 0 without.
+    """
+
+    round: float
+    below_waist: float
+    below_nape: float | None = None
+    knee: float | None = None
+    ankle: float | None = None
+    slit: float = 0.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Facts:
+    """All of them. ``head`` is the body's girth, ``ease`` what was asked for round a close body.
+
+    ``levels`` run from the top down.
+    """
+
+    head: float | None = None
+    ease: float | None = None
+    neck: Neck | None = None
+    underarm: Underarm | None = None
+    side: Side | None = None
+    waist: Waist | None = None
+    casing: Casing | None = None
+    hem: Hem | None = None
+    levels: tuple[Level, ...] = ()
+
+    @property
+    def pointed(self) -> bool:
+        """Whether the neckline has the point of a V."""
+        return self.neck is not None and self.neck.point is not None

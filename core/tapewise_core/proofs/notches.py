@@ -1,0 +1,51 @@
+"""Notches: every one meets its partner.
+
+Limits are common practice in the trade.
+"""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.piece import Pattern, Seam
+from tapewise_core.proofs.proof import Answer, Case, ProofId, in_cm, keeps_to
+from tapewise_core.text.told import said
+from tapewise_core.units import mm
+
+NOTCH_APART = 1.0
+"""How far two partners may be apart when their seam is walked [mm]."""
+
+
+def notches_pair(case: Case) -> Answer:
+    """Every notch has its partner at the same walked distance along the seam."""
+    worst, lonely = 0.0, []
+    for seam in case.pattern.seams:
+        first, second = (_walked(case.pattern, seam, side) for side in (0, 1))
+        for pair in sorted(set(first) | set(second)):
+            if pair in first and pair in second:
+                worst = max(worst, abs(first[pair] - second[pair]))
+            else:
+                lonely.append(pair)
+    holds = keeps_to(worst, NOTCH_APART) and not lonely
+    says = said("Every notch meets its partner.")
+    if lonely:
+        says = said("A notch has no partner: {}.", ", ".join(lonely))
+    elif not holds:
+        says = said("Two notches that should meet are {} apart.", mm(worst))
+    return (in_cm(ProofId.NOTCHES, "", worst, NOTCH_APART, holds, says),)
+
+
+def _walked(pattern: Pattern, seam: Seam, side: int) -> dict[str, float]:
+    """Pair name to walked distance from the seam's start, along one side of a seam.
+
+    The first side is measured as if stretched to the second.
+    """
+    found: dict[str, float] = {}
+    before, stretch = 0.0, (1 / seam.ratio if side == 0 else 1.0)
+    for run in (seam.first, seam.second)[side]:
+        piece = pattern.piece(run.piece)
+        for name in filter(piece.has_edge, run.edges):
+            length = piece.length(name)
+            for notch in (notch for notch in piece.notches if notch.edge == name):
+                walked = length - notch.distance if run.backwards else notch.distance
+                found.setdefault(notch.pair, (before + walked) * stretch)
+            before += length
+    return found
