@@ -65,15 +65,15 @@ def test_shoulders_of_two_heights_go_on_to_their_proofs() -> None:
     walk(steps)
 
 
-def test_the_cursor_stays_on_one_of_several_proofs_of_one_name() -> None:
-    """Drawn afresh, the table keeps the row that was marked, not the first of its name."""
+def test_the_cursor_stays_on_one_of_several_proofs_of_one_kind() -> None:
+    """Drawn afresh, the table keeps the row that was marked, not the first of its kind."""
     begin(page="prove", garment="set-in-top")
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
         assert isinstance(at.page, ProvePage)
-        names = [proof.name for proof in at.page.proofs]
-        second = next(row for row, name in enumerate(names) if name in names[:row])
+        kinds = [proof.id for proof in at.page.proofs]
+        second = next(row for row, kind in enumerate(kinds) if kind in kinds[:row])
         table = at.page.query_one(Rows)
         table.move_cursor(row=second)
         at.page.show()
