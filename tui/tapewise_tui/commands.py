@@ -110,6 +110,8 @@ def garments(options: argparse.Namespace) -> int:
     """List garments, or one with its options."""
     from tapewise_core.tasks import shop
 
+    if options.sources:
+        return _sources(options)
     if options.formats:
         rows = shop.format_list()
     elif options.name is None:
@@ -124,6 +126,19 @@ def garments(options: argparse.Namespace) -> int:
         _print_json(rows)
     else:
         print("\n".join(f"{row['name']}: {row['says']}" for row in rows))
+    return FINE
+
+
+def _sources(options: argparse.Namespace) -> int:
+    """List the publications one garment rests on."""
+    from tapewise_core.tasks import shop
+
+    if options.name is None:
+        raise OptionError("--sources needs a garment: tapewise garments jersey-top --sources.")
+    if options.json:
+        _print_json(shop.garment_sources(options.name))
+    else:
+        print("\n".join(shop.source_lines(options.name)))
     return FINE
 
 

@@ -108,6 +108,9 @@ def _garments(commands: Commands[Parser]) -> None:
     command = _add(commands, "garments", says, "tapewise garments jersey-top")
     command.add_argument("name", nargs="?", metavar="NAME", help="a garment")
     command.add_argument("--formats", action="store_true", help="list the formats for --format")
+    command.add_argument(
+        "--sources", action="store_true", help="list the publications a garment rests on"
+    )
     _unit(command)
     _machine_readable(command)
 

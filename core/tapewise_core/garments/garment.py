@@ -22,7 +22,8 @@ class Garment:
     a style makes no use of, ``measured_only`` those that are of no use estimated.
     ``moves`` says how many cm
     the garment moves for each cm of a measure, where an estimate's uncertainty
-    matters, with the place in words.
+    matters, with the place in words. ``sources`` are the publications that its
+    page, block and parts rest on, by their keys in :mod:`tapewise_core.sources`.
     """
 
     name: str
@@ -36,3 +37,9 @@ class Garment:
     measured_only: tuple[str, ...] = ()
     idle: Callable[[Style], tuple[str, ...]] = lambda style: ()
     moves: Mapping[str, tuple[float, str]] = field(default_factory=dict)
+    sources: tuple[str, ...] = ()
+
+    @property
+    def cited(self) -> tuple[str, ...]:
+        """The keys of everything that the garment and its options rest on."""
+        return tuple(dict.fromkeys((*self.sources, *(option.source for option in self.options))))

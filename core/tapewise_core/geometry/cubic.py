@@ -62,8 +62,7 @@ class Cubic:
     def length(self) -> float:
         """Return the curve's length [mm], by Gauss-Legendre quadrature with 24 nodes.
 
-        Exact to 1e-9 mm for curves without a cusp; see Abramowitz and Stegun,
-        Handbook of Mathematical Functions (1964), table 25.4, for the rule.
+        Exact to 1e-9 mm for curves without a cusp; the rule is that of [abramowitz].
         """
         x0, y0 = self.leave.x - self.start.x, self.leave.y - self.start.y
         x1, y1 = self.arrive.x - self.leave.x, self.arrive.y - self.leave.y

@@ -61,4 +61,5 @@ JERSEY_TOP = Garment(
     agree=_agree,
     draft=draft,
     moves=MOVES,
+    sources=("ansur1", "conover", "iso8559-1"),
 )

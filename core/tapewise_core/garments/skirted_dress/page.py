@@ -171,4 +171,5 @@ SKIRTED_DRESS = Garment(
     agree=agree,
     draft=draft,
     moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
+    sources=("ansur1", "conover", "iso8559-1"),
 )
