@@ -28,7 +28,7 @@ def parser() -> Parser:
     )
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
-    for add in (_demo, _draft, _check, _garments, _profiles, _measure, _serve):
+    for add in (_demo, _draft, _check, _garments, _profiles, _measure, _schema, _serve):
         add(commands)
     return top
 
@@ -150,6 +150,14 @@ def _measure(commands: Commands[Parser]) -> None:
     command.add_argument("--garment", metavar="NAME", help="only what this garment uses")
     command.add_argument("--out", metavar="FILE", help="write to a .md, .html or .pdf file")
     _unit(command)
+
+
+def _schema(commands: Commands[Parser]) -> None:
+    says = "print the JSON schema of draft.json, a person's file or what check --json prints"
+    command = _add(commands, "schema", says, "tapewise schema draft")
+    command.add_argument(
+        "name", choices=("draft", "person", "check"), metavar="NAME", help="draft, person or check"
+    )
 
 
 def _serve(commands: Commands[Parser]) -> None:
