@@ -55,9 +55,8 @@ class Cubic:
         speed = math.hypot(x, y)
         if speed > 1e-9:
             return Vector(x / speed, y / speed)
-        near = self.arrive if t > 0.5 else self.leave
-        far = (self.end - near) if t > 0.5 else (near - self.start)
-        return far.unit() if far.length() > 1e-9 else (self.end - self.start).unit()
+        ways = (s - r, s - q, s - p) if t > 0.5 else (q - p, r - p, s - p)
+        return next((way for way in ways if way.length() > 1e-9), ways[-1]).unit()
 
     def length(self) -> float:
         """Return the curve's length [mm], by Gauss-Legendre quadrature with 24 nodes.
