@@ -2,7 +2,7 @@
 
 import os
 
-from hypothesis import settings
+from hypothesis import Phase, settings
 
 settings.register_profile(
     "house",
@@ -10,5 +10,13 @@ settings.register_profile(
     max_examples=60,
     database=None,
     derandomize=bool(os.environ.get("CI")),
+)
+settings.register_profile(
+    "mutations",
+    deadline=None,
+    max_examples=12,
+    database=None,
+    derandomize=True,
+    phases=[Phase.explicit, Phase.generate],
 )
 settings.load_profile("house")
