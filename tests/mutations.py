@@ -7,8 +7,9 @@ Run by hand::
 
 Every change is made in the memory of a forked process of its own, so nothing in the checkout is
 ever altered, whatever stops the run. A file is tested by its own examples, by the tests named
-after it, and by those of its folder's mirror and of the published checks that import it. What
-survives and is not listed with a reason in ``mutations_accepted.toml`` makes the exit code 1.
+after it, by those of its folder's mirror that import it (by all of them where none does) and by
+the published checks that do, those of paper apart. What survives and is not listed with a reason
+in ``mutations_accepted.toml`` makes the exit code 1.
 """
 
 from __future__ import annotations
@@ -40,6 +41,10 @@ LIBRARIES = ("pytest", "_pytest.doctest", "hypothesis", "shapely", "numpy", "sci
 
 PATIENCE = 4.0
 """A run that takes so many times what the unchanged file takes is stopped: it caught itself."""
+
+
+LONGEST = 600.0
+"""No file's tests may take longer [s]."""
 
 
 class Loader(importlib.machinery.SourceFileLoader):
@@ -88,13 +93,11 @@ class Subject:
         """The test files, its own first."""
         core, stem, room = HOUSE / "tests" / "core", self.path.stem, self.path.parent.name
         named = [*core.rglob(f"test_{stem}.py"), *core.rglob(f"test_{stem}_*.py")]
-        others = [
-            *(core / room).rglob("test_*.py"),
-            *core.glob(f"test_{room}*.py"),
-            *(HOUSE / "tests" / "published").glob("test_*.py"),
-        ]
-        using = [path for path in others if self._is_used_in(path)]
-        return [str(path) for path in dict.fromkeys([self.path, *named, *using])]
+        mirror = [*(core / room).rglob("test_*.py"), *core.glob(f"test_{room}*.py")]
+        published = (HOUSE / "tests" / "published").glob("test_[!p]*.py")
+        near = [path for path in mirror if self._is_used_in(path)] or mirror
+        far = [path for path in published if self._is_used_in(path)]
+        return [str(path) for path in dict.fromkeys([self.path, *named, *near, *far])]
 
     def _is_used_in(self, path: Path) -> bool:
         return f"from {self.module} import" in path.read_text(encoding="utf-8")
@@ -114,60 +117,38 @@ def run_tests(subject: Subject, code: CodeType) -> int:
     return int(pytest.main([*usual, *more, *subject.tests()]))
 
 
-def forked(subject: Subject, code: CodeType) -> int:
-    """Start the tests in a process of their own; return its number."""
+def forked(subject: Subject, code: CodeType, longest: float) -> int:
+    """Start the tests in a process of their own, which ends itself in time; return its number."""
     child = os.fork()
     if child:
         return child
     try:
-        os.setpgid(0, 0)
+        signal.alarm(max(1, round(longest)))
         os._exit(run_tests(subject, code))
     finally:
         os._exit(70)
-
-
-def waited(child: int) -> int | None:
-    """Return a process's exit code, or None while it runs."""
-    found, status = os.waitpid(child, os.WNOHANG)
-    return os.waitstatus_to_exitcode(status) if found else None
-
-
-def stop(child: int) -> None:
-    """End one of our own processes and whatever it started."""
-    os.killpg(child, signal.SIGKILL)
-    os.waitpid(child, 0)
 
 
 def survivors(subject: Subject, jobs: int) -> Iterator[Change]:
     """Yield the changes that no test notices."""
     text = subject.path.read_text(encoding="utf-8")
     longest = _unchanged(subject, text) * PATIENCE * jobs + 5
-    waiting, running = list(changes_of(text)), dict[int, tuple[Change, float]]()
-    try:
-        while waiting or running:
-            while waiting and len(running) < jobs:
-                change = waiting.pop(0)
-                code = compile(changed(text, change), str(subject.path), "exec")
-                running[forked(subject, code)] = (change, time.monotonic())
-            time.sleep(0.02)
-            for child, (change, since) in tuple(running.items()):
-                ended = waited(child)
-                if ended is None and time.monotonic() - since > longest:
-                    stop(child)
-                    ended = -1
-                if ended is not None:
-                    del running[child]
-                if ended == 0:
-                    yield change
-    finally:
-        for child in running:
-            stop(child)
+    waiting, running = list(changes_of(text)), dict[int, Change]()
+    while waiting or running:
+        while waiting and len(running) < jobs:
+            change = waiting.pop(0)
+            code = compile(changed(text, change), str(subject.path), "exec")
+            running[forked(subject, code, longest)] = change
+        child, status = os.wait()
+        change = running.pop(child)
+        if os.waitstatus_to_exitcode(status) == 0:
+            yield change
 
 
 def _unchanged(subject: Subject, text: str) -> float:
     """Return how long the tests take on the file as it is [seconds]; they must pass."""
     since = time.monotonic()
-    child = forked(subject, compile(text, str(subject.path), "exec"))
+    child = forked(subject, compile(text, str(subject.path), "exec"), LONGEST)
     _, status = os.waitpid(child, 0)
     ended = os.waitstatus_to_exitcode(status)
     if ended:
