@@ -5,7 +5,7 @@ from chance import POINTS, SHARE, paths
 from hypothesis import given
 
 from tapewise_core.geometry.crossings import distance_at_height, nearest_point, point_at_height
-from tapewise_core.geometry.path import Path, ruled
+from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point
 
 
@@ -52,3 +52,17 @@ def test_the_first_of_two_heights_counts() -> None:
 def test_the_end_of_a_path_counts() -> None:
     """A hem that stops at the height reaches it."""
     assert distance_at_height(ruled(Point(0, 0), Point(0, 30)), 30) == pytest.approx(30)
+
+
+def test_a_path_that_starts_at_the_height_is_there_at_once() -> None:
+    """However it goes on; so does one whose second line starts there."""
+    assert distance_at_height(ruled(Point(0, 5), Point(10, 5), Point(10, 50)), 5) == 0
+    assert distance_at_height(ruled(Point(0, 5), Point(10, 0), Point(20, 0)), 0) is not None
+
+
+def test_the_nearest_point_of_a_wave_is_on_its_nearer_crest() -> None:
+    """Two places are nearly as near; the walk in 25 steps tells them apart."""
+    wave = curved(Point(0, 0), Point(0, 200), Point(100, -200), Point(100, 10))
+    found = nearest_point(wave, Point(20, 300))
+    steps = [wave.at(wave.length() * i / 4000)[0] for i in range(4001)]
+    assert (found - min(steps, key=lambda p: (p - Point(20, 300)).length())).length() < 0.1

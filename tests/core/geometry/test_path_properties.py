@@ -7,7 +7,7 @@ from chance import POINTS, SHARE, VECTORS, paths, segments
 from hypothesis import given
 from scipy.integrate import quad
 
-from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.segments import Cubic, Line, Segment
 
@@ -132,3 +132,27 @@ def test_a_walk_before_the_start_or_past_the_end_stays_there() -> None:
     here = Point(1, 1)
     assert Cubic(here, here, here, here).parameter_at(1) == 0
     assert math.isclose(Path((curve, line)).at(1e6)[0].y, 4)
+
+
+L_SHAPE = ruled(Point(0, 0), Point(30, 0), Point(30, 40))
+
+
+def test_a_path_split_at_a_corner_falls_into_whole_segments() -> None:
+    """No part of no length is left on either side, which would have no direction."""
+    before, after = L_SHAPE.split(30)
+    assert before.segments == L_SHAPE.segments[:1]
+    assert after.segments == L_SHAPE.segments[1:]
+
+
+@pytest.mark.parametrize("distance", [70, 75])
+def test_a_path_split_at_its_end_or_past_it_is_whole(distance: float) -> None:
+    """All of it lies before; what is left after has no length."""
+    before, after = L_SHAPE.split(distance)
+    assert before.length() == 70
+    assert after.start == after.end == L_SHAPE.end
+
+
+def test_at_a_corner_the_way_that_led_there_counts() -> None:
+    """A notch at the end of an edge stands square to that edge."""
+    assert L_SHAPE.at(30) == (Point(30, 0), Vector(1, 0))
+    assert L_SHAPE.at(31) == (Point(30, 1), Vector(0, 1))
