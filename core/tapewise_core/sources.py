@@ -1,49 +1,166 @@
-"""The bibliography: a short key for every source that a number elsewhere cites.
+"""The bibliography: one entry for every book, standard and survey that a number rests on.
 
-``practice`` marks common practice in the trade, for which no publication is
-named; ``memory`` marks a value written down from memory.
+A docstring cites an entry by its key in brackets, such as ``[baldt]``, and an option by its
+``source``. A number without a publication rests on one of the ``GROUNDS``.
 """
 
 from __future__ import annotations
 
-SOURCES = {
-    "practice": "Common practice in the trade; no publication named.",
-    "memory": "Written down from memory; not checked against a copy.",
-    "exact": "Arithmetic; anyone can redo it.",
-    "ansur1": (
-        "Gordon, C. C. and others (1989): 1988 Anthropometric Survey of U.S. Army Personnel, "
-        "TR-89/044. Public domain data."
-    ),
-    "ansur2": (
-        "Gordon, C. C. and others (2014): 2012 Anthropometric Survey of U.S. Army Personnel, "
-        "TR-15/007. Public domain data."
-    ),
-    "nhanes": (
-        "National Center for Health Statistics: National Health and Nutrition Examination "
-        "Survey 2017 to March 2020, body measures. Public domain data."
-    ),
-    "iso8559-1": (
-        "ISO 8559-1:2017, Size designation of clothes, part 1: anthropometric definitions."
-    ),
-    "iso20685-1": "ISO 20685-1:2018, 3-D scanning methodologies, part 1: evaluation protocol.",
-    "iso4915": "ISO 4915:1991, Textiles. Stitch types. Classification and terminology.",
-    "iso4916": "ISO 4916:1991, Textiles. Seam types. Classification and terminology.",
-    "astm-d5585": "ASTM D5585-11e1, Standard tables of body measurements for adult female misses.",
-    "rosenfeld": "Rosenfeld, I. (1918): The Practical Designer.",
-    "conover": "Conover: Complete Course in Dressmaking, volume 2, page 56.",
-    "conover-9": (
-        "Conover: A Complete Course in Dressmaking, volume 9, Infants' Clothes, page 22: the "
-        "armhole "
-        "as one true curve across the shoulder."
-    ),
-    "baldt": (
-        "Baldt, L. I. (1916): Clothing for Women: Selection, Design, Construction. "
-        "Philadelphia and "
-        "London: J. B. Lippincott. Chapter 5, to draft a shirt: back and front, figures 44 and 45, "
-        "and shirt sleeve, figure 46A. Public domain in the United States."
-    ),
-    "okuwaki": "Okuwaki (1998): shoulder slope of 362 men.",
-    "en14682": "EN 14682: Safety of children's clothing. Cords and drawstrings.",
-    "css": "W3C: Cascading Style Sheets, absolute lengths; 96 px an inch.",
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Source:
+    """One publication; ``where`` names the places in it that are used.
+
+    >>> print(Source(author="Ada", year="1921", title="Skirts", publisher="Bath", where="page 3"))
+    Ada (1921): Skirts. Bath. Used here: page 3.
+    """
+
+    title: str
+    author: str = ""
+    year: str = ""
+    publisher: str = ""
+    where: str = ""
+    note: str = ""
+
+    def __str__(self) -> str:
+        return " ".join(f"{part}." for part in self._parts() if part)
+
+    def _parts(self) -> tuple[str, ...]:
+        year = f" ({self.year})" if self.year else ""
+        work = f"{self.author}{year}: {self.title}" if self.author else f"{self.title}{year}"
+        used = f"Used here: {self.where}" if self.where else ""
+        return work, self.publisher, used, self.note
+
+
+GROUNDS = {
+    "practice": "common practice in the trade; no publication named",
+    "memory": "written down from memory; not checked against a copy",
+    "exact": "arithmetic; anyone can redo it",
 }
-"""Key to full citation."""
+"""What a number rests on where no publication is named."""
+
+_ISO = "Geneva: International Organization for Standardization"
+_ASTM = "West Conshohocken: ASTM International"
+_ARMY = "Natick: U.S. Army Natick Research, Development and Engineering Center"
+
+SOURCES = {
+    "abramowitz": Source(
+        author="Abramowitz, M. and Stegun, I. A.",
+        year="1964",
+        title="Handbook of Mathematical Functions",
+        publisher="Washington: National Bureau of Standards",
+        where="table 25.4, n = 24",
+    ),
+    "ansur1": Source(
+        author="Gordon, C. C. and others",
+        year="1989",
+        title="1988 Anthropometric Survey of U.S. Army Personnel, TR-89/044",
+        publisher=_ARMY,
+        where="the measures of every soldier",
+        note="Public domain",
+    ),
+    "ansur2": Source(
+        author="Gordon, C. C. and others",
+        year="2014",
+        title="2012 Anthropometric Survey of U.S. Army Personnel, TR-15/007",
+        publisher=_ARMY,
+        where="the measures of every soldier",
+        note="Public domain",
+    ),
+    "astm-d5585": Source(
+        title="ASTM D5585-11e1, Standard tables of body measurements for adult female misses",
+        publisher=_ASTM,
+    ),
+    "astm-d6673": Source(
+        title="ASTM D6673, Standard practice for sewn products pattern data interchange",
+        publisher=_ASTM,
+        where="the layers by number, from memory",
+    ),
+    "baldt": Source(
+        author="Baldt, L. I.",
+        year="1916",
+        title="Clothing for Women: Selection, Design, Construction",
+        publisher="Philadelphia and London: J. B. Lippincott",
+        where="chapter 5, to draft a shirt: figures 44 and 45, and shirt sleeve, figure 46A",
+        note="Public domain in the United States",
+    ),
+    "conover": Source(
+        author="Conover, I. DeN.",
+        year="1921 and 1922",
+        title="A Complete Course in Dressmaking",
+        publisher="New York: Edward J. Clode",
+        where=(
+            "volume 2, page 56, what a low underarm does; volume 9, Infants' Clothes, page 22, "
+            "the armhole as one true curve across the shoulder"
+        ),
+        note="Public domain in the United States",
+    ),
+    "css": Source(
+        author="W3C",
+        title="CSS Values and Units Module Level 3",
+        where="5.2, absolute lengths: 96 px an inch",
+    ),
+    "en13402-3": Source(
+        title="EN 13402-3, Size designation of clothes, part 3: body measurements and intervals",
+        publisher="Brussels: European Committee for Standardization",
+        where="bust limits of women's sizes; waist and hip from memory",
+    ),
+    "en14682": Source(
+        title="EN 14682, Safety of children's clothing: cords and drawstrings",
+        publisher="Brussels: European Committee for Standardization",
+    ),
+    "iso216": Source(
+        title="ISO 216, Writing paper and certain classes of printed matter: trimmed sizes",
+        publisher=_ISO,
+        where="the A sizes",
+    ),
+    "iso32000-1": Source(
+        year="2008",
+        title="ISO 32000-1, Document management: portable document format, part 1",
+        publisher=_ISO,
+        where="8.3.2.3, 8.4, 8.5 and annex C",
+    ),
+    "iso4915": Source(
+        year="1991",
+        title="ISO 4915, Textiles: stitch types, classification and terminology",
+        publisher=_ISO,
+    ),
+    "iso8559-1": Source(
+        year="2017",
+        title="ISO 8559-1, Size designation of clothes, part 1: anthropometric definitions",
+        publisher=_ISO,
+        note="In our own words and from memory",
+    ),
+    "nhanes": Source(
+        author="National Center for Health Statistics",
+        year="2020",
+        title="National Health and Nutrition Examination Survey 2017 to March 2020",
+        publisher="Hyattsville",
+        where="body measures of adults",
+        note="Public domain",
+    ),
+    "rosenfeld": Source(
+        author="Rosenfeld, I.",
+        year="1918",
+        title="The Practical Designer",
+        publisher="New York: Leading Pattern Company",
+        where="page 58, the underarm of a grown-on sleeve",
+        note="Public domain in the United States",
+    ),
+}
+"""Key to publication."""
+
+ESTIMATES = ("ansur1", "nhanes")
+"""The surveys that every estimate of a measure rests on."""
+
+
+def citations(keys: Iterable[str]) -> tuple[str, ...]:
+    """Return the publications among some keys, spelt out, each once and by author or title.
+
+    Raises KeyError for a key that is neither a publication's nor one of the ``GROUNDS``.
+    """
+    named = {str(SOURCES[key]) for key in keys if key not in GROUNDS}
+    return tuple(sorted(named))

@@ -94,13 +94,15 @@ class Length:
     def __add__(self, other: Length) -> Length:
         if not other.mm and len(other.working) == 1:
             return self
-        if other.mm < 0 and len(other.working) == 1 and isinstance(other.working[0], float):
+        if other._is_plain_negative():
             return self - Length(-other.mm, (-other.mm,))
         return Length(self.mm + other.mm, (*self.working, " + ", *other.working), True)
 
     def __sub__(self, other: Length) -> Length:
         if not other.mm and len(other.working) == 1:
             return self
+        if other._is_plain_negative():
+            return self + Length(-other.mm, (-other.mm,))
         return Length(self.mm - other.mm, (*self.working, " − ", *other._factor()), True)
 
     def __mul__(self, times: float) -> Length:
@@ -123,6 +125,10 @@ class Length:
     def called(self, name: str) -> Length:
         """Return the same length under a name, its working forgotten."""
         return Length(self.mm, (name,))
+
+    def _is_plain_negative(self) -> bool:
+        """A person reads one sign, not two: “− 4 cm”, never “+ −4 cm”."""
+        return self.mm < 0 and len(self.working) == 1 and isinstance(self.working[0], float)
 
     def _factor(self) -> tuple[str | float, ...]:
         return ("(", *self.working, ")") if self.is_sum else self.working

@@ -130,13 +130,3 @@ def test_a_switch_takes_yes_or_no():
     assert settle(switch, {"pockets": " YES "}, body(), Unit.CM).choice("pockets") == "yes"
     with pytest.raises(OptionError, match="pockets is one of yes, no"):
         settle(switch, {"pockets": "two"}, body(), Unit.CM)
-
-
-def test_every_option_cites_a_source_that_is_listed():
-    """No number comes from nowhere: the bibliography holds every key."""
-    from tapewise_core.garments.shelf import garments
-    from tapewise_core.sources import SOURCES
-
-    cited = {option.source for garment in garments() for option in garment.options}
-    assert cited <= set(SOURCES)
-    assert "exact" in cited

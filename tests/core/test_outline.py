@@ -84,3 +84,10 @@ def test_a_crossed_outline_is_not_simple() -> None:
     """A bow tie encloses no one area."""
     assert not is_simple([Point(0, 0), Point(10, 10), Point(10, 0), Point(0, 10)])
     assert is_simple([Point(0, 0), Point(10, 0), Point(10, 10), Point(0, 10)])
+
+
+def test_three_corners_enclose_an_area_and_two_do_not() -> None:
+    """A godet is a triangle; a line there and back is no piece."""
+    assert is_simple([Point(0, 0), Point(10, 0), Point(5, 20)])
+    assert not is_simple([Point(0, 0), Point(10, 0)])
+    assert not is_simple([Point(0, 0), Point(10, 0), Point(5, 0)])

@@ -87,7 +87,7 @@ def test_half_the_neckband_quarter_marks_lie_before_the_shoulder() -> None:
 
 
 def test_a_grown_on_underarm_lies_below_a_set_in_one() -> None:
-    """Rosenfeld, The Practical Designer (1918): 3.8 to 5 cm below a set-in armhole.
+    """[rosenfeld]: 3.8 to 5 cm below a set-in armhole.
 
     A set-in armhole lies about at the armscye line (common practice), so the
     drafted long sleeve of a middle build should be near: within 1 cm of that span.

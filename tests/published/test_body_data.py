@@ -1,10 +1,9 @@
 """Estimates and judgements against open tables of bodies.
 
-Sources, excerpted in ``data/`` beside this file: US Army anthropometric surveys of 1988 (ANSUR
-I) and 2012 (ANSUR II), and the US National Health and Nutrition Examination Survey 2017-2020
-(NHANES), all public domain. The people of ANSUR I and NHANES are a few among the thousands the
-model was built from, those of ANSUR II none of them; figures on held-out people are printed by
-``python -m tapewise_core.statistics.proving``.
+Sources, excerpted in ``data/`` beside this file: the US Army's surveys of 1988 [ansur1] and 2012
+[ansur2], and the US health survey of 2017 to 2020 [nhanes], all public domain. The people of the
+first and the last are a few among the thousands the model was built from, those of the second none
+of them; figures on held-out people are printed by ``python -m tapewise_core.statistics.proving``.
 """
 
 from __future__ import annotations
@@ -142,7 +141,7 @@ def test_large_civilians_are_not_accused() -> None:
 
 @pytest.mark.parametrize("bust", [74, 86, 98, 113, 131])
 def test_a_size_table_is_an_honest_form(bust: int) -> None:
-    """EN 13402-3 (waist and hip from memory): no size is warned of, small or large."""
+    """[en13402-3] (waist and hip from memory): no size is warned of, small or large."""
     waist, hip = {74: (60, 84), 86: (72, 96), 98: (84, 108), 113: (100, 122), 131: (118, 137)}[bust]
     known = {"bust": float(bust), "waist": float(waist), "hip": float(hip)}
     found = judge(known, frozenset(), Reference.WOMEN, WaistSite.MIDWAY, Unit.CM)

@@ -1,8 +1,8 @@
 """Printed sheets measured from outside.
 
 Renderers: pdfium for PDF, resvg for SVG. Readers: ezdxf for DXF, svgelements for SVG. Sizes of
-squares and marks are exact: 1 in = 25.4 mm, a PDF unit is 1/72 in (ISO 32000-1, 8.3.2.3), a CSS
-pixel is 1/96 in (CSS Values and Units 3, 5.2).
+squares and marks are exact: 1 in = 25.4 mm, a PDF unit is 1/72 in [iso32000-1, 8.3.2.3], a CSS
+pixel is 1/96 in [css, 5.2].
 """
 
 import io

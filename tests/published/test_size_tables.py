@@ -22,7 +22,7 @@ EN_HIP = (84, 88, 92, 96, 100, 104, 108, 112, 117, 122, 127, 132, 137)
 
 @pytest.mark.parametrize("size", SIZES)
 def test_the_us_misses_table_raises_no_finding(size):
-    """ASTM D5585-11e1: every size's girths are plausible and agree with each other."""
+    """[astm-d5585]: every size's girths are plausible and agree with each other."""
     at = SIZES.index(size)
     values = {key: row[at] for key, row in ASTM.items()}
     values["head"] = 54.0 + (57.1 - 54.0) * at / (len(SIZES) - 1)  # the table's two ends
@@ -67,7 +67,7 @@ EXTREMES = {
 
 @pytest.mark.parametrize("key", EXTREMES)
 def test_no_adult_of_three_open_tables_is_out_of_range(key):
-    """ANSUR I and II and NHANES: the least and the greatest value pass, a twentieth beyond too."""
+    """Least and greatest of [ansur1], [ansur2] and [nhanes] pass, and a twentieth beyond."""
     least, greatest = EXTREMES[key]
     for value in (least * 0.95, least, greatest, greatest * 1.05):
         assert out_of_range({key: value}) == ()

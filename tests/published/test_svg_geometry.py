@@ -26,7 +26,7 @@ def shoelace(points: list[tuple[float, float]]) -> float:
 
 
 def paths(svg: bytes) -> dict[str, list[Path]]:
-    """Paths by the name in their title, in mm: 96 px an inch [CSS]."""
+    """Paths by the name in their title, in mm: 96 px an inch [css]."""
     found: dict[str, list[Path]] = {}
     for element in SVG.parse(io.BytesIO(svg), ppi=96).elements():
         if isinstance(element, Path):

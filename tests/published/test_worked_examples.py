@@ -42,7 +42,7 @@ def test_a_hem_of_2_cm_at_10_degrees_ends_0_35_cm_farther_in() -> None:
 
 @pytest.mark.parametrize(("hip", "way_in"), [(96.0, 96.0), (110.0, 0.95 * 102.9)])
 def test_a_joined_waist_takes_the_easier_way_in(hip: float, way_in: float) -> None:
-    """ASTM D5585-11e1, misses size 8: waist 71.1, round both shoulders 102.9.
+    """[astm-d5585], misses size 8: waist 71.1, round both shoulders 102.9.
 
     Over the hips, or over 0.95 of the shoulders (common practice), whichever is easier.
     """

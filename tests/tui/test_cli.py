@@ -183,6 +183,18 @@ def test_people_go_in_and_out_and_away(
     assert run("profiles", "show", "Ada Test") == 2
 
 
+def test_a_garment_names_its_sources(capsys: pytest.CaptureFixture[str]) -> None:
+    """Books and surveys for a person to read, by key for a machine."""
+    assert run("garments", "set-in-top", "--sources") == 0
+    assert "Baldt, L. I. (1916): Clothing for Women" in capsys.readouterr().out
+    assert run("garments", "set-in-top", "--sources", "--json") == 0
+    rows = {row["key"]: row["says"] for row in json.loads(capsys.readouterr().out)}
+    assert {"baldt", "conover", "ansur1"} <= set(rows)
+    assert "A Complete Course in Dressmaking" in rows["conover"]
+    assert run("garments", "--sources") == 2
+    assert "needs a garment" in capsys.readouterr().err
+
+
 def test_garments_are_listed_with_limits(capsys: pytest.CaptureFixture[str]) -> None:
     """A machine reads every option of the top with its limits."""
     assert run("garments", "jersey-top", "--json") == 0

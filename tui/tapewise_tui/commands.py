@@ -7,6 +7,7 @@ import json
 import shlex
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from tapewise_core.errors import OptionError
 from tapewise_core.profiles.profile import Profile
@@ -14,6 +15,9 @@ from tapewise_core.tasks import people
 from tapewise_core.units import Unit
 from tapewise_tui import telling
 from tapewise_tui.exits import FINE, LOOK
+
+if TYPE_CHECKING:
+    from tapewise_core.tasks.check_record import Gain
 
 
 def run(options: argparse.Namespace) -> int:
@@ -25,6 +29,7 @@ def run(options: argparse.Namespace) -> int:
         "garments": garments,
         "profiles": profiles,
         "measure": measure,
+        "schema": schema,
         "serve": serve,
     }
     return acts[options.command](options)
@@ -85,31 +90,37 @@ def _unit(options: argparse.Namespace) -> Unit | None:
 
 def check(options: argparse.Namespace) -> int:
     """List what is missing, estimated and unlikely."""
+    from tapewise_core.tasks.check_record import CHECK, Checked
+
     profile = people.person(options.person)
     unit = _unit(options) or profile.unit
     found = people.check(profile, unit)
     gain = _gain(profile, options.garment, unit)
     if options.json:
-        _print_json(telling.check_json(found) | gain)
+        _print_json(CHECK.of(Checked(found, gain)))
     else:
         print("\n".join(telling.check_lines(profile.name, found, unit)))
-        print("\n".join(telling.gain_lines(gain)), end="\n" if gain else "")
+        if gain:
+            print("\n".join(telling.gain_lines(gain)))
     return LOOK if found.unlikely else FINE
 
 
-def _gain(profile: Profile, garment: str | None, unit: Unit) -> dict[str, object]:
+def _gain(profile: Profile, garment: str | None, unit: Unit) -> Gain | None:
     """What one garment would gain from measuring, and what it makes no use of."""
     if garment is None:
-        return {}
+        return None
+    from tapewise_core.tasks.check_record import Gain
     from tapewise_core.tasks.guesses import next_measure, unused
 
-    return {"next": next_measure(profile, garment, unit), "unused": list(unused(garment))}
+    return Gain(next_measure(profile, garment, unit), unused(garment))
 
 
 def garments(options: argparse.Namespace) -> int:
     """List garments, or one with its options."""
     from tapewise_core.tasks import shop
 
+    if options.sources:
+        return _sources(options)
     if options.formats:
         rows = shop.format_list()
     elif options.name is None:
@@ -124,6 +135,19 @@ def garments(options: argparse.Namespace) -> int:
         _print_json(rows)
     else:
         print("\n".join(f"{row['name']}: {row['says']}" for row in rows))
+    return FINE
+
+
+def _sources(options: argparse.Namespace) -> int:
+    """List the publications one garment rests on."""
+    from tapewise_core.tasks import shop
+
+    if options.name is None:
+        raise OptionError("--sources needs a garment: tapewise garments jersey-top --sources.")
+    if options.json:
+        _print_json(shop.garment_sources(options.name))
+    else:
+        print("\n".join(shop.source_lines(options.name)))
     return FINE
 
 
@@ -179,6 +203,14 @@ def measure(options: argparse.Namespace) -> int:
         print(f"Wrote {options.out}.")
     else:
         print(sheet_text(sheet), end="")
+    return FINE
+
+
+def schema(options: argparse.Namespace) -> int:
+    """Print the JSON schema of what a machine reads or writes."""
+    from tapewise_core.tasks.schemas import schema as schema_of
+
+    _print_json(schema_of(options.name))
     return FINE
 
 

@@ -28,7 +28,7 @@ def parser() -> Parser:
     )
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
-    for add in (_demo, _draft, _check, _garments, _profiles, _measure, _serve):
+    for add in (_demo, _draft, _check, _garments, _profiles, _measure, _schema, _serve):
         add(commands)
     return top
 
@@ -108,6 +108,9 @@ def _garments(commands: Commands[Parser]) -> None:
     command = _add(commands, "garments", says, "tapewise garments jersey-top")
     command.add_argument("name", nargs="?", metavar="NAME", help="a garment")
     command.add_argument("--formats", action="store_true", help="list the formats for --format")
+    command.add_argument(
+        "--sources", action="store_true", help="list the publications a garment rests on"
+    )
     _unit(command)
     _machine_readable(command)
 
@@ -147,6 +150,14 @@ def _measure(commands: Commands[Parser]) -> None:
     command.add_argument("--garment", metavar="NAME", help="only what this garment uses")
     command.add_argument("--out", metavar="FILE", help="write to a .md, .html or .pdf file")
     _unit(command)
+
+
+def _schema(commands: Commands[Parser]) -> None:
+    says = "print the JSON schema of draft.json, a person's file or what check --json prints"
+    command = _add(commands, "schema", says, "tapewise schema draft")
+    command.add_argument(
+        "name", choices=("draft", "person", "check"), metavar="NAME", help="draft, person or check"
+    )
 
 
 def _serve(commands: Commands[Parser]) -> None:

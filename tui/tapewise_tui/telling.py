@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date
 from typing import TYPE_CHECKING
 
@@ -11,11 +11,12 @@ from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.measures.finding import Finding
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
-from tapewise_core.tasks.people import Check, values_json
+from tapewise_core.tasks.people import Check
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 if TYPE_CHECKING:
+    from tapewise_core.tasks.check_record import Gain
     from tapewise_core.tasks.drafting import Drafted
 
 Written = Sequence[tuple[str, int]]
@@ -54,9 +55,9 @@ def draft_json(
     drafted: Drafted, findings: Sequence[Finding], folder: str, written: Written
 ) -> dict[str, object]:
     """Return the same for a machine."""
-    from tapewise_core.tasks.record import proof_json, silent_json
+    from tapewise_core.tasks.check_record import FINDING
+    from tapewise_core.tasks.record import proofs_json, silent_json
 
-    reader = Reader(drafted.unit)
     return {
         "garment": drafted.garment.name,
         "person": drafted.person,
@@ -64,32 +65,10 @@ def draft_json(
         "files": [{"name": name, "bytes": size} for name, size in written],
         "estimated": list(drafted.estimated_keys),
         "remarks": list(drafted.pattern.remarks),
-        "findings": [finding_json(finding) for finding in findings],
-        "proofs": [proof_json(proof, reader) for proof in drafted.proofs],
-        "silent": [silent_json(silent, reader) for silent in drafted.silent],
+        "findings": [FINDING.of(finding) for finding in findings],
+        "proofs": proofs_json(drafted),
+        "silent": silent_json(drafted),
         "holds": not drafted.failing,
-    }
-
-
-def finding_json(finding: Finding) -> dict[str, object]:
-    """Return one finding as plain values."""
-    return {
-        "measures": list(finding.measures),
-        "severity": finding.severity.value,
-        "z": None if finding.z is None else round(finding.z, 2),
-        "slip": finding.slip,
-        "proposed": dict(finding.proposed) if finding.proposed else None,
-        "says": finding.says,
-    }
-
-
-def check_json(found: Check) -> dict[str, object]:
-    """Return a check for a machine."""
-    return {
-        "measures": values_json(found.body.values),
-        "missing": list(found.missing),
-        "findings": [finding_json(finding) for finding in found.findings],
-        "refused": found.refused or None,
     }
 
 
@@ -121,13 +100,12 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
         yield from (f"  {caution}" for caution in found.cautions)
 
 
-def gain_lines(gain: Mapping[str, object]) -> Iterator[str]:
+def gain_lines(gain: Gain) -> Iterator[str]:
     """Return what a garment would gain from measuring, and what it makes no use of."""
-    if gain.get("next"):
-        yield f"\n{gain['next']}"
-    unused = gain.get("unused")
-    if isinstance(unused, list) and unused:
-        yield f"Not used by this garment: {', '.join(NAMES[key] for key in unused)}."
+    if gain.next:
+        yield f"\n{gain.next}"
+    if gain.unused:
+        yield f"Not used by this garment: {', '.join(NAMES[key] for key in gain.unused)}."
 
 
 def entry_json(entry: Entry) -> dict[str, object]:

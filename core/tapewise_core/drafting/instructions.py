@@ -17,10 +17,14 @@ TOOLS = (
 
 
 def instructions(
-    drafts: tuple[Draft, ...], label: Label, whole: Mapping[str, float], remarks: tuple[str, ...]
+    drafts: tuple[Draft, ...],
+    label: Label,
+    whole: Mapping[str, float],
+    remarks: tuple[str, ...],
+    sources: tuple[str, ...] = (),
 ) -> Document:
     """Return the document; ``whole`` are the girths drafted from [mm], told so that a
-    quarter misread by an inch is seen."""
+    quarter misread by an inch is seen; ``sources`` are citations, spelt out."""
     blocks: list[Block] = [
         Heading(f"{label.garment} for {label.person}: drafting by hand", 1),
         Paragraph(
@@ -37,8 +41,19 @@ def instructions(
         blocks += [Heading("Whole girths, to check the quarters by"), _girths(whole, label.unit)]
     blocks += [Paragraph(remark) for remark in remarks]
     blocks += _steps(drafts, label.unit)
+    blocks += _sources(sources)
     return Document(f"{label.garment} for {label.person}", tuple(blocks))
 
+
+def _sources(cited: tuple[str, ...]) -> Iterator[Block]:
+    """The last section: the publications that the draft's numbers rest on."""
+    yield Heading("Where the numbers come from")
+    if cited:
+        yield Bullets(cited)
+    yield Paragraph(REST)
+
+
+REST = "Numbers with no publication named are common practice in the trade."
 
 QUARTERED = ("bust", "waist", "hip", "hem")
 """Girths drawn as quarters; an arm's are drawn as halves."""

@@ -24,7 +24,9 @@ class Garment:
     ``moves`` says how many cm
     the garment moves for each cm of a measure, where an estimate's uncertainty
     matters, with the place in words. ``covers`` are the proofs it must answer for: they may
-    be silent only because of a style, or of a measure that is not known.
+    be silent only because of a style, or of a measure that is not known. ``sources`` are the
+    publications that its page, block and parts rest on, by their keys in
+    :mod:`tapewise_core.sources`.
     """
 
     name: str
@@ -39,6 +41,12 @@ class Garment:
     measured_only: tuple[str, ...] = ()
     idle: Callable[[Style], tuple[str, ...]] = lambda style: ()
     moves: Mapping[str, tuple[float, str]] = field(default_factory=dict)
+    sources: tuple[str, ...] = ()
+
+    @property
+    def cited(self) -> tuple[str, ...]:
+        """The keys of everything that the garment and its options rest on."""
+        return tuple(dict.fromkeys((*self.sources, *(option.source for option in self.options))))
 
     def sees(self, body: Body) -> Body:
         """Return what the garment may know of a body: the measures it declares, no others."""

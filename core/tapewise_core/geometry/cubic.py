@@ -55,15 +55,13 @@ class Cubic:
         speed = math.hypot(x, y)
         if speed > 1e-9:
             return Vector(x / speed, y / speed)
-        near = self.arrive if t > 0.5 else self.leave
-        far = (self.end - near) if t > 0.5 else (near - self.start)
-        return far.unit() if far.length() > 1e-9 else (self.end - self.start).unit()
+        ways = (s - r, s - q, s - p) if t > 0.5 else (q - p, r - p, s - p)
+        return next((way for way in ways if way.length() > 1e-9), ways[-1]).unit()
 
     def length(self) -> float:
         """Return the curve's length [mm], by Gauss-Legendre quadrature with 24 nodes.
 
-        Exact to 1e-9 mm for curves without a cusp; see Abramowitz and Stegun,
-        Handbook of Mathematical Functions (1964), table 25.4, for the rule.
+        Exact to 1e-9 mm for curves without a cusp; the rule is that of [abramowitz].
         """
         x0, y0 = self.leave.x - self.start.x, self.leave.y - self.start.y
         x1, y1 = self.arrive.x - self.leave.x, self.arrive.y - self.leave.y

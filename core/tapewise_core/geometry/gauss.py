@@ -1,7 +1,6 @@
 """Gauss-Legendre quadrature with 24 nodes on 0 to 1, prepared for cubic Bézier speeds.
 
-Nodes and weights: Abramowitz and Stegun, Handbook of Mathematical Functions
-(1964), table 25.4, n = 24; the half with positive abscissae, the rest mirrored.
+Nodes and weights [abramowitz], n = 24: the half with positive abscissae, the rest mirrored.
 """
 
 from __future__ import annotations

@@ -75,7 +75,7 @@ def area(points: Sequence[Point]) -> float:
 
 def is_simple(points: Sequence[Point]) -> bool:
     """Say whether a closed list of points encloses one area and never crosses itself."""
-    return len(points) > 3 and polygon(points).is_valid
+    return len(points) > 2 and polygon(points).is_valid
 
 
 def polygon(points: Sequence[Point]) -> Polygon:

@@ -1,6 +1,6 @@
 """The one table of measures: what each is, how to take it alone, and what is believable.
 
-Definitions follow ISO 8559-1:2017 in our own words and from memory, not from
+Definitions follow [iso8559-1] in our own words and from memory, not from
 a copy; where ours differs, as at the waist and the upper arm, the row says so.
 
 ``agree`` and ``third`` [cm] are common practice for a person alone: 1.5 and 3

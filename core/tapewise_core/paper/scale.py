@@ -31,7 +31,7 @@ WRONG: tuple[tuple[str, str], ...] = (
 )
 """What a 100 mm square says when it is measured.
 
-Arithmetic of page sizes (ISO 216, ANSI/ASME Y14.1): 210 / 215.9 = 0.973, 279.4 / 297 = 0.941,
+Arithmetic of page sizes ([iso216], ANSI/ASME Y14.1): 210 / 215.9 = 0.973, 279.4 / 297 = 0.941,
 90 / 96 = 0.9375; "fit to page" shrinks A4 by its unprinted border of 3 to 6.4 mm a side.
 """
 

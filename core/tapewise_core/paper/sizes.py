@@ -1,6 +1,6 @@
 """Sheets of paper people print on.
 
-ISO 216 for the A sizes, ANSI/ASME Y14.1 for Letter; 10 mm all round are left
+[iso216] for the A sizes, ANSI/ASME Y14.1 for Letter; 10 mm all round are left
 blank, because printers leave 3 to 6.4 mm (common practice).
 """
 
@@ -36,4 +36,4 @@ ROLL = 914.0
 """Width of a usual plotter roll [mm]: 36 in to the millimetre."""
 
 LONGEST = 5080.0
-"""The longest side a PDF page may have [mm]: 14 400 units (ISO 32000-1, annex C)."""
+"""The longest side a PDF page may have [mm]: 14 400 units [iso32000-1, annex C]."""

@@ -21,6 +21,7 @@ from typing import Annotated, Any, Literal, Self
 
 from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, ValidationError
 from pydantic import PlainSerializer as Serializer
+from pydantic import WithJsonSchema as Schema
 
 from tapewise_core.errors import ProfileError
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
@@ -31,7 +32,7 @@ from tapewise_core.units import Unit
 FORMAT = "tapewise profile"
 VERSION = 1
 
-_Centimetres = Annotated[float, AfterValidator(rules.centimetres)]
+_Centimetres = Annotated[float, AfterValidator(rules.centimetres), Schema(rules.CENTIMETRES)]
 
 
 class Reading(BaseModel):
@@ -41,7 +42,9 @@ class Reading(BaseModel):
 
     value: _Centimetres
     origin: Origin = Origin.MEASURED
-    readings: Annotated[tuple[_Centimetres, ...], AfterValidator(rules.few)] = ()
+    readings: Annotated[tuple[_Centimetres, ...], AfterValidator(rules.few)] = Field(
+        default=(), json_schema_extra={"maxItems": rules.MOST_READINGS}
+    )
     taken: Annotated[date | None, BeforeValidator(rules.day)] = None
 
 
@@ -66,11 +69,13 @@ class Profile(BaseModel):
 
     format: Literal["tapewise profile"]
     version: Annotated[Literal[1], BeforeValidator(rules.whole)]
-    name: Annotated[str, AfterValidator(rules.person)]
+    name: Annotated[str, AfterValidator(rules.person), Schema(rules.PERSON)]
     unit: Unit = Unit.CM
     reference: Reference = Reference.NOT_SAID
     waist_site: WaistSite = WaistSite.NOT_SAID
-    measures: _Measures = Field(default_factory=lambda: MappingProxyType({}))
+    measures: _Measures = Field(
+        default_factory=lambda: MappingProxyType({}), json_schema_extra=rules.MEASURES
+    )
 
     @classmethod
     def of(

@@ -8,15 +8,26 @@ import unicodedata
 from collections.abc import Mapping
 from datetime import date
 
+from pydantic.config import JsonDict
+
 from tapewise_core.errors import ProfileError
 from tapewise_core.measures.catalogue import BY_KEY, near_measures
 from tapewise_core.measures.reading import LARGEST
+
+CENTIMETRES = {"type": "number", "exclusiveMinimum": 0, "maximum": LARGEST}
+"""What :func:`centimetres` passes, as JSON schema."""
 
 LONGEST_NAME = 80
 """Characters of a person's name; what still fits beside the title of a printed sheet."""
 
 MOST_READINGS = 5
 """Readings kept of one measure; three settle it."""
+
+MEASURES: JsonDict = {"propertyNames": {"enum": [*BY_KEY]}}
+"""Keys that :func:`known` passes, as JSON schema."""
+
+PERSON = {"type": "string", "minLength": 1, "maxLength": LONGEST_NAME}
+"""What :func:`person` passes once it is tidy, as JSON schema."""
 
 _TURNING = frozenset("\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
 """Characters that turn the direction of what follows and so can hide a name."""

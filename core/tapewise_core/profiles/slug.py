@@ -12,7 +12,7 @@ _RESERVED = frozenset(
     ["con", "prn", "aux", "nul", "conin", "conout"]
     + [f"{device}{number}" for device in ("com", "lpt") for number in range(10)]
 )
-"""Names Windows keeps for devices, with any ending (from memory)."""
+"""Names Windows keeps for devices, with any ending [memory]."""
 
 _SPELT = str.maketrans(
     {"ß": "ss", "æ": "ae", "œ": "oe", "ø": "o", "ł": "l", "đ": "d", "ð": "d", "þ": "th", "ı": "i"}

@@ -1,6 +1,6 @@
 """The machines a person has, the stitches they make, and how far those stretch.
 
-Stitch numbers are those of ISO 4915. How far a seam stretches is common
+Stitch numbers are those of [iso4915]. How far a seam stretches is common
 practice: straight lockstitch 10 to 20 %, narrow zigzag 30 to 40 %, four-thread
 overedge 60 to 100 %; the lower figure is what one may count on.
 """

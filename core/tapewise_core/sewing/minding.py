@@ -14,7 +14,7 @@ BLADES = (
 )
 IRON = "Iron: it burns and is hot for a while after; try heat and steam on a scrap first."
 TALL = About(1340)
-"""How tall a child is at seven years by EN 14682."""
+"""How tall a child is at seven years [en14682]."""
 
 NIGHTWEAR = (
     "Loose jersey nightwear burns: for a child, follow the nightwear rules of your country (in "

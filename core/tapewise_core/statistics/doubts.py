@@ -68,7 +68,7 @@ def normal(far: float) -> float:
     """Return the normal distance as unlikely as a distance under the tails of bodies.
 
     Student's t with the spread of a normal distribution, turned into one by Wallace's
-    approximation (1959, from memory; within 0.01 up to 4).
+    approximation of 1959 [memory]; within 0.01 up to 4.
 
     >>> round(normal(3.5), 2), round(normal(-3.5), 2), normal(0.0)
     (3.38, -3.38, 0.0)

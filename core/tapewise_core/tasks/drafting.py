@@ -25,6 +25,7 @@ from tapewise_core.proofs.proof import Case, Proof, Silent
 from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
+from tapewise_core.sources import ESTIMATES, citations
 from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
@@ -87,6 +88,12 @@ class Drafted:
         title = self.garment.title
         return Heading(title, self.person, when, __version__, self.unit, self.estimated)
 
+    @property
+    def sources(self) -> tuple[str, ...]:
+        """The publications it rests on, spelt out; an estimate rests on surveys."""
+        surveys = ESTIMATES if self.estimated_keys else ()
+        return citations((*self.garment.cited, *surveys))
+
     def drawings(self) -> tuple[Drawing, ...]:
         """Return each piece at full size."""
         total = len(self.pattern.pieces)
@@ -98,7 +105,9 @@ class Drafted:
     def instructions(self) -> Document:
         """Return how to draft it by hand, with this person's numbers."""
         whole = {girth.name: girth.garment for girth in self.pattern.girths}
-        return instructions(self.pattern.drafts, self.label, whole, self.pattern.remarks)
+        return instructions(
+            self.pattern.drafts, self.label, whole, self.pattern.remarks, self.sources
+        )
 
     def checklist(self) -> Document:
         """Return the cut list and sewing order."""

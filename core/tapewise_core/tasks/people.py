@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -110,15 +110,3 @@ def _estimated(name: str, value: Value, unit: Unit) -> str:
     spelt = f"{name} {unit.number(value.cm * 10)}"
     off = value.plus_minus
     return f"{spelt} ± {unit.spell(off * 10)}" if off else f"{spelt} {unit.value}"
-
-
-def values_json(values: Mapping[str, Value]) -> dict[str, dict[str, object]]:
-    """Return measures as the files keep them: cm, origin, interval and grounds."""
-    told = {}
-    for key, value in values.items():
-        row: dict[str, object] = {"value": round(value.cm, 2), "origin": value.origin.value}
-        if value.interval is not None:
-            row["interval"] = [round(value.interval[0], 2), round(value.interval[1], 2)]
-        row["how"] = value.how or value.origin.value
-        told[key] = row
-    return told

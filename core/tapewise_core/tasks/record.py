@@ -1,134 +1,204 @@
-"""The record of a draft that a machine reads: ``draft.json``, lengths in cm."""
+"""The record of a draft that a machine reads: ``draft.json``, lengths in cm.
+
+Each key is one row of a :class:`~tapewise_core.tasks.shapes.Shape`; a new key is a new row.
+"""
 
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
+from typing import NamedTuple
 
 from tapewise_core import __version__
-from tapewise_core.drafting.piece import Edge, Notch, Piece
-from tapewise_core.geometry.point import Point
-from tapewise_core.proofs.proof import Proof, Silent
+from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.proofs.proof import Proof, ProofId, Silent
+from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_core.tasks.people import values_json
+from tapewise_core.tasks.guesses import Effect
+from tapewise_core.tasks.record_pieces import PIECE, in_cm
+from tapewise_core.tasks.shapes import (
+    DAY,
+    NUMBER,
+    TEXT,
+    YES_OR_NO,
+    Key,
+    Shape,
+    always,
+    by_name,
+    listed,
+    maybe,
+    one_of,
+)
+from tapewise_core.tasks.values import VALUES, values_json
 from tapewise_core.text.told import Reader
 
 FORMAT, VERSION = "tapewise draft", 1
 
 
+class Saved(NamedTuple):
+    """A draft with the names of all the files it leaves."""
+
+    drafted: Drafted
+    files: Sequence[str]
+
+
+def _percent(share: float) -> float:
+    return round(share * 100, 1)
+
+
+class Proved(NamedTuple):
+    """A proof with whoever reads its sentence."""
+
+    proof: Proof
+    reader: Reader
+
+
+PROOF: Shape[Proved] = Shape(
+    "what was proved before cutting",
+    (
+        Key("id", one_of(*ProofId), lambda told: told.proof.id.value, "what kind of proof"),
+        Key("of", TEXT, lambda told: told.proof.of, "which side or seam, or nothing"),
+        Key("name", TEXT, lambda told: told.proof.name),
+        Key("value", NUMBER, lambda told: told.proof.value),
+        Key("limit", NUMBER, lambda told: told.proof.limit),
+        Key("unit", TEXT, lambda told: told.proof.unit, "of value and limit; 1 for a bare number"),
+        Key("holds", YES_OR_NO, lambda told: told.proof.holds),
+        Key("says", TEXT, lambda told: told.reader.spell(told.proof.says), "a sentence"),
+        Key(
+            "mend",
+            maybe(by_name(TEXT)),
+            lambda told: told.proof.settings,
+            "options and the values to type that make it hold",
+        ),
+    ),
+)
+
+
+class Unsaid(NamedTuple):
+    """A silent proof with whoever reads its reason."""
+
+    silent: Silent
+    reader: Reader
+
+
+SILENT: Shape[Unsaid] = Shape(
+    "a proof that has nothing to say about this draft",
+    (
+        Key("id", one_of(*ProofId), lambda told: told.silent.id.value),
+        Key("reason", TEXT, lambda told: told.reader.spell(told.silent.reason)),
+    ),
+)
+
+FABRIC: Shape[Cloth] = Shape(
+    "the cloth; stretches and shrinkage in %",
+    (
+        Key("stretch", NUMBER, lambda cloth: _percent(cloth.stretch)),
+        Key("band_stretch", NUMBER, lambda cloth: _percent(cloth.band)),
+        Key("seam_stretch", NUMBER, lambda cloth: _percent(cloth.seam)),
+        Key("width", NUMBER, lambda cloth: in_cm(cloth.width)),
+        Key("shrinkage", NUMBER, lambda cloth: _percent(cloth.shrinkage)),
+    ),
+)
+
+EFFECT: Shape[Effect] = Shape(
+    "where an estimate leaves the garment uncertain",
+    (
+        Key("measure", TEXT, lambda effect: effect.measure),
+        Key("place", TEXT, lambda effect: effect.place),
+        Key("plus_minus", NUMBER, lambda effect: round(effect.plus_minus, 2)),
+    ),
+)
+
+FINISHED: Shape[tuple[float, float | None]] = Shape(
+    "a girth or length of the finished garment",
+    (
+        Key("garment", NUMBER, lambda sizes: in_cm(sizes[0])),
+        Key(
+            "body",
+            NUMBER,
+            lambda sizes: None if sizes[1] is None else in_cm(sizes[1]),
+            "the body's own girth",
+            optional=True,
+        ),
+    ),
+)
+
+
+def _finished(drafted: Drafted) -> dict[str, object]:
+    """Girths and lengths of the finished garment beside the body's own."""
+    pattern = drafted.pattern
+    sizes: dict[str, tuple[float, float | None]] = {
+        girth.name: (girth.garment, girth.body) for girth in pattern.girths
+    }
+    sizes |= {name: (length, None) for name, length in pattern.lengths.items()}
+    return {name.replace(" ", "_"): FINISHED.of(size) for name, size in sizes.items()}
+
+
+def proofs_json(drafted: Drafted) -> list[dict[str, object]]:
+    """Return a draft's proofs, their sentences in its reader's unit."""
+    reader = Reader(drafted.unit)
+    return [PROOF.of(Proved(proof, reader)) for proof in drafted.proofs]
+
+
+def silent_json(drafted: Drafted) -> list[dict[str, object]]:
+    """Return the proofs that are silent, each with its reason."""
+    reader = Reader(drafted.unit)
+    return [SILENT.of(Unsaid(silent, reader)) for silent in drafted.silent]
+
+
+def _used(drafted: Drafted) -> dict[str, dict[str, object]]:
+    return values_json({key: drafted.body.values[key] for key in drafted.used})
+
+
+def _machines(drafted: Drafted) -> list[str]:
+    return sorted(machine.value for machine in drafted.stitching.machines)
+
+
+OPTION = {"type": ["number", "string"]}
+"""An option's value: a length in cm, another number, or a word."""
+
+RECORD: Shape[Saved] = Shape(
+    "draft.json: all that was drafted for one person, in cm",
+    (
+        Key("format", always(FORMAT), lambda saved: FORMAT),
+        Key("version", always(VERSION), lambda saved: VERSION, "of this format"),
+        Key("tapewise", TEXT, lambda saved: __version__, "the version of the program"),
+        Key("garment", TEXT, lambda saved: saved.drafted.garment.name),
+        Key("person", TEXT, lambda saved: saved.drafted.person),
+        Key("made", DAY, lambda saved: saved.drafted.made.isoformat()),
+        Key("unit", always("cm"), lambda saved: "cm"),
+        Key("measures", VALUES, lambda saved: _used(saved.drafted), "those this style uses"),
+        Key("options", by_name(OPTION), lambda saved: saved.drafted.style.as_json()),
+        Key("fabric", FABRIC.kind, lambda saved: FABRIC.of(saved.drafted.cloth)),
+        Key("machines", listed(one_of(*Machine)), lambda saved: _machines(saved.drafted)),
+        Key(
+            "pieces",
+            listed(PIECE.kind),
+            lambda saved: [PIECE.of(piece) for piece in saved.drafted.pattern.pieces],
+        ),
+        Key(
+            "proofs",
+            listed(PROOF.kind),
+            lambda saved: proofs_json(saved.drafted),
+        ),
+        Key("silent", listed(SILENT.kind), lambda saved: silent_json(saved.drafted)),
+        Key("finished", by_name(FINISHED.kind), lambda saved: _finished(saved.drafted)),
+        Key(
+            "uncertain",
+            listed(EFFECT.kind),
+            lambda saved: [EFFECT.of(effect) for effect in saved.drafted.effects],
+        ),
+        Key("remarks", listed(TEXT), lambda saved: list(saved.drafted.pattern.remarks)),
+        Key("files", listed(TEXT), lambda saved: list(saved.files), "names in the same folder"),
+    ),
+)
+
+
 def record(drafted: Drafted, files: Sequence[str]) -> dict[str, object]:
     """Return the record; x out from the centre and y down from the nape, in cm."""
-    used = {key: drafted.body.values[key] for key in drafted.used}
-    cloth, reader = drafted.cloth, Reader(drafted.unit)
-    return {
-        "format": FORMAT,
-        "version": VERSION,
-        "tapewise": __version__,
-        "garment": drafted.garment.name,
-        "person": drafted.person,
-        "made": drafted.made.isoformat(),
-        "unit": "cm",
-        "measures": values_json(used),
-        "options": drafted.style.as_json(),
-        "fabric": {
-            "stretch": round(cloth.stretch * 100, 1),
-            "band_stretch": round(cloth.band * 100, 1),
-            "seam_stretch": round(cloth.seam * 100, 1),
-            "width": _cm(cloth.width),
-            "shrinkage": round(cloth.shrinkage * 100, 1),
-        },
-        "machines": sorted(machine.value for machine in drafted.stitching.machines),
-        "pieces": [_piece(piece) for piece in drafted.pattern.pieces],
-        "proofs": [proof_json(proof, reader) for proof in drafted.proofs],
-        "silent": [silent_json(silent, reader) for silent in drafted.silent],
-        "finished": _finished(drafted),
-        "uncertain": [
-            {"measure": e.measure, "place": e.place, "plus_minus": round(e.plus_minus, 2)}
-            for e in drafted.effects
-        ],
-        "remarks": list(drafted.pattern.remarks),
-        "files": list(files),
-    }
+    return RECORD.of(Saved(drafted, files))
 
 
 def record_text(drafted: Drafted, files: Sequence[str]) -> str:
     """Return the record as JSON text, points one outline a line."""
     return json.dumps(record(drafted, files), ensure_ascii=False, indent=1, allow_nan=False) + "\n"
-
-
-def proof_json(proof: Proof, reader: Reader) -> dict[str, object]:
-    """Return one proof as plain values, its sentence spelt for a reader."""
-    return {
-        "id": proof.id.value,
-        "of": proof.of,
-        "name": proof.name,
-        "value": proof.value,
-        "limit": proof.limit,
-        "unit": proof.unit,
-        "holds": proof.holds,
-        "says": reader.spell(proof.says),
-        "mend": proof.settings,
-    }
-
-
-def silent_json(silent: Silent, reader: Reader) -> dict[str, str]:
-    """Return a proof that has nothing to say, with its reason."""
-    return {"id": silent.id.value, "reason": reader.spell(silent.reason)}
-
-
-def _finished(drafted: Drafted) -> dict[str, object]:
-    """Girths and lengths of the finished garment beside the body's own."""
-    found: dict[str, object] = {
-        girth.name.replace(" ", "_"): {"garment": _cm(girth.garment), "body": _cm(girth.body)}
-        for girth in drafted.pattern.girths
-    }
-    for name, length in drafted.pattern.lengths.items():
-        found[name.replace(" ", "_")] = {"garment": _cm(length)}
-    return found
-
-
-def _piece(piece: Piece) -> dict[str, object]:
-    return {
-        "name": piece.name,
-        "cut": {"count": piece.count, "on_fold": piece.on_fold, "mirrored": piece.mirrored},
-        "stitch_line": _points(piece.stitch_line()),
-        "cut_line": _points(piece.cut),
-        "edges": [_edge(edge) for edge in piece.edges],
-        "points": {name: _pair(at) for name, at in piece.points.items()},
-        "notches": [_notch(piece, notch) for notch in piece.notches],
-        "grain": [_pair(at) for at in piece.grain],
-    }
-
-
-def _edge(edge: Edge) -> dict[str, object]:
-    return {
-        "name": edge.name,
-        "points": _points(edge.path.flattened()),
-        "length": round(edge.path.length() / 10, 4),
-        "allowance": _cm(edge.allowance),
-        "turned": edge.turned,
-        "fold": edge.fold,
-    }
-
-
-def _notch(piece: Piece, notch: Notch) -> dict[str, object]:
-    at, _ = piece.edge(notch.edge).path.at(notch.distance)
-    return {
-        "edge": notch.edge,
-        "pair": notch.pair,
-        "distance": _cm(notch.distance),
-        "at": _pair(at),
-        "strokes": notch.strokes,
-    }
-
-
-def _points(points: Iterable[Point]) -> list[list[float]]:
-    return [_pair(point) for point in points]
-
-
-def _pair(point: Point) -> list[float]:
-    return [_cm(point.x), _cm(point.y)]
-
-
-def _cm(mm: float) -> float:
-    return round(mm / 10, 4) + 0.0

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from tapewise_core.drafting.instructions import REST
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.sources import SOURCES, citations
 from tapewise_core.style.kind import value_told
 from tapewise_core.style.option import Option
 from tapewise_core.text.told import Reader
@@ -41,6 +43,21 @@ def garment_sheet(name: str) -> dict[str, object]:
         "helps": list(page.helps),
         "options": [_option(option) for option in page.options],
     }
+
+
+def garment_sources(name: str) -> list[dict[str, object]]:
+    """Return the publications a garment rests on, by key, for a machine.
+
+    Raises OptionError if there is no such garment.
+    """
+    keys = sorted(key for key in garment(name).cited if key in SOURCES)
+    return [{"key": key, "says": str(SOURCES[key])} for key in keys]
+
+
+def source_lines(name: str) -> list[str]:
+    """Return the same for a person."""
+    told = citations(garment(name).cited)
+    return [*(f"  {line}" for line in told), REST]
 
 
 def _option(option: Option) -> dict[str, object]:

@@ -54,7 +54,7 @@ _COLOURS = {
 """Colour numbers of the release; 7 is black on white and white on black."""
 
 CUT, NOTCH, FOLD, GRAIN, INSIDE, SEW, NOTE = "1", "4", "6", "7", "8", "14", "15"
-"""Layers of a piece for cutting rooms, after ASTM D6673 (from memory of the standard)."""
+"""Layers of a piece for cutting rooms, from memory of [astm-d6673]."""
 
 
 def cutter_dxf(pieces: Sequence[Drawing]) -> bytes:

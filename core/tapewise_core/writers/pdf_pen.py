@@ -14,13 +14,13 @@ if TYPE_CHECKING:
     from reportlab.pdfgen.canvas import Canvas
 
 POINTS = 72 / 25.4
-"""PDF units in a millimetre: 1/72 inch each (ISO 32000-1, 8.3.2.3)."""
+"""PDF units in a millimetre: 1/72 inch each [iso32000-1, 8.3.2.3]."""
 
 
 class PdfPen:
     """Draws ink on the current page or form; y is turned up from a height [mm].
 
-    Strokes are written as operators (ISO 32000-1, 8.4 and 8.5) rather than
+    Strokes are written as operators [iso32000-1, 8.4 and 8.5] rather than
     through the library's path objects, which take half the time of a whole set.
     """
 

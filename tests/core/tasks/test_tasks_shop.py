@@ -13,6 +13,7 @@ from tapewise_core.tasks.shop import (
     garment_list,
     garment_sheet,
 )
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 
@@ -46,7 +47,7 @@ def test_lines_tell_every_option_and_what_is_needed(name: str) -> None:
     assert lines[0].startswith(f"{name}: ")
     for option in garment(name).options:
         assert any(line.startswith(f"  {option.key}: ") for line in lines)
-        assert f"      {option.says}" in lines
+        assert f"      {Reader(Unit.CM).spell(option.says)}" in lines
     assert any(line.startswith("Needs: ") for line in lines)
 
 

@@ -55,4 +55,5 @@ JERSEY_TOP = Garment(
     draft=draft,
     covers=COVERS,
     moves=MOVES,
+    sources=("ansur1", "conover", "iso8559-1"),
 )

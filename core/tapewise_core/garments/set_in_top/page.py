@@ -1,7 +1,7 @@
 """A jersey top with set-in sleeves: armholes in the body, and a sleeve drafted to them.
 
 Body in :mod:`blocks.set_in.body`, sleeve in :mod:`blocks.set_in.sleeve`, each with its lettered
-figure. The method is that of Baldt's mannish shirt (1916), brought to jersey: an
+figure. The method is that of a mannish shirt [baldt], brought to jersey: an
 armhole through the across-back width halfway down, a sleeve whose cap is a quarter
 of the armhole high, and no fullness.
 """
@@ -171,7 +171,7 @@ JOINS = (
     ),
     _across("hem across the side seam", "hem", "side"),
 )
-"""Lines that run on across a seam; an armhole must be one true curve [conover-9]."""
+"""Lines that run on across a seam; an armhole must be one true curve [conover, volume 9]."""
 
 
 def _girths(
@@ -247,4 +247,5 @@ SET_IN_TOP = Garment(
     draft=draft,
     covers=COVERS | {ProofId.CAP},
     moves=MappingProxyType({**MOVES, "across_back": (1.0, "the armhole")}),
+    sources=("ansur1", "baldt", "conover", "iso8559-1"),
 )

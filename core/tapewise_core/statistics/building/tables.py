@@ -73,7 +73,7 @@ def soldiers_2012(folder: Path, sex: str) -> dict[str, Floats]:
 
 
 def civilians(folder: Path, sex: str) -> Civilians:
-    """Return one sex of NHANES 2017 to 2020, sites translated to the soldiers' ones."""
+    """Return one sex of the civilians [nhanes], sites translated to the soldiers' ones."""
     rows = [row for row in _rows(folder / "nhanes_2017_2020.csv") if _counts(row, sex)]
     columns = {key: _column(rows, name) for key, name in fields.NHANES.items()}
     columns["waist"] /= fields.HIP_BONE_OVER_NAVEL[sex]

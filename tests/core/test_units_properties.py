@@ -1,0 +1,145 @@
+"""Lengths, and how they are spelt and typed, for whatever comes."""
+
+import math
+import re
+
+import pytest
+from chance import amount
+from hypothesis import assume, example, given
+from hypothesis import strategies as st
+
+from tapewise_core.errors import ReadingError
+from tapewise_core.units import Length, Unit, cm, mm, named, parse_length, parse_number
+
+NAMES = {"bust": 920.0, "hip": 1000.5, "wrist": 156.2}
+MEASURES = st.sampled_from(sorted(NAMES)).map(lambda name: named(name, NAMES[name]))
+PLAIN = amount(-50, 300).map(cm) | amount(-500, 3000).map(mm)
+FACTORS = st.integers(1, 2000).map(lambda hundredths: hundredths / 100)
+UNITS = st.sampled_from(Unit)
+
+
+def worked(length: Length) -> float:
+    """The working done again with Python's own arithmetic [mm]."""
+    signs = str.maketrans({"×": "*", "÷": "/", "−": "-"})
+    told = "".join(p.translate(signs) if isinstance(p, str) else f"({p})" for p in length.working)
+    return float(eval(told, {}, dict(NAMES)))
+
+
+@st.composite
+def combined(draw: st.DrawFn) -> Length:
+    """A length made in up to four steps from measures and plain lengths."""
+    length = draw(MEASURES | PLAIN)
+    for _ in range(draw(st.integers(0, 4))):
+        match draw(st.sampled_from("+-×÷")):
+            case "+":
+                length = length + draw(MEASURES | PLAIN)
+            case "-":
+                length = length - draw(MEASURES | PLAIN)
+            case "×":
+                length = length * draw(FACTORS)
+            case _:
+                length = length / draw(FACTORS)
+    return length
+
+
+@given(combined(), combined())
+def test_the_working_gives_the_length_it_stands_for(a: Length, b: Length) -> None:
+    """Whoever does what a step says with a calculator comes to the length that is drawn."""
+    for length in (a, a + b, a - b, (a - b) * 3, (a + b) / 4):
+        assert worked(length) == pytest.approx(length.mm, rel=1e-9, abs=1e-6)
+
+
+@given(combined(), combined())
+def test_sums_and_differences_are_those_of_the_millimetres(a: Length, b: Length) -> None:
+    """Order plays no part, and what is added can be taken off again."""
+    assert (a + b).mm == (b + a).mm == a.mm + b.mm
+    assert (a + b - b).mm == pytest.approx(a.mm, abs=1e-6)
+    assert (a < b) == (a.mm < b.mm)
+
+
+@given(combined(), FACTORS)
+def test_scaling_is_undone_by_its_inverse(length: Length, factor: float) -> None:
+    """Times and divided by are each other's contrary."""
+    assert (length * factor).mm == length.mm * factor
+    assert (length * factor / factor).mm == pytest.approx(length.mm, abs=1e-6)
+
+
+@given(combined(), PLAIN)
+def test_no_sign_is_told_twice(length: Length, plain: Length) -> None:
+    """A negative length that is added or taken off reads as one minus or one plus."""
+    for told in ((length + plain).tell(Unit.CM), (length - plain).tell(Unit.CM)):
+        assert not re.search(r"[+−] −", told)
+
+
+@given(amount(-3000, 3000), UNITS)
+def test_what_is_spelt_reads_back_within_the_rounding(size: float, unit: Unit) -> None:
+    """Half a millimetre, half an eighth of an inch, half a sixteenth below one inch."""
+    read = parse_length(unit.spell(size), unit, signed=True)
+    small = unit is Unit.IN and abs(size) < 25.4
+    assert abs(read - size) <= (unit.grain / 2 if small else unit.grain) + 1e-9
+    assert parse_length(unit.number(size), unit, signed=True) == read
+
+
+@given(amount(0, 3000), UNITS)
+def test_a_spelt_unit_wins_over_the_reader_s(size: float, unit: Unit) -> None:
+    """A number with its unit means the same to everybody."""
+    first, second = (parse_length(unit.spell(size), other) for other in Unit)
+    assert first == second
+
+
+@given(amount(0, 300))
+def test_a_decimal_comma_and_a_minus_change_nothing_but_the_sign(number: float) -> None:
+    """Both ways of writing are the same length."""
+    plain = parse_length(f"{number:.3f}", Unit.CM)
+    assert plain == pytest.approx(number * 10, abs=1e-9)
+    assert parse_length(f"{number:.3f}".replace(".", ","), Unit.CM) == plain
+    assert parse_length(f"−{number:.3f}", Unit.CM, signed=True) == -plain
+
+
+TYPED = st.text() | st.text(alphabet="0123456789.,/ -+−'\"″ftincm¼½⅞⁄%e²٣", max_size=12)
+
+
+@given(TYPED, UNITS, st.booleans())
+@example("²", Unit.CM, False)
+@example("٣", Unit.CM, False)
+@example("1" * 400, Unit.IN, False)
+@example("9" * 5000, Unit.IN, False)
+def test_any_text_is_a_length_or_refused_with_a_sentence(
+    text: str, unit: Unit, signed: bool
+) -> None:
+    """Nothing else: no traceback, no infinity, no negative that was not allowed."""
+    try:
+        size = parse_length(text, unit, signed=signed)
+    except ReadingError as error:
+        assert_sentence(str(error))
+    else:
+        assert math.isfinite(size)
+        assert signed or size >= 0
+
+
+@given(TYPED)
+@example("1e999")
+@example("9" * 5000)
+def test_any_text_is_a_number_or_refused_with_a_sentence(text: str) -> None:
+    """Ratios and percentages likewise."""
+    try:
+        assert math.isfinite(parse_number(text))
+    except ReadingError as error:
+        assert_sentence(str(error))
+
+
+def assert_sentence(told: str) -> None:
+    """One line that begins, ends and stays short enough to be read."""
+    assert told[0] in "N“"
+    assert told.endswith(".")
+    assert len(told) < 120
+    assert "\n" not in told
+
+
+@given(st.integers(0, 40), st.integers(0, 200), st.integers(1, 64))
+def test_inches_and_fractions_add_up(whole: int, top: int, bottom: int) -> None:
+    """“3 5/8” is three and five eighths, with a blank or a hyphen between."""
+    assume(top < 1000)
+    wanted = (whole + top / bottom) * 25.4
+    for typed in (f"{whole} {top}/{bottom} in", f'{whole}-{top}/{bottom}"'):
+        assert parse_length(typed, Unit.CM) == pytest.approx(wanted, abs=1e-9)
