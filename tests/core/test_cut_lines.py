@@ -8,7 +8,7 @@ from tapewise_core.geometry.cut_check import allowances_off, teeth
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, box_of, is_simple
 from tapewise_core.geometry.path import Path, curved, ruled
-from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.point import Point, Vector
 
 
 def half(hem: Path, side: Path, wide: float = 25.0) -> list[Margin]:
@@ -42,9 +42,18 @@ def test_a_curved_hem_keeps_its_allowance_to_the_mirrored_corner(bend: float, le
     assert max(allowances_off(cut, margins)) <= 0.05
 
 
+def test_a_mirrored_corner_ends_on_the_curve_of_the_hem() -> None:
+    """Where the mirrored side cuts into a bent hem, the corner is as far from the hem as asked."""
+    side = ruled(Point(200, 0), Point(290, 300))
+    hem = curved(side.end, side.end + Vector(-60, -6), Point(120, 330), Point(0, 330))
+    margins = half(hem, side)
+    tip = max((p for p in cut_line(margins) if p.x > 250), key=lambda p: p.y)
+    assert min((tip - p).length() for p in hem.flattened(0.001)) == pytest.approx(25, abs=0.05)
+
+
 @pytest.mark.parametrize("degrees", [5, 15, 23, 35])
 def test_a_wide_allowance_steps_down_to_a_narrow_one(degrees: float) -> None:
-    """Where a hem runs almost straight on into a seam, its cut line follows its curve to the end."""
+    """Where a hem runs almost straight on into a seam, its cut line keeps to its curve."""
     end, turn = Point(200, 300), math.radians(degrees)
     hem = curved(Point(300, 20), Point(280, 120), Point(245, 210), end)
     along = hem.arriving()

@@ -10,6 +10,7 @@ from tapewise_core.geometry.point import Point
 
 if TYPE_CHECKING:
     import numpy as np
+    from shapely import LineString
 
 APART = 10.0
 """The stitch line is measured from at least this often [mm] (our choice)."""
@@ -48,16 +49,16 @@ def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[floa
     ]
 
 
-def _worst(line: object, before: Margin, edge: Margin, after: Margin) -> float:
+def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> float:
     """The worst difference along one edge [mm]."""
     import numpy as np
     import shapely
 
     chords = shapely.linestrings([(p.x, p.y) for p in edge.path.flattened(NEAR)])
     spots = shapely.get_coordinates(shapely.segmentize(chords, APART))
-    far = shapely.distance(shapely.points(spots), line)
+    far = np.asarray(shapely.distance(shapely.points(spots), line))
     walked = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(spots, axis=0).T))])
-    off = abs(far - edge.width)
+    off = np.abs(far - edge.width)
     for to_end, beyond in ((walked, before), (walked[-1] - walked, after)):
         most = max(edge.width, beyond.width)
         near = to_end < CORNER * most + ROOM
