@@ -58,20 +58,15 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
 
 
 def _kept_off_fold(whole: BaseGeometry, margins: Sequence[Margin]) -> BaseGeometry:
-    """Cut off what an allowance that meets the fold at a slant lays beyond it."""
-    for before, edge, after in _neighbours(margins):
-        if edge.fold and (_slants(before, edge) or _slants(edge, after)):
+    """Cut off what an allowance lays beyond a fold, which it meets at a slant or reaches over."""
+    for edge in margins:
+        if edge.fold:
             a, b = edge.path.start, edge.path.end
             along = (b - a).unit() * FAR
             inward = along.square()
             a, b = a + -along, b + along
             whole = whole.intersection(polygon([a, b, b + inward, a + inward]))
     return whole
-
-
-def _slants(first: Margin, second: Margin) -> bool:
-    """Say whether two neighbours meet at another angle than a right one."""
-    return abs(first.path.arriving().dot(second.path.leaving())) > 1e-6
 
 
 def _neighbours(margins: Sequence[Margin]) -> Iterable[tuple[Margin, Margin, Margin]]:
@@ -92,16 +87,17 @@ def _strip(before: Margin, edge: Margin, after: Margin) -> list[Point]:
     start = _end_of(edge, before, edge.path.start, edge.path.leaving(), before.path.arriving())
     end = _end_of(edge, after, edge.path.end, edge.path.arriving(), after.path.leaving())
     if start:
-        inner, outer = [start.inner, *inner], [start.outer, *filter(start.keeps, outer)]
+        inner, outer = [start.inner, *inner], start.ended(outer[::-1])[::-1]
     if end:
-        inner, outer = [*inner, end.inner], [*filter(end.keeps, outer), end.outer]
+        inner, outer = [*inner, end.inner], end.ended(outer)
     return inner + outer[::-1]
 
 
 class _End(NamedTuple):
     """Where an allowance ends at a turned corner.
 
-    ``cut`` runs from its inner to its outer end; what is kept lies to the ``side`` of it.
+    ``cut`` runs from its inner to its outer end, which is ``outer`` where the edge runs straight
+    on; what is kept lies to the ``side`` of it.
     """
 
     inner: Point
@@ -109,8 +105,21 @@ class _End(NamedTuple):
     cut: Vector
     side: float
 
-    def keeps(self, point: Point) -> bool:
-        """Say whether a point of the allowance lies on the side that is kept."""
+    def ended(self, points: list[Point]) -> list[Point]:
+        """Return an allowance's outer line, walked towards this end, ended exactly on the cut.
+
+        Points are given up from the end only, so that a curved edge that comes near the cut's
+        line further along keeps its allowance there.
+        """
+        kept, beyond = list(points), None
+        while len(kept) > 1 and not self._keeps(kept[-1]):
+            beyond = kept.pop()
+        if beyond is None:
+            return [*kept, self.outer]
+        met = crossing(kept[-1], beyond - kept[-1], self.inner, self.cut)
+        return [*kept, met or self.outer]
+
+    def _keeps(self, point: Point) -> bool:
         return (point - self.inner).cross(self.cut) * self.side > 0
 
 
@@ -164,6 +173,8 @@ def _corner(edge: Margin, after: Margin) -> list[Point]:
     tip = crossing(first, coming, last, going)
     if tip is None or (tip - corner).length() > MITRE * max(edge.width, after.width):
         return [corner, first, last]
+    if (tip - first).dot(coming) < 0 or (last - tip).dot(going) < 0:
+        return [corner, first, last]  # a wide allowance steps down to a narrow one
     return [corner, first, tip, last]
 
 

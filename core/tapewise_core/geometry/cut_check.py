@@ -1,0 +1,92 @@
+"""A cut line measured again, all along: how far it is from each edge's allowance, and its teeth."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import TYPE_CHECKING
+
+from tapewise_core.geometry.outline import Margin
+from tapewise_core.geometry.point import Point
+
+if TYPE_CHECKING:
+    import numpy as np
+    from shapely import LineString
+
+APART = 10.0
+"""The stitch line is measured from at least this often [mm] (our choice)."""
+
+CORNER, ROOM = 1.6, 3.0
+"""Within this many of the wider allowance, and so many mm more, of an edge's end the corner
+decides how far away the cut line is (our choice; a mitre of a right angle reaches 1.41)."""
+
+TRUE = 0.05
+"""How far a drawn allowance may be from the one asked for [mm]."""
+
+NEAR = 0.01
+"""How near to the true curve the stitch line is measured from [mm]."""
+
+SHARP = 135.0
+"""A cut line that turns by more at one point has a tooth [degrees] (our choice)."""
+
+SHORTEST = 0.2
+"""Turns are taken between points at least so far apart [mm]; rounding makes nearer ones wild."""
+
+
+def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[float]:
+    """Return by how much each edge's allowance is wrong at its worst place [mm].
+
+    Measured from the stitch line to the nearest place of the cut line. Near a corner the cut
+    line may be nearer only as far as the neighbour's allowance is narrower, and is cut off by a
+    fold; it may be farther only by what a corner needs. Edges without an allowance give 0.
+    """
+    import shapely
+
+    line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
+    around = zip([margins[-1], *margins[:-1]], margins, [*margins[1:], margins[0]], strict=True)
+    return [
+        0.0 if edge.fold or edge.width <= 0 else _worst(line, before, edge, after)
+        for before, edge, after in around
+    ]
+
+
+def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> float:
+    """The worst difference along one edge [mm]."""
+    import numpy as np
+    import shapely
+
+    chords = shapely.linestrings([(p.x, p.y) for p in edge.path.flattened(NEAR)])
+    spots = shapely.get_coordinates(shapely.segmentize(chords, APART))
+    far = np.asarray(shapely.distance(shapely.points(spots), line))
+    walked = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(spots, axis=0).T))])
+    off = np.abs(far - edge.width)
+    for to_end, beyond in ((walked, before), (walked[-1] - walked, after)):
+        most = max(edge.width, beyond.width)
+        near = to_end < CORNER * most + ROOM
+        if beyond.fold:  # the fold cuts off what would lie beyond it
+            near |= _from_fold(spots, beyond) < edge.width + TRUE
+        least = 0.0 if beyond.fold else min(edge.width, beyond.width)
+        off = np.where(near, np.maximum(np.maximum(least - far, far - most), 0.0), off)
+    return float(off.max())
+
+
+def _from_fold(spots: np.ndarray, fold: Margin) -> np.ndarray:
+    """How far places lie from a fold's straight line [mm]."""
+    square, start = fold.path.leaving().square(), fold.path.start
+    return abs((spots[:, 0] - start.x) * square.x + (spots[:, 1] - start.y) * square.y)
+
+
+def teeth(cut: Sequence[Point]) -> tuple[Point, ...]:
+    """Return every point of a closed cut line at which it turns back on itself."""
+    points = list(_apart(cut))
+    ring = [points[-1], *points, points[0]]
+    turns = zip(ring[:-2], ring[1:-1], ring[2:], strict=True)
+    return tuple(b for a, b, c in turns if (b - a).angle_to(c - b) > SHARP)
+
+
+def _apart(cut: Sequence[Point]) -> Iterable[Point]:
+    """The points of a closed line that are not all but on the one before."""
+    last = cut[-1]
+    for point in cut:
+        if (point - last).length() > SHORTEST:
+            yield point
+            last = point

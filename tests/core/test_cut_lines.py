@@ -1,0 +1,106 @@
+"""Cut lines at hard corners, and the check that measures them again."""
+
+import math
+
+import pytest
+
+from tapewise_core.geometry.cut_check import allowances_off, teeth
+from tapewise_core.geometry.cutting import cut_line
+from tapewise_core.geometry.outline import Margin, box_of, is_simple
+from tapewise_core.geometry.path import Path, curved, ruled
+from tapewise_core.geometry.point import Point, Vector
+
+
+def half(hem: Path, side: Path, wide: float = 25.0) -> list[Margin]:
+    """A half on the fold: neck edge, a side running down into a turned hem, the fold."""
+    top = Point(0, 0)
+    return [
+        Margin(ruled(top, side.start), 8),
+        Margin(side, 8),
+        Margin(hem, wide, turned=True),
+        Margin(ruled(hem.end, top), 0, fold=True),
+    ]
+
+
+def swinging(bend: float, lean: float) -> list[Margin]:
+    """A hem that swings up to a side that leans outwards, as under a full bust's sleeve."""
+    corner = Point(200 + lean, 300)
+    side = ruled(Point(200, 0), corner)
+    hem = curved(corner, corner + (corner - Point(200, 0)).unit().square() * 60,
+                 Point(80, 300 + bend), Point(0, 300 + bend))  # fmt: skip
+    return half(hem, side)
+
+
+@pytest.mark.parametrize("bend", [-40, 0, 40, 60])
+@pytest.mark.parametrize("lean", [-90, -30, 0, 30, 90])
+def test_a_curved_hem_keeps_its_allowance_to_the_mirrored_corner(bend: float, lean: float) -> None:
+    """However hem and side bend and lean, no tooth, and every allowance within 0.05 mm."""
+    margins = swinging(bend, lean)
+    cut = cut_line(margins)
+    assert is_simple(cut)
+    assert teeth(cut) == ()
+    assert max(allowances_off(cut, margins)) <= 0.05
+
+
+def test_a_mirrored_corner_ends_on_the_curve_of_the_hem() -> None:
+    """Where the mirrored side cuts into a bent hem, the corner is as far from the hem as asked."""
+    side = ruled(Point(200, 0), Point(290, 300))
+    hem = curved(side.end, side.end + Vector(-60, -6), Point(120, 330), Point(0, 330))
+    margins = half(hem, side)
+    tip = max((p for p in cut_line(margins) if p.x > 250), key=lambda p: p.y)
+    assert min((tip - p).length() for p in hem.flattened(0.001)) == pytest.approx(25, abs=0.05)
+
+
+@pytest.mark.parametrize("degrees", [5, 15, 23, 35])
+def test_a_wide_allowance_steps_down_to_a_narrow_one(degrees: float) -> None:
+    """Where a hem runs almost straight on into a seam, its cut line keeps to its curve."""
+    end, turn = Point(200, 300), math.radians(degrees)
+    hem = curved(Point(300, 20), Point(280, 120), Point(245, 210), end)
+    along = hem.arriving()
+    side = ruled(end, end + along.turned(math.degrees(turn)) * 150)
+    margins = [
+        Margin(hem, 25, turned=True),
+        Margin(side, 8),
+        Margin(ruled(side.end, Point(0, side.end.y)), 8),
+        Margin(ruled(Point(0, side.end.y), Point(0, 20)), 0, fold=True),
+        Margin(ruled(Point(0, 20), hem.start), 8),
+    ]
+    cut = cut_line(margins)
+    assert teeth(cut) == ()
+    assert max(allowances_off(cut, margins)) <= 0.05
+
+
+def test_an_allowance_never_reaches_over_the_fold() -> None:
+    """A deep neckline that leaves the fold square and bends back at once stays on its own side."""
+    neck = curved(Point(0, 180), Point(12, 180), Point(4, 100), Point(70, 0))
+    margins = [
+        Margin(neck, 12),
+        Margin(ruled(Point(70, 0), Point(200, 300)), 8),
+        Margin(ruled(Point(200, 300), Point(0, 300)), 25, turned=True),
+        Margin(ruled(Point(0, 300), Point(0, 180)), 0, fold=True),
+    ]
+    assert box_of(cut_line(margins)).left == pytest.approx(0, abs=1e-6)
+
+
+def test_a_cut_line_moved_by_a_hair_is_found() -> None:
+    """A line drawn 0.2 mm too far out at one edge is off by as much."""
+    margins = swinging(40, 30)
+    wider = [*margins[:1], Margin(margins[1].path, 8.2), *margins[2:]]
+    off = allowances_off(cut_line(wider), margins)
+    assert off[1] == pytest.approx(0.2, abs=0.05)
+    assert off[0] <= 0.05
+
+
+def test_an_allowance_missing_at_a_corner_is_found() -> None:
+    """A corner cut off inside the narrower allowance is wrong by what is missing."""
+    margins = swinging(0, 0)
+    cut = [p for p in cut_line(margins) if not (p.x > 195 and p.y > 290)]
+    assert max(allowances_off([*cut], margins)) > 3
+
+
+def test_a_tooth_is_found() -> None:
+    """A spike of a few millimetres in a straight line, and nothing in a square."""
+    square = [Point(0, 0), Point(100, 0), Point(100, 100), Point(0, 100)]
+    assert teeth(square) == ()
+    spike = Point(50, -6)
+    assert teeth([Point(0, 0), Point(49, 0), spike, Point(51, 0), *square[1:]]) == (spike,)
