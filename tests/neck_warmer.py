@@ -114,7 +114,7 @@ NECK_WARMER = Garment(
     needs=("neck", "head"),
     helps=(),
     options=OPTIONS,
-    agree=lambda body, style, unit: (),
+    agree=lambda body, style: (),
     draft=draft,
     moves=MappingProxyType({"neck": (1.0, "round the neck")}),
 )

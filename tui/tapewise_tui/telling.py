@@ -12,6 +12,7 @@ from tapewise_core.measures.finding import Finding
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
 from tapewise_core.tasks.people import Check, values_json
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 if TYPE_CHECKING:
@@ -38,8 +39,8 @@ def draft_lines(
         yield from filter(None, (effect_words(drafted.effects, drafted.unit),))
     else:
         yield "Every measure used was taken on the body."
-    yield from drafted.pattern.remarks
-    yield from (f"Unlikely: {finding.says}" for finding in findings)
+    yield from map(drafted.reader.spell, drafted.pattern.remarks)
+    yield from (f"Unlikely: {drafted.reader.spell(finding.says)}" for finding in findings)
     failing = drafted.failing
     if failing:
         yield f"{len(failing)} of {len(drafted.proofs)} proofs fail; do not cut yet:"
@@ -60,14 +61,14 @@ def draft_json(
         "folder": folder,
         "files": [{"name": name, "bytes": size} for name, size in written],
         "estimated": list(drafted.estimated_keys),
-        "remarks": list(drafted.pattern.remarks),
-        "findings": [finding_json(finding) for finding in findings],
+        "remarks": [drafted.reader.spell(remark) for remark in drafted.pattern.remarks],
+        "findings": [finding_json(finding, drafted.reader) for finding in findings],
         "proofs": [proof_json(proof) for proof in drafted.proofs],
         "holds": not drafted.failing,
     }
 
 
-def finding_json(finding: Finding) -> dict[str, object]:
+def finding_json(finding: Finding, reader: Reader) -> dict[str, object]:
     """Return one finding as plain values."""
     return {
         "measures": list(finding.measures),
@@ -75,16 +76,16 @@ def finding_json(finding: Finding) -> dict[str, object]:
         "z": None if finding.z is None else round(finding.z, 2),
         "slip": finding.slip,
         "proposed": dict(finding.proposed) if finding.proposed else None,
-        "says": finding.says,
+        "says": reader.spell(finding.says),
     }
 
 
-def check_json(found: Check) -> dict[str, object]:
+def check_json(found: Check, unit: Unit) -> dict[str, object]:
     """Return a check for a machine."""
     return {
         "measures": values_json(found.body.values),
         "missing": list(found.missing),
-        "findings": [finding_json(finding) for finding in found.findings],
+        "findings": [finding_json(finding, Reader(unit)) for finding in found.findings],
         "refused": found.refused or None,
     }
 
@@ -94,7 +95,7 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
     yield f"{name}:"
     for finding in found.findings:
         word = "unlikely" if finding.severity.value == "warning" else "a little unusual"
-        yield f"  {word}: {finding.says}"
+        yield f"  {word}: {Reader(unit).spell(finding.says)}"
     if not found.findings:
         yield "  nothing looks unlikely."
     if found.refused:

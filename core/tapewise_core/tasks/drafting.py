@@ -30,7 +30,7 @@ from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words
-from tapewise_core.text.told import Reader
+from tapewise_core.text.told import Reader, joined
 from tapewise_core.units import Length, Unit
 
 USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
@@ -51,6 +51,11 @@ class Drafted:
     stitching: Stitching
     pattern: Pattern
     proofs: tuple[Proof, ...]
+
+    @property
+    def reader(self) -> Reader:
+        """Whoever the draft is told to, in its unit."""
+        return Reader(self.unit)
 
     @property
     def failing(self) -> tuple[Proof, ...]:
@@ -102,7 +107,7 @@ class Drafted:
     def checklist(self) -> Document:
         """Return the cut list and sewing order."""
         options = tuple(
-            (key, Reader(self.unit).spell(chosen.told)) for key, chosen in self.style.chosen.items()
+            (key, self.reader.spell(chosen.told)) for key, chosen in self.style.chosen.items()
         )
         table = proof_table(self.proofs)
         grounds = grounds_words(self.body, self.estimated_keys)
@@ -134,11 +139,10 @@ def draft(
     page, read = on_shelf(garment), unit or profile.unit
     body = _body(profile, page)
     style = settle(page.options, asked, body, read)
-    faults = page.agree(body, style, read)
+    faults = page.agree(body, style)
     if faults:
-        raise OptionError(" ".join(faults))
+        raise OptionError(joined(faults))
     pattern, ways = page.draft(body, style), stitching(machines)
-    pattern = replace(pattern, remarks=pattern.told(read), notes=())
     cloth = cloth_of(style, ways)
     proofs = prove(replace(pattern, facts=_facts(pattern, style)), cloth, read)
     when = made or date.today()

@@ -44,7 +44,7 @@ def record(drafted: Drafted, files: Sequence[str]) -> dict[str, object]:
             {"measure": e.measure, "place": e.place, "plus_minus": round(e.plus_minus, 2)}
             for e in drafted.effects
         ],
-        "remarks": list(drafted.pattern.remarks),
+        "remarks": [drafted.reader.spell(remark) for remark in drafted.pattern.remarks],
         "files": list(files),
     }
 

@@ -47,7 +47,7 @@ class ProvePage(Page):
         self.proofs = tuple(sorted(proofs, key=lambda proof: proof.holds))
         table = self.query_one(Rows)
         columns = (("", 7), ("Proof", 26), ("What it says", 30))
-        table.fill(columns, [(proof.name, _cells(proof)) for proof in self.proofs])
+        table.fill(columns, [(proof.name, _cells(proof, self.desk.unit)) for proof in self.proofs])
         said = drafting.count(self.draft) if self.draft else f"! {result}"
         self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
         table.focus()
@@ -58,7 +58,7 @@ class ProvePage(Page):
         if at >= len(self.proofs):
             return
         proof = self.proofs[at]
-        said = drafting.plainly(proof.says)
+        said = drafting.says(proof, self.desk.unit)
         if proof.mend:
             said += f" F6 sets {drafting.mend_words(proof.mend, self.desk.unit)}."
         self.query_one("#advice", Static).update(said)
@@ -78,6 +78,6 @@ class ProvePage(Page):
         self.tell(f"{words.sentence(said)} set. ctrl+z takes it back.")
 
 
-def _cells(proof: Proof) -> tuple[str, str, str]:
+def _cells(proof: Proof, unit: Unit) -> tuple[str, str, str]:
     mark = "holds" if proof.holds else "! fails"
-    return mark, words.sentence(proof.name), drafting.plainly(proof.says)
+    return mark, words.sentence(proof.name), drafting.says(proof, unit)

@@ -18,6 +18,7 @@ from tapewise_core.profiles.slug import slug
 from tapewise_core.tasks import shop
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.work import Work
+from tapewise_core.text.told import OnPaper
 from tapewise_tui import drafting, reviewing, words
 from tapewise_tui.dialogs.written import WrittenDialog
 from tapewise_tui.page import PAGES_KEY, Page
@@ -27,9 +28,9 @@ ALWAYS = "Always written: the pattern as SVG, drafting steps with pictures, chec
 
 
 PAPER = (
-    ("overlap", "Pages overlap by", "12 mm"),
-    ("margin", "margins", "10 mm"),
-    ("roll_width", "roll", "914 mm"),
+    ("overlap", "Pages overlap by", OnPaper(shop.USUAL_OVERLAP)),
+    ("margin", "margins", OnPaper(shop.USUAL_MARGIN)),
+    ("roll_width", "roll", OnPaper(shop.USUAL_ROLL)),
 )
 """What may be asked of paper: its name in the work, its label, what is usual."""
 
@@ -41,8 +42,8 @@ class SavePage(Page):
     PURPOSE = (
         "Tick what else you want to have, name a folder, and press Enter or F6: all files are "
         "written, or none. The pattern is full size; print at 100 %, never “fit to page”, and "
-        "check the 100 mm square with a ruler before you cut. What your printer or roll asks for "
-        "is typed beside the usual sizes; left empty, those hold."
+        "check the square of 100 mm or 4 in with a ruler before you cut. What your printer or "
+        "roll asks for is typed beside the usual sizes; left empty, those hold."
     )
     BINDINGS = [
         Binding("f4", "on", "Sew", tooltip="on to the list to tick"),
@@ -72,9 +73,9 @@ class SavePage(Page):
             yield Label("Folder")
             yield Input(id="folder", compact=True)
         with Horizontal(id="paper"):
-            for name, label, usual in PAPER:
+            for name, label, _ in PAPER:
                 yield Label(label)
-                yield Input(id=name, placeholder=usual, compact=True)
+                yield Input(id=name, compact=True)
         yield Static(f"{ALWAYS} Tick what else is wanted:", markup=False, id="always")
         yield TickList(id="formats")
 
@@ -86,6 +87,8 @@ class SavePage(Page):
 
     def show(self) -> None:
         super().show()
+        for name, _, usual in PAPER:
+            self.query_one(f"#{name}", Input).placeholder = self.desk.reader.spell((usual,))
         result = drafting.drafted(self.desk)
         self.draft = result if isinstance(result, Drafted) else None
         said = f"{_summary(result)} {reviewing.warning(self.desk)}".strip()
@@ -132,7 +135,7 @@ class SavePage(Page):
                 tell=lambda says: self.post_message(self.Progress(says)),
             )
         except TapewiseError as error:
-            result = str(error)
+            result = self.desk.reader.spell(error.told)
         self.post_message(self.Written(folder, result))
 
     @on(Progress)

@@ -22,7 +22,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.stride import hem_facts
 from tapewise_core.parts.trunk_style import TrunkStyle
 from tapewise_core.style.style import Style
-from tapewise_core.units import Unit
+from tapewise_core.text.told import Told
 
 TITLE = "Jersey top with grown-on sleeves"
 
@@ -35,8 +35,8 @@ def draft(body: Body, style: Style) -> Pattern:
     return replace(pattern, facts=MappingProxyType(facts))
 
 
-def _agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
-    return agree(body, TopStyle.of(style), unit)
+def _agree(body: Body, style: Style) -> tuple[Told, ...]:
+    return agree(body, TopStyle.of(style))
 
 
 def _idle(style: Style) -> tuple[str, ...]:
