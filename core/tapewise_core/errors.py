@@ -31,11 +31,14 @@ class ReadingError(TapewiseError):
 
 
 class ProfileError(TapewiseError):
-    """A person's file does not say what it must; ``faults`` lists all of them."""
+    """A person's file does not say what it must; ``faults`` lists all, ``place`` is the file."""
 
-    def __init__(self, told: str | tuple[object, ...], faults: tuple[str, ...] = ()) -> None:
+    def __init__(
+        self, told: str | tuple[object, ...], faults: tuple[str, ...] = (), place: str = ""
+    ) -> None:
         super().__init__(told)
         self.faults = faults or (str(self),)
+        self.place = place
 
 
 class OptionError(TapewiseError):

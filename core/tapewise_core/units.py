@@ -35,28 +35,10 @@ class Unit(StrEnum):
         """Spell a length [mm] without its unit, as :meth:`spell` rounds it."""
         return _centimetres(mm) if self is Unit.CM else _inches(mm)
 
-    def reword(self, text: str) -> str:
-        """Return a fixed sentence with its rough centimetres in the reader's unit.
-
-        Inches come to the quarter: such sentences say "about", and measure nothing.
-
-        >>> Unit.IN.reword("flat for about 2 cm, 2 to 2.5 cm wide")
-        'flat for about 3/4 in, 3/4 to 1 in wide'
-        """
-        return text if self is Unit.CM else _CENTIMETRES.sub(_in_inches, text)
-
     @property
     def grain(self) -> float:
         """How far a spelt length may be from the true one [mm]."""
         return 0.5 if self is Unit.CM else MM_PER_INCH / 16
-
-
-_CENTIMETRES = re.compile(r"(\d+(?:\.\d+)?)(?: to (\d+(?:\.\d+)?))? cm\b")
-
-
-def _in_inches(found: re.Match[str]) -> str:
-    rough = [float(number) * 10 / MM_PER_INCH for number in found.groups() if number is not None]
-    return f"{' to '.join(_inches(round(size * 4) / 4 * MM_PER_INCH) for size in rough)} in"
 
 
 def _centimetres(mm: float) -> str:
@@ -68,6 +50,23 @@ def _inches(mm: float) -> str:
     """To the eighth; below one inch to the sixteenth, where an eighth would spoil an allowance."""
     parts = 16 if abs(mm) < MM_PER_INCH else 8
     pieces = Fraction(round(abs(mm) / MM_PER_INCH * parts), parts)
+    return _signed(mm, pieces)
+
+
+def sixteenths(mm: float, rounded: str = "") -> str:
+    """Spell a length [mm] in inches to the sixteenth, without its unit.
+
+    To the nearest, or ``up`` or ``down``; what is within a hair of a sixteenth is on it.
+
+    >>> sixteenths(12.0), sixteenths(914.4), sixteenths(12.0, "down"), sixteenths(12.0, "up")
+    ('1/2', '36', '7/16', '1/2')
+    """
+    exact = round(abs(mm) / MM_PER_INCH * 16, 6)
+    whole = {"up": math.ceil(exact), "down": math.floor(exact)}.get(rounded, round(exact))
+    return _signed(mm, Fraction(whole, 16))
+
+
+def _signed(mm: float, pieces: Fraction) -> str:
     whole, rest = divmod(pieces, 1)
     spelt = " ".join(str(word) for word in (whole, rest) if word) or "0"
     return f"−{spelt}" if mm < 0 and pieces else spelt
@@ -161,11 +160,12 @@ _INCH = Fraction(254, 10)
 _PLAIN = str.maketrans("−–″”“′’⁄∕", '--"""\'\'//')
 
 
-def parse_length(text: str, unit: Unit, *, signed: bool = False) -> float:
+def parse_length(text: str, unit: Unit, *, signed: bool = False, of: str = "") -> float:
     """Return what a person typed as millimetres; a bare number is in ``unit``.
 
     Zero and, if ``signed``, negatives pass: what a *measure* may be is for its
-    own table to say. Raises ReadingError with a sentence for anything else.
+    own table to say. Raises ReadingError with a sentence for anything else, which
+    names first what the length is ``of``.
 
     >>> [parse_length(t, Unit.CM) for t in ("92", "92,5", "92.5 cm", "925mm")]
     [920.0, 925.0, 925.0, 925.0]
@@ -175,14 +175,16 @@ def parse_length(text: str, unit: Unit, *, signed: bool = False) -> float:
     1676.4
     """
     if not text.strip():
-        raise ReadingError(f"Nothing was typed; type a length like {_examples(unit)}.")
-    found = _AMOUNT.fullmatch(_plain(text))
+        opening = f"{of}: nothing" if of else "Nothing"
+        raise ReadingError(f"{opening} was typed; type a length like {_examples(unit)}.")
+    found, shown = _AMOUNT.fullmatch(_plain(text)), _shown(text)
+    shown = f"{of}: “{shown}”" if of else f"“{shown}”"
     if not found or not (found["decimal"] or found["whole"] or found["top"] or found["feet"]):
-        raise ReadingError(f"“{_shown(text)}” is not a length; type it like {_examples(unit)}.")
+        raise ReadingError(f"{shown} is not a length; type it like {_examples(unit)}.")
     if found["bottom"] is not None and not int(found["bottom"]):
-        raise ReadingError(f"“{_shown(text)}” divides by zero; type it like {_examples(unit)}.")
+        raise ReadingError(f"{shown} divides by zero; type it like {_examples(unit)}.")
     if found["sign"] == "-" and not signed:
-        raise ReadingError(f"“{_shown(text)}” is below zero; a length here is more than zero.")
+        raise ReadingError(f"{shown} is below zero; a length here is more than zero.")
     size = _size(found, unit)
     return -size if found["sign"] == "-" else size
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 import pytest
+from read_aloud import remarks, spelt
 
 from tapewise_core.errors import OptionError
 from tapewise_core.geometry.outline import area, box_of
@@ -39,9 +40,9 @@ def test_what_is_told_is_what_is_drawn(who: str, panels: str) -> None:
     wide = {"cloth_width": "320 cm", "skirt_length": "50 cm"}
     for drawn in skirt(who, panels=panels, waist_finish="band", **wide).pattern.drafts:
         for step in drawn.steps:
-            for start, end, by in step.told():
+            for start, end, by in step.stated():
                 assert (drawn[end] - drawn[start]).length() == pytest.approx(by.mm, abs=0.01)
-            assert step.tell(Unit.CM)
+            assert spelt(step)
 
 
 @pytest.mark.parametrize("circle", PARTS)
@@ -91,7 +92,7 @@ def test_too_narrow_a_cloth_means_more_pieces() -> None:
 
 def test_the_longest_length_is_true() -> None:
     """The length said to be the longest in one piece fits, and a centimetre more does not."""
-    said = next(note for note in skirt().pattern.remarks if "longest" in note)
+    said = next(note for note in remarks(skirt()) if "longest" in note)
     longest = float(said.split("allows is ")[1].split(" cm in one piece")[0])
     assert skirt(skirt_length=f"{longest - 0.1:.1f}", panels="1")
     with pytest.raises(OptionError, match="and one piece of a cloth"):
@@ -100,7 +101,7 @@ def test_the_longest_length_is_true() -> None:
 
 def test_the_remark_speaks_the_readers_unit() -> None:
     """Who reads inches is told the longest skirt in inches."""
-    said = next(note for note in skirt("Gwen Abernathy").pattern.remarks if "longest" in note)
+    said = next(note for note in remarks(skirt("Gwen Abernathy")) if "longest" in note)
     assert " in in one piece" in said
     assert " cm" not in said
 
@@ -137,7 +138,7 @@ def test_the_elastic_is_told_with_its_lap() -> None:
     """The elastic is 0.92 of the waist and 2 cm to lap: 71 cm for a waist of 75."""
     made = skirt()
     assert made.pattern.lengths["elastic"] == pytest.approx(710)
-    assert any("71 cm" in note for note in made.pattern.remarks)
+    assert any("71 cm" in note for note in remarks(made))
 
 
 def test_a_skirt_hangs_before_it_is_hemmed() -> None:
@@ -167,7 +168,7 @@ def test_panels_lie_head_to_tail() -> None:
 def test_weight_is_area_times_cloth() -> None:
     """A full circle of 60 cm from cloth of 220 g weighs about 340 g."""
     made = skirt(waist_ease="-5", skirt_length="60", cloth_weight="220")
-    said = next(note for note in made.pattern.remarks if "weighs" in note)
+    said = next(note for note in remarks(made) if "weighs" in note)
     assert float(said.split("about ")[1].split(" g")[0]) == pytest.approx(341, abs=2)
 
 

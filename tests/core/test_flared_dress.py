@@ -6,6 +6,7 @@ from contextlib import suppress
 
 import pytest
 from people_made_up import bodies, body
+from read_aloud import spelt
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, Piece
@@ -19,6 +20,7 @@ from tapewise_core.proofs.all import prove
 from tapewise_core.proofs.proof import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
+from tapewise_core.text.told import Reader, joined
 from tapewise_core.units import Unit
 
 DRESS = garment("flared-dress")
@@ -30,7 +32,7 @@ def made(one: Body | None = None, **asked: str) -> Pattern:
     one = one or body()
     typed = {key.replace("_", "-"): value for key, value in asked.items()}
     style = settle(DRESS.options, typed, one, Unit.CM)
-    assert DRESS.agree(one, style, Unit.CM) == ()
+    assert DRESS.agree(one, style) == ()
     return DRESS.draft(one, style)
 
 
@@ -114,7 +116,7 @@ def test_without_extras_there_are_none():
 def test_extras_are_told_and_sewn():
     """Marks in the instructions for drafting by hand."""
     told = " ".join(
-        step.tell(Unit.CM) for step in made(belt="yes", pockets="yes", hem="split").drafts[0].steps
+        spelt(step) for step in made(belt="yes", pockets="yes", hem="split").drafts[0].steps
     )
     for words in ("loop for the belt", "the pocket's opening", "Mark the slit"):
         assert words in told
@@ -151,7 +153,7 @@ def test_dresses_for_many_bodies_are_sound():
 def _sound(pattern: Pattern) -> None:
     for draft in pattern.drafts:
         for step, sheet in zip(draft.steps, draft.sheets, strict=True):
-            for start, end, by in step.told():
+            for start, end, by in step.stated():
                 drawn = (sheet.point(end) - sheet.point(start)).length()
                 assert drawn == pytest.approx(by.mm, abs=1e-6)
     for piece in pattern.pieces:
@@ -193,5 +195,6 @@ def test_default_dresses_pass_every_proof_for_nearly_everybody():
 def test_values_that_disagree_are_named(asked: dict[str, str], named: tuple[str, ...]):
     """Both values and the difference."""
     one = body()
-    said = " ".join(DRESS.agree(one, settle(DRESS.options, asked, one, Unit.CM), Unit.CM))
+    faults = DRESS.agree(one, settle(DRESS.options, asked, one, Unit.CM))
+    said = Reader(Unit.CM).spell(joined(faults))
     assert all(word in said for word in named), said

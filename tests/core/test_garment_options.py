@@ -9,7 +9,7 @@ from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.settle import settle
-from tapewise_core.text.told import said
+from tapewise_core.text.told import Reader, joined, said
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")
@@ -23,7 +23,7 @@ def settled(asked: dict[str, str], unit: Unit = Unit.CM, **changed: float):
 def complaints(asked: dict[str, str], **changed: float) -> str:
     """Return what disagrees about a top's style, in one text."""
     one = body(**changed)
-    return " ".join(TOP.agree(one, settle(TOP.options, asked, one, Unit.CM), Unit.CM))
+    return Reader(Unit.CM).spell(joined(TOP.agree(one, settle(TOP.options, asked, one, Unit.CM))))
 
 
 def test_defaults_fill_what_was_not_asked():

@@ -6,6 +6,7 @@ from itertools import pairwise
 
 import pytest
 from people_made_up import bodies, body, styles
+from read_aloud import spelt
 from shapely.geometry import Polygon
 
 from tapewise_core.drafting.cloth import Cloth
@@ -33,7 +34,7 @@ def made() -> list[Made]:
     found = []
     for one in bodies(200):
         style = settle(TOP.options, styles(rng), one, Unit.CM)
-        if TOP.agree(one, style, Unit.CM):
+        if TOP.agree(one, style):
             continue
         with suppress(DraftError):
             found.append((one, style, TOP.draft(one, style)))
@@ -57,10 +58,10 @@ def test_every_number_told_is_the_distance_drawn(made: list[Made]):
     for _, _, pattern in made:
         for draft in pattern.drafts:
             for step, sheet in zip(draft.steps, draft.sheets, strict=True):
-                for start, end, by in step.told():
+                for start, end, by in step.stated():
                     drawn = (sheet.point(end) - sheet.point(start)).length()
-                    assert drawn == pytest.approx(by.mm, abs=1e-6), step.tell(Unit.CM)
-                    assert all(unit.spell(by.mm) in step.tell(unit) for unit in Unit)
+                    assert drawn == pytest.approx(by.mm, abs=1e-6), spelt(step)
+                    assert all(unit.spell(by.mm) in spelt(step, unit) for unit in Unit)
                     checked += 1
     assert checked > 5000
 

@@ -7,6 +7,10 @@ import pytest
 from tapewise_core.errors import ReadingError
 from tapewise_core.measures.catalogue import BY_KEY, CATALOGUE, NAMES, measure
 from tapewise_core.measures.measure import Region
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
+
+READER = Reader(Unit.CM)
 
 KEYS = [
     "height",
@@ -53,7 +57,7 @@ def test_measures_come_region_by_region():
 @pytest.mark.parametrize("row", CATALOGUE, ids=lambda row: row.key)
 def test_a_row_is_short_enough_to_read_beside_the_field(row):
     """Landmarks and the way to hold the tape fit in five lines, the definition in three."""
-    lines = textwrap.wrap(row.landmarks, 76) + textwrap.wrap(row.how, 76)
+    lines = textwrap.wrap(READER.spell(row.landmarks), 76) + textwrap.wrap(row.how, 76)
     assert 2 <= len(lines) <= 5
     assert len(textwrap.wrap(row.definition, 76)) <= 3
 
@@ -61,7 +65,7 @@ def test_a_row_is_short_enough_to_read_beside_the_field(row):
 @pytest.mark.parametrize("row", CATALOGUE, ids=lambda row: row.key)
 def test_a_row_is_whole_sentences(row):
     """Each text ends as a sentence does, and none holds a doubled blank."""
-    for text in (row.definition, row.landmarks, row.how):
+    for text in (row.definition, READER.spell(row.landmarks), row.how):
         assert text.endswith(".")
         assert text[0].isupper()
         assert "  " not in text
@@ -83,7 +87,7 @@ def test_tolerances_and_limits_are_in_order(row):
 def test_the_waist_says_that_its_place_has_to_be_noted():
     """A waist means nothing until one knows how it was found."""
     row = measure("waist")
-    text = row.definition + row.landmarks
+    text = row.definition + READER.spell(row.landmarks)
     assert all(site in text for site in ("narrowest", "midway", "navel"))
 
 

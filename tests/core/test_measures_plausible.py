@@ -7,6 +7,7 @@ from tapewise_core.measures.finding import Severity
 from tapewise_core.measures.plausible import contradictions, out_of_range
 from tapewise_core.measures.proportions import PROPORTIONS
 from tapewise_core.profiles.examples import examples
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 VERY_FULL = {
@@ -28,9 +29,10 @@ def test_inches_typed_as_centimetres_are_seen_on_every_girth_of_the_trunk():
 
 def test_a_finding_speaks_the_unit_of_the_person():
     """Value and limits are told in inches to someone who reads inches."""
-    (finding,) = out_of_range({"wrist": 30.48}, Unit.IN)
-    assert "The wrist of 12 in" in finding.says
-    assert "cm" not in finding.says
+    (finding,) = out_of_range({"wrist": 30.48})
+    told = Reader(Unit.IN).spell(finding.says)
+    assert "The wrist of 12 in" in told
+    assert "cm" not in told
 
 
 @pytest.mark.parametrize("row", CATALOGUE, ids=lambda row: row.key)
@@ -52,8 +54,11 @@ def test_every_proportion_fires_outside_its_bounds_alone(row):
         (finding,) = contradictions(values)
         assert finding.measures == (row.small, row.large)
         assert finding.severity is Severity.WARNING
-        assert f"is too {word} for the" in finding.says
-        assert all(Unit.CM.spell(value * 10) in finding.says for value in values.values())
+        assert f"is too {word} for the" in Reader(Unit.CM).spell(finding.says)
+        assert all(
+            Unit.CM.spell(value * 10) in Reader(Unit.CM).spell(finding.says)
+            for value in values.values()
+        )
 
 
 def test_a_waist_far_above_hip_and_bust_is_a_warning():
@@ -61,7 +66,9 @@ def test_a_waist_far_above_hip_and_bust_is_a_warning():
     (finding,) = contradictions({"waist": 120.0, "hip": 98.0, "bust": 92.0})
     assert finding.severity is Severity.WARNING
     assert set(finding.measures) == {"waist", "hip", "bust"}
-    assert all(spelt in finding.says for spelt in ("120 cm", "98 cm", "92 cm"))
+    assert all(
+        spelt in Reader(Unit.CM).spell(finding.says) for spelt in ("120 cm", "98 cm", "92 cm")
+    )
 
 
 @pytest.mark.parametrize(
@@ -85,7 +92,7 @@ def test_two_waists_in_one_set_of_lengths_are_seen():
     assert contradictions(once) == ()
     (finding,) = contradictions({**once, "waist_to_floor": 98.0})
     assert finding.severity is Severity.HINT
-    assert "waist in the same place" in finding.says
+    assert "waist in the same place" in Reader(Unit.CM).spell(finding.says)
 
 
 def test_a_very_full_woman_is_believed():

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from read_aloud import remarks
 
 from tapewise_core.blocks.set_in.sleeve import CAP_SHARE, solve_cap
 from tapewise_core.drafting.piece import SeamKind
@@ -62,7 +63,7 @@ def test_what_is_told_is_what_is_drawn(who: str) -> None:
     """Every distance in the instructions is the distance between the points on the paper."""
     for drawn in top(who, sleeve="long").pattern.drafts:
         for step, sheet in zip(drawn.steps, drawn.sheets, strict=True):
-            for start, end, by in step.told():
+            for start, end, by in step.stated():
                 apart = (sheet.point(end) - sheet.point(start)).length()
                 assert apart == pytest.approx(by.mm, abs=0.01)
 
@@ -103,7 +104,7 @@ def test_the_cap_is_a_quarter_of_the_armhole() -> None:
 def test_a_full_arm_deepens_the_armhole() -> None:
     """Where even a low cap is too narrow the armhole goes down, said in a sentence."""
     made = top(sleeve_ease="14")
-    assert any("deeper" in note for note in made.pattern.remarks)
+    assert any("deeper" in note for note in remarks(made))
     girth = next(girth for girth in made.pattern.girths if girth.name == "upper arm")
     assert girth.garment >= girth.body + 130
 
@@ -111,7 +112,7 @@ def test_a_full_arm_deepens_the_armhole() -> None:
 def test_a_sleeve_too_short_for_its_cap_is_lengthened() -> None:
     """An underarm seam of 3 cm is left below the cap, said in a sentence."""
     made = top(sleeve_length="14", sleeve_ease="2", armhole_drop="6")
-    assert any("underarm seam" in note for note in made.pattern.remarks)
+    assert any("underarm seam" in note for note in remarks(made))
     assert made.pattern.piece("sleeve").length("underarm") >= 29
 
 

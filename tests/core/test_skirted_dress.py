@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from read_aloud import remarks, spelt
 
 from tapewise_core.blocks.skirt.ring import weight
 from tapewise_core.tasks.drafting import Drafted, draft
@@ -43,7 +44,7 @@ def test_what_is_told_is_what_is_drawn(who: str) -> None:
     """Every distance in the instructions is the distance between the points on the paper."""
     for drawn in dress(who).pattern.drafts:
         for step, sheet in zip(drawn.steps, drawn.sheets, strict=True):
-            for start, end, by in step.told():
+            for start, end, by in step.stated():
                 apart = (sheet.point(end) - sheet.point(start)).length()
                 assert apart == pytest.approx(by.mm, abs=0.01)
 
@@ -54,7 +55,7 @@ def test_the_bodice_has_no_hem() -> None:
     back = made.pattern.piece("back")
     assert not back.has_edge("hem")
     assert back.edge("waist").allowance == made.style.length("seam-allowance").mm
-    told = [step.tell(Unit.CM) for drawn in made.pattern.drafts[:2] for step in drawn.steps]
+    told = [spelt(step) for drawn in made.pattern.drafts[:2] for step in drawn.steps]
     assert any("waist seam" in said for said in told)
     assert not any(" hem" in said and "sleeve" not in said for said in told)
     assert any("sleeve's hem" in said for said in told)
@@ -76,8 +77,8 @@ def test_the_skirts_weight_shortens_the_bodice() -> None:
     assert lengths[0] < lengths[1] < lengths[2]
     assert lengths[2] == pytest.approx(410)
     assert (lengths[2] - lengths[0]) == pytest.approx(2 * (lengths[2] - lengths[1]))
-    assert any("switches this off" in note for note in heavy.pattern.remarks)
-    assert not any("switches this off" in note for note in off.pattern.remarks)
+    assert any("switches this off" in note for note in remarks(heavy))
+    assert not any("switches this off" in note for note in remarks(off))
 
 
 def test_the_growth_is_within_what_practice_says() -> None:

@@ -2,6 +2,7 @@
 
 import pytest
 from people_made_up import body
+from read_aloud import steps
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, Piece
@@ -11,6 +12,7 @@ from tapewise_core.proofs.all import prove
 from tapewise_core.proofs.proof import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")
@@ -33,8 +35,8 @@ def made(one: Body, **asked: str) -> Pattern:
 
 def told(pattern: Pattern) -> str:
     """Return all instructions and remarks in one text."""
-    steps = [step.tell(Unit.CM) for draft in pattern.drafts for step in draft.steps]
-    return " ".join((*steps, *pattern.told(Unit.CM)))
+    remarks = map(Reader(Unit.CM).spell, pattern.remarks)
+    return " ".join((*steps(pattern), *remarks))
 
 
 def raise_of(pattern: Pattern) -> float:

@@ -5,6 +5,7 @@ import math
 import pytest
 
 from tapewise_core.errors import ReadingError
+from tapewise_core.text.told import OnPaper, PaperSpan, Reader, said
 from tapewise_core.units import Length, Unit, cm, named, parse_length, parse_number
 
 
@@ -116,3 +117,24 @@ def test_a_percentage_may_carry_its_sign() -> None:
     """People write 50 % as readily as 50."""
     assert parse_number("50 %") == 50
     assert math.isclose(parse_number("0,83"), 0.83)
+
+
+@pytest.mark.parametrize("unit", list(Unit))
+def test_what_paper_may_be_passes_when_typed_as_told(unit: Unit):
+    """Both ends of what is told, read again, lie within it."""
+    low, high = 4.0, 95.0
+    first, last = PaperSpan(low, high).tell(unit).split(" to ")
+    suffix = last.rpartition(" ")[2]
+    assert low <= parse_length(f"{first} {suffix}", unit) <= high
+    assert low <= parse_length(last, unit) <= high
+    most = OnPaper(45.0, "down").tell(unit)
+    assert 40 < parse_length(most, unit) <= 45
+
+
+def test_sentences_refuse_what_does_not_fit():
+    """Too few parts, too many, named braces, and what is no part of a sentence."""
+    for template, parts in (("{} and {}", ("a",)), ("{}", ("a", "b")), ("{0}", ("a",))):
+        with pytest.raises(ValueError, match=r"parts|leaves out"):
+            said(template, *parts)
+    with pytest.raises(TypeError, match="no part of a sentence"):
+        Reader(Unit.CM).spell((1.5,))

@@ -23,8 +23,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     try:
         return _run(given)
     except TapewiseError as error:
-        print(f"tapewise: {_whole(error)}", file=sys.stderr)
-        return WRONG
+        return _wrong(error, None)
     except BrokenPipeError:
         return _closed_pipe()
     except Exception as error:  # whatever it is, a person reads a sentence
@@ -37,12 +36,16 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return 130
 
 
-def _whole(error: TapewiseError) -> str:
-    """An error on one line, with every fault of a file rather than the first."""
+def _wrong(error: TapewiseError, unit: str | None) -> int:
+    """Tell an error on one line in the reader's unit, with every fault of a file."""
+    from tapewise_core.text.told import Reader
+    from tapewise_core.units import Unit
+
+    whole = " ".join(Reader(Unit(unit or Unit.CM)).spell(error.told).split())
     if isinstance(error, ProfileError) and len(error.faults) > 1:
-        place = str(error).partition(": ")[0]
-        return f"{place}: {'; '.join(fault.rstrip('.') for fault in error.faults)}."
-    return " ".join(str(error).split())
+        whole = f"{error.place}: {'; '.join(error.faults)}."
+    print(f"tapewise: {whole}", file=sys.stderr)
+    return WRONG
 
 
 def _run(given: list[str]) -> int:
@@ -55,7 +58,10 @@ def _run(given: list[str]) -> int:
     options = parser().parse_args(given)
     from tapewise_tui import commands
 
-    return commands.run(options)
+    try:
+        return commands.run(options)
+    except TapewiseError as error:
+        return _wrong(error, getattr(options, "unit", None))
 
 
 def _closed_pipe() -> int:

@@ -35,6 +35,13 @@ def run(options: argparse.Namespace) -> int:
     return acts[options.command](options)
 
 
+def _person(options: argparse.Namespace) -> Profile:
+    """Return whoever is named; from then on everything, errors too, is told in her unit."""
+    profile = people.person(options.person)
+    options.unit = options.unit or profile.unit.value
+    return profile
+
+
 def demo(options: argparse.Namespace) -> int:
     """Draft the jersey top for the example person into ./tapewise-demo."""
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
@@ -50,7 +57,7 @@ def draft(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.drafting import machines_named
     from tapewise_core.tasks.files import save
 
-    profile = people.person(options.person)
+    profile = _person(options)
     drafted = drafted_for(
         profile,
         options.garment,
@@ -84,20 +91,20 @@ def _asked(settings: list[str]) -> dict[str, str]:
     return asked
 
 
-def _unit(options: argparse.Namespace) -> Unit | None:
-    return Unit(options.unit) if options.unit else None
+def _unit(options: argparse.Namespace) -> Unit:
+    return Unit(options.unit) if options.unit else Unit.CM
 
 
 def check(options: argparse.Namespace) -> int:
     """List what is missing, estimated and unlikely."""
     from tapewise_core.tasks.check_record import CHECK, Checked
+    from tapewise_core.text.told import Reader
 
-    profile = people.person(options.person)
-    unit = _unit(options) or profile.unit
+    profile, unit = _person(options), _unit(options)
     found = people.check(profile, unit)
     gain = _gain(profile, options.garment, unit)
     if options.json:
-        _print_json(CHECK.of(Checked(found, gain)))
+        _print_json(CHECK.of(Checked(found, Reader(unit), gain)))
     else:
         print("\n".join(telling.check_lines(profile.name, found, unit)))
         if gain:
@@ -129,7 +136,7 @@ def garments(options: argparse.Namespace) -> int:
         _print_json(shop.garment_sheet(options.name))
         return FINE
     else:
-        print("\n".join(shop.garment_lines(options.name, _unit(options) or Unit.CM)))
+        print("\n".join(shop.garment_lines(options.name, _unit(options))))
         return FINE
     if options.json:
         _print_json(rows)
@@ -162,11 +169,11 @@ def profiles(options: argparse.Namespace) -> int:
             print("\n".join(telling.entry_lines(entries)))
         return FINE
     if act == "show":
-        profile = people.person(options.person)
+        profile = _person(options)
         if options.json:
             print(profile.text(), end="")
         else:
-            print("\n".join(telling.profile_lines(profile, _unit(options) or profile.unit)))
+            print("\n".join(telling.profile_lines(profile, _unit(options))))
         return FINE
     return _keep(act, options)
 
@@ -197,7 +204,7 @@ def measure(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.sheet import measuring_sheet
     from tapewise_core.tasks.sheet_files import sheet_text, write_sheet
 
-    sheet = measuring_sheet(options.garment, _unit(options) or Unit.CM)
+    sheet = measuring_sheet(options.garment, _unit(options))
     if options.out:
         write_sheet(sheet, Path(options.out))
         print(f"Wrote {options.out}.")

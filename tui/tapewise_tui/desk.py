@@ -15,6 +15,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people, work
 from tapewise_core.tasks.people import Check
 from tapewise_core.tasks.work import Work
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 MOST_UNDONE = 200
@@ -59,6 +60,11 @@ class Desk:
     @property
     def unit(self) -> Unit:
         return self.state.profile.unit if self.state.profile else Unit.CM
+
+    @property
+    def reader(self) -> Reader:
+        """Whom the pages speak to: in the person's unit, options as the pages name them."""
+        return Reader(self.unit, plain=True)
 
     @property
     def check(self) -> Check:
@@ -154,7 +160,7 @@ class Desk:
             if new.work is not None and (everything or new.work is not self.state.work):
                 work.save(self._stamped(new.work))
         except FilesError as error:
-            self.trouble = str(error)
+            self.trouble = self.reader.spell(error.told)
         else:
             self.trouble = ""
 
@@ -162,7 +168,7 @@ class Desk:
         try:
             work.save(self.work)
         except FilesError as error:
-            self.trouble = str(error)
+            self.trouble = self.reader.spell(error.told)
 
     def _stamped(self, made: Work) -> Work:
         when = datetime.now() if self._today is None else datetime.combine(self._today, _NOON)

@@ -8,6 +8,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import drafting, wizard
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Length, Unit
@@ -26,17 +27,14 @@ def of(profile: Profile, made: Work, desk: Desk) -> Drafted | str:
         machines = wizard.machines(made.machines)
         return drafting.draft(profile, made.garment, made.asked, machines=machines, made=desk.today)
     except TapewiseError as error:
-        return plainly(str(error))
+        return desk.reader.spell(error.told)
     except Exception as error:  # a garment at fault leaves the page usable, to choose another
         return trouble.note(error)
 
 
-def plainly(sentence: str) -> str:
-    """Spell option names as the page shows them, without hyphens."""
-    for garment in wizard.garments():
-        for option in garment.options:
-            sentence = sentence.replace(option.key, option.key.replace("-", " "))
-    return sentence
+def says(proof: Proof, unit: Unit) -> str:
+    """Spell what a proof says, options as the pages name them."""
+    return Reader(unit, plain=True).spell(proof.says)
 
 
 def verdict(draft: Drafted) -> str:
@@ -45,19 +43,14 @@ def verdict(draft: Drafted) -> str:
         return f"All {len(draft.proofs)} proofs hold."
     first = draft.failing[0]
     more = f" (and {len(draft.failing) - 1} more)" if len(draft.failing) > 1 else ""
-    return f"! {words.sentence(first.name)} fails{more}: {plain(first, draft)}"
+    return f"! {words.sentence(first.name)} fails{more}: {says(first, draft.unit)}"
 
 
 def proof_lines(draft: Drafted, most: int = 8) -> str:
     """Return a line for each of the first proofs, failing ones before the others."""
     proofs = sorted(draft.proofs, key=lambda proof: proof.holds)[:most]
     marks = {True: "holds  ", False: "! fails"}
-    return "\n".join(f"{marks[proof.holds]} {plain(proof, draft)}" for proof in proofs)
-
-
-def plain(proof: wizard.Proof, draft: Drafted) -> str:
-    """Spell what a proof says as the page shows it: options without hyphens."""
-    return Reader(draft.unit, plain=True).spell(proof.says)
+    return "\n".join(f"{marks[proof.holds]} {says(proof, draft.unit)}" for proof in proofs)
 
 
 def count(draft: Drafted) -> str:

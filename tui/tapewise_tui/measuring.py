@@ -54,7 +54,7 @@ def take(desk: Desk, key: str, index: int, text: str) -> Outcome:
 def _compared(desk: Desk, key: str, taken: tuple[float, ...], value: float) -> Outcome:
     row, unit = measure(key), desk.unit
     kept = f"{words.sentence(row.name)}: {unit.spell(value * 10)} is kept."
-    doubt = next((one.says for one in findings(desk, key)), "")
+    doubt = next((desk.reader.spell(one.says) for one in findings(desk, key)), "")
     match compare_readings(row, taken):
         case Agreement.ONE:
             ask = "Take the tape off, lay it on again, read once more; Enter alone goes on."

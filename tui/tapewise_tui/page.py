@@ -130,8 +130,10 @@ class Page(Screen[None]):
         else:
             self.query_one(Saying).tell(sentence)
 
-    def warn(self, sentence: str | TapewiseError) -> None:
-        self.query_one(Saying).warn(str(sentence))
+    def warn(self, trouble: str | TapewiseError) -> None:
+        """Say what is wrong, an error in the reader's unit."""
+        told = trouble.told if isinstance(trouble, TapewiseError) else trouble
+        self.query_one(Saying).warn(self.desk.reader.spell(told))
 
     @on(Tape.Pointed)
     def point(self, event: Tape.Pointed) -> None:

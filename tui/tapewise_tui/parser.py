@@ -84,9 +84,9 @@ def _draft(commands: Commands[Parser]) -> None:
         help="a further format, as often as wanted; see “tapewise garments --formats”",
     )
     for name, says in (
-        ("overlap", "how far pages overlap; 12 mm is usual"),
-        ("roll-width", "the plotter's roll, for pdf-roll; 914 mm is usual"),
-        ("page-margin", "what the printer leaves blank; 10 mm is usual"),
+        ("overlap", "how far pages overlap; 12 mm is usual (1/2 in)"),
+        ("roll-width", "the plotter's roll, for pdf-roll; 914 mm is usual (36 in)"),
+        ("page-margin", "what the printer leaves blank; 10 mm is usual (3/8 in)"),
     ):
         command.add_argument(f"--{name}", metavar="LENGTH", help=says)
     _machine_readable(command)

@@ -88,7 +88,9 @@ def advice(row: Row, desk: Desk) -> str:
     """Return the whole remark on a row, and what to do about it."""
     if row.finding is not None:
         take = " F6 takes what is offered," if row.finding.proposed else ""
-        return f"{row.finding.says}{take} F7 keeps it as right, F8 measures again."
+        return (
+            f"{desk.reader.spell(row.finding.says)}{take} F7 keeps it as right, F8 measures again."
+        )
     if row.apart:
         return f"The readings lie {row.apart} apart. F8 measures again, F7 keeps it as right."
     value = desk.check.body.values.get(row.measure.key)

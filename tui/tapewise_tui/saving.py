@@ -5,16 +5,18 @@ from __future__ import annotations
 from pathlib import Path
 
 from tapewise_core.profiles.slug import slug
+from tapewise_core.tasks import shop
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.text.told import OnPaper
 from tapewise_tui import drafting
 from tapewise_tui.desk import Desk
 
 ALWAYS = "Always written: the pattern as SVG, drafting steps with pictures, checklist, record."
 
 PAPER = (
-    ("overlap", "Pages overlap by", "12 mm"),
-    ("margin", "margins", "10 mm"),
-    ("roll_width", "roll", "914 mm"),
+    ("overlap", "Pages overlap by", OnPaper(shop.USUAL_OVERLAP)),
+    ("margin", "margins", OnPaper(shop.USUAL_MARGIN)),
+    ("roll_width", "roll", OnPaper(shop.USUAL_ROLL)),
 )
 """What may be asked of paper: its name in the work, its label, what is usual."""
 

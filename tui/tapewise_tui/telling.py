@@ -40,8 +40,8 @@ def draft_lines(
         yield from filter(None, (effect_words(drafted.effects, drafted.unit),))
     else:
         yield "Every measure used was taken on the body."
-    yield from drafted.pattern.remarks
-    yield from (f"Unlikely: {finding.says}" for finding in findings)
+    yield from map(drafted.reader.spell, drafted.pattern.remarks)
+    yield from (f"Unlikely: {drafted.reader.spell(finding.says)}" for finding in findings)
     failing = drafted.failing
     if failing:
         yield f"{len(failing)} of {len(drafted.proofs)} proofs fail; do not cut yet:"
@@ -55,7 +55,7 @@ def draft_json(
     drafted: Drafted, findings: Sequence[Finding], folder: str, written: Written
 ) -> dict[str, object]:
     """Return the same for a machine."""
-    from tapewise_core.tasks.check_record import FINDING
+    from tapewise_core.tasks.check_record import findings_json
     from tapewise_core.tasks.record import proofs_json, silent_json
 
     return {
@@ -64,8 +64,8 @@ def draft_json(
         "folder": folder,
         "files": [{"name": name, "bytes": size} for name, size in written],
         "estimated": list(drafted.estimated_keys),
-        "remarks": list(drafted.pattern.remarks),
-        "findings": [FINDING.of(finding) for finding in findings],
+        "remarks": [drafted.reader.spell(remark) for remark in drafted.pattern.remarks],
+        "findings": findings_json(findings, drafted.reader),
         "proofs": proofs_json(drafted),
         "silent": silent_json(drafted),
         "holds": not drafted.failing,
@@ -77,7 +77,7 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
     yield f"{name}:"
     for finding in found.findings:
         word = "unlikely" if finding.severity.value == "warning" else "a little unusual"
-        yield f"  {word}: {finding.says}"
+        yield f"  {word}: {Reader(unit).spell(finding.says)}"
     if not found.findings:
         yield "  nothing looks unlikely."
     if found.refused:

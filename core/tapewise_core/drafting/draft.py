@@ -8,6 +8,7 @@ from tapewise_core.drafting.sheet import Sheet
 from tapewise_core.drafting.steps import Curve, Level, Measure, Note, Rule, Start, Step, Trace
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, LEFT, RIGHT, UP, Point, Vector
+from tapewise_core.text.told import Part, Told
 from tapewise_core.units import Length
 
 Check = tuple[str, Point, str, Length, str]
@@ -31,32 +32,32 @@ class Draft:
         """Return a point on the paper by its letter."""
         return self.sheet.point(name)
 
-    def start(self, name: str, where: str) -> Draft:
+    def start(self, name: str, where: str | Told) -> Draft:
         """Mark the first point of the draft, the origin."""
         return self.then(Start(name, where))
 
-    def down(self, start: str, name: str, by: Length, called: str) -> Draft:
+    def down(self, start: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure straight down from a point and mark a new one."""
         return self.then(Measure(start, name, by, DOWN, "straight down", called))
 
-    def up(self, start: str, name: str, by: Length, called: str) -> Draft:
+    def up(self, start: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure straight up from a point and mark a new one."""
         return self.then(Measure(start, name, by, UP, "straight up", called))
 
-    def across(self, start: str, name: str, by: Length, called: str) -> Draft:
+    def across(self, start: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure square across to the right and mark a new point."""
         return self.then(Measure(start, name, by, RIGHT, "square across to the right", called))
 
-    def inward(self, start: str, name: str, by: Length, called: str) -> Draft:
+    def inward(self, start: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure square across to the left, towards the centre, and mark a new point."""
         return self.then(Measure(start, name, by, LEFT, "square across to the left", called))
 
-    def along(self, start: str, through: str, name: str, by: Length, called: str) -> Draft:
+    def along(self, start: str, through: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure from a point towards and past another and mark a new point."""
         direction = (self[through] - self[start]).unit()
         return self.then(Measure(start, name, by, direction, f"along {start}–{through}", called))
 
-    def square(self, line: tuple[str, str], name: str, by: Length, called: str) -> Draft:
+    def square(self, line: tuple[str, str], name: str, by: Length, called: str | Told) -> Draft:
         """Measure square down from the end of a line and mark a new point."""
         start, end = line
         direction = (self[end] - self[start]).unit().square()
@@ -64,10 +65,10 @@ class Draft:
         return self.then(Measure(end, name, by, direction, way, called))
 
     def toward(
-        self, start: str, name: str, by: Length, way: Vector, told: str, called: str
+        self, start: str, name: str, by: Length, way: Vector, where: str, called: str | Told
     ) -> Draft:
-        """Measure from a point in any direction, named in words, and mark a new point."""
-        return self.then(Measure(start, name, by, way.unit(), told, called))
+        """Measure from a point in any direction, ``where`` in words, and mark a new point."""
+        return self.then(Measure(start, name, by, way.unit(), where, called))
 
     def level(self, at: str, by: float, called: str) -> Draft:
         """Rule a thin line square across through a point; ``by`` is its length [mm]."""
@@ -82,7 +83,7 @@ class Draft:
         line: str,
         path: Path,
         names: tuple[str, ...],
-        manner: str,
+        manner: str | Told,
         checks: tuple[Check, ...] = (),
     ) -> Draft:
         """Draw a curve of the pattern through known ends."""
@@ -92,7 +93,7 @@ class Draft:
         """Copy another draft's points and lines."""
         return self.then(Trace(what, source))
 
-    def note(self, *words: str | Length) -> Draft:
+    def note(self, *words: Part) -> Draft:
         """Say something that leaves no mark."""
         return self.then(Note(words))
 

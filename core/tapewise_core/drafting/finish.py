@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Piece
+from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.steps import Outline
 from tapewise_core.geometry.path import ruled
-from tapewise_core.units import Length, mm
+from tapewise_core.text.told import LineName, Told, joined, said
+from tapewise_core.units import mm
 
 
 def with_allowances(draft: Draft, piece: Piece) -> Draft:
@@ -22,14 +23,15 @@ def with_allowances(draft: Draft, piece: Piece) -> Draft:
 
 def _with_notches(draft: Draft, piece: Piece) -> Draft:
     """Say where the notches go, measured along the stitch lines."""
-    words: list[str | Length] = []
-    for notch in piece.notches:
-        if not notch.edge.endswith("_2"):
-            strokes = "two strokes" if notch.strokes == 2 else "one stroke"
-            edge = notch.edge.replace("_", " ")
-            words.append(f"{'; ' if words else ''}{notch.pair}, {strokes}, on the {edge} ")
-            words += [mm(notch.distance), " from its start"] if notch.distance else ["at its start"]
+    plain = [notch for notch in piece.notches if not notch.edge.endswith("_2")]
+    words = joined(map(_told, plain), "; ")
     return draft.note(NOTCHES, *words, ".") if words else draft
+
+
+def _told(notch: Notch) -> Told:
+    strokes = "two strokes" if notch.strokes == 2 else "one stroke"
+    at = said("{} from its start", mm(notch.distance)) if notch.distance else ("at its start",)
+    return said("{}, {}, on the {} {}", notch.pair, strokes, LineName(notch.edge), at)
 
 
 NOTCHES = (

@@ -8,6 +8,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.labels import Heading as Label
 from tapewise_core.drafting.pictures import step_pictures
 from tapewise_core.paper.document import Block, Bullets, Document, Heading, NumberedStep, Paragraph
+from tapewise_core.text.told import Reader, Told
 from tapewise_core.units import Unit
 
 TOOLS = (
@@ -20,11 +21,12 @@ def instructions(
     drafts: tuple[Draft, ...],
     label: Label,
     whole: Mapping[str, float],
-    remarks: tuple[str, ...],
+    remarks: tuple[Told, ...],
     sources: tuple[str, ...] = (),
 ) -> Document:
     """Return the document; ``whole`` are the girths drafted from [mm], told so that a
     quarter misread by an inch is seen; ``sources`` are citations, spelt out."""
+    reader = Reader(label.unit)
     blocks: list[Block] = [
         Heading(f"{label.garment} for {label.person}: drafting by hand", 1),
         Paragraph(
@@ -39,8 +41,8 @@ def instructions(
         blocks.append(Paragraph(said))
     if whole:
         blocks += [Heading("Whole girths, to check the quarters by"), _girths(whole, label.unit)]
-    blocks += [Paragraph(remark) for remark in remarks]
-    blocks += _steps(drafts, label.unit)
+    blocks += [Paragraph(reader.spell(remark)) for remark in remarks]
+    blocks += _steps(drafts, reader)
     blocks += _sources(sources)
     return Document(f"{label.garment} for {label.person}", tuple(blocks))
 
@@ -68,10 +70,11 @@ def _girth(name: str, size: float, unit: Unit) -> str:
     return f"{name}: {unit.spell(size)} round, {part} is {unit.spell(size / parts)}"
 
 
-def _steps(drafts: tuple[Draft, ...], unit: Unit) -> Iterator[Block]:
+def _steps(drafts: tuple[Draft, ...], reader: Reader) -> Iterator[Block]:
     number = 0
     for draft in drafts:
         yield Heading(draft.title)
         for step, picture in zip(draft.steps, step_pictures(draft), strict=True):
             number += 1
-            yield NumberedStep(number, step.tell(unit), picture, f"steps/{number:02d}.svg")
+            said = reader.spell(step.tell())
+            yield NumberedStep(number, said, picture, f"steps/{number:02d}.svg")

@@ -10,15 +10,11 @@ from types import MappingProxyType
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.making import PLAIN, Making
-from tapewise_core.drafting.steps import Note
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Box, Margin
 from tapewise_core.geometry.path import Path, joined
 from tapewise_core.geometry.point import Point
-from tapewise_core.units import Length, Unit
-
-Words = tuple[str | Length, ...]
-"""A sentence in parts, its lengths not yet spelt."""
+from tapewise_core.text.told import Told
 
 
 @dataclass(frozen=True, slots=True)
@@ -193,8 +189,7 @@ class Pattern:
     """Everything drafted for one garment: drafts to tell, pieces to cut, and what joins them.
 
     ``facts`` is what proofs ask of a draft, ``lengths`` are those of the finished
-    garment, by name [mm]; ``remarks`` are sentences the drafter should read,
-    ``notes`` such sentences with lengths in them, told in the reader's unit.
+    garment, by name [mm]; ``remarks`` are what the drafter should read.
     """
 
     garment: str
@@ -206,12 +201,7 @@ class Pattern:
     girths: tuple[Girth, ...]
     facts: Facts
     lengths: Mapping[str, float]
-    remarks: tuple[str, ...] = ()
-    notes: tuple[Words, ...] = ()
-
-    def told(self, unit: Unit) -> tuple[str, ...]:
-        """Return all remarks, with lengths in the reader's unit."""
-        return (*self.remarks, *(Note(words).tell(unit) for words in self.notes))
+    remarks: tuple[Told, ...] = ()
 
     def piece(self, name: str) -> Piece:
         """Return a piece by its name; raises KeyError if there is none."""

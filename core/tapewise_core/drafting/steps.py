@@ -1,7 +1,7 @@
 """The things a drafter does. Each draws itself and tells itself.
 
 Geometry and wording of one act stand side by side, so that they cannot drift.
-``told`` repeats, for whoever checks, the distances that the wording states.
+``stated`` repeats, for whoever checks, the distances that the wording states.
 """
 
 from __future__ import annotations
@@ -13,10 +13,11 @@ from tapewise_core.drafting.sheet import Sheet
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.units import Length, Unit
+from tapewise_core.text.told import LineName, Told, joined, said
+from tapewise_core.units import Length
 
-Told = tuple[str, str, Length]
-"""From a point, to a point, the distance told."""
+Stated = tuple[str, str, Length]
+"""From a point, to a point, the distance that a step states."""
 
 
 class Step(Protocol):
@@ -26,11 +27,11 @@ class Step(Protocol):
         """Return the paper after this act."""
         ...
 
-    def tell(self, unit: Unit) -> str:
+    def tell(self) -> Told:
         """Return the act as a sentence or two for a person with pencil and ruler."""
         ...
 
-    def told(self) -> tuple[Told, ...]:
+    def stated(self) -> tuple[Stated, ...]:
         """Return every distance between two points that the sentence states."""
         ...
 
@@ -40,17 +41,17 @@ class Start:
     """Mark the first point."""
 
     name: str
-    where: str
+    where: str | Told
 
     def draw(self, sheet: Sheet) -> Sheet:
         """Put the point at the origin."""
         return sheet.with_point(self.name, Point(0, 0))
 
-    def tell(self, unit: Unit) -> str:
+    def tell(self) -> Told:
         """Say where it goes on the paper."""
-        return f"Mark {self.name}, {unit.reword(self.where)}."
+        return said("Mark {}, {}.", self.name, self.where)
 
-    def told(self) -> tuple[Told, ...]:
+    def stated(self) -> tuple[Stated, ...]:
         """State no distance."""
         return ()
 
@@ -64,27 +65,25 @@ class Measure:
     by: Length
     along: Vector
     way: str
-    called: str
+    called: str | Told
     guide: bool = True
 
     def draw(self, sheet: Sheet) -> Sheet:
         """Mark the point; raises DraftError with the working if the length is not positive."""
         if self.by.mm <= 0:
-            told = self.by.tell(Unit.CM)
-            raise DraftError(f"{self.start}–{self.name}, {self.called}, would be {told}.")
+            line = f"{self.start}–{self.name}"
+            raise DraftError(said("{}, {}, would be {}.", line, self.called, self.by))
         start = sheet.point(self.start)
         end = start + self.along * self.by.mm
         ruled_thin = sheet.with_guide(f"{self.start}–{self.name}", ruled(start, end))
         return (ruled_thin if self.guide else sheet).with_point(self.name, end)
 
-    def tell(self, unit: Unit) -> str:
+    def tell(self) -> Told:
         """Say from where, which way and how far."""
-        return (
-            f"From {self.start} measure {self.way} {self.by.tell(unit)}; "
-            f"mark {self.name}, {self.called}."
-        )
+        opening = f"From {self.start} measure {self.way} "
+        return (opening, *said("{}; mark {}, {}.", self.by, self.name, self.called))
 
-    def told(self) -> tuple[Told, ...]:
+    def stated(self) -> tuple[Stated, ...]:
         """State the measured distance."""
         return ((self.start, self.name, self.by),)
 
@@ -102,11 +101,11 @@ class Level:
         start = sheet.point(self.at)
         return sheet.with_guide(self.called, ruled(start, start + Vector(self.by, 0)))
 
-    def tell(self, unit: Unit) -> str:
+    def tell(self) -> Told:
         """Say what the line is."""
-        return f"Through {self.at} rule a thin line square across: {self.called}."
+        return (f"Through {self.at} rule a thin line square across: {self.called}.",)
 
-    def told(self) -> tuple[Told, ...]:
+    def stated(self) -> tuple[Stated, ...]:
         """State no distance."""
         return ()
 
@@ -123,12 +122,12 @@ class Rule:
         """Rule the line."""
         return sheet.with_line(self.line, ruled(*(sheet.point(name) for name in self.names)))
 
-    def tell(self, unit: Unit) -> str:
+    def tell(self) -> Told:
         """Say which points, and what the line is."""
         remark = f", {self.remark}" if self.remark else ""
-        return f"Rule {'–'.join(self.names)}{remark}: the {self.line.replace('_', ' ')}."
+        return said("Rule {}{}: the {}.", "–".join(self.names), remark, LineName(self.line))
 
-    def told(self) -> tuple[Told, ...]:
+    def stated(self) -> tuple[Stated, ...]:
         """State no distance."""
         return ()
 
@@ -140,7 +139,7 @@ class Curve:
     line: str
     path: Path
     names: tuple[str, ...]
-    manner: str
+    manner: str | Told
     checks: tuple[tuple[str, Point, str, Length, str], ...] = ()
 
     def draw(self, sheet: Sheet) -> Sheet:
@@ -152,16 +151,17 @@ class Curve:
             drawn = drawn.with_point(name, point)
         return drawn
 
-    def tell(self, unit: Unit) -> str:
+    def tell(self) -> Told:
         """Say which points, in what manner, and what to check on the way."""
-        way = f"Draw a smooth curve {'–'.join(self.names)}: the {self.line.replace('_', ' ')}."
-        checks = [
-            f"It passes {name}, {by.tell(unit)} from {start} {called}."
+        line = LineName(self.line)
+        way = said("Draw a smooth curve {}: the {}. {}", "–".join(self.names), line, self.manner)
+        checks = (
+            said("It passes {}, {} from {} {}.", name, by, start, called)
             for name, _, start, by, called in self.checks
-        ]
-        return " ".join([way, unit.reword(self.manner), *checks])
+        )
+        return joined((way, *checks))
 
-    def told(self) -> tuple[Told, ...]:
+    def stated(self) -> tuple[Stated, ...]:
         """State the distances to the check points."""
         return tuple((start, name, by) for name, _, start, by, _ in self.checks)
 
@@ -177,11 +177,11 @@ class Trace:
         """Put the traced sheet down."""
         return self.source
 
-    def tell(self, unit: Unit) -> str:
+    def tell(self) -> Told:
         """Say what is traced."""
-        return f"Trace {self.what} onto fresh paper."
+        return (f"Trace {self.what} onto fresh paper.",)
 
-    def told(self) -> tuple[Told, ...]:
+    def stated(self) -> tuple[Stated, ...]:
         """State no distance."""
         return ()
 
@@ -190,17 +190,17 @@ class Trace:
 class Note:
     """Say something that leaves no mark on the paper."""
 
-    words: tuple[str | Length, ...]
+    words: Told
 
     def draw(self, sheet: Sheet) -> Sheet:
         """Leave the paper as it is."""
         return sheet
 
-    def tell(self, unit: Unit) -> str:
-        """Say it, with lengths in the reader's unit."""
-        return "".join(w if isinstance(w, str) else w.tell(unit) for w in self.words)
+    def tell(self) -> Told:
+        """Say it."""
+        return self.words
 
-    def told(self) -> tuple[Told, ...]:
+    def stated(self) -> tuple[Stated, ...]:
         """State no distance between points."""
         return ()
 
@@ -216,13 +216,12 @@ class Outline:
         """Draw the cut line."""
         return sheet.with_line("cutting_line", self.path)
 
-    def tell(self, unit: Unit) -> str:
+    def tell(self) -> Told:
         """Say what each edge gets."""
-        each = "; ".join(
-            f"{name.replace('_', ' ')} {by.tell(unit)}{remark}" for name, by, remark in self.edges
-        )
-        return f"Add the allowances outside the lines, then cut along the outer line: {each}."
+        each = (said("{} {}{}", LineName(name), by, remark) for name, by, remark in self.edges)
+        opening = "Add the allowances outside the lines, then cut along the outer line: "
+        return (opening, *joined(each, "; "), ".")
 
-    def told(self) -> tuple[Told, ...]:
+    def stated(self) -> tuple[Stated, ...]:
         """State no distance between points."""
         return ()

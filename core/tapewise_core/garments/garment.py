@@ -10,7 +10,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
-from tapewise_core.units import Unit
+from tapewise_core.text.told import Told
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,7 +35,7 @@ class Garment:
     needs: tuple[str, ...]
     helps: tuple[str, ...]
     options: Options
-    agree: Callable[[Body, Style, Unit], tuple[str, ...]]
+    agree: Callable[[Body, Style], tuple[Told, ...]]
     draft: Callable[[Body, Style], Pattern]
     covers: frozenset[ProofId]
     measured_only: tuple[str, ...] = ()

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-BEFORE = (
+from tapewise_core.text.told import About, Told, said
+
+_CHECK = said("the tape against a ruler, end to {}: cloth tapes stretch with age.", About(200.0))
+
+BEFORE: tuple[tuple[str, str | Told], ...] = (
     ("Wear", "what goes under the garment: underwear, and the bra you will wear with it."),
     ("Tie", "a narrow elastic round the waist, where it settles. It stays on to the end."),
     ("Mark", "with stickers: nape bone, shoulder points, the height where the seat stands out."),
     ("Stand", "as usual, feet together, weight on both; neither drawn in nor drawn up."),
     ("Breathe", "out easily before each reading. A girth touches the skin and presses nowhere."),
-    ("Check", "the tape against a ruler, end to 20 cm (8 in): cloth tapes stretch with age."),
+    ("Check", _CHECK),
     ("Read", "each measure twice, taking the tape off in between."),
 )
 """What to do, the verb first. Common practice throughout."""

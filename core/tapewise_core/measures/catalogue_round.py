@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.measures.measure import Measure, Region, View
+from tapewise_core.text.told import About, said
 
 HEAD_AND_NECK = (
     Measure(
@@ -121,9 +122,10 @@ TRUNK_ROUND = (
             "wherever your elastic sits; say which place it was."
         ),
         standard="ISO 8559-1:2017",
-        landmarks=(
+        landmarks=said(
             "Tie on a narrow elastic and note where: at the narrowest place, midway from rib "
-            "to hip bone, or at the navel. These lie up to 8 cm apart."
+            "to hip bone, or at the navel. These lie up to {} apart.",
+            About(80.0),
         ),
         how=(
             "Leave the elastic on: every length to the waist ends there. Stand as usual, do not "

@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.text.told import Told
+
 
 class Severity(StrEnum):
     """How loudly a finding speaks; neither ever blocks."""
@@ -20,12 +22,12 @@ class Finding:
 
     ``z`` is the distance from what the other measures suggest, in spreads;
     ``slip`` names the likely slip of the hand and ``proposed`` holds the values
-    [cm] that would mend it. ``says`` is a sentence for a person.
+    [cm] that would mend it. ``says`` is a sentence for a person, not yet spelt.
     """
 
     measures: tuple[str, ...]
     severity: Severity
-    says: str
+    says: str | Told
     z: float | None = None
     slip: str | None = None
     proposed: Mapping[str, float] | None = None

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.text.told import Told
+
 
 class Region(StrEnum):
     """Where on the body the tape is, in the order that turns nobody round twice."""
@@ -39,7 +41,7 @@ class Measure:
     name: str
     definition: str
     standard: str
-    landmarks: str
+    landmarks: str | Told
     how: str
     region: Region
     view: View

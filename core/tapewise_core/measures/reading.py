@@ -10,7 +10,8 @@ from statistics import median
 
 from tapewise_core.errors import ReadingError
 from tapewise_core.measures.measure import Measure
-from tapewise_core.units import Unit, parse_length
+from tapewise_core.text.told import Span, said
+from tapewise_core.units import Unit, mm, parse_length
 
 LARGEST = 300.0
 """The largest length taken for a body's [cm]; whatever is above is a slip, not a person."""
@@ -38,15 +39,12 @@ def read(text: str, measure: Measure, unit: Unit) -> float:
     >>> read("36 1/4", measure("bust"), Unit.IN)
     92.075
     """
-    try:
-        cm = parse_length(text, unit) / 10
-    except ReadingError as error:
-        raise ReadingError(f"{measure.name.capitalize()}: {_lowered(str(error))}") from None
+    name = measure.name.capitalize()
+    cm = parse_length(text, unit, of=name) / 10
     if not (math.isfinite(cm) and 0 < cm <= LARGEST):
-        raise ReadingError(
-            f"{measure.name.capitalize()}: {unit.spell(cm * 10)} cannot be; it is usually "
-            f"{unit.number(measure.low * 10)} to {unit.spell(measure.high * 10)}."
-        )
+        usual = Span(measure.low * 10, measure.high * 10)
+        template = "{}: {} cannot be; it is usually {}."
+        raise ReadingError(said(template, name, mm(cm * 10), usual))
     return round(cm, 6)
 
 
@@ -79,7 +77,3 @@ def settled(readings: Sequence[float]) -> float:
     if not readings:
         raise ReadingError("There is no reading yet; measure once and type what the tape shows.")
     return median(readings)
-
-
-def _lowered(sentence: str) -> str:
-    return sentence[:1].lower() + sentence[1:]

@@ -15,6 +15,7 @@ from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.scale import INCHES, SQUARE, WRONG, rule_across, rule_down, square
 from tapewise_core.paper.sheet import Sheet
 from tapewise_core.paper.sizes import PageSize
+from tapewise_core.text.told import OnPaper, Reader, Told, said
 
 _LEFT, _TOP = 26.0, 56.0
 """Where the first square begins [mm]."""
@@ -31,6 +32,7 @@ def page_map(
     """Return the page to print and measure before all others."""
     lower = _TOP + SQUARE + 9
     beside = _LEFT + INCHES + 6
+    room = Box(_LEFT + 4, lower + 4, _LEFT + INCHES - 3, 0)
     inks = [
         *_title(pattern, page, len(cells)),
         *rule_across((page.width - 200) / 2, 40.0),
@@ -38,7 +40,7 @@ def page_map(
         *square(_LEFT, _TOP, SQUARE, "100 mm by 100 mm"),
         *_wrong(Box(_LEFT + 4, _TOP + 4, _LEFT + SQUARE - 3, 0)),
         *square(_LEFT, lower, INCHES, "4 in by 4 in"),
-        *_joining(Box(_LEFT + 4, lower + 4, _LEFT + INCHES - 3, 0), grid, cells, overlap),
+        *_joining(room, _steps(grid, _longest_row(cells), overlap), pattern.reader),
         *_map(Box(beside, _TOP, page.width - 10, page.height - 14), canvas, grid, cells),
     ]
     return Sheet("page map and proof of scale", page.width, page.height, tuple(inks))
@@ -76,13 +78,12 @@ def _wrong(room: Box) -> list[Ink]:
     return inks + block(advice, room.left, y + 1, room.width, 2.8)[0]
 
 
-def _joining(room: Box, grid: Grid, cells: Sequence[Cell], overlap: float) -> list[Ink]:
+def _joining(room: Box, steps: Sequence[str | Told], reader: Reader) -> list[Ink]:
     """How the pages become one sheet."""
-    longest = _longest_row(cells)
     inks: list[Ink] = []
     y = room.top
-    for text in _steps(grid, longest, overlap):
-        words, y = block(text, room.left, y, room.width, 3.0)
+    for step in steps:
+        words, y = block(reader.spell(step), room.left, y, room.width, 3.0)
         inks += words
         y += 0.8
     return inks
@@ -98,20 +99,24 @@ def _longest_row(cells: Sequence[Cell]) -> int:
     return best
 
 
-def _steps(grid: Grid, longest: int, overlap: float) -> list[str]:
-    steps = [
+def _steps(grid: Grid, longest: int, overlap: float) -> list[str | Told]:
+    steps: list[str | Told] = [
         "1. Trim each page along its trim lines, on the left and at the top; leave the rest.",
-        f"2. Pages overlap by {overlap:g} mm. Lay the trimmed edge on the zigzag strip of the "
-        "page before it: cross on cross, letter beside the same letter.",
+        said(
+            "2. Pages overlap by {}. Lay the trimmed edge on the zigzag strip of the page before "
+            "it: cross on cross, letter beside the same letter.",
+            OnPaper(overlap),
+        ),
         "3. Join the pages of a row first, then the rows.",
     ]
     if longest > 1:
-        steps.append(
-            f"4. Small errors add up. From cross to cross a page is {grid.width:.1f} mm wide and "
-            f"{grid.height:.1f} mm high, so a row of {longest} measures "
-            f"{longest * grid.width:.1f} mm from its first cross to its last. Measure it before "
-            "you join rows."
+        sizes = (grid.width, grid.height, longest * grid.width)
+        wide, high, whole = (OnPaper(size, tenths=True) for size in sizes)
+        template = (
+            "4. Small errors add up. From cross to cross a page is {} wide and {} high, so a row "
+            "of {} measures {} from its first cross to its last. Measure it before you join rows."
         )
+        steps.append(said(template, wide, high, str(longest), whole))
     return [
         *steps,
         "Pages that would be empty are left out; the map shows which are printed. Where one is "

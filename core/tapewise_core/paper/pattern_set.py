@@ -6,6 +6,11 @@ from dataclasses import dataclass
 
 from tapewise_core.paper.document import Document
 from tapewise_core.paper.drawing import Drawing
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
+
+ANYBODY = Reader(Unit.CM)
+"""Whom a set speaks to that is made for nobody in particular."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -13,7 +18,8 @@ class PatternSet:
     """A pattern's pieces at full size, one drawing each, and what is read beside them.
 
     The inks of a piece name it as their ``part``. ``date`` is printed as it
-    stands, so that the same draft gives the same bytes on any day.
+    stands, so that the same draft gives the same bytes on any day. ``reader`` is whom
+    the pages speak to.
     """
 
     title: str
@@ -24,6 +30,7 @@ class PatternSet:
     instructions: Document
     checklist: Document
     note: str = ""
+    reader: Reader = ANYBODY
 
     def label(self) -> str:
         """Return the line that says on every page what this is."""

@@ -14,6 +14,7 @@ from tapewise_core.paper.packing import filled_strip, ink_box, joined
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import LONGEST
+from tapewise_core.text.told import About, said
 
 SQUARE = 50.0
 """Spacing of the grid by which the picture is focused and squared [mm]."""
@@ -38,8 +39,13 @@ def canvas(pattern: PatternSet) -> Drawing:
     box = _on_grid(whole.box)
     if max(box.width, box.height) > LONGEST:
         raise OptionError(
-            f"The pieces side by side take {box.width / 10:.0f} by {box.height / 10:.0f} cm, and "
-            f"one canvas may be {LONGEST / 10:.0f} cm long; take pdf-roll or pdf-a4 for this one."
+            said(
+                "The pieces side by side take {} by {}, and one canvas may be {} long; take "
+                "pdf-roll or pdf-a4 for this one.",
+                About(round(box.width, -1)),
+                About(round(box.height, -1)),
+                About(LONGEST),
+            )
         )
     return replace(whole, box=box, inks=(*_grid(box), *whole.inks))
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 from tapewise_core.errors import OptionError
@@ -14,6 +15,7 @@ from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.paper.scale import MARK, mark, squares
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import LONGEST
+from tapewise_core.text.told import OnPaper, PaperSpan, said
 
 FOOT = 12.0
 """Room for the line of text below the pieces [mm]."""
@@ -32,8 +34,12 @@ def rolled(pattern: PatternSet, width: float, margin: float) -> Prints:
     longest = LONGEST - 2 * margin - FOOT
     if not (usable >= NARROWEST and width <= LONGEST):
         raise OptionError(
-            f"A roll of {width:g} mm with margins of {margin:g} mm can't be used; "
-            f"choose a width from {NARROWEST + 2 * margin:.0f} to {LONGEST:g} mm."
+            said(
+                "A roll of {} with margins of {} can't be used; choose a width from {}.",
+                OnPaper(width),
+                OnPaper(margin),
+                PaperSpan(round(NARROWEST + 2 * margin), LONGEST),
+            )
         )
     pieces = [_fitted(piece, usable, longest, width) for piece in pattern.pieces]
     pages = _pages([*pieces, squares()], usable, longest)
@@ -56,9 +62,16 @@ def _fitted(piece: Drawing, usable: float, longest: float, width: float) -> Draw
     box = ink_box(piece)
     least = min(box.width, box.height) + width - across
     raise OptionError(
-        f"“{piece_name(piece)}” is {box.width:.0f} mm wide and {box.height:.0f} mm long and does "
-        f"not fit a roll of {width:g} mm, on which a page may be {LONGEST:g} mm long; "
-        f"a roll of {least:.0f} mm or more, or pages to join such as pdf-a4, would take it."
+        said(
+            "“{}” is {} wide and {} long and does not fit a roll of {}, on which a page may be {} "
+            "long; a roll of {} or more, or pages to join such as pdf-a4, would take it.",
+            piece_name(piece),
+            OnPaper(round(box.width)),
+            OnPaper(round(box.height)),
+            OnPaper(width),
+            OnPaper(LONGEST, "down"),
+            OnPaper(math.ceil(least), "up"),
+        )
     )
 
 

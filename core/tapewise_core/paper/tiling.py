@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
@@ -19,12 +20,16 @@ from tapewise_core.paper.scale import squares
 from tapewise_core.paper.shapes import Shape
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import PageSize
+from tapewise_core.text.told import OnPaper, PaperSpan, said
 
 OVERLAP = 12.0
 """How much two neighbours print twice [mm], unless asked otherwise."""
 
 LEAST_OVERLAP = 4.0
 """Less gives nothing to glue on [mm]."""
+
+LEAST_ROOM = 120.0
+"""What must be printed of a page across, whatever its margins [mm]: a square to measure."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,16 +63,28 @@ class Paging:
         return Grid(width, height, self.glue)
 
     def _refuse(self, room: float) -> None:
-        if room < 120:
+        if room < LEAST_ROOM:
+            most = (min(self.page.width, self.page.height) - LEAST_ROOM) / 2
             raise OptionError(
-                f"Margins of {self.margin:g} mm leave {max(room, 0):g} mm of a page of "
-                f"{self.page.name}, and 120 mm are needed; choose margins up to "
-                f"{(min(self.page.width, self.page.height) - 120) / 2:.0f} mm."
+                said(
+                    "Margins of {} leave {} of a page of {}, and {} are needed; choose margins up "
+                    "to {}.",
+                    OnPaper(self.margin),
+                    OnPaper(max(room, 0)),
+                    self.page.name,
+                    OnPaper(LEAST_ROOM),
+                    OnPaper(math.floor(most), "down"),
+                )
             )
         if not LEAST_OVERLAP <= self.overlap <= room / 2:
             raise OptionError(
-                f"An overlap of {self.overlap:g} mm does not suit pages on which {room:g} mm are "
-                f"printed; choose one from {LEAST_OVERLAP:g} to {int(room / 2)} mm."
+                said(
+                    "An overlap of {} does not suit pages on which {} are printed; choose one from "
+                    "{}.",
+                    OnPaper(self.overlap),
+                    OnPaper(room),
+                    PaperSpan(LEAST_OVERLAP, int(room / 2)),
+                )
             )
 
     def window(self, cell: Cell, shown: Box) -> Window:

@@ -10,7 +10,8 @@ from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.side_seam import SideSeam
 from tapewise_core.parts.underarm import Underarm
-from tapewise_core.units import Length, Unit, mm
+from tapewise_core.text.told import LineName, OptionKey, said
+from tapewise_core.units import Length, mm
 
 CURVED_PART = 0.3
 """The share of the hem's width, next to the side, over which it rises to meet the seam square."""
@@ -22,11 +23,22 @@ CURVED_MANNER = (
     "to meet the seam square."
 )
 
+HEM, WAIST_SEAM = "hem", "waist_seam"
+"""What a body's lower edge is: its line's name, by which every step calls it."""
+
+EDGE_OF = {HEM: "hem", WAIST_SEAM: "waist"}
+"""Such a line's name to that of the edge which the pieces have there."""
+
 Check = tuple[str, Point, str, Length, str]
 
 
+def lower_of(draft: Draft) -> str:
+    """Return the name of the line at which a finished draft of the body ends."""
+    return WAIST_SEAM if WAIST_SEAM in draft.sheet.lines else HEM
+
+
 def side_and_underarm(
-    draft: Draft, seam: SideSeam, underarm: Underarm, style: HemStyle
+    draft: Draft, seam: SideSeam, underarm: Underarm, style: HemStyle, lower: str = HEM
 ) -> tuple[Draft, float]:
     """Return the draft with its underarm and side seam drawn, and the side's lean at the hem.
 
@@ -34,9 +46,9 @@ def side_and_underarm(
     hangs level: by its last part times the lean, exact arithmetic.
     """
     rise = style.rise.mm if style.curved else 0.0
-    side, lean = _to_hem(seam, draft["B"].y - rise)
+    side, lean = _to_hem(seam, draft["B"].y - rise, lower)
     draft = draw_underarm(draft, underarm)
-    return slit_told(draw_side(draft, side, underarm), style), lean
+    return slit_told(draw_side(draft, side, underarm, lower), style), lean
 
 
 def slit_told(draft: Draft, style: HemStyle) -> Draft:
@@ -50,10 +62,10 @@ def slit_told(draft: Draft, style: HemStyle) -> Draft:
     )
 
 
-def draw_side(draft: Draft, side: Path, underarm: Underarm) -> Draft:
+def draw_side(draft: Draft, side: Path, underarm: Underarm, lower: str) -> Draft:
     """Return the draft with its side seam and the corner at the hem."""
     whole = underarm.rounding.then(side) if underarm.rounding else side
-    draft = mark_corner(draft, side.end)
+    draft = mark_corner(draft, side.end, lower)
     names = (_underarm_name(draft), "V", "G") if underarm.rounding else (_underarm_name(draft), "G")
     if side.end.y < draft["G"].y - 0.05:
         names = (*names[:-1], "M")
@@ -63,14 +75,14 @@ def draw_side(draft: Draft, side: Path, underarm: Underarm) -> Draft:
     return draft.curve("side", whole, names, manner, waist_check(draft, whole))
 
 
-def hem_line(draft: Draft, centre: str, lean: float, style: HemStyle) -> Draft:
-    """Return the draft with its hem drawn from a point on the centre to M at the side."""
+def hem_line(draft: Draft, centre: str, lean: float, style: HemStyle, lower: str = HEM) -> Draft:
+    """Return the draft with its lower edge drawn from a point on the centre to M at the side."""
     side = draft.sheet.line("side").end
     if style.curved:
         path, manner = curved_hem(draft[centre], side, lean), CURVED_MANNER
     else:
         path, manner = hem_path(draft[centre], side, lean), HEM_MANNER
-    return draft.curve("hem", path, (centre, "M"), manner)
+    return draft.curve(lower, path, (centre, "M"), manner)
 
 
 def hem_path(centre: Point, side: Point, lean: float) -> Path:
@@ -85,25 +97,31 @@ def curved_hem(centre: Point, side: Point, lean: float) -> Path:
     return curved(centre, Point(side.x * 0.55, centre.y), side + Vector(-run, run * lean), side)
 
 
-def _to_hem(seam: SideSeam, hem: float) -> tuple[Path, float]:
+def _to_hem(seam: SideSeam, hem: float, lower: str) -> tuple[Path, float]:
     """The side seam cut or lengthened to the hem, and its lean there."""
     rise = seam.hip.x * CURVED_PART * seam.lean
     drop = hem - rise - seam.hip.y
     if drop < 0:
-        return _cropped(seam.path, hem)
+        return _cropped(seam.path, hem, lower)
     if drop < 0.1:
         return seam.path, seam.lean
     end = seam.hip + Vector(drop * seam.lean, drop)
     return seam.path.then(ruled(seam.hip, end)), seam.lean
 
 
-def _cropped(path: Path, hem: float) -> tuple[Path, float]:
+def _cropped(path: Path, hem: float, lower: str) -> tuple[Path, float]:
     """The side seam cut off where a hem that meets it square ends, found by closing in."""
     end = point_at_height(path, hem) or path.end
     if hem <= path.start.y:
         raise DraftError(
-            f"The hem at {Unit.CM.spell(hem)} below the nape would lie above the underarm at "
-            f"{Unit.CM.spell(path.start.y)}; choose a longer body-length."
+            said(
+                "The {} at {} below the nape would lie above the underarm at {}; choose a longer "
+                "{}.",
+                LineName(lower),
+                mm(hem),
+                mm(path.start.y),
+                OptionKey("body-length"),
+            )
         )
     lean = 0.0
     for _ in range(6):
@@ -126,14 +144,15 @@ def draw_underarm(draft: Draft, underarm: Underarm) -> Draft:
     return draft.curve("underarm", underarm.seam, names, manner, (check,))
 
 
-def mark_corner(draft: Draft, end: Point) -> Draft:
-    """Return the draft with the side's end at the hem, told from the centre back."""
+def mark_corner(draft: Draft, end: Point, lower: str) -> Draft:
+    """Return the draft with the side's end at its lower edge, told from the centre back."""
+    corner = said("the side at the {}", LineName(lower))
     rise = draft["B"].y - end.y
     if abs(rise) < 0.05:
-        return draft.across("B", "M", mm(end.x), "the side at the hem")
-    draft = draft.across("B", "m", mm(end.x), "below the side at the hem")
+        return draft.across("B", "M", mm(end.x), corner)
+    draft = draft.across("B", "m", mm(end.x), ("below ", *corner))
     verb = draft.up if rise > 0 else draft.down
-    return verb("m", "M", mm(abs(rise)), "the side at the hem, where the seam's slant ends")
+    return verb("m", "M", mm(abs(rise)), (*corner, ", where the seam's slant ends"))
 
 
 def _underarm_name(draft: Draft) -> str:

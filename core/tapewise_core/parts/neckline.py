@@ -13,6 +13,7 @@ from tapewise_core.geometry.crossings import nearest_point
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.neck_style import Neckline
+from tapewise_core.text.told import About, Told, said
 from tapewise_core.units import Length, mm
 
 ASKEW = 4.0
@@ -21,13 +22,14 @@ ASKEW = 4.0
 FLAT = 12.0
 """The front neckline is ruled straight so far from the fold [mm], and hardly bends as far again."""
 
-NECK_MANNER = (
-    "Leave the centre square and stay flat for about 2 cm; come to the side neck square to "
-    "the overarm line."
+NECK_MANNER = said(
+    "Leave the centre square and stay flat for about {}; come to the side neck square to "
+    "the overarm line.",
+    About(20.0),
 )
-V_MANNER = (
+V_MANNER: Told = (
     "Almost straight: it only bends before the shoulder, to meet the overarm line square. "
-    "The point lies on the fold."
+    "The point lies on the fold.",
 )
 
 
@@ -69,7 +71,7 @@ FRONTS = {Neckline.V: v_neckline}
 """The necklines that are not round in front."""
 
 
-def front_curve(kind: Neckline, centre: Point, neck: Point, overarm: Vector) -> tuple[Path, str]:
+def front_curve(kind: Neckline, centre: Point, neck: Point, overarm: Vector) -> tuple[Path, Told]:
     """Return the front neckline of a kind, and how to draw it in words."""
     manner = V_MANNER if kind is Neckline.V else NECK_MANNER
     return FRONTS.get(kind, front_neckline)(centre, neck, overarm), manner

@@ -7,7 +7,13 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.side_seam import SideSeam, side_seam
 from tapewise_core.parts.trunk_style import TrunkStyle
+from tapewise_core.text.told import About, said
 from tapewise_core.units import Length
+
+NAPE_AT = said(
+    "the nape, on the fold near the top left of the paper, {} from its top", About(100.0)
+)
+"""Where a back's first point goes, with room above it for the side neck."""
 
 
 def quarter(body: Body, style: TrunkStyle, key: str) -> Length:

@@ -28,7 +28,7 @@ def read_file(path: Path) -> Profile:
     except UnicodeDecodeError:
         raise ProfileError(f"{path} is not text in UTF-8; save it in that encoding.") from None
     except ProfileError as error:
-        raise ProfileError(f"{path}: {error}", error.faults) from None
+        raise ProfileError((f"{path}: ", *error.told), error.faults, str(path)) from None
 
 
 def _bytes(path: Path) -> bytes:

@@ -40,7 +40,7 @@ def checklist(
         *_estimates(label, doubt),
         Heading("Proved before cutting"),
         proved,
-        *(Paragraph(remark) for remark in pattern.remarks),
+        *map(Paragraph, spelt(pattern.remarks)),
         Heading("What you need"),
         Ticks(spelt(_needs(pattern, cloth, stitching))),
         Heading("Before cutting"),

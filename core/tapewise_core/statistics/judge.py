@@ -164,7 +164,7 @@ def _contradicting(
     the hip is on a full man.
     """
     said = set(silent)
-    for finding in (*out_of_range(known, unit), *contradictions(known, unit)):
+    for finding in (*out_of_range(known), *contradictions(known)):
         is_usual = all(abs(body.z(key)) < USUAL for key in finding.measures if key in body.keys)
         if said.isdisjoint(finding.measures) and not (
             finding.severity is Severity.HINT and is_usual

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.tasks.people import Check
 from tapewise_core.tasks.shapes import NUMBER, TEXT, Key, Shape, by_name, listed, maybe, one_of
 from tapewise_core.tasks.values import VALUES, values_json
+from tapewise_core.text.told import Reader
 
 
 class Gain(NamedTuple):
@@ -18,28 +20,56 @@ class Gain(NamedTuple):
 
 
 class Checked(NamedTuple):
-    """A check, and for one garment what it would gain."""
+    """A check with whoever reads it, and for one garment what it would gain."""
 
     found: Check
+    reader: Reader
     gain: Gain | None = None
 
 
-FINDING: Shape[Finding] = Shape(
+class Found(NamedTuple):
+    """A finding with whoever reads its sentence."""
+
+    finding: Finding
+    reader: Reader
+
+
+def _spreads(told: Found) -> float | None:
+    return None if told.finding.z is None else round(told.finding.z, 2)
+
+
+FINDING: Shape[Found] = Shape(
     "something to look at",
     (
-        Key("measures", listed(TEXT), lambda one: list(one.measures), "keys of what it is about"),
-        Key("severity", one_of(*Severity), lambda one: one.severity.value),
-        Key("z", maybe(NUMBER), lambda one: None if one.z is None else round(one.z, 2), "spreads"),
-        Key("slip", maybe(TEXT), lambda one: one.slip, "the likely slip of the hand"),
+        Key(
+            "measures",
+            listed(TEXT),
+            lambda f: list(f.finding.measures),
+            "the keys",
+        ),
+        Key("severity", one_of(*Severity), lambda f: f.finding.severity.value),
+        Key(
+            "z",
+            maybe(NUMBER),
+            _spreads,
+            "spreads",
+        ),
+        Key("slip", maybe(TEXT), lambda f: f.finding.slip, "the likely slip of the hand"),
         Key(
             "proposed",
             maybe(by_name(NUMBER)),
-            lambda one: dict(one.proposed) if one.proposed else None,
+            lambda f: dict(f.finding.proposed) if f.finding.proposed else None,
             "values in cm that would mend it",
         ),
-        Key("says", TEXT, lambda one: one.says, "a sentence for a person"),
+        Key("says", TEXT, lambda f: f.reader.spell(f.finding.says), "a sentence for a person"),
     ),
 )
+
+
+def findings_json(findings: Sequence[Finding], reader: Reader) -> list[dict[str, object]]:
+    """Return findings as plain values, their sentences in the reader's unit."""
+    return [FINDING.of(Found(finding, reader)) for finding in findings]
+
 
 CHECK: Shape[Checked] = Shape(
     "what “tapewise check --json” prints",
@@ -49,7 +79,7 @@ CHECK: Shape[Checked] = Shape(
         Key(
             "findings",
             listed(FINDING.kind),
-            lambda one: [FINDING.of(finding) for finding in one.found.findings],
+            lambda one: findings_json(one.found.findings, one.reader),
         ),
         Key("refused", maybe(TEXT), lambda one: one.found.refused or None, "why no estimates"),
         Key(

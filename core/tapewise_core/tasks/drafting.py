@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
 
@@ -31,7 +31,7 @@ from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words
-from tapewise_core.text.told import Reader
+from tapewise_core.text.told import Reader, joined
 from tapewise_core.units import Unit
 
 USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
@@ -53,6 +53,11 @@ class Drafted:
     pattern: Pattern
     proofs: tuple[Proof, ...]
     silent: tuple[Silent, ...]
+
+    @property
+    def reader(self) -> Reader:
+        """Whoever the draft is told to, in its unit."""
+        return Reader(self.unit)
 
     @property
     def failing(self) -> tuple[Proof, ...]:
@@ -111,7 +116,7 @@ class Drafted:
 
     def checklist(self) -> Document:
         """Return the cut list and sewing order."""
-        reader = Reader(self.unit)
+        reader = self.reader
         options = tuple((key, reader.spell(one.told)) for key, one in self.style.chosen.items())
         table = proof_table(self.proofs, reader)
         grounds = grounds_words(self.body, self.estimated_keys)
@@ -143,11 +148,10 @@ def draft(
     page, read = on_shelf(garment), unit or profile.unit
     body = _body(profile, page)
     style = settle(page.options, asked, body, read)
-    faults = page.agree(body, style, read)
+    faults = page.agree(body, style)
     if faults:
-        raise OptionError(" ".join(faults))
+        raise OptionError(joined(faults))
     pattern, ways = page.draft(body, style), stitching(machines)
-    pattern = replace(pattern, remarks=pattern.told(read), notes=())
     cloth = cloth_of(style, ways)
     proven = prove(Case(pattern, style, cloth))
     found = proven.proofs, proven.silent

@@ -70,9 +70,9 @@ def _further(drawn: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[
 
 def _length(what: str, text: str, unit: Unit) -> float:
     try:
-        return parse_length(text, unit)
+        return parse_length(text, unit, of=f"The paper's {what}")
     except ReadingError as error:
-        raise OptionError(f"The paper's {what}: {error}") from None
+        raise OptionError(error.told) from None
 
 
 def pattern_set(drafted: Drafted) -> PatternSet:
@@ -86,6 +86,7 @@ def pattern_set(drafted: Drafted) -> PatternSet:
         pieces=drawings,
         instructions=drafted.instructions(),
         checklist=drafted.checklist(),
+        reader=drafted.reader,
         note=f"estimated: {', '.join(drafted.estimated)}" if drafted.estimated else "",
     )
 

@@ -51,8 +51,8 @@ UNSAID = "taken as an estimate earlier, on grounds not kept"
 
 def grounds_words(body: Body, estimated: tuple[str, ...]) -> str:
     """Say in one sentence what each estimate was drawn from; empty if there is none."""
-    told = [f"{body.name(key)} {body.values[key].how or UNSAID}" for key in estimated]
-    return f"{'; '.join(told)}.".capitalize() if told else ""
+    told = "; ".join(f"{body.name(key)} {body.values[key].how or UNSAID}" for key in estimated)
+    return f"{told[:1].upper()}{told[1:]}." if told else ""
 
 
 def next_measure(profile: Profile, garment: str, unit: Unit) -> str:

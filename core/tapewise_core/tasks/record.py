@@ -134,15 +134,20 @@ def _finished(drafted: Drafted) -> dict[str, object]:
     return {name.replace(" ", "_"): FINISHED.of(size) for name, size in sizes.items()}
 
 
+def remarks_of(drafted: Drafted) -> list[str]:
+    """Return the remarks in the reader's unit."""
+    return [drafted.reader.spell(remark) for remark in drafted.pattern.remarks]
+
+
 def proofs_json(drafted: Drafted) -> list[dict[str, object]]:
     """Return a draft's proofs, their sentences in its reader's unit."""
-    reader = Reader(drafted.unit)
+    reader = drafted.reader
     return [PROOF.of(Proved(proof, reader)) for proof in drafted.proofs]
 
 
 def silent_json(drafted: Drafted) -> list[dict[str, object]]:
     """Return the proofs that are silent, each with its reason."""
-    reader = Reader(drafted.unit)
+    reader = drafted.reader
     return [SILENT.of(Unsaid(silent, reader)) for silent in drafted.silent]
 
 
@@ -188,7 +193,7 @@ RECORD: Shape[Saved] = Shape(
             listed(EFFECT.kind),
             lambda saved: [EFFECT.of(effect) for effect in saved.drafted.effects],
         ),
-        Key("remarks", listed(TEXT), lambda saved: list(saved.drafted.pattern.remarks)),
+        Key("remarks", listed(TEXT), lambda saved: remarks_of(saved.drafted)),
         Key("files", listed(TEXT), lambda saved: list(saved.files), "names in the same folder"),
     ),
 )

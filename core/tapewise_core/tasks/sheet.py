@@ -24,6 +24,7 @@ from tapewise_core.paper.document import (
     Ticks,
 )
 from tapewise_core.paper.safe import slug
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 BLANK = "…" * 7
@@ -62,7 +63,8 @@ def measuring_sheet(garment: str | None, unit: Unit) -> Document:
 def _opening(unit: Unit) -> Iterator[Block]:
     yield Paragraph(f"Name {BLANK * 2}  Date {BLANK}  All readings in {unit.value}.")
     yield Heading("Before you start")
-    yield Ticks(tuple(f"{verb} {rest}" for verb, rest in BEFORE))
+    reader = Reader(unit)
+    yield Ticks(tuple(f"{verb} {reader.spell(rest)}" for verb, rest in BEFORE))
 
 
 def _regions(rows: list[Measure], optional: frozenset[str], unit: Unit) -> Iterator[Block]:
@@ -92,7 +94,8 @@ def _helped(
 def _entry(number: int, row: Measure, optional: bool, unit: Unit) -> Iterator[Block]:
     """One measure: its picture, how to take it, and where to write."""
     spared = " It may be left out: it is then estimated." if optional else ""
-    text = f"{row.name.capitalize()}. {row.landmarks} {row.how}{spared}"
+    landmarks = Reader(unit).spell(row.landmarks)
+    text = f"{row.name.capitalize()}. {landmarks} {row.how}{spared}"
     yield NumberedStep(number, text, tape_drawing(row.key), f"figures/{slug(row.key)}.svg")
     yield Table(
         ("First reading", "Second reading", "If they differ by more than", "Third reading"),

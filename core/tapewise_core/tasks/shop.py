@@ -5,11 +5,16 @@ from __future__ import annotations
 from tapewise_core.drafting.instructions import REST
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.paper.sizes import MARGIN, ROLL
+from tapewise_core.paper.tiling import OVERLAP
 from tapewise_core.sources import SOURCES, citations
 from tapewise_core.style.kind import value_told
 from tapewise_core.style.option import Option
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
+
+USUAL_OVERLAP, USUAL_MARGIN, USUAL_ROLL = OVERLAP, MARGIN, ROLL
+"""What paper formats take where nothing else is asked for [mm]."""
 
 
 def garment_list() -> list[dict[str, object]]:

@@ -17,8 +17,9 @@ from tapewise_core.style.option import Group, Option
 from tapewise_core.style.settle import read, settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.people import body_of
-from tapewise_core.text.told import Reader
+from tapewise_core.text.told import Reader, said
 from tapewise_core.units import Length, Unit, parse_length
+from tapewise_core.units import mm as millimetres
 
 FOLD = {Unit.CM: 100.0, Unit.IN: 4 * 25.4}
 """The stretch of cloth marked for the fold test [mm]: 10 cm, or 4 in."""
@@ -160,10 +161,9 @@ def stretch_from_fold(text: str, unit: Unit) -> float:
     """
     reached, marked = parse_length(text, unit), FOLD[unit]
     if not marked <= reached <= 3 * marked:
-        raise ReadingError(
-            f"{unit.spell(marked)} of cloth reach {unit.spell(marked)} or more when pulled, and "
-            f"hardly over {unit.spell(3 * marked)}; {unit.spell(reached)} cannot be."
-        )
+        template = "{} of cloth reach {} or more when pulled, and hardly over {}; {} cannot be."
+        lengths = (millimetres(size) for size in (marked, marked, 3 * marked, reached))
+        raise ReadingError(said(template, *lengths))
     return round((reached - marked) / marked * 100, 1)
 
 

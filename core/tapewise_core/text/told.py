@@ -8,10 +8,10 @@ again; a ``Reader`` at the edge spells a sentence in one unit and one manner.
 from __future__ import annotations
 
 import string
-from collections.abc import Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass
 
-from tapewise_core.units import MM_PER_INCH, Length, Unit
+from tapewise_core.units import MM_PER_INCH, Length, Unit, sixteenths
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,8 +41,74 @@ class About:
     low: float
     high: float | None = None
 
+    def tell(self, unit: Unit) -> str:
+        """Spell it in a unit."""
+        ends = [end for end in (self.low, self.high) if end is not None]
+        if unit is Unit.IN:
+            quarter = MM_PER_INCH / 4
+            ends = [max(round(end / quarter), 1) * quarter for end in ends]
+        return f"{' to '.join(map(unit.number, ends))} {unit.value}"
 
-Part = str | Length | OptionKey | LineName | About
+    def __str__(self) -> str:
+        return self.tell(Unit.CM)
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """From one length to another [mm], the unit told once."""
+
+    low: float
+    high: float
+
+    def tell(self, unit: Unit) -> str:
+        """Spell it in a unit."""
+        return f"{unit.number(self.low)} to {unit.spell(self.high)}"
+
+    def __str__(self) -> str:
+        return self.tell(Unit.CM)
+
+
+@dataclass(frozen=True, slots=True)
+class OnPaper:
+    """A length on printed paper [mm]: told in mm as printers have it, or to the sixteenth of an
+    inch; ``tenths`` of a millimetre are shown even where there are none.
+
+    What is at least or at most so much is rounded that way (``up``, ``down``), so that it
+    passes when it is typed as it was told.
+    """
+
+    mm: float
+    rounded: str = ""
+    tenths: bool = False
+
+    def tell(self, unit: Unit) -> str:
+        """Spell it in mm or in inches."""
+        if unit is Unit.IN:
+            return f"{sixteenths(self.mm, self.rounded)} in"
+        return f"{self.mm:.1f} mm" if self.tenths else f"{round(self.mm, 1):g} mm"
+
+    def __str__(self) -> str:
+        return self.tell(Unit.CM)
+
+
+@dataclass(frozen=True, slots=True)
+class PaperSpan:
+    """What may be chosen on printed paper, from one length to another [mm], both inside it."""
+
+    low: float
+    high: float
+
+    def tell(self, unit: Unit) -> str:
+        """Spell it in mm or in inches, the unit told once."""
+        if unit is Unit.IN:
+            return f"{sixteenths(self.low, 'up')} to {sixteenths(self.high, 'down')} in"
+        return f"{self.low:g} to {self.high:g} mm"
+
+    def __str__(self) -> str:
+        return self.tell(Unit.CM)
+
+
+Part = str | Length | OptionKey | LineName | About | Span | OnPaper | PaperSpan
 """What a sentence is made of."""
 
 Told = tuple[Part, ...]
@@ -72,7 +138,7 @@ def said(template: str, *parts: Part | Told) -> Told:
     return tuple(found)
 
 
-def joined(sentences: Iterator[Told] | tuple[Told, ...] | list[Told], between: str = " ") -> Told:
+def joined(sentences: Iterable[Told], between: str = " ") -> Told:
     """Return several sentences as one, with words between them; empty ones are left out."""
     whole: Told = ()
     for sentence in sentences:
@@ -88,15 +154,17 @@ class Reader:
     >>> from tapewise_core.units import mm
     >>> Reader(Unit.IN).spell(said("set {} to {}", OptionKey("neck-depth"), mm(101.6)))
     'set neck-depth to 4 in'
-    >>> Reader(Unit.IN, plain=True).spell(said("flat for {}", About(20)))
-    'flat for 3/4 in'
+    >>> Reader(Unit.IN, plain=True).spell(said("{} for {}", OptionKey("hem-rise"), About(20)))
+    'hem rise for 3/4 in'
+    >>> Reader(Unit.IN).spell(said("{}, on paper up to {}", Span(620, 1900), OnPaper(95, "down")))
+    '24 3/8 to 74 3/4 in, on paper up to 3 11/16 in'
     """
 
     unit: Unit
     plain: bool = False
 
-    def spell(self, told: Told | str) -> str:
-        """Spell a sentence."""
+    def spell(self, told: str | tuple[object, ...]) -> str:
+        """Spell a sentence, or pass plain words; raises TypeError for what is no part of one."""
         parts = (told,) if isinstance(told, str) else told
         return "".join(self._part(part) for part in parts)
 
@@ -104,19 +172,10 @@ class Reader:
         match part:
             case str():
                 return part
-            case Length():
+            case Length() | About() | Span() | OnPaper() | PaperSpan():
                 return part.tell(self.unit)
             case OptionKey():
                 return part.key.replace("-", " ") if self.plain else part.key
             case LineName():
                 return str(part)
-            case About():
-                return self._about(part)
         raise TypeError(f"{part!r} is no part of a sentence")
-
-    def _about(self, amount: About) -> str:
-        ends = [end for end in (amount.low, amount.high) if end is not None]
-        if self.unit is Unit.IN:
-            quarter = MM_PER_INCH / 4
-            ends = [max(round(end / quarter), 1) * quarter for end in ends]
-        return f"{' to '.join(map(self.unit.number, ends))} {self.unit.value}"

@@ -15,6 +15,7 @@ from tapewise_core.paper.projector import canvas, projected
 from tapewise_core.paper.roll import rolled
 from tapewise_core.paper.sizes import PageSize
 from tapewise_core.paper.tiling import OVERLAP, large, tiled
+from tapewise_core.text.told import OnPaper, said
 from tapewise_core.writers.dxf import cutter_dxf, plain_dxf
 from tapewise_core.writers.html import html
 from tapewise_core.writers.pdf import pdf
@@ -163,4 +164,5 @@ def _refuse(paper: PaperOptions) -> None:
     sizes_given = {"overlap": paper.overlap, "roll width": paper.roll, "margin": paper.margin}
     for name, value in sizes_given.items():
         if not math.isfinite(value) or value < 0:
-            raise OptionError(f"The {name} must be a length of zero or more, not {value:g} mm.")
+            typed = OnPaper(value) if math.isfinite(value) else f"{value:g}"
+            raise OptionError(said("The {} must be a length of zero or more, not {}.", name, typed))

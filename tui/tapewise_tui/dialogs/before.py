@@ -10,13 +10,12 @@ from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from tapewise_core.measures.advice import BEFORE
+from tapewise_core.text.told import Reader
 
-ADVICE = dict(BEFORE)
-STEPS = ADVICE | {
-    "Read": f"{ADVICE['Read']} You are asked for both.",
-    "Help": "is wanted for six at the end; with two mirrors or a photograph you manage alone.",
-}
-"""The advice for everywhere, and what is to be said on the screen besides."""
+MORE = {"Read": " You are asked for both."}
+"""What is to be said on the screen besides, after the advice for everywhere."""
+
+HELP = "is wanted for six at the end; with two mirrors or a photograph you manage alone."
 
 
 class BeforeDialog(ModalScreen[None]):
@@ -24,17 +23,22 @@ class BeforeDialog(ModalScreen[None]):
 
     BINDINGS = [Binding("enter,escape,space,f4", "dismiss", "Begin")]
 
+    def __init__(self, reader: Reader) -> None:
+        super().__init__()
+        self.reader = reader
+
     def compose(self) -> ComposeResult:
         with VerticalScroll(id="card"):
             yield Static("Before the first measure", classes="heading")
-            yield Static(_table())
+            yield Static(_table(self.reader))
             yield Static("Enter begins. A room that is warm is half the accuracy.", classes="quiet")
 
 
-def _table() -> Table:
+def _table(reader: Reader) -> Table:
     rows = Table.grid(padding=(0, 2, 0, 0))
     rows.add_column(style="bold", no_wrap=True)
     rows.add_column()
-    for word, rest in STEPS.items():
-        rows.add_row(word, rest)
+    for word, rest in BEFORE:
+        rows.add_row(word, reader.spell(rest) + MORE.get(word, ""))
+    rows.add_row("Help", HELP)
     return rows

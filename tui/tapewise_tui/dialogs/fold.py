@@ -11,6 +11,7 @@ from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 HOW = (
@@ -54,4 +55,5 @@ class FoldDialog(ModalScreen[float | None]):
         try:
             self.dismiss(wizard.stretch_from_fold(event.value, self.unit))
         except TapewiseError as error:
-            self.query_one("#fault", Static).update(f"! {error}")
+            said = Reader(self.unit).spell(error.told)
+            self.query_one("#fault", Static).update(f"! {said}")

@@ -126,7 +126,7 @@ class GarmentPage(Page):
         try:
             self._kept(f"{row.label} {text or 'as usual'}", self._tried(key, text))
         except TapewiseError as error:
-            self.warn(drafting.plainly(str(error)))
+            self.warn(error)
             return False
         return True
 

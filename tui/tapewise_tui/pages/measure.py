@@ -71,7 +71,7 @@ class MeasurePage(Page):
     def _before_the_first(self) -> None:
         from tapewise_tui.dialogs.before import BeforeDialog
 
-        self.app.push_screen(BeforeDialog())
+        self.app.push_screen(BeforeDialog(self.desk.reader))
 
     def show(self) -> None:
         super().show()
@@ -82,7 +82,9 @@ class MeasurePage(Page):
         self.query_one("#title", Static).update(title)
         self.query_one("#place", Static).update(place)
         self.query_one(FigureView).show(row.key)
-        self.query_one("#how-text", Static).update(_how(row.definition, row.landmarks, row.how))
+        self.query_one("#how-text", Static).update(
+            _how(row.definition, desk.reader.spell(row.landmarks), row.how)
+        )
         self.query_one(Readings).show(measuring.spelt(desk, row.key), desk.unit.value)
         self.query_one(SiteField).display = row.key == "waist"
         self.query_one(SiteField).show(desk.profile.waist_site)

@@ -48,9 +48,8 @@ class ProvePage(Page):
         self.proofs = tuple(sorted(proofs, key=lambda proof: proof.holds))
         table = self.query_one(Rows)
         columns = (("", 7), ("Proof", 26), ("What it says", 30))
-        table.fill(
-            columns, [(f"{proof.id} {proof.of}", self._cells(proof)) for proof in self.proofs]
-        )
+        rows = [(f"{one.id} {one.of}", _cells(one, self.desk.unit)) for one in self.proofs]
+        table.fill(columns, rows)
         said = drafting.count(self.draft) if self.draft else f"! {result}"
         self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
         table.focus()
@@ -61,7 +60,7 @@ class ProvePage(Page):
         if at >= len(self.proofs):
             return
         proof = self.proofs[at]
-        said = self._says(proof)
+        said = drafting.says(proof, self.desk.unit)
         if proof.mend:
             said += f" F6 sets {drafting.mend_words(proof.mend, self.desk.unit)}."
         self.query_one("#advice", Static).update(said)
@@ -84,9 +83,7 @@ class ProvePage(Page):
         self.show()
         self.tell(f"{words.sentence(said)} set. ctrl+z takes it back.")
 
-    def _cells(self, proof: Proof) -> tuple[str, str, str]:
-        mark = "holds" if proof.holds else "! fails"
-        return mark, words.sentence(proof.name), self._says(proof)
 
-    def _says(self, proof: Proof) -> str:
-        return drafting.plain(proof, self.draft) if self.draft else ""
+def _cells(proof: Proof, unit: Unit) -> tuple[str, str, str]:
+    mark = "holds" if proof.holds else "! fails"
+    return mark, words.sentence(proof.name), drafting.says(proof, unit)

@@ -32,8 +32,8 @@ class SavePage(Page):
     PURPOSE = (
         "Tick what else you want to have, name a folder, and press Enter or F6: all files are "
         "written, or none. The pattern is full size; print at 100 %, never “fit to page”, and "
-        "check the 100 mm square with a ruler before you cut. What your printer or roll asks for "
-        "is typed beside the usual sizes; left empty, those hold."
+        "check the square of 100 mm or 4 in with a ruler before you cut. What your printer or "
+        "roll asks for is typed beside the usual sizes; left empty, those hold."
     )
     BINDINGS = [
         Binding("f4", "on", "Sew", tooltip="on to the list to tick"),
@@ -63,9 +63,9 @@ class SavePage(Page):
             yield Label("Folder")
             yield Input(id="folder", compact=True)
         with Horizontal(id="paper"):
-            for name, label, usual in saving.PAPER:
+            for name, label, _ in saving.PAPER:
                 yield Label(label)
-                yield Input(id=name, placeholder=usual, compact=True)
+                yield Input(id=name, compact=True)
         yield Static(f"{saving.ALWAYS} Tick what else is wanted:", markup=False, id="always")
         yield TickList(id="formats")
 
@@ -77,6 +77,8 @@ class SavePage(Page):
 
     def show(self) -> None:
         super().show()
+        for name, _, usual in saving.PAPER:
+            self.query_one(f"#{name}", Input).placeholder = self.desk.reader.spell((usual,))
         result = drafting.drafted(self.desk)
         self.draft = result if isinstance(result, Drafted) else None
         said = f"{saving.summary(result)} {reviewing.warning(self.desk)}".strip()
@@ -127,7 +129,7 @@ class SavePage(Page):
                 tell=lambda says: self.post_message(self.Progress(says)),
             )
         except TapewiseError as error:
-            result = str(error)
+            result = self.desk.reader.spell(error.told)
         except Exception as error:  # what is at fault must not take the page down with it
             result = trouble.note(error)
         self.post_message(self.Written(folder, result))

@@ -31,7 +31,7 @@ from tapewise_core.parts.arm import GENTLER, overarm_fall
 from tapewise_core.parts.hem import hem_line, side_and_underarm
 from tapewise_core.parts.neck_options import BEYOND_NECK, own_half_width
 from tapewise_core.parts.neckline import NECK_MANNER, back_neckline, front_curve, nearest, neck_of
-from tapewise_core.parts.side_draft import draw_side, quarter
+from tapewise_core.parts.side_draft import NAPE_AT, draw_side, quarter
 from tapewise_core.parts.underarm import Underarm
 from tapewise_core.units import Length, cm, mm
 
@@ -48,16 +48,20 @@ BELOW_SHOULDER = 50.0
 BACK_SCOOP, FRONT_SCOOP = 0.62, 0.72
 """How far the armhole runs level before the underarm, as a share of its way out (practice)."""
 
-ARMHOLE_MANNER = (
-    "Leave the shoulder square, pass c upright, and come to the underarm square to the side seam."
-)
+
+def armhole_manner(middle: str) -> str:
+    """Say how to draw an armhole through its middle, a point of that letter."""
+    return (
+        f"Leave the shoulder square, pass {middle} upright, and come to the underarm square to "
+        "the side seam."
+    )
 
 
 def draft_back(body: Body, style: SetInStyle, drop: Length) -> Draft:
     """Return the back, drafted with the centre back on a fold; ``drop`` lowers the armhole."""
     draft = (
         Draft("Back")
-        .start("N", "the nape, on the fold near the top left of the paper, 10 cm from its top")
+        .start("N", NAPE_AT)
         .down("N", "A", body["armscye_depth"], "the armscye line")
         .down("N", "W", body["back_waist_length"], "the waist line")
         .down("W", "J", body["hip_depth"], "the hip line")
@@ -156,7 +160,7 @@ def _side_and_hem(draft: Draft, body: Body, style: SetInStyle) -> Draft:
     draft, seam = draw_side(draft, body, style.trunk, top)
     shoulder = draft.sheet.line("shoulder").leaving()
     path = armhole(shoulder, draft["P"], draft["c"], top, seam.path.leaving(), BACK_SCOOP)
-    draft = draft.curve("armhole", path, ("P", "c", "U"), ARMHOLE_MANNER)
+    draft = draft.curve("armhole", path, ("P", "c", "U"), armhole_manner("c"))
     bare = Underarm(ruled(draft["P"], top), top, top, top)
     draft, lean = side_and_underarm(draft, seam, bare, style.hem)
     return hem_line(draft, "B", lean, style.hem)
@@ -206,8 +210,7 @@ def _front_armhole(draft: Draft, style: SetInStyle, end: str) -> Draft:
     shoulder = draft.sheet.line("shoulder").leaving()
     side = draft.sheet.line("side").leaving()
     path = armhole(shoulder, draft[end], draft[middle], draft["U"], side, FRONT_SCOOP)
-    manner = ARMHOLE_MANNER.replace("pass c", f"pass {middle}")
-    return draft.curve("armhole", path, (end, middle, "U"), manner)
+    return draft.curve("armhole", path, (end, middle, "U"), armhole_manner(middle))
 
 
 def _front_hem(draft: Draft, back: Draft, style: SetInStyle) -> Draft:

@@ -7,15 +7,14 @@ from __future__ import annotations
 
 from tapewise_core.blocks.skirt.ring import COUNTS, LONGEST, Ring
 from tapewise_core.blocks.skirt.style import FEWEST, SkirtStyle
-from tapewise_core.drafting.piece import Words
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.circle import PARTS
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import said
-from tapewise_core.units import Length, Unit, cm, mm
+from tapewise_core.text.told import OptionKey, Told, joined, said
+from tapewise_core.units import Length, cm, mm
 
 KNEE_LENGTH = cm(60)
 """The skirt's length where nothing is known of the leg (common practice)."""
@@ -88,18 +87,17 @@ def count_of(style: SkirtStyle, skirt: Ring) -> int:
     return style.panels or skirt.fewest(style.usable_width) or COUNTS[-1]
 
 
-def width_agrees(style: SkirtStyle, skirt: Ring, unit: Unit) -> tuple[str, ...]:
+def width_agrees(style: SkirtStyle, skirt: Ring) -> tuple[Told, ...]:
     """Return a sentence if the pieces asked for are wider than the cloth."""
     count, width = count_of(style, skirt), style.usable_width
     if skirt.fits(count, width):
         return ()
     allowed, more = skirt.longest(count, width), skirt.fewest(width)
     remedy = f"; {more} pieces would do" if more else ""
-    spelt = "no skirt at all" if allowed < 1 else f"{unit.spell(allowed)} at the most"
-    return (
-        f"skirt-length is {unit.spell(skirt.length)}, and {pieces(count)} of a cloth "
-        f"{unit.spell(style.cloth_width.mm)} wide allows {spelt}{remedy}.",
-    )
+    most: Told = ("no skirt at all",) if allowed < 1 else said("{} at the most", mm(allowed))
+    wide = said("{} of a cloth {} wide", pieces(count), mm(style.cloth_width.mm))
+    key, length = OptionKey("skirt-length"), mm(skirt.length)
+    return (said("{} is {}, and {} allows {}{}.", key, length, wide, most, remedy),)
 
 
 def pieces(count: int) -> str:
@@ -112,19 +110,18 @@ def pieces(count: int) -> str:
     return f"{words[count]} piece{'s' if count > 1 else ''}"
 
 
-def length_note(style: SkirtStyle, skirt: Ring) -> Words:
+def longest_skirts(style: SkirtStyle, skirt: Ring) -> Told:
     """Say how long the skirt could be from this cloth, in the pieces chosen and in others."""
     count, width = count_of(style, skirt), style.usable_width
     longest = {other: skirt.longest(other, width) for other in sorted({1, 2, 4, count})}
-    told: list[str | Length] = []
-    for other, length in longest.items():
-        if length > 1:
-            amount = "any length" if length > LONGEST - 1 else mm(length)
-            told += [", " if told else "", amount, f" in {pieces(other)}"]
-    return (
-        f"The skirt is cut in {pieces(count)}. The longest that a cloth ",
+    each = (
+        said("{} in {}", "any length" if length > LONGEST - 1 else mm(length), pieces(other))
+        for other, length in longest.items()
+        if length > 1
+    )
+    return said(
+        "The skirt is cut in {}. The longest that a cloth {} wide allows is {}.",
+        pieces(count),
         style.cloth_width,
-        " wide allows is ",
-        *told,
-        ".",
+        joined(each, ", "),
     )

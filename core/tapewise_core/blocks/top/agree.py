@@ -8,7 +8,9 @@ from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.neck_options import fall_of, own_half_width, side_neck_height
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
-from tapewise_core.units import Unit
+from tapewise_core.text.told import OptionKey as Key
+from tapewise_core.text.told import Told, said
+from tapewise_core.units import mm
 
 UNDER_ARM_TO_HEM = 80.0
 """The shortest side seam worth sewing [mm] (common practice)."""
@@ -24,47 +26,49 @@ BEND = 5.0
 """A forward shoulder's seam moves by no more than this part of the way it has to do it in."""
 
 
-def agree(body: Body, style: TopStyle, unit: Unit) -> tuple[str, ...]:
+def agree(body: Body, style: TopStyle) -> tuple[Told, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
     checks = (
         _finish, _neck_depth, _back_depth, _neck_width, _body_length, _sleeve, _rise, _round_back,
         _band, _levels, _shoulder, _forward, _hem_rise, _slit,
     )  # fmt: skip
-    return tuple(said for check in checks if (said := check(body, style, unit)))
+    return tuple(found for check in checks if (found := check(body, style)))
 
 
-def _more(unit: Unit, what: str, value: float, other: str, limit: float) -> str:
-    return (
-        f"{what} is {unit.spell(value)}, and {other} allows {unit.spell(limit)} at the most: "
-        f"{unit.spell(value - limit)} too much."
-    )
+What = str | Key
+"""A measure by its name, or an option."""
 
 
-def _less(unit: Unit, what: str, value: float, other: str, limit: float) -> str:
-    return (
-        f"{what} is {unit.spell(value)}, and {other} asks for {unit.spell(limit)} at least: "
-        f"{unit.spell(limit - value)} too little."
-    )
+def _more(what: What, value: float, other: What, limit: float) -> Told:
+    template = "{} is {}, and {} allows {} at the most: {} too much."
+    return said(template, what, mm(value), other, mm(limit), mm(value - limit))
 
 
-def _neck_depth(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _less(what: What, value: float, other: What, limit: float) -> Told:
+    template = "{} is {}, and {} asks for {} at least: {} too little."
+    return said(template, what, mm(value), other, mm(limit), mm(limit - value))
+
+
+def _neck_depth(body: Body, style: TopStyle) -> Told | None:
     depth, armscye = style.neck.depth.mm, body["armscye_depth"].mm
     limit = armscye + HALFWAY * (body["back_waist_length"].mm - armscye)
     if depth <= limit:
         return None
-    return _more(unit, "neck-depth", depth, "halfway from armscye depth to waist", limit)
+    return _more(Key("neck-depth"), depth, "halfway from armscye depth to waist", limit)
 
 
-def _finish(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _finish(body: Body, style: TopStyle) -> Told | None:
     if style.neck.kind is Neckline.BOAT and style.neck.finish is NeckFinish.BAND:
-        return (
+        return said(
             "A boat neckline takes no band, which would stand off its almost straight edge; set "
-            "neck-finish to turned or facing, or neckline to scoop."
+            "{} to turned or facing, or {} to scoop.",
+            Key("neck-finish"),
+            Key("neckline"),
         )
     return None
 
 
-def _back_depth(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _back_depth(body: Body, style: TopStyle) -> Told | None:
     """The neckline lies below its own ends, at the back as in front."""
     height = side_neck_height(body, style.figure, style.neck.rise, style.neck.half_width)
     neck = style.neck
@@ -73,49 +77,51 @@ def _back_depth(body: Body, style: TopStyle, unit: Unit) -> str | None:
         ("neck-depth", neck.depth.mm, 20.0 - height),
     ):
         if has < least - 1e-6:
-            return _less(unit, key, has, "the height of the side neck", least)
+            return _less(Key(key), has, "the height of the side neck", least)
     depth, limit = style.neck.back_depth.mm, body["armscye_depth"].mm
-    return _more(unit, "back-neck-depth", depth, "armscye depth", limit) if depth > limit else None
+    return _more(Key("back-neck-depth"), depth, "armscye depth", limit) if depth > limit else None
 
 
-def _neck_width(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _neck_width(body: Body, style: TopStyle) -> Told | None:
     """At least 3 cm of shoulder are left (common practice)."""
     level = body["shoulder_length"].mm * math.cos(math.radians(fall_of(body, style.figure)))
     width = style.neck.half_width.mm
     limit = own_half_width(body, style.figure).mm + level - LEAST_SHOULDER
     if width <= limit:
         return None
-    return _more(unit, "neck-half-width", width, "the shoulder length", limit)
+    return _more(Key("neck-half-width"), width, "the shoulder length", limit)
 
 
-def _round_back(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _round_back(body: Body, style: TopStyle) -> Told | None:
     """Something of the rise is left."""
     lifted, limit = style.figure.round_back.mm, style.neck.rise.mm - 3
-    return _more(unit, "round-back", lifted, "neck-rise", limit) if lifted > limit else None
+    return _more(Key("round-back"), lifted, Key("neck-rise"), limit) if lifted > limit else None
 
 
-def _forward(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _forward(body: Body, style: TopStyle) -> Told | None:
     """The seam bends gently on both sides of the shoulder point."""
     moved = style.figure.forward_shoulder.mm
     wider = max(0.0, style.neck.half_width.mm - own_half_width(body, style.figure).mm)
     way = min(style.sleeve.length.mm, body["shoulder_length"].mm - wider)
     limit = way / BEND
     other = "the way from neckline to sleeve hem"
-    return _more(unit, "forward-shoulder", moved, other, limit) if moved > limit else None
+    return _more(Key("forward-shoulder"), moved, other, limit) if moved > limit else None
 
 
-def _hem_rise(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _hem_rise(body: Body, style: TopStyle) -> Told | None:
     if not style.hem.curved:
         return None
     rise, limit = style.hem.rise.mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
-    return _more(unit, "hem-rise", rise, "body-length", max(limit, 0)) if rise > limit else None
+    return _more(Key("hem-rise"), rise, Key("body-length"), max(limit, 0)) if rise > limit else None
 
 
-def _slit(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _slit(body: Body, style: TopStyle) -> Told | None:
     if not style.hem.split:
         return None
     slit, limit = style.hem.slit.mm, _below_underarm(body, style) - UNDER_ARM_TO_HEM
-    return _more(unit, "split-length", slit, "body-length", max(limit, 0)) if slit > limit else None
+    if slit <= limit:
+        return None
+    return _more(Key("split-length"), slit, Key("body-length"), max(limit, 0))
 
 
 def _below_underarm(body: Body, style: TopStyle) -> float:
@@ -128,38 +134,38 @@ UNDERARM_LOWER = 80.0
 """How far below the nape a sleeve's own half width is set off, about [mm] (our geometry)."""
 
 
-def _body_length(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _body_length(body: Body, style: TopStyle) -> Told | None:
     length = style.trunk.length.mm
     limit = body["armscye_depth"].mm + UNDER_ARM_TO_HEM
-    return _less(unit, "body-length", length, "armscye depth", limit) if length < limit else None
+    return _less(Key("body-length"), length, "armscye depth", limit) if length < limit else None
 
 
-def _sleeve(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _sleeve(body: Body, style: TopStyle) -> Told | None:
     if "arm_length" not in body:
         return None
     length, limit = style.sleeve.length.mm, body["arm_length"].mm + 30
-    return _more(unit, "sleeve-length", length, "arm length", limit) if length > limit else None
+    return _more(Key("sleeve-length"), length, "arm length", limit) if length > limit else None
 
 
-def _rise(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _rise(body: Body, style: TopStyle) -> Told | None:
     rise, limit = style.neck.rise.mm, style.neck.half_width.mm / 2
-    return _more(unit, "neck-rise", rise, "neck-half-width", limit) if rise > limit else None
+    return _more(Key("neck-rise"), rise, Key("neck-half-width"), limit) if rise > limit else None
 
 
-def _band(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _band(body: Body, style: TopStyle) -> Told | None:
     """A band wider than half the neckline's half width would close over the face."""
     width, limit = style.neck.band_width.mm, style.neck.half_width.mm / 2
-    return _more(unit, "band-width", width, "neck-half-width", limit) if width > limit else None
+    return _more(Key("band-width"), width, Key("neck-half-width"), limit) if width > limit else None
 
 
-def _levels(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _levels(body: Body, style: TopStyle) -> Told | None:
     armscye, waist = body["armscye_depth"].mm, body["back_waist_length"].mm
     if waist - armscye >= UNDER_ARM_TO_HEM:
         return None
     limit = armscye + UNDER_ARM_TO_HEM
-    return _less(unit, "back waist length", waist, "armscye depth", limit)
+    return _less("back waist length", waist, "armscye depth", limit)
 
 
-def _shoulder(body: Body, style: TopStyle, unit: Unit) -> str | None:
+def _shoulder(body: Body, style: TopStyle) -> Told | None:
     drop, limit = style.figure.lowest_drop, body["shoulder_length"].mm * 0.95
-    return _more(unit, "shoulder drop", drop, "shoulder length", limit) if drop > limit else None
+    return _more("shoulder drop", drop, "shoulder length", limit) if drop > limit else None

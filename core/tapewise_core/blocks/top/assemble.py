@@ -20,6 +20,7 @@ from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
+from tapewise_core.parts.hem import lower_of
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
 
 BackOf = Callable[[Body, TopStyle, str], Draft]
@@ -65,16 +66,17 @@ def _alike(garment: str, title: str, body: Body, style: TopStyle, halves: Halves
     back, front = finish.back, finish.front
     pieces = (back, front, *finish.pieces)
     drafts = (*halves.drafts, *finish.drafts)
-    shoulder, *others = body_seams(style)
+    lower = lower_of(halves.drafts[0])
+    shoulder, *others = body_seams(style, lower=lower)
     return Pattern(
         garment=garment,
         title=title,
         drafts=tuple(map(with_allowances, drafts, pieces)),
         pieces=pieces,
         seams=(shoulder, *finish.seams, *others),
-        joins=side_joins(style),
+        joins=side_joins(style, lower=lower),
         girths=girths((back, front, back, front), body, style),
         facts=facts(halves.drafts[0], body, style, finish.neck),
         lengths=MappingProxyType(lengths(back, front)),
-        notes=remarks(halves.drafts[0], body, style),
+        remarks=remarks(halves.drafts[0], body, style),
     )

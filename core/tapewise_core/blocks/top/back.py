@@ -26,31 +26,32 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.hem import hem_line, side_and_underarm
+from tapewise_core.parts.hem import HEM, hem_line, side_and_underarm
 from tapewise_core.parts.neck_options import fall_of, own_half_width
 from tapewise_core.parts.neckline import NECK_MANNER, back_neckline, nearest, neck_of
 from tapewise_core.parts.shoulder import draw_shoulder
-from tapewise_core.parts.side_draft import draw_side
+from tapewise_core.parts.side_draft import NAPE_AT, draw_side
 from tapewise_core.parts.underarm import Underarm
-from tapewise_core.units import Length, Unit, cm, mm
+from tapewise_core.text.told import LineName, OptionKey, said
+from tapewise_core.units import Length, cm, mm
 
 SLOPE_RUN = cm(20)
 """How far out the slope is set off; any length serves."""
 
 
-def draft_back(body: Body, style: TopStyle, title: str = "Back") -> Draft:
-    """Return the back, drafted with the centre back on a fold."""
-    draft, underarm = upper_back(body, style, title)
+def draft_back(body: Body, style: TopStyle, title: str = "Back", lower: str = HEM) -> Draft:
+    """Return the back, drafted with the centre back on a fold; ``lower`` is its lower edge."""
+    draft, underarm = upper_back(body, style, title, lower)
     draft, seam = draw_side(draft, body, style.trunk, underarm.side)
     underarm = underarm.leaning(seam.path.leaving())
-    draft, lean = side_and_underarm(draft, seam, underarm, style.hem)
+    draft, lean = side_and_underarm(draft, seam, underarm, style.hem, lower)
     draft, centre = hem_centre(draft, style)
-    return hem_line(draft, centre, lean, style.hem)
+    return hem_line(draft, centre, lean, style.hem, lower)
 
 
-def upper_back(body: Body, style: TopStyle, title: str) -> tuple[Draft, Underarm]:
+def upper_back(body: Body, style: TopStyle, title: str, lower: str = HEM) -> tuple[Draft, Underarm]:
     """Return the back down to its underarm: levels, overarm, neckline and sleeve."""
-    draft = _lines_across(body, style, title)
+    draft = _lines_across(body, style, title, lower)
     draft = _overarm(draft, body, style)
     draft = _neckline(draft, body, style)
     draft, underarm = draft_sleeve(draft, body, style)
@@ -58,18 +59,18 @@ def upper_back(body: Body, style: TopStyle, title: str) -> tuple[Draft, Underarm
     return draft, underarm
 
 
-def _lines_across(body: Body, style: TopStyle, title: str) -> Draft:
+def _lines_across(body: Body, style: TopStyle, title: str, lower: str) -> Draft:
     """The levels; a round back lifts the nape off a waist that was not measured from it."""
     lifted = style.figure.round_back.called("round back")
     if body.has("back_waist_length"):
         lifted = mm(0)
     return (
         Draft(title)
-        .start("N", "the nape, on the fold near the top left of the paper, 10 cm from its top")
+        .start("N", NAPE_AT)
         .down("N", "A", body["armscye_depth"] + lifted, "the armscye line")
         .down("N", "W", body["back_waist_length"] + lifted, "the waist line")
         .down("W", "J", body["hip_depth"], "the hip line")
-        .down("N", "B", style.trunk.length + lifted, "the hem")
+        .down("N", "B", style.trunk.length + lifted, said("the {}", LineName(lower)))
     )
 
 
@@ -143,10 +144,14 @@ def _leaves_a_side(draft: Draft, underarm: Point) -> None:
     lowest = draft["W"].y - SHORTEST_TO_WAIST
     if underarm.y > lowest:
         raise DraftError(
-            f"The underarm would end {Unit.CM.spell(underarm.y)} below the nape, and the waist "
-            f"lies at {Unit.CM.spell(draft['W'].y)}: {Unit.CM.spell(underarm.y - lowest)} too low. "
-            "Check "
-            "shoulder drop and upper arm, or take less sleeve-ease or a longer sleeve."
+            said(
+                "The underarm would end {} below the nape, and the waist lies at {}: {} too low. "
+                "Check shoulder drop and upper arm, or take less {} or a longer sleeve.",
+                mm(underarm.y),
+                mm(draft["W"].y),
+                mm(underarm.y - lowest),
+                OptionKey("sleeve-ease"),
+            )
         )
 
 

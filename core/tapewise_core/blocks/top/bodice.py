@@ -1,24 +1,15 @@
-"""A top cut off at the waist, to have a skirt joined to it.
+"""A top that ends at the waist, to have a skirt joined to it: its waist seam and marks.
 
-The top's own drafting, with its hem at the waist line: the hem becomes the waist
-seam, with a seam's allowance. Numbers without another source are common practice.
+The top's own drafting, with a waist seam for its lower edge (:mod:`parts.hem`), which has
+a seam's allowance. Numbers without another source are common practice.
 """
 
 from __future__ import annotations
 
-import re
-from collections.abc import Mapping
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass, replace
 
-from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.making import How, Making
-from tapewise_core.drafting.piece import Edge, EdgeRun, Join, Notch, Pattern, Piece, Seam, SeamKind
-from tapewise_core.drafting.piece import make_piece as cut
-from tapewise_core.drafting.steps import Curve, Outline, Rule, Step
-
-HEM = re.compile(r"(?<!sleeve's )(?<!sleeve’s )\bhem\b")
-"""The body's hem in a sentence, not the sleeve's."""
+from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam, SeamKind
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,22 +19,6 @@ class Mark:
     distance: float
     pair: str
     strokes: int = 1
-
-
-def cut_at_waist(top: Pattern, allowance: float) -> Pattern:
-    """Return a top's pattern with its hem made a waist seam; ``allowance`` in mm."""
-    pieces = tuple(_waisted(piece, allowance) for piece in top.pieces)
-    drafts = tuple(
-        _renamed(draft, pieces[min(index, len(pieces) - 1)])
-        for index, draft in enumerate(top.drafts)
-    )
-    return replace(
-        top,
-        drafts=drafts,
-        pieces=pieces,
-        seams=tuple(seam for seam in top.seams if seam.kind is not SeamKind.HEM),
-        joins=tuple(_join(join) for join in top.joins),
-    )
 
 
 def waist_seam(bodice: Pattern) -> float:
@@ -91,72 +66,6 @@ def _notches(bodice: Pattern, piece: Piece, marks: tuple[Mark, ...]) -> list[Not
             there = piece.length("waist_2")
             found.append(Notch("waist_2", max(there - at, 0.0), mark.pair, mark.strokes))
     return found
-
-
-def _waisted(piece: Piece, allowance: float) -> Piece:
-    """A piece with its hem made a waist edge; others stay as they are."""
-    if not any(edge.name in ("hem", "hem_2") for edge in piece.edges) or not piece.has_edge("side"):
-        return piece
-    edges = tuple(_edge(edge, allowance) for edge in piece.edges)
-    points = {name.replace("hem_side", "waist_seam_side"): at for name, at in piece.points.items()}
-    return cut(
-        piece.name,
-        edges,
-        points,
-        piece.grain,
-        notches=piece.notches,
-        on_fold=piece.on_fold,
-        levels=piece.levels,
-        inner=piece.inner,
-    )
-
-
-def _edge(edge: Edge, allowance: float) -> Edge:
-    if edge.name not in ("hem", "hem_2"):
-        return edge
-    return Edge(edge.name.replace("hem", "waist"), edge.path, allowance)
-
-
-def _join(join: Join) -> Join:
-    """A line across a seam, by its new name."""
-    (a, line, beside), (b, other, further) = join.first, join.second
-    if not line.startswith("hem"):
-        return join
-    first = (a, line.replace("hem", "waist"), beside)
-    second = (b, other.replace("hem", "waist"), further)
-    return Join(join.name.replace("hem", "waist"), first, second)
-
-
-def _renamed(draft: Draft, piece: Piece) -> Draft:
-    """The draft told anew: what was the hem is the waist seam, and its allowance is a seam's."""
-    fresh = Draft(draft.title)
-    for step in draft.steps:
-        if isinstance(step, Outline):
-            fresh = with_allowances(fresh, piece)
-        else:
-            fresh = fresh.then(_told_anew(step))
-    return fresh
-
-
-def _told_anew(step: Step) -> Step:
-    if isinstance(step, Curve | Rule) and step.line == "sleeve_hem":
-        return step
-    texts = {
-        field.name: HEM.sub("waist seam", value)
-        for field in fields(step)  # type: ignore[arg-type]
-        if isinstance(value := getattr(step, field.name), str) and field.name in WORDED
-    }
-    if isinstance(step, Curve | Rule) and step.line == "hem":
-        texts["line"] = "waist_seam"
-    return _with(step, texts)
-
-
-WORDED = ("called", "manner", "remark", "what")
-"""The fields of a step that hold words for a person."""
-
-
-def _with(step: Step, texts: Mapping[str, str]) -> Step:
-    return replace(step, **texts) if texts else step  # type: ignore[type-var]
 
 
 def waist_join(bodice: Pattern, skirt: tuple[EdgeRun, ...]) -> Seam:

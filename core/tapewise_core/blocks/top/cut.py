@@ -8,10 +8,11 @@ from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.hem import EDGE_OF, HEM, lower_of
 from tapewise_core.parts.side_marks import CLEAR, levels_of, side_notches
 
-LINES = ("neckline", "shoulder", "sleeve_hem", "underarm", "side", "hem")
-"""The edges of a half, clockwise from the centre's top."""
+LINES = ("neckline", "shoulder", "sleeve_hem", "underarm", "side")
+"""The edges of a half, clockwise from the centre's top; its lower edge follows."""
 
 SLIT = 15.0
 """The allowance turned back along a slit [mm] (common practice)."""
@@ -20,7 +21,7 @@ SLIT = 15.0
 def cut_half(draft: Draft, name: str, past: float, style: TopStyle) -> Piece:
     """Return one half on the fold; ``past`` is the shoulder point's distance from the neck [mm]."""
     sheet = draft.sheet
-    centre = ruled(sheet.line("hem").start, sheet.line("neckline").start)
+    centre = ruled(sheet.line(lower_of(draft)).start, sheet.line("neckline").start)
     edges = (*_edges(draft, style), Edge("centre", centre, 0.0, fold=True))
     levels = levels_of(draft)
     points = _points(draft, name, past, levels)
@@ -40,6 +41,7 @@ def shoulder_past(back: Draft) -> float:
 def _edges(draft: Draft, style: TopStyle) -> tuple[Edge, ...]:
     lines = draft.sheet.lines
     edges = [_edge(line, lines[line], style) for line in LINES if line in lines]
+    edges.append(_lower(draft, style))
     if style.hem.split:
         index = next(i for i, edge in enumerate(edges) if edge.name == "side")
         edges[index : index + 1] = _split(edges[index], style.hem.slit.mm)
@@ -47,12 +49,17 @@ def _edges(draft: Draft, style: TopStyle) -> tuple[Edge, ...]:
 
 
 def _edge(line: str, path: Path, style: TopStyle) -> Edge:
-    if line == "hem":
-        path = path.reversed()
-    turned = line in ("hem", "sleeve_hem")
+    turned = line == "sleeve_hem"
     if line == "neckline":
         turned = style.neck.turned
     return Edge(line, path, style.allowances.along(line), turned)
+
+
+def _lower(draft: Draft, style: TopStyle) -> Edge:
+    """A hem, turned up; or a waist seam with a seam's allowance."""
+    lower = lower_of(draft)
+    path = draft.sheet.line(lower).reversed()
+    return Edge(EDGE_OF[lower], path, style.allowances.along(lower), turned=lower == HEM)
 
 
 def _split(side: Edge, length: float) -> tuple[Edge, Edge]:
@@ -73,8 +80,8 @@ def _points(draft: Draft, name: str, past: float, levels: dict[str, float]) -> d
         "overarm_end": sheet.line("shoulder").end,
         "sleeve_hem_end": sheet.line("sleeve_hem").end,
         "underarm": sheet.line("side").start,
-        "hem_side": draft["M"],
-        "centre_hem": sheet.line("hem").start,
+        f"{lower_of(draft)}_side": draft["M"],
+        "centre_hem": sheet.line(lower_of(draft)).start,
     }
     side: Path = sheet.line("side")
     for level in ("bust", "waist", "hip"):

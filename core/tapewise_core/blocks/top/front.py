@@ -13,10 +13,11 @@ from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.sheet import Sheet
 from tapewise_core.geometry.path import Path, curved
-from tapewise_core.parts.hem import hem_line
+from tapewise_core.parts.hem import hem_line, lower_of
 from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.neckline import front_curve, nearest, neck_of
 from tapewise_core.parts.shoulder import draw_shoulder
+from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 
 EASED_IN = 5.0
@@ -26,8 +27,8 @@ SQUARE_ENOUGH = 3.0
 """A sleeve hem further from square to the front's overarm is redrawn [degrees]."""
 
 
-HemOf = Callable[[Draft, str, float, HemStyle], Draft]
-"""Draws a hem from a point on the centre to the side, whose lean there is given."""
+HemOf = Callable[[Draft, str, float, HemStyle, str], Draft]
+"""Draws the lower edge of a name from a point on the centre to the side, whose lean is given."""
 
 
 def draft_front(
@@ -45,7 +46,7 @@ def draft_front(
     draft = draw_shoulder(draft, neck, end, style.figure.forward_shoulder, past)
     draft = _sleeve_hem(draft, back, neck, end)
     draft = _neckline(draft, neck, style)
-    return _hem(draft, style, hem_of)
+    return _hem(draft, style, hem_of, lower_of(back))
 
 
 def _traced(back: Draft) -> Sheet:
@@ -100,12 +101,13 @@ def _neckline(draft: Draft, neck: str, style: TopStyle) -> Draft:
     return draft.curve("neckline", path, ("F", neck), manner, (check,))
 
 
-def _hem(draft: Draft, style: TopStyle, hem_of: HemOf) -> Draft:
-    """The back's hem, lower at the centre by what is wanted and running out at the side."""
+def _hem(draft: Draft, style: TopStyle, hem_of: HemOf, lower: str) -> Draft:
+    """The back's lower edge, lower at the centre by what is wanted, running out at the side."""
     drop, centre = style.fullness.front_hem_drop, "B"
     if drop.mm > 0.05:
-        draft, centre = draft.down("B", "O", drop, "the hem on the centre front"), "O"
-    return hem_of(draft, centre, lean_of(draft.sheet.line("side")), style.hem)
+        called = said("the {} on the centre front", LineName(lower))
+        draft, centre = draft.down("B", "O", drop, called), "O"
+    return hem_of(draft, centre, lean_of(draft.sheet.line("side")), style.hem, lower)
 
 
 def lean_of(side: Path) -> float:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Words
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_options import MOST_RAISE, PLAIN_RAISE
+from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import mm
 
 FIGURE_SAYS = {
@@ -21,35 +21,36 @@ WORTH_SAYING = 5.0
 """A smaller amount taken from the measures goes without saying [mm]."""
 
 
-def remarks(back: Draft, body: Body, style: TopStyle) -> tuple[Words, ...]:
+def remarks(back: Draft, body: Body, style: TopStyle) -> tuple[Told, ...]:
     """Return the sentences, with their lengths not yet spelt."""
     return (*_taken(style), *_raise(style), *_chosen(style), *_cap(back))
 
 
-def _taken(style: TopStyle) -> tuple[Words, ...]:
+def _taken(style: TopStyle) -> tuple[Told, ...]:
     found = []
     for key, says in FIGURE_SAYS.items():
         amount = style.fullness.amount(key)
         if abs(amount.mm) >= WORTH_SAYING and key not in style.fullness.asked:
             more = "More length" if amount.mm > 0 else "Less length"
-            before, after = says.split("{}")
-            size = mm(abs(amount.mm))
-            tail = f"{after}, taken from the measures; set {key} to change it."
-            found.append((f"{more}: {before}", size, tail))
+            why = said(says, mm(abs(amount.mm)))
+            template = "{}: {}, taken from the measures; set {} to change it."
+            found.append(said(template, more, why, OptionKey(key)))
     return tuple(found)
 
 
-def _raise(style: TopStyle) -> tuple[Words, ...]:
+def _raise(style: TopStyle) -> tuple[Told, ...]:
     asked = PLAIN_RAISE.mm + style.fullness.full_bust.mm
     if asked <= MOST_RAISE or "front-raise" in style.fullness.asked:
         return ()
     return (
-        (
-            "The front asks for a raise of ", mm(asked), "; ", mm(MOST_RAISE),
-            " are taken at the side neck and ", mm(asked - MOST_RAISE),
-            " at the centre front's hem.",
+        said(
+            "The front asks for a raise of {}; {} are taken at the side neck and {} at the "
+            "centre front's hem.",
+            mm(asked),
+            mm(MOST_RAISE),
+            mm(asked - MOST_RAISE),
         ),
-    )  # fmt: skip
+    )
 
 
 CHOSEN_SAYS = {
@@ -62,23 +63,24 @@ CHOSEN_SAYS = {
 }
 
 
-def _chosen(style: TopStyle) -> tuple[Words, ...]:
+def _chosen(style: TopStyle) -> tuple[Told, ...]:
     return tuple(
-        (f"{says}: ", style.figure.amount(key), ".")
+        said("{}: {}.", says, style.figure.amount(key))
         for key, says in CHOSEN_SAYS.items()
         if abs(style.figure.amount(key).mm) > 0.05
     )
 
 
-def _cap(back: Draft) -> tuple[Words, ...]:
+def _cap(back: Draft) -> tuple[Told, ...]:
     points = back.sheet.points
     if "underarm" in back.sheet.lines or "U" not in points:
         return ()
     if points["H"].x >= points["U"].x - 0.05:
         return ()
     return (
-        (
+        said(
             "This short sleeve would end inside the body's quarter, so its underarm was moved out "
-            "to it; a longer sleeve-length gives a straight, square hem.",
+            "to it; a longer {} gives a straight, square hem.",
+            OptionKey("sleeve-length"),
         ),
     )

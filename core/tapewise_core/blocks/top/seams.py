@@ -11,14 +11,16 @@ from tapewise_core.geometry.point import crossing
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import UPPER_ARM_AT, arm_at
 from tapewise_core.parts.girths import trunk_girths
+from tapewise_core.parts.hem import EDGE_OF, HEM
 
 
 def body_seams(
-    style: TopStyle, front: str = "", back: str = "", where: str = ""
+    style: TopStyle, front: str = "", back: str = "", where: str = "", lower: str = HEM
 ) -> tuple[Seam, ...]:
     """Return the seams of one side; ``front`` and ``back`` are the suffixes of its edges.
 
-    Edges with a suffix lie on the mirrored half, where a clockwise walk runs the other way.
+    Edges with a suffix lie on the mirrored half, where a clockwise walk runs the other way. A
+    body whose ``lower`` edge is a waist seam has no hem.
     """
 
     def run(piece: str, names: tuple[str, ...], suffix: str) -> tuple[EdgeRun, ...]:
@@ -29,18 +31,19 @@ def body_seams(
         runs = run("front", names, front), run("back", names, back)
         return Seam(kind, *runs, making=Making(how), where=where)
 
+    hem = (both(SeamKind.HEM, How.HEM, "hem"),) if lower == HEM else ()
     slit = (both(SeamKind.SLIT, How.SLIT, "split"),) if style.hem.split else ()
     return (
         both(SeamKind.SHOULDER, How.STAYED, "shoulder"),
         both(SeamKind.SIDE, How.SIDES, "underarm", "side"),
         both(SeamKind.SLEEVE_HEM, How.SLEEVE_HEM, "sleeve_hem"),
         *slit,
-        both(SeamKind.HEM, How.HEM, "hem"),
+        *hem,
     )
 
 
 def side_joins(
-    style: TopStyle, front: str = "", back: str = "", where: str = ""
+    style: TopStyle, front: str = "", back: str = "", where: str = "", lower: str = HEM
 ) -> tuple[Join, ...]:
     """Return the lines of one side that run on across a seam."""
 
@@ -48,11 +51,12 @@ def side_joins(
         first = ("back", line + back, beside + back)
         return Join(f"{name}{where}", first, ("front", line + front, beside + front))
 
+    edge = EDGE_OF[lower]
     side = "split" if style.hem.split else "side"
     return (
         across("neckline across the shoulder", "neckline", "shoulder"),
         across("sleeve hem across the overarm", "sleeve_hem", "shoulder"),
-        across("hem across the side seam", "hem", side),
+        across(f"{edge} across the side seam", edge, side),
     )
 
 

@@ -30,6 +30,7 @@ from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
+from tapewise_core.parts.hem import lower_of
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
 
 AXIS = Point(0, 0), Point(0, 1)
@@ -47,17 +48,18 @@ def whole_pattern(
     finished = tuple(map(with_allowances, finish.drafts, finish.pieces))
     halves = (left.back, left.front, right.back, right.front)
     lower = left if style.figure.lower_shoulder is LowerShoulder.LEFT else right
+    edge = lower_of(left.drafts[0])
     return Pattern(
         garment=garment,
         title=title,
         drafts=(*(_closed(draft) for draft in _drafts(left, right)), *finished),
         pieces=pieces,
-        seams=_seams(style, finish),
-        joins=_joins(style),
+        seams=_seams(style, finish, edge),
+        joins=_joins(style, edge),
         girths=girths(halves, body, style),
         facts=facts(lower.drafts[0], body, style, finish.neck),
         lengths=MappingProxyType(lengths(lower.back, lower.front)),
-        notes=(
+        remarks=(
             (
                 "One shoulder is lower, so both sides are drafted apart: join the halves of the "
                 "back, and of the front, along the centre on paper, and cut each as one piece, its "
@@ -121,9 +123,9 @@ def _marked(piece: Piece, half: Piece) -> Piece:
     return replace(piece, notches=(*scaled, *piece.notches))
 
 
-def _seams(style: TopStyle, finish: Finish) -> tuple[Seam, ...]:
-    left = body_seams(style, "", OTHER, "left")
-    right = body_seams(style, OTHER, "", "right")
+def _seams(style: TopStyle, finish: Finish, lower: str) -> tuple[Seam, ...]:
+    left = body_seams(style, "", OTHER, "left", lower)
+    right = body_seams(style, OTHER, "", "right", lower)
     shoulders = (left[0], right[0])
     others = tuple(seam for pair in zip(left[1:], right[1:], strict=True) for seam in pair)
     return (*shoulders, *(_all_round(seam, style) for seam in finish.seams), *others)
@@ -140,8 +142,8 @@ def _all_round(seam: Seam, style: TopStyle) -> Seam:
     return replace(seam, second=second)
 
 
-def _joins(style: TopStyle) -> tuple[Join, ...]:
+def _joins(style: TopStyle, lower: str) -> tuple[Join, ...]:
     return (
-        *side_joins(style, "", OTHER, ", left"),
-        *side_joins(style, OTHER, "", ", right"),
+        *side_joins(style, "", OTHER, ", left", lower),
+        *side_joins(style, OTHER, "", ", right", lower),
     )

@@ -14,7 +14,7 @@ from tapewise_core.blocks.skirt.ring_options import (
     SKIRT,
     circle,
     count_of,
-    length_note,
+    longest_skirts,
     ring,
     width_agrees,
 )
@@ -42,8 +42,8 @@ from tapewise_core.style.cloth import CLOTH, WEIGHT
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import said
-from tapewise_core.units import Length, Unit
+from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.units import mm
 
 
 def draft(body: Body, style: Style) -> Pattern:
@@ -76,7 +76,7 @@ def draft(body: Body, style: Style) -> Pattern:
         girths=_girths(skirt, body),
         facts=_facts(skirt, body, held),
         lengths=MappingProxyType(_lengths(skirt, body, held)),
-        notes=_notes(skirt, body, wanted, held),
+        remarks=_remarks(skirt, body, wanted, held),
     )
 
 
@@ -141,31 +141,29 @@ def _lengths(skirt: Ring, body: Body, held: WaistStyle) -> dict[str, float]:
     return lengths
 
 
-def _notes(
-    skirt: Ring, body: Body, wanted: SkirtStyle, held: WaistStyle
-) -> tuple[tuple[str | Length, ...], ...]:
+def _remarks(skirt: Ring, body: Body, wanted: SkirtStyle, held: WaistStyle) -> tuple[Told, ...]:
     grams = weight(skirt.area, wanted.cloth_weight)
-    notes: tuple[tuple[str | Length, ...], ...] = (
-        length_note(wanted, skirt),
-        (f"The skirt weighs about {grams:.0f} g.",),
-    )
-    if held.casing:
-        notes = (*notes, ("Cut the elastic: ", elastic_length(body), "."))
-    return notes
+    heavy: Told = (f"The skirt weighs about {grams:.0f} g.",)
+    elastic = (said("Cut the elastic: {}.", elastic_length(body)),) if held.casing else ()
+    return (longest_skirts(wanted, skirt), heavy, *elastic)
 
 
-def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+def agree(body: Body, style: Style) -> tuple[Told, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
     wanted = SkirtStyle.of(style)
     skirt = skirt_of(body, wanted, WaistStyle.of(style))
     if skirt.radius < skirt.waist_allowance + LEAST_HOLE:
-        left = unit.spell(skirt.waist_allowance)
-        radius = unit.spell(skirt.radius)
         return (
-            f"The waist's radius is {radius}, and {left} inside it for the casing leaves no "
-            "hole; take a smaller elastic-width, waist-finish band or a smaller circle.",
+            said(
+                "The waist's radius is {}, and {} inside it for the casing leaves no hole; take a "
+                "smaller {}, {} band or a smaller circle.",
+                mm(skirt.radius),
+                mm(skirt.waist_allowance),
+                OptionKey("elastic-width"),
+                OptionKey("waist-finish"),
+            ),
         )
-    return width_agrees(wanted, skirt, unit)
+    return width_agrees(wanted, skirt)
 
 
 LEAST_HOLE = 20.0

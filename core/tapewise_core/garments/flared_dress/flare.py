@@ -15,12 +15,13 @@ from tapewise_core.garments.flared_dress.style import FlareFrom, FlareStyle
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector, crossing
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.hem import HEM_MANNER, draw_underarm, slit_told, waist_check
+from tapewise_core.parts.hem import HEM, HEM_MANNER, draw_underarm, slit_told, waist_check
 from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.side_draft import quarter
 from tapewise_core.parts.side_seam import SideSeam, side_seam
 from tapewise_core.parts.underarm import Underarm
-from tapewise_core.units import Length, Unit, mm
+from tapewise_core.text.told import OptionKey, said
+from tapewise_core.units import Length, mm
 
 ROUNDED = 140.0
 """The side is rounded so far before and after the level it flares from, at the most [mm]."""
@@ -106,13 +107,18 @@ def _flared(
     flare = asked if asked.mm >= least else mm(least).called("the side's own slant, carried on,")
     if length < SHORTEST or flare.mm > 0.8 * length:
         raise DraftError(
-            f"A flare of {Unit.CM.spell(flare.mm)} needs more than the {Unit.CM.spell(length)} "
-            "that are left below the level it begins at; choose a longer body-length or less flare."
+            said(
+                "A flare of {} needs more than the {} that are left below the level it begins at; "
+                "choose a longer {} or less flare.",
+                mm(flare.mm),
+                mm(length),
+                OptionKey("body-length"),
+            )
         )
     rise = risen(length, flare.mm)
     down = Length(length - rise, ("√(", length, "² − ", flare.mm, "²)"))
-    told = "the height of the side's hem: the side is as long as the centre, and slants"
-    draft = draft.down(start, "m", down, told).across("m", "M", flare, "the side at the hem")
+    height = "the height of the side's hem: the side is as long as the centre, and slants"
+    draft = draft.down(start, "m", down, height).across("m", "M", flare, "the side at the hem")
     whole = _rounded(above, draft["M"])
     underarm = underarm.leaning(whole.leaving())
     draft = draw_underarm(draft, underarm)
@@ -140,7 +146,7 @@ def _rounded(above: Path, end: Point) -> Path:
     return before.then(bend).then(ruled(after, end))
 
 
-def flared_hem(draft: Draft, centre: str, lean: float, style: HemStyle) -> Draft:
+def flared_hem(draft: Draft, centre: str, lean: float, style: HemStyle, lower: str = HEM) -> Draft:
     """Return the draft with its hem: level, then swung up to meet the flared side square."""
     start, side = draft[centre], draft.sheet.line("side").end
     run = (start.y - side.y) / lean if lean > 1e-6 else side.x * 0.3
@@ -148,4 +154,4 @@ def flared_hem(draft: Draft, centre: str, lean: float, style: HemStyle) -> Draft
     before = Point(side.x - 2 * run, start.y)
     grip = run * 0.6
     swing = curved(before, before + Vector(grip * 1.2, 0), side + Vector(-grip, grip * lean), side)
-    return draft.curve("hem", ruled(start, before).then(swing), (centre, "M"), HEM_MANNER)
+    return draft.curve(lower, ruled(start, before).then(swing), (centre, "M"), HEM_MANNER)

@@ -37,7 +37,8 @@ from tapewise_core.parts.belt_pocket import (
 from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.style.style import Style
-from tapewise_core.units import Length, Unit
+from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.units import Length, mm
 
 TITLE = "Flared jersey dress"
 
@@ -95,17 +96,17 @@ def _extras(
     return tuple(drafts), tuple(pieces), tuple(seams)
 
 
-def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+def agree(body: Body, style: Style) -> tuple[Told, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
     top = TopStyle.of(style)
     own = (
-        _pocket(body, top, BeltPocketStyle.of(style), unit),
-        _flare(body, top, FlareStyle.of(style), unit),
+        _pocket(body, top, BeltPocketStyle.of(style)),
+        _flare(body, top, FlareStyle.of(style)),
     )
-    return (*top_agrees(body, top, unit), *(said for said in own if said))
+    return (*top_agrees(body, top), *(found for found in own if found))
 
 
-def _pocket(body: Body, style: TopStyle, more: BeltPocketStyle, unit: Unit) -> str | None:
+def _pocket(body: Body, style: TopStyle, more: BeltPocketStyle) -> Told | None:
     """The opening ends above a slit, and 10 cm above the hem."""
     if not more.pockets:
         return None
@@ -114,13 +115,18 @@ def _pocket(body: Body, style: TopStyle, more: BeltPocketStyle, unit: Unit) -> s
     room = style.trunk.length.mm - body["back_waist_length"].mm - max(slit, 0.0) - 100
     if below <= room:
         return None
-    return (
-        f"pocket-below-waist and pocket-opening are {unit.spell(below)} together, and body-length "
-        f"allows {unit.spell(max(room, 0.0))} at the most: {unit.spell(below - room)} too much."
+    return said(
+        "{} and {} are {} together, and {} allows {} at the most: {} too much.",
+        OptionKey("pocket-below-waist"),
+        OptionKey("pocket-opening"),
+        mm(below),
+        OptionKey("body-length"),
+        mm(max(room, 0.0)),
+        mm(below - room),
     )
 
 
-def _flare(body: Body, style: TopStyle, flared: FlareStyle, unit: Unit) -> str | None:
+def _flare(body: Body, style: TopStyle, flared: FlareStyle) -> Told | None:
     """A side slants by less than half a right angle."""
     start = body["back_waist_length"].mm
     if flared.start is FlareFrom.HIP:
@@ -129,9 +135,13 @@ def _flare(body: Body, style: TopStyle, flared: FlareStyle, unit: Unit) -> str |
     limit = 0.7 * length
     if flare <= limit:
         return None
-    return (
-        f"flare is {unit.spell(flare)}, and body-length allows {unit.spell(max(limit, 0.0))} at "
-        f"the most: {unit.spell(flare - limit)} too much."
+    return said(
+        "{} is {}, and {} allows {} at the most: {} too much.",
+        OptionKey("flare"),
+        mm(flare),
+        OptionKey("body-length"),
+        mm(max(limit, 0.0)),
+        mm(flare - limit),
     )
 
 

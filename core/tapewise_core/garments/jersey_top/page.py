@@ -20,7 +20,7 @@ from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.style.style import Style
-from tapewise_core.units import Unit
+from tapewise_core.text.told import Told
 
 TITLE = "Jersey top with grown-on sleeves"
 
@@ -33,8 +33,8 @@ def draft(body: Body, style: Style) -> Pattern:
     return replace(pattern, facts=replace(pattern.facts, hem=hem))
 
 
-def _agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
-    return agree(body, TopStyle.of(style), unit)
+def _agree(body: Body, style: Style) -> tuple[Told, ...]:
+    return agree(body, TopStyle.of(style))
 
 
 def _idle(style: Style) -> tuple[str, ...]:

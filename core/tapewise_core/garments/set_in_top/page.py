@@ -29,7 +29,6 @@ from tapewise_core.drafting.piece import (
     Piece,
     Seam,
     SeamKind,
-    Words,
 )
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.set_in_top.options import OPTIONS
@@ -40,7 +39,8 @@ from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
-from tapewise_core.units import Length, Unit, mm
+from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.units import Length, mm
 
 TITLE = "Jersey top with set-in sleeves"
 
@@ -75,7 +75,7 @@ def draft(body: Body, chosen: Style) -> Pattern:
         girths=_girths(finish.back, finish.front, piece, cap, body, style),
         facts=_facts(back, body, style, finish),
         lengths=MappingProxyType(_lengths(finish.back, finish.front, piece, around)),
-        notes=_notes(cap, whole, drop, length, style),
+        remarks=_remarks(cap, whole, drop, length, style),
     )
 
 
@@ -210,28 +210,33 @@ def _lengths(back: Piece, front: Piece, sleeve: Piece, around: float) -> dict[st
     }
 
 
-def _notes(
+def _remarks(
     cap: Cap, whole: Length, drop: Length, length: Length, style: SetInStyle
-) -> tuple[Words, ...]:
-    said: list[Words] = []
+) -> tuple[Told, ...]:
+    found: list[Told] = []
     lower = whole.mm / CAP_SHARE - cap.height
     if lower > 0.5:
-        start = "The cap is lower than a quarter of the armhole by "
-        said.append((start, mm(lower), ", so that the sleeve is as wide as the arm and its ease."))
+        template = (
+            "The cap is lower than a quarter of the armhole by {}, so that the sleeve is as wide "
+            "as the arm and its ease."
+        )
+        found.append(said(template, mm(lower)))
     deeper = drop.mm - style.armhole.drop.mm
     if deeper > 0.5:
-        start = "The armhole lies deeper than armhole-drop says by "
-        said.append((start, mm(deeper), ", because the arm is full."))
+        template = "The armhole lies deeper than {} says by {}, because the arm is full."
+        found.append(said(template, OptionKey("armhole-drop"), mm(deeper)))
     longer = length.mm - style.sleeve.length.mm
     if longer > 0.5:
-        start = "The sleeve is longer than sleeve-length says by "
-        said.append((start, mm(longer), ", to leave an underarm seam below the cap."))
-    return tuple(said)
+        template = (
+            "The sleeve is longer than {} says by {}, to leave an underarm seam below the cap."
+        )
+        found.append(said(template, OptionKey("sleeve-length"), mm(longer)))
+    return tuple(found)
 
 
-def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+def agree(body: Body, style: Style) -> tuple[Told, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    return top_agrees(body, TopStyle.of(style), unit)
+    return top_agrees(body, TopStyle.of(style))
 
 
 SET_IN_TOP = Garment(

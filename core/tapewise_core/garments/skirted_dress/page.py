@@ -12,7 +12,7 @@ from dataclasses import replace
 from types import MappingProxyType
 
 from tapewise_core.blocks.skirt.ring import Ring, weight
-from tapewise_core.blocks.skirt.ring_options import count_of, length_note, ring, width_agrees
+from tapewise_core.blocks.skirt.ring_options import count_of, longest_skirts, ring, width_agrees
 from tapewise_core.blocks.skirt.ring_piece import cut_ring, draft_ring, names_of
 from tapewise_core.blocks.skirt.ring_seams import panel_seams, waist_runs
 from tapewise_core.blocks.skirt.style import SkirtStyle
@@ -21,26 +21,29 @@ from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.back import draft_back
 from tapewise_core.blocks.top.bodice import (
     back_half,
-    cut_at_waist,
     marked,
     waist_join,
     waist_seam,
 )
 from tapewise_core.blocks.top.front import draft_front
 from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.style import TopStyle
+from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.making import How, Making
-from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind, Words
+from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.skirted_dress.marks import notches_on, waist_marks
 from tapewise_core.garments.skirted_dress.options import OPTIONS, carried_down, shortened_by
 from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.hem import WAIST_SEAM
 from tapewise_core.parts.stride import skirt_hem
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
-from tapewise_core.units import Unit, mm
+from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.units import mm
 
 TITLE = "Jersey dress with a circle skirt"
 
@@ -73,7 +76,7 @@ def draft(body: Body, style: Style) -> Pattern:
         girths=_girths(bodice, skirt, body),
         facts=_facts(bodice, skirt, body, JoinedStyle.of(style)),
         lengths=MappingProxyType({**bodice.lengths, **_lengths(skirt)}),
-        notes=(*bodice.notes, *_notes(skirt, wanted, shorter)),
+        remarks=(*bodice.remarks, *_remarks(skirt, wanted, shorter)),
     )
 
 
@@ -88,15 +91,19 @@ def shortening(body: Body, style: Style) -> float:
 
 def _plain_waist(body: Body, style: Style) -> float:
     """The waist seam of a bodice that allows for no weight [mm]."""
-    back = draft_back(carried_down(body), bodice_style(body, style, 0.0))
-    return 4 * back.sheet.line("hem").length()
+    back = draft_back(carried_down(body), bodice_style(body, style, 0.0), lower=WAIST_SEAM)
+    return 4 * back.sheet.line(WAIST_SEAM).length()
 
 
 def bodice_of(body: Body, style: Style, shorter: float) -> Pattern:
-    """Return the top cut at the waist, shorter by an amount [mm]."""
+    """Return the top that ends at the waist, shorter by an amount [mm]."""
     own, top_style = carried_down(body), bodice_style(body, style, shorter)
-    top = assemble("skirted-dress", TITLE, own, top_style, draft_back, draft_front)
-    return cut_at_waist(top, top_style.allowances.seam.mm)
+    return assemble("skirted-dress", TITLE, own, top_style, back_to_waist, draft_front)
+
+
+def back_to_waist(body: Body, style: TopStyle, title: str) -> Draft:
+    """Return the top's back, its lower edge the waist seam."""
+    return draft_back(body, style, title, WAIST_SEAM)
 
 
 def skirt_of(bodice: Pattern, style: SkirtStyle) -> Ring:
@@ -137,27 +144,27 @@ def _lengths(skirt: Ring) -> dict[str, float]:
     return {"waist seam": skirt.waist, "skirt length": skirt.length, "hem round": skirt.hem}
 
 
-def _notes(skirt: Ring, style: SkirtStyle, shorter: float) -> tuple[Words, ...]:
+def _remarks(skirt: Ring, style: SkirtStyle, shorter: float) -> tuple[Told, ...]:
     grams = weight(skirt.area, style.cloth_weight)
-    heavy: Words = (f"The skirt weighs about {grams:.0f} g. ",)
+    heavy: Told = (f"The skirt weighs about {grams:.0f} g. ",)
     if shorter > 0.5:
-        heavy = (
-            *heavy,
-            "The bodice is cut ",
+        because = said(
+            "The bodice is cut {} shorter, because the jersey grows by as much under that weight; "
+            "{} no switches this off.",
             mm(shorter),
-            " shorter, because the jersey grows by as much under that weight; weight-allowance "
-            "no switches this off.",
+            OptionKey("weight-allowance"),
         )
-    return (length_note(style, skirt), heavy)
+        heavy = (*heavy, *because)
+    return (longest_skirts(style, skirt), heavy)
 
 
-def agree(body: Body, style: Style, unit: Unit) -> tuple[str, ...]:
+def agree(body: Body, style: Style) -> tuple[Told, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    faults = top_agrees(body, bodice_style(body, style, 0.0), unit)
+    faults = top_agrees(body, bodice_style(body, style, 0.0))
     if faults:
         return faults
     wanted, seam = SkirtStyle.of(style), _plain_waist(body, style)
-    return width_agrees(wanted, ring(wanted, seam, wanted.seam.mm), unit)
+    return width_agrees(wanted, ring(wanted, seam, wanted.seam.mm))
 
 
 SKIRTED_DRESS = Garment(
