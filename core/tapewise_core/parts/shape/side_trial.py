@@ -1,0 +1,224 @@
+"""One way to draw the side seam: a waist's width tried, and what the cloth would have to bend."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from tapewise_core.geometry.path import Path, curved, joined, ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.parts.shape.bends import HAIR, INWARD, OUTWARD, Bend, bend
+from tapewise_core.parts.shape.curves import least_radii
+
+LEAN = 0.8
+"""The greatest lean, outwards per downwards: tan 38.7° (our choice)."""
+
+DART_LEAN = math.tan(math.radians(30))
+"""Over this lean a waist dart is drawn rather than a slanting seam (common practice)."""
+
+HIP_SLOPE = 0.12
+"""How far a seam that knows no flare leans on at the hip, at the most; half of the mean slope
+from bust to hip below that (our choice)."""
+
+CALMER = 0.75
+"""The slope at the hip is no more than this of the mean slope from waist to hip, so that a seam
+that hardly widens does not first go in and then out again (our choice)."""
+
+STEEPEST = 3.0
+"""A waist between bust and hip: a cubic whose end slope is within 3 times its mean slope never
+turns back (exact)."""
+
+
+@dataclass(frozen=True, slots=True)
+class SideLevels:
+    """Heights below the nape [mm]. ``hip`` is None on a bodice that ends at its waist seam."""
+
+    underarm: float
+    bust: float
+    waist: float
+    hip: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class SideQuarters:
+    """A quarter of the girth with a quarter of the ease at each level [mm]."""
+
+    bust: float
+    waist: float
+    hip: float
+
+
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """A seam drawn for one waist: its parts, its tightest bends [mm] and its greatest lean."""
+
+    top: Path
+    upper: Path
+    lower: Path | None
+    ruled_up: Bend | None
+    ruled_down: Bend | None
+    slope: float
+    inward: float
+    outward: float
+    lean: float
+
+    def keeps(self, lean: float) -> bool:
+        """Say whether the cloth can take it, up to a lean."""
+        bends = self.inward >= INWARD - 1e-6 and self.outward >= OUTWARD - 1e-6
+        return bends and self.lean <= lean + 1e-9
+
+
+def tried(
+    at: SideLevels,
+    wide: SideQuarters,
+    waist: float,
+    *,
+    tilt: float = 0.0,
+    flare: float | None = None,
+    grown_on: bool = False,
+) -> Trial:
+    """Return the seam for a waist's quarter [mm]; ``wide.waist`` is not looked at.
+
+    ``tilt`` is how far the seam may lean at the bust line [tan], ``flare`` its slope far below
+    the hip, ``grown_on`` lets it leave the bust line in a straight line.
+    """
+    bust, w = Point(wide.bust, at.bust), Point(waist, at.waist)
+    hip = None if at.hip is None else Point(wide.hip, at.hip)
+    slope = 0.0 if hip is None else _hip_slope(bust, w, hip, flare)
+    lean = 0.0 if hip is None else _waist_slope(bust, w, hip, slope)
+    up, up_path = _upper(bust, w, lean, tilt, grown_on=grown_on)
+    down, down_path = _lower(w, hip, lean, slope, flare)
+    if down is not None and flare is not None and down.outer == 0.0:
+        slope = down.lean
+    leaving = -up.lean if up and up.outer == 0.0 else -tilt if up and tilt else 0.0
+    top = _top(at.underarm, bust, leaving, straight=up is not None and up.outer == 0.0)
+    inward, outward = _tightest(top, up, up_path, down, down_path)
+    leans = [
+        part.lean if part else _steepest(path)
+        for part, path in _sides(up, up_path, down, down_path)
+    ]
+    return Trial(top, up_path, down_path, up, down, slope, inward, outward, max(leans))
+
+
+def _sides(
+    up: Bend | None, up_path: Path, down: Bend | None, down_path: Path | None
+) -> list[tuple[Bend | None, Path]]:
+    return [(up, up_path)] + ([] if down_path is None else [(down, down_path)])
+
+
+def unshaped(at: SideLevels, wide: SideQuarters) -> float:
+    """Return the quarter that one cubic from bust to hip has on the waist line [mm]."""
+    if at.hip is None:
+        return wide.bust
+    h = at.hip - at.bust
+    t = (at.waist - at.bust) / h
+    slope = _plain_slope(Point(wide.bust, at.bust), Point(wide.hip, at.hip))
+    return wide.bust + (wide.hip - wide.bust) * t * t * (3 - 2 * t) + slope * h * (t**3 - t * t)
+
+
+def _plain_slope(bust: Point, hip: Point) -> float:
+    return min(max(0.5 * (hip.x - bust.x) / (hip.y - bust.y), 0.0), HIP_SLOPE)
+
+
+def _hip_slope(bust: Point, waist: Point, hip: Point, flare: float | None) -> float:
+    """The slope at the hip, never more than the seam can reach without turning back."""
+    mean = max(hip.x - waist.x, 0.0) / (hip.y - waist.y)
+    if flare is None:
+        return min(_plain_slope(bust, hip), CALMER * mean)
+    return min(max(flare, 0.0), STEEPEST * mean)
+
+
+def _waist_slope(bust: Point, waist: Point, hip: Point, slope: float) -> float:
+    """0 at a waist narrower or wider than both neighbours; between them, what keeps the bend.
+
+    The slope that makes both cubics bend alike at the waist (exact), held so that neither turns
+    back.
+    """
+    h1, h2 = waist.y - bust.y, hip.y - waist.y
+    first, second = (waist.x - bust.x) / h1, (hip.x - waist.x) / h2
+    if first * second <= 0:
+        return 0.0
+    sign = math.copysign(1.0, first)
+    wanted = (3 * (first / h1 + second / h2) - slope / h2) / (2 * (1 / h1 + 1 / h2))
+    return sign * min(max(sign * wanted, 0.0), STEEPEST * min(abs(first), abs(second)))
+
+
+def _upper(
+    bust: Point, waist: Point, lean: float, tilt: float, *, grown_on: bool
+) -> tuple[Bend | None, Path]:
+    """From bust to waist."""
+    if lean == 0.0 and abs(bust.x - waist.x) > HAIR:
+        inner = waist.x < bust.x
+        alone = 1.0 if grown_on and inner else None
+        found = bend(waist, bust, tilt if inner else 0.0, alone)
+        if found:
+            return found, found.path().reversed()
+    return None, hermite(bust, 0.0, waist, lean)
+
+
+def _lower(
+    waist: Point, hip: Point | None, lean: float, slope: float, flare: float | None
+) -> tuple[Bend | None, Path | None]:
+    """From waist to hip, if there is one."""
+    if hip is None:
+        return None, None
+    if lean == 0.0 and hip.x - waist.x > HAIR:
+        found = bend(waist, hip, slope) if flare is None else _flared(waist, hip, flare)
+        if found:
+            return found, found.path()
+    return None, hermite(waist, lean, hip, slope)
+
+
+def _flared(waist: Point, hip: Point, flare: float) -> Bend | None:
+    """Without a knob at the hip: a flare wider than the ruler's own line needs no second circle.
+
+    Towards a narrower flare the second circle comes in gradually, so that no step shows.
+    """
+    straight = bend(waist, hip, alone=1.0)
+    if straight is None or straight.lean <= flare:
+        return straight
+    return bend(waist, hip, flare, alone=(flare / straight.lean) * (1 - 1e-9))
+
+
+def hermite(start: Point, leaving: float, end: Point, arriving: float) -> Path:
+    """Return the cubic between two heights with two slopes, outwards per downwards (exact)."""
+    third = (end.y - start.y) / 3
+    leave = Point(start.x + leaving * third, start.y + third)
+    arrive = Point(end.x - arriving * third, end.y - third)
+    return curved(start, leave, arrive, end)
+
+
+def _top(underarm: float, bust: Point, leaving: float, *, straight: bool) -> Path:
+    """From the underarm to the bust: upright, or upright and then leaning in at the bust."""
+    height = bust.y - underarm
+    if straight or leaving == 0.0:
+        return ruled(Point(bust.x - leaving * height, underarm), bust)
+    return hermite(Point(bust.x - leaving * height / 2, underarm), 0.0, bust, leaving)
+
+
+def _steepest(path: Path) -> float:
+    """The greatest lean of a curve, among thirteen places."""
+    found = [segment.direction(i / 12) for segment in path.segments for i in range(13)]
+    return max(abs(along.x / along.y) for along in found)
+
+
+def _tightest(
+    top: Path, up: Bend | None, upper: Path, down: Bend | None, lower: Path | None
+) -> tuple[float, float]:
+    """The least radii of the inward and of the outward bends [mm]."""
+    found = [_radii(part, path) for part, path in _sides(up, upper, down, lower)]
+    found.append(least_radii(top))
+    return min(inward for inward, _ in found), min(outward for _, outward in found)
+
+
+def _radii(part: Bend | None, path: Path) -> tuple[float, float]:
+    if part is None:
+        return least_radii(path)
+    inner = part.inner
+    outer = part.outer if part.outer and part.angle > part.end_angle + 1e-9 else math.inf
+    return (inner, outer) if part.end.x > part.waist.x else (outer, inner)
+
+
+def whole(trial: Trial) -> Path:
+    """Return the seam in one, from the underarm down."""
+    return joined(part for part in (trial.top, trial.upper, trial.lower) if part)
