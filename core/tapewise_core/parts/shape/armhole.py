@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
-from tapewise_core.parts.shape.roundest import roundest
+from tapewise_core.geometry.segments import Cubic
+from tapewise_core.parts.shape.rounded import least_radius, rounded
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
@@ -51,9 +52,17 @@ class Armhole:
     underarm: Point
     upper_corner: Point
     corner: Point
-    radius: float
-    upper_radius: float
     told: tuple[Told, ...]
+
+    @property
+    def radius(self) -> float:
+        """The least radius of the lower curve [mm]."""
+        return least_radius(_cubic(self.path, 1))
+
+    @property
+    def upper_radius(self) -> float:
+        """The least radius of the upper curve [mm]."""
+        return least_radius(_cubic(self.path, 0))
 
     @property
     def length(self) -> float:
@@ -82,6 +91,13 @@ class Armhole:
             side = along.cross(curve.at(t) - self.corner)
             low, high = (t, high) if side * along.cross(a) > 0 else (low, t)
         return (curve.at(low) - self.corner).length()
+
+
+def _cubic(path: Path, index: int) -> Cubic:
+    part = path.segments[index]
+    if not isinstance(part, Cubic):
+        raise TypeError("an armhole is two curves")
+    return part
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,25 +142,37 @@ def _moved(name: str, by: float, how: str, why: str) -> Told:
     return said("Half the {} is drawn {} {} than measured: {}.", name, mm(by), how, why)
 
 
+def across_point(
+    shoulder: Point, slope: float, across: float, underarm: Point, *, front: bool
+) -> tuple[Point, tuple[Told, ...]]:
+    """Return where the two curves join, and what was moved to get there."""
+    height = (FRONT_AT if front else BACK_AT) * (underarm.y - shoulder.y)
+    name = "across front" if front else "across back"
+    point = placed(shoulder, slope, across, height, underarm.x, name)
+    return Point(point.x, shoulder.y + height), point.told
+
+
 def armhole(
     shoulder: Point, slope: float, across: float, underarm: Point, *, front: bool
 ) -> Armhole:
     """Return half an armhole for a shoulder end, a shoulder's slope [degrees], and a half width.
 
     Each curve lies inside the corner of its two tangents, so that it can never turn back
-    (exact); the handles leave the largest least radius.
+    (exact), and is about as round as can be.
     """
-    at = FRONT_AT if front else BACK_AT
-    height = at * (underarm.y - shoulder.y)
-    name = "across front" if front else "across back"
-    point = placed(shoulder, slope, across, height, underarm.x, name)
-    q = Point(point.x, shoulder.y + height)
+    q, told = across_point(shoulder, slope, across, underarm, front=front)
     corner = _upper_corner(shoulder, slope, q)
-    upper, upper_radius = roundest(shoulder, corner, q)
-    drawn = Armhole(
-        Path((upper,)), shoulder, q, underarm, corner, underarm, 0.0, upper_radius, point.told
+    upper = rounded(shoulder, corner, q)
+    return _whole(upper, Point(q.x, underarm.y), underarm, corner, told)
+
+
+def _whole(
+    upper: Cubic, corner: Point, underarm: Point, upper_corner: Point, told: tuple[Told, ...]
+) -> Armhole:
+    lower = rounded(upper.end, corner, underarm)
+    return Armhole(
+        Path((upper, lower)), upper.start, upper.end, underarm, upper_corner, corner, told
     )
-    return with_bottom(drawn, underarm, 0.0)
 
 
 def with_bottom(drawn: Armhole, underarm: Point, turn: float) -> Armhole:
@@ -152,14 +180,9 @@ def with_bottom(drawn: Armhole, underarm: Point, turn: float) -> Armhole:
 
     ``turn`` is how far the seam was turned outwards about the across point [degrees].
     """
-    q = drawn.across
-    slope = math.tan(math.radians(turn))
-    corner = Point(q.x, underarm.y + (underarm.x - q.x) * slope)
-    lower, radius = roundest(q, corner, underarm)
-    upper = drawn.path.segments[0]
-    return replace(
-        drawn, path=Path((upper, lower)), underarm=underarm, corner=corner, radius=radius
-    )
+    q, upper = drawn.across, _cubic(drawn.path, 0)
+    corner = Point(q.x, underarm.y + (underarm.x - q.x) * math.tan(math.radians(turn)))
+    return _whole(upper, corner, underarm, drawn.upper_corner, drawn.told)
 
 
 def _upper_corner(shoulder: Point, slope: float, q: Point) -> Point:

@@ -30,13 +30,13 @@ def root(over: Callable[[float], float], low: float, high: float, near: float = 
 
 
 def most(holds: Callable[[float], bool], low: float, high: float) -> float:
-    """Return the greatest amount for which something still holds, by halving 24 times.
+    """Return the greatest amount for which something still holds, by halving 20 times.
 
     It holds at ``low``; where it holds at ``high`` too, that is the answer.
     """
     if holds(high):
         return high
-    for _ in range(24):
+    for _ in range(20):
         middle = (low + high) / 2
         low, high = (middle, high) if holds(middle) else (low, middle)
     return low

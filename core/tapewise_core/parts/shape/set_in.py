@@ -7,13 +7,14 @@ demands.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cached_property
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
-from tapewise_core.parts.shape.armhole import Armhole, armhole, tight, with_bottom
+from tapewise_core.parts.shape.armhole import Armhole, across_point, armhole, tight, with_bottom
 from tapewise_core.parts.shape.bust_room import ONE_DART, Room, easable, swing_told, swing_wanted
 from tapewise_core.parts.shape.cap import Cap, cap, reach, unasked_ease
 from tapewise_core.parts.shape.levels import Levels, kept_between
@@ -97,9 +98,7 @@ def _seam(wish: SetInWish, drop: float) -> SideSeam:
     underarm = at.armscye.depth + drop + wish.lower
     bust = kept_between(at.bust.depth, underarm, at.waist.depth)
     hip = None if wish.hem is None else at.hip.depth
-    return side_seam(
-        SideLevels(underarm, bust, at.waist.depth, hip), wish.quarters, wish.side
-    )
+    return side_seam(SideLevels(underarm, bust, at.waist.depth, hip), wish.quarters, wish.side)
 
 
 @dataclass(frozen=True)
@@ -135,15 +134,25 @@ class _Drawn:
         half = self.wish.across.back - self.narrower.back
         return armhole(line.end, line.slope, half, Point(x, self.underarm), front=False)
 
+    @property
+    def inner(self) -> Point:
+        """The front's underarm before the turn."""
+        return Point(self.seam.path.start.x + self.share.bust - self.swing, self.underarm)
+
+    @property
+    def turn(self) -> Turn | None:
+        if not self.swing:
+            return None
+        line, half = self.wish.front_shoulder, self.wish.across.front - self.narrower.front
+        q, _ = across_point(line.end, line.slope, half, self.inner, front=True)
+        return turn_for(self.swing, q, self.seam.at.bust)
+
     @cached_property
     def front(self) -> Armhole:
-        line, x = self.wish.front_shoulder, self.seam.path.start.x + self.share.bust - self.swing
-        half = self.wish.across.front - self.narrower.front
-        drawn = armhole(line.end, line.slope, half, Point(x, self.underarm), front=True)
-        if not self.swing:
-            return drawn
-        turn = turn_for(self.swing, drawn.across, self.seam.at.bust)
-        return with_bottom(drawn, turn.of(drawn.underarm), turn.degrees)
+        line, half = self.wish.front_shoulder, self.wish.across.front - self.narrower.front
+        drawn = armhole(line.end, line.slope, half, self.inner, front=True)
+        turn = self.turn
+        return with_bottom(drawn, turn.of(self.inner), turn.degrees) if turn else drawn
 
     @property
     def length(self) -> float:
@@ -154,16 +163,10 @@ class _Drawn:
         return reach(self.front.length, self.back.length)
 
     @property
-    def turn(self) -> Turn | None:
-        if not self.swing:
-            return None
-        return turn_for(self.swing, self.front.across, self.seam.at.bust)
-
-    @property
     def lift(self) -> float:
         """How far the turn lifts the front's side [mm]."""
-        x = self.seam.path.start.x + self.share.bust - self.swing
-        return self.underarm - self.front.underarm.y if self.swing and x else 0.0
+        turn = self.turn
+        return self.underarm - turn.of(self.inner).y if turn else 0.0
 
 
 def set_in(wish: SetInWish) -> SetIn:
@@ -179,12 +182,18 @@ def set_in(wish: SetInWish) -> SetIn:
     return _whole(drawn, *sides)
 
 
+OUT, SPARE = 0.15, 2.0
+"""A dart's mouth opens outwards too, by about 0.15 of the swing, and is up to 2 mm wider for the
+back's length (our choice)."""
+
+
 def _one_dart(drawn: _Drawn) -> _Drawn:
     """Take the swing back until one dart takes up all."""
     lower = drawn.wish.room.dart + drawn.wish.room.eased
 
     def fits(swing: float) -> bool:
-        return replace(drawn, swing=swing).lift + lower <= ONE_DART
+        lift = replace(drawn, swing=swing).lift
+        return math.hypot(lift + lower, OUT * swing) <= ONE_DART - SPARE
 
     if not drawn.swing or fits(drawn.swing):
         return drawn

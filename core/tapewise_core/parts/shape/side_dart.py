@@ -143,17 +143,17 @@ def darted_side(
 
     ``seam`` is the front's own tracing and ``back`` the back's, from underarm to hem; ``level``
     is the height of the mouth's upper end before the turn, ``lower`` how far the lower front is
-    let down, ``tip_x`` the tip's distance from the fold [mm]. The front below the dart is as
-    long as the back there.
+    let down, ``tip_x`` the tip's distance from the fold [mm]. The front is cut off below
+    the dart so that, the dart closed, it is as long as the back (exact).
     """
-    cut, behind = distance_at_height(seam, level), distance_at_height(back, level)
-    if cut is None or behind is None or cut <= 0:
+    cut = distance_at_height(seam, level)
+    if cut is None or cut <= 0:
         return None
     above, _ = seam.split(cut)
     if turn is not None:
         above = warped(above, lambda point: turn.of(point + Vector(-swing, 0)))
     below = seam.moved(DOWN * lower)
-    spare = below.length() - (back.length() - behind)
+    spare = below.length() + above.length() - back.length()
     if spare <= 0:
         return None
     _, below = below.split(spare)

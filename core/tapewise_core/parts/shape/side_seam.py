@@ -183,14 +183,13 @@ class _Search:
 
     def _leaning(self, waist: float) -> tuple[Trial, float]:
         """The seam for a waist, leaning in at the bust line only as far as it must."""
-        trial = self._trial(waist)
-        if trial.keeps(LEAN) or self.wish.grown_on:
-            tilt = 0.0
-        else:
-            tilt = TILT - most(lambda less: self._trial(waist, TILT - less).keeps(LEAN), 0.0, TILT)
-        if not self._trial(waist, tilt).keeps(LEAN):
-            waist = self._closest(LEAN, tilt, waist)
-        return self._trial(waist, tilt), waist
+        if self._trial(waist).keeps(LEAN):
+            return self._trial(waist), waist
+        widest = 0.0 if self.wish.grown_on else TILT
+        if not self._trial(waist, widest).keeps(LEAN):
+            waist = self._closest(LEAN, widest, waist)
+        less = most(lambda less: self._trial(waist, widest - less).keeps(LEAN), 0.0, widest)
+        return self._trial(waist, widest - less), waist
 
     def reason(self, waist: float) -> Told:
         """Say what would not hold a little closer in."""

@@ -50,13 +50,14 @@ class SideQuarters:
 
 @dataclass(frozen=True, slots=True)
 class Trial:
-    """A seam drawn for one waist: its parts, its tightest bends [mm] and its greatest lean."""
+    """A seam drawn for one waist: its parts, its tightest bends [mm] and its greatest lean.
+
+    Between bust and waist, and waist and hip, it is two circles and a line, or one cubic.
+    """
 
     top: Path
-    upper: Path
-    lower: Path | None
-    ruled_up: Bend | None
-    ruled_down: Bend | None
+    upper: Bend | Path
+    lower: Bend | Path | None
     slope: float
     inward: float
     outward: float
@@ -86,24 +87,22 @@ def tried(
     hip = None if at.hip is None else Point(wide.hip, at.hip)
     slope = 0.0 if hip is None else _hip_slope(bust, w, hip, flare)
     lean = 0.0 if hip is None else _waist_slope(bust, w, hip, slope)
-    up, up_path = _upper(bust, w, lean, tilt, grown_on=grown_on)
-    down, down_path = _lower(w, hip, lean, slope, flare)
-    if down is not None and flare is not None and down.outer == 0.0:
+    up = _upper(bust, w, lean, tilt, grown_on=grown_on)
+    down = _lower(w, hip, lean, slope, flare)
+    if isinstance(down, Bend) and down.outer == 0.0:
         slope = down.lean
-    leaving = -up.lean if up and up.outer == 0.0 else -tilt if up and tilt else 0.0
-    top = _top(at.underarm, bust, leaving, straight=up is not None and up.outer == 0.0)
-    inward, outward = _tightest(top, up, up_path, down, down_path)
-    leans = [
-        part.lean if part else _steepest(path)
-        for part, path in _sides(up, up_path, down, down_path)
-    ]
-    return Trial(top, up_path, down_path, up, down, slope, inward, outward, max(leans))
-
-
-def _sides(
-    up: Bend | None, up_path: Path, down: Bend | None, down_path: Path | None
-) -> list[tuple[Bend | None, Path]]:
-    return [(up, up_path)] + ([] if down_path is None else [(down, down_path)])
+    top = _top(at.underarm, bust, up, tilt)
+    parts = [part for part in (top, up, down) if part is not None]
+    radii = [_radii(part) for part in parts]
+    return Trial(
+        top,
+        up,
+        down,
+        slope,
+        min(inward for inward, _ in radii),
+        min(outward for _, outward in radii),
+        max(part.lean if isinstance(part, Bend) else _steepest(part) for part in parts[1:]),
+    )
 
 
 def unshaped(at: SideLevels, wide: SideQuarters) -> float:
@@ -143,30 +142,28 @@ def _waist_slope(bust: Point, waist: Point, hip: Point, slope: float) -> float:
     return sign * min(max(sign * wanted, 0.0), STEEPEST * min(abs(first), abs(second)))
 
 
-def _upper(
-    bust: Point, waist: Point, lean: float, tilt: float, *, grown_on: bool
-) -> tuple[Bend | None, Path]:
+def _upper(bust: Point, waist: Point, lean: float, tilt: float, *, grown_on: bool) -> Bend | Path:
     """From bust to waist."""
     if lean == 0.0 and abs(bust.x - waist.x) > HAIR:
         inner = waist.x < bust.x
         alone = 1.0 if grown_on and inner else None
         found = bend(waist, bust, tilt if inner else 0.0, alone)
         if found:
-            return found, found.path().reversed()
-    return None, hermite(bust, 0.0, waist, lean)
+            return found
+    return hermite(bust, 0.0, waist, lean)
 
 
 def _lower(
     waist: Point, hip: Point | None, lean: float, slope: float, flare: float | None
-) -> tuple[Bend | None, Path | None]:
+) -> Bend | Path | None:
     """From waist to hip, if there is one."""
     if hip is None:
-        return None, None
+        return None
     if lean == 0.0 and hip.x - waist.x > HAIR:
         found = bend(waist, hip, slope) if flare is None else _flared(waist, hip, flare)
         if found:
-            return found, found.path()
-    return None, hermite(waist, lean, hip, slope)
+            return found
+    return hermite(waist, lean, hip, slope)
 
 
 def _flared(waist: Point, hip: Point, flare: float) -> Bend | None:
@@ -188,12 +185,19 @@ def hermite(start: Point, leaving: float, end: Point, arriving: float) -> Path:
     return curved(start, leave, arrive, end)
 
 
-def _top(underarm: float, bust: Point, leaving: float, *, straight: bool) -> Path:
-    """From the underarm to the bust: upright, or upright and then leaning in at the bust."""
+def _top(underarm: float, bust: Point, up: Bend | Path, tilt: float) -> Path:
+    """From the underarm to the bust: upright, or upright first and leaning in at the bust.
+
+    A seam that leaves the bust line in its ruler's line runs on in it.
+    """
     height = bust.y - underarm
-    if straight or leaving == 0.0:
-        return ruled(Point(bust.x - leaving * height, underarm), bust)
-    return hermite(Point(bust.x - leaving * height / 2, underarm), 0.0, bust, leaving)
+    if not isinstance(up, Bend) or up.end.x < up.waist.x:
+        return ruled(Point(bust.x, underarm), bust)
+    if up.outer == 0.0:
+        return ruled(Point(bust.x + up.lean * height, underarm), bust)
+    if tilt == 0.0:
+        return ruled(Point(bust.x, underarm), bust)
+    return hermite(Point(bust.x + tilt * height / 2, underarm), 0.0, bust, -tilt)
 
 
 def _steepest(path: Path) -> float:
@@ -202,23 +206,16 @@ def _steepest(path: Path) -> float:
     return max(abs(along.x / along.y) for along in found)
 
 
-def _tightest(
-    top: Path, up: Bend | None, upper: Path, down: Bend | None, lower: Path | None
-) -> tuple[float, float]:
+def _radii(part: Bend | Path) -> tuple[float, float]:
     """The least radii of the inward and of the outward bends [mm]."""
-    found = [_radii(part, path) for part, path in _sides(up, upper, down, lower)]
-    found.append(least_radii(top))
-    return min(inward for inward, _ in found), min(outward for _, outward in found)
-
-
-def _radii(part: Bend | None, path: Path) -> tuple[float, float]:
-    if part is None:
-        return least_radii(path)
-    inner = part.inner
+    if isinstance(part, Path):
+        return least_radii(part)
     outer = part.outer if part.outer and part.angle > part.end_angle + 1e-9 else math.inf
-    return (inner, outer) if part.end.x > part.waist.x else (outer, inner)
+    return (part.inner, outer) if part.end.x > part.waist.x else (outer, part.inner)
 
 
 def whole(trial: Trial) -> Path:
     """Return the seam in one, from the underarm down."""
-    return joined(part for part in (trial.top, trial.upper, trial.lower) if part)
+    up = trial.upper.path().reversed() if isinstance(trial.upper, Bend) else trial.upper
+    down = trial.lower.path() if isinstance(trial.lower, Bend) else trial.lower
+    return joined(part for part in (trial.top, up, down) if part)
