@@ -33,8 +33,8 @@ FRONT_AT, BACK_AT = 0.52, 0.50
 TIGHT = 25.0
 """A bottom rounder than this is said to be tight [mm] (our choice)."""
 
-MOVED = 0.5
-"""Moves of less are not worth a word [mm]."""
+MOVED = 2.0
+"""Moves of less are not worth a word [mm] (our choice): they lie within a tape's own error."""
 
 
 @dataclass(frozen=True, slots=True)

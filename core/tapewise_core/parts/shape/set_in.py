@@ -175,16 +175,26 @@ def set_in(wish: SetInWish) -> SetIn:
     drop = wish.fit.drop if wish.drop is None else wish.drop
     drawn = _one_dart(_Drawn(wish, drop, swing, _seam(wish, drop)))
     if wish.drop is None:
-        drawn = _deep_enough(drawn)
-        if drawn.drop != drop:
-            drawn = _one_dart(replace(drawn, seam=_seam(wish, drawn.drop)))
+        for _ in range(PASSES):
+            drawn = _settled(_deep_enough(drawn))
     sides = _sides(drawn)
     return _whole(drawn, *sides)
 
 
+PASSES = 2
+"""A deeper underarm moves the bust line and the swing a little, so the depth is looked at twice."""
+
 OUT, SPARE = 0.15, 2.0
 """A dart's mouth opens outwards too, by about 0.15 of the swing, and is up to 2 mm wider for the
 back's length (our choice)."""
+
+
+def _settled(drawn: _Drawn) -> _Drawn:
+    """The depth's own seam, and the swing once more for it."""
+    seam = drawn.seam
+    if drawn.underarm != seam.at.underarm:
+        seam = _seam(drawn.wish, drawn.drop)
+    return _one_dart(replace(drawn, seam=seam))
 
 
 def _one_dart(drawn: _Drawn) -> _Drawn:

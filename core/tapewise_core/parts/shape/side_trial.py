@@ -24,9 +24,10 @@ CALMER = 0.75
 """The slope at the hip is no more than this of the mean slope from waist to hip, so that a seam
 that hardly widens does not first go in and then out again (our choice)."""
 
-STEEPEST = 3.0
-"""A waist between bust and hip: a cubic whose end slope is within 3 times its mean slope never
-turns back (exact)."""
+STEEPEST = 2.0
+"""A waist between bust and hip: a cubic's end slope is no more than twice its mean slope (our
+choice; up to three times it cannot turn back, exact, but then a waist that passes its
+neighbour's width jumps to another curve)."""
 
 
 @dataclass(frozen=True, slots=True)
