@@ -13,15 +13,14 @@ from shapely.geometry import LineString
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Reference
-from tapewise_core.parts.shape.armhole import carried_out
+from tapewise_core.parts.shape.across_point import carried_out
 from tapewise_core.parts.shape.bust_room import Wish, bust_room, surplus
 from tapewise_core.parts.shape.levels import Trunk, levels
 from tapewise_core.parts.shape.set_in import SetInWish
 from tapewise_core.parts.shape.shares import across
 from tapewise_core.parts.shape.shoulder_line import shoulder_lines
 from tapewise_core.parts.shape.side_dart import apex_from_fold, stop_before
-from tapewise_core.parts.shape.side_seam import SideWish
-from tapewise_core.parts.shape.side_trial import SideQuarters
+from tapewise_core.parts.shape.side_slopes import SideQuarters, SideWish
 from tapewise_core.parts.shape.underarm import by_fit
 
 

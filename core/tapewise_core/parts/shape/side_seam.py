@@ -12,19 +12,17 @@ import math
 from dataclasses import dataclass
 
 from tapewise_core.geometry.crossings import point_at_height
-from tapewise_core.geometry.path import Path, curved, ruled
-from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.path import Path
+from tapewise_core.parts.shape.below_hip import below_hip
 from tapewise_core.parts.shape.bends import INWARD, OUTWARD
 from tapewise_core.parts.shape.curves import inflections
 from tapewise_core.parts.shape.roots import most
+from tapewise_core.parts.shape.side_slopes import SideLevels, SideQuarters, SideWish, unshaped
 from tapewise_core.parts.shape.side_trial import (
     DART_LEAN,
     LEAN,
-    SideLevels,
-    SideQuarters,
     Trial,
     tried,
-    unshaped,
     whole,
 )
 from tapewise_core.text.told import Told, said
@@ -36,26 +34,8 @@ TILT = math.tan(math.radians(15))
 DART_MOST, DART_LEAST = 35.0, 2.5
 """The intake of a waist dart, at the most (common practice) and at the least (our choice) [mm]."""
 
-BEND_BELOW = 120.0
-"""Below the hip the seam passes over to its flare within so much [mm] (our choice)."""
-
 SAID = 0.2
 """A waist's quarter that keeps less than this more than asked is not worth a word [mm]."""
-
-
-@dataclass(frozen=True, slots=True)
-class SideWish:
-    """What is asked of the seam.
-
-    ``shaping`` is the share, 0 to 1, of the way from the unshaped seam to the waist's own
-    quarter; ``flare`` the slope below the hip, None without one; ``darts`` allows waist darts;
-    ``grown_on`` lets the seam run straight up into a grown-on sleeve's underarm.
-    """
-
-    shaping: float = 0.5
-    flare: float | None = None
-    darts: bool = True
-    grown_on: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +78,7 @@ class SideSeam:
         It leans on with its slope, or passes over to the flare within 12 cm.
         """
         hip = self.path.end
-        below = _below(hip, self.trial.slope, self.flare, y - hip.y)
+        below = below_hip(hip, self.trial.slope, self.flare, y - hip.y)
         return self.path.then(below) if below else self.path
 
 
@@ -213,40 +193,3 @@ def _hung(more: float) -> Told:
         return ()
     words = "The hip is {} wider than asked, because it hangs straight from the wider waist."
     return said(words, mm(4 * more))
-
-
-def _below(hip: Point, slope: float, flare: float, height: float) -> Path | None:
-    """From the hip line down: a parabola from one slope to the other, straight after it."""
-    if height <= 0:
-        return None
-    bent = min(height, BEND_BELOW) if flare != slope else 0.0
-    last = slope + (flare - slope) * bent / BEND_BELOW
-    end = hip
-    path: Path | None = None
-    if bent:
-        third = Vector(slope, 1) * (bent / 3)
-        end = hip + Vector((slope + last) / 2, 1) * bent
-        path = curved(hip, hip + third, end + Vector(last, 1) * (-bent / 3), end)
-    if height > bent:
-        rest = ruled(end, end + Vector(last, 1) * (height - bent))
-        path = path.then(rest) if path else rest
-    return path
-
-
-def levelled(seam: SideSeam, fold: float) -> tuple[Path, Path]:
-    """Return a flared seam cut where it is as long below the hip line as the fold is, and its hem.
-
-    ``fold`` is the height of the hem at the fold [mm]. The hem leaves the seam square and meets
-    the fold square, one curve (exact).
-    """
-    below = fold - seam.path.end.y
-    above, rest = seam.path, seam.down_to(fold + 0.3 * below + 10)
-    cut, _ = rest.split(above.length() + below)
-    return cut, squared_hem(cut, fold)
-
-
-def squared_hem(seam: Path, fold: float) -> Path:
-    """Return the hem from the seam's end to the fold, square to both."""
-    end = seam.end
-    inward = seam.arriving().square()
-    return curved(end, end + inward * (end.x * 0.35), Point(end.x * 0.4, fold), Point(0, fold))

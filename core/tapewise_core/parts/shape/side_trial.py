@@ -9,44 +9,13 @@ from tapewise_core.geometry.path import Path, curved, joined, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.shape.bends import HAIR, INWARD, OUTWARD, Bend, bend
 from tapewise_core.parts.shape.curves import least_radii
+from tapewise_core.parts.shape.side_slopes import SideLevels, SideQuarters, hip_slope, waist_slope
 
 LEAN = 0.8
 """The greatest lean, outwards per downwards: tan 38.7° (our choice)."""
 
 DART_LEAN = math.tan(math.radians(30))
 """Over this lean a waist dart is drawn rather than a slanting seam (common practice)."""
-
-HIP_SLOPE = 0.12
-"""How far a seam that knows no flare leans on at the hip, at the most; half of the mean slope
-from bust to hip below that (our choice)."""
-
-CALMER = 0.75
-"""The slope at the hip is no more than this of the mean slope from waist to hip, so that a seam
-that hardly widens does not first go in and then out again (our choice)."""
-
-STEEPEST = 2.0
-"""A waist between bust and hip: a cubic's end slope is no more than twice its mean slope (our
-choice; up to three times it cannot turn back, exact, but then a waist that passes its
-neighbour's width jumps to another curve)."""
-
-
-@dataclass(frozen=True, slots=True)
-class SideLevels:
-    """Heights below the nape [mm]. ``hip`` is None on a bodice that ends at its waist seam."""
-
-    underarm: float
-    bust: float
-    waist: float
-    hip: float | None
-
-
-@dataclass(frozen=True, slots=True)
-class SideQuarters:
-    """A quarter of the girth with a quarter of the ease at each level [mm]."""
-
-    bust: float
-    waist: float
-    hip: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,8 +55,8 @@ def tried(
     """
     bust, w = Point(wide.bust, at.bust), Point(waist, at.waist)
     hip = None if at.hip is None else Point(wide.hip, at.hip)
-    slope = 0.0 if hip is None else _hip_slope(bust, w, hip, flare)
-    lean = 0.0 if hip is None else _waist_slope(bust, w, hip, slope)
+    slope = 0.0 if hip is None else hip_slope(bust, w, hip, flare)
+    lean = 0.0 if hip is None else waist_slope(bust, w, hip, slope)
     up = _upper(bust, w, lean, tilt, grown_on=grown_on)
     down = _lower(w, hip, lean, slope, flare)
     if isinstance(down, Bend) and down.outer == 0.0:
@@ -104,43 +73,6 @@ def tried(
         min(outward for _, outward in radii),
         max(part.lean if isinstance(part, Bend) else _steepest(part) for part in parts[1:]),
     )
-
-
-def unshaped(at: SideLevels, wide: SideQuarters) -> float:
-    """Return the quarter that one cubic from bust to hip has on the waist line [mm]."""
-    if at.hip is None:
-        return wide.bust
-    h = at.hip - at.bust
-    t = (at.waist - at.bust) / h
-    slope = _plain_slope(Point(wide.bust, at.bust), Point(wide.hip, at.hip))
-    return wide.bust + (wide.hip - wide.bust) * t * t * (3 - 2 * t) + slope * h * (t**3 - t * t)
-
-
-def _plain_slope(bust: Point, hip: Point) -> float:
-    return min(max(0.5 * (hip.x - bust.x) / (hip.y - bust.y), 0.0), HIP_SLOPE)
-
-
-def _hip_slope(bust: Point, waist: Point, hip: Point, flare: float | None) -> float:
-    """The slope at the hip, never more than the seam can reach without turning back."""
-    mean = max(hip.x - waist.x, 0.0) / (hip.y - waist.y)
-    if flare is None:
-        return min(_plain_slope(bust, hip), CALMER * mean)
-    return min(max(flare, 0.0), STEEPEST * mean)
-
-
-def _waist_slope(bust: Point, waist: Point, hip: Point, slope: float) -> float:
-    """0 at a waist narrower or wider than both neighbours; between them, what keeps the bend.
-
-    The slope that makes both cubics bend alike at the waist (exact), held so that neither turns
-    back.
-    """
-    h1, h2 = waist.y - bust.y, hip.y - waist.y
-    first, second = (waist.x - bust.x) / h1, (hip.x - waist.x) / h2
-    if first * second <= 0:
-        return 0.0
-    sign = math.copysign(1.0, first)
-    wanted = (3 * (first / h1 + second / h2) - slope / h2) / (2 * (1 / h1 + 1 / h2))
-    return sign * min(max(sign * wanted, 0.0), STEEPEST * min(abs(first), abs(second)))
 
 
 def _upper(bust: Point, waist: Point, lean: float, tilt: float, *, grown_on: bool) -> Bend | Path:

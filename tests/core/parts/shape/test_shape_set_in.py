@@ -11,7 +11,7 @@ from shapely.geometry import Polygon
 
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.shape.set_in import SetIn, SetInWish, set_in
-from tapewise_core.parts.shape.side_seam import SideWish
+from tapewise_core.parts.shape.side_slopes import SideWish
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 

@@ -13,8 +13,9 @@ from shape_people import AVERAGE, BUSTY, bends_of, people, turns, width_at, wish
 from tapewise_core.parts.shape.bends import Bend
 from tapewise_core.parts.shape.levels import kept_between
 from tapewise_core.parts.shape.set_in import SetInWish
-from tapewise_core.parts.shape.side_seam import SideSeam, SideWish, levelled, side_seam
-from tapewise_core.parts.shape.side_trial import SideLevels, SideQuarters
+from tapewise_core.parts.shape.side_hem import levelled
+from tapewise_core.parts.shape.side_seam import SideSeam, side_seam
+from tapewise_core.parts.shape.side_slopes import SideLevels, SideQuarters, SideWish
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 

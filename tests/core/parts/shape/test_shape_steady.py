@@ -9,8 +9,8 @@ import pytest
 from shape_people import people, wish
 
 from tapewise_core.parts.shape.set_in import set_in
-from tapewise_core.parts.shape.side_seam import SideSeam, SideWish, side_seam
-from tapewise_core.parts.shape.side_trial import SideLevels, SideQuarters
+from tapewise_core.parts.shape.side_seam import SideSeam, side_seam
+from tapewise_core.parts.shape.side_slopes import SideLevels, SideQuarters, SideWish
 
 WISHES = (
     SideWish(0.5),
