@@ -10,7 +10,9 @@ import numpy as np
 import pytest
 from shape_people import AVERAGE, BUSTY, bends_of, people, turns, width_at, wish
 
+from tapewise_core.geometry.segments import Cubic
 from tapewise_core.parts.shape.bends import Bend
+from tapewise_core.parts.shape.curves import curvature
 from tapewise_core.parts.shape.levels import kept_between
 from tapewise_core.parts.shape.set_in import SetInWish
 from tapewise_core.parts.shape.side_hem import levelled
@@ -185,3 +187,26 @@ def test_a_grown_on_seam_runs_straight_into_the_underarm() -> None:
     assert upper.outer == 0
     assert width_at(seam.path, seam.at.bust) == pytest.approx(asked.quarters.bust, abs=0.01)
     assert seam.path.leaving().x / seam.path.leaving().y == pytest.approx(-upper.lean)
+
+
+def test_a_waist_between_bust_and_hip_bends_alike_on_both_sides() -> None:
+    """A straight figure's seam: the two cubics have one bend where they meet."""
+    at = SideLevels(160, 200, 310, 460)
+    seam = side_seam(at, SideQuarters(160, 150, 190), SideWish(0.0))
+    above, below = seam.path.segments[1], seam.path.segments[2]
+    assert isinstance(above, Cubic)
+    assert isinstance(below, Cubic)
+    assert above.end.y == pytest.approx(at.waist)
+    assert curvature(above, 1) == pytest.approx(curvature(below, 0), rel=1e-6)
+
+
+def test_below_the_hip_the_seam_bends_to_its_flare() -> None:
+    """A parabola of 12 cm from one slope to the other, then straight: both tell the width."""
+    seam = drawn(wish(AVERAGE, 60, SideWish(0.5, flare=0.3)))
+    hip, slope = seam.path.end, seam.trial.slope
+    assert slope < 0.29
+    out = hip.x + 120 * (slope + 0.3) / 2 + 80 * 0.3
+    assert width_at(seam.down_to(hip.y + 201), hip.y + 200) == pytest.approx(out, abs=0.01)
+    _, leans = bends_of(seam.down_to(hip.y + 200))
+    assert leans[-1] == pytest.approx(0.3)
+    assert np.abs(np.diff(leans)).max() < 0.06

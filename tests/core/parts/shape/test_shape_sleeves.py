@@ -13,6 +13,7 @@ from tapewise_core.parts.shape.armhole import armhole, tight
 from tapewise_core.parts.shape.cap import cap, unasked_ease
 from tapewise_core.parts.shape.rounded import least_radius, rounded
 from tapewise_core.parts.shape.sleeve import sleeve
+from tapewise_core.parts.shape.underarm import narrowed
 from tapewise_core.parts.shape.waist_darts import DartLevels, back_dart, front_dart
 from tapewise_core.text.told import Reader, Told
 from tapewise_core.units import Unit
@@ -96,3 +97,21 @@ def test_waist_darts_take_up_their_intake_on_the_waist() -> None:
     xs = [p.x for p in back.path().flattened()]
     assert max(xs) - min(xs) == 24
     assert back_dart(24, DartLevels(250, 410, None), 200).bottom == 410
+
+
+def test_a_hem_drops_as_its_sleeve_narrows() -> None:
+    """The corner moves down the seam by 0.3 of the half hem times the taper."""
+    solved = cap(210, 200, 330)
+    made = sleeve(solved, 560, 200)
+    taper = 65 / (560 - solved.height)
+    assert made.hem.start.y - 560 == pytest.approx(0.3 * 100 * taper, rel=0.02)
+
+
+def test_a_thick_arm_takes_from_front_and_back() -> None:
+    """Of what is short 70 % comes off the front, 30 % off the back, 10 and 5 at most."""
+    some = narrowed(310, 45, 45)
+    short = 310 / math.pi + 5 - 90
+    assert (some.front, some.back) == pytest.approx((0.7 * short, 0.3 * short))
+    most = narrowed(400, 40, 40)
+    assert (most.front, most.back) == (10, 5)
+    assert narrowed(250, 60, 60).told == ()
