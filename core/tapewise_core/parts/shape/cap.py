@@ -1,0 +1,192 @@
+"""The sleeve's cap, solved: as wide as asked and as long as the armhole, both halves at once.
+
+Half caps are cubics from the corner, level there and level at the crown. For a height each half
+has one width at which it is as long as its own half of the armhole; both fall as the height
+rises, so one height makes them add up to the width asked (exact).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.segments import Cubic
+from tapewise_core.parts.shape.roots import root
+from tapewise_core.text.told import Told, said
+from tapewise_core.units import mm
+
+SHORTER = 0.005
+"""A jersey cap is so much shorter than its armhole, which is stretched to it (our choice; 0 to
+1 % is common practice)."""
+
+FRONT_HANDLES, BACK_HANDLES = (0.50, 0.42), (0.42, 0.48)
+"""How full the halves are at the underarm and at the crown, handles over the width (our choice)."""
+
+LOWEST, HIGHEST, OF_HALF = 0.16, 0.36, 0.92
+"""The cap's height over the armhole's length; a quarter is common practice. Never more than 0.92
+of the shorter half (our choice)."""
+
+CALM, STIFF = 0.75, 0.80
+"""Cap over the armhole's height: where no ease is asked no more than 0.75 (our choice; common
+practice in jersey 0.67); over 0.80 the arm does not lift freely (our choice)."""
+
+HALF_CM = 5.0
+"""Ease that nobody asked for comes in half centimetres [mm] (our choice)."""
+
+
+NEAR = 1e-6
+"""Half caps are met this closely [mm]."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cap:
+    """A cap from its back corner over the crown to its front corner, the corners on one level.
+
+    The crown lies on y = 0, the corners on ``height``; the back corner on x = 0. ``least`` and
+    ``widest`` are what the armhole lets a sleeve be round [mm].
+    """
+
+    height: float
+    back_width: float
+    front_width: float
+    asked: float
+    least: float
+    widest: float
+    back: Cubic
+    front: Cubic
+
+    @property
+    def width(self) -> float:
+        """The sleeve's width at the corners [mm]."""
+        return self.back_width + self.front_width
+
+    @property
+    def path(self) -> Path:
+        """The whole cap, back corner to front corner."""
+        return Path((self.back, self.front))
+
+    @property
+    def crown(self) -> Point:
+        """The shoulder's notch."""
+        return self.back.end
+
+    @property
+    def pitch(self) -> float:
+        """How far the shoulder's notch lies before the sleeve's middle, to the front [mm]."""
+        return self.back_width - self.width / 2
+
+    def notch(self, lower_armhole: float, *, front: bool) -> float:
+        """Return the walked distance from the corner of that side to its notch [mm].
+
+        ``lower_armhole`` is the armhole from underarm to across point.
+        """
+        return lower_armhole * (1 - SHORTER)
+
+    def held_back(self, arm: float) -> Told:
+        """Say what ease the armhole allows, where another was asked; ``arm`` is the girth [mm]."""
+        if abs(self.width - self.asked) < 1:
+            return ()
+        words = "This armhole takes a sleeve with {} to {} of ease, not {}."
+        return said(words, mm(self.least - arm), mm(self.widest - arm), mm(self.asked - arm))
+
+    def stiff(self, armhole_height: float) -> Told:
+        """Say that the arm will not lift freely, where the cap is that high."""
+        if self.height <= STIFF * armhole_height:
+            return ()
+        return said(
+            "The cap is high: the arm will not lift freely. More sleeve ease, or a higher "
+            "underarm, helps."
+        )
+
+
+def cap(front: float, back: float, width: float) -> Cap:
+    """Return the cap for the two halves of an armhole and a width [mm].
+
+    Out of reach of the cap's heights it is as near as they allow; ``Cap.held_back`` says so.
+    """
+    halves = front * (1 - SHORTER), back * (1 - SHORTER)
+    least, widest = reach(front, back)
+    low, high = _heights(*halves)
+    wanted = min(max(width, least), widest)
+    height = root(lambda h: sum(_widths(h, *halves)) - wanted, low, high, NEAR)
+    wf, wb = _widths(height, *halves)
+    return Cap(
+        height,
+        wb,
+        wf,
+        width,
+        least,
+        widest,
+        _half(wb, height, BACK_HANDLES),
+        _mirrored(_half(wf, height, FRONT_HANDLES), wb + wf),
+    )
+
+
+def reach(front: float, back: float) -> tuple[float, float]:
+    """Return the least and the greatest width that an armhole's halves allow [mm]."""
+    halves = front * (1 - SHORTER), back * (1 - SHORTER)
+    low, high = _heights(*halves)
+    return sum(_widths(high, *halves)), sum(_widths(low, *halves))
+
+
+def width_at(front: float, back: float, height: float) -> float:
+    """Return the width of a cap of a height [mm]."""
+    return sum(_widths(height, front * (1 - SHORTER), back * (1 - SHORTER)))
+
+
+def _heights(front: float, back: float) -> tuple[float, float]:
+    whole = front + back
+    return LOWEST * whole, min(HIGHEST * whole, OF_HALF * min(front, back))
+
+
+def unasked_ease(
+    front: float, back: float, arm: float, armhole_height: float, low: float, high: float
+) -> float:
+    """Return the sleeve's ease where none is asked [mm]: the least, in half centimetres from
+    ``low``, that keeps the cap at 0.75 of the armhole's height; ``high`` at the most."""
+    lowest, highest = _heights(front * (1 - SHORTER), back * (1 - SHORTER))
+    height = min(max(CALM * armhole_height, lowest), highest)
+    needed = width_at(front, back, height) - arm - 1e-6
+    if needed <= low:
+        return low
+    steps = math.floor((high - low) / HALF_CM + 1e-9)
+    return low + HALF_CM * min(math.ceil((needed - low) / HALF_CM), steps)
+
+
+def _widths(height: float, front: float, back: float) -> tuple[float, float]:
+    return _width(height, front, FRONT_HANDLES), _width(height, back, BACK_HANDLES)
+
+
+def _width(height: float, length: float, handles: tuple[float, float]) -> float:
+    """The width at which a half cap of a height is so long; secants from a near guess."""
+    most = math.sqrt(max(length * length - height * height, 1e-9))
+
+    def over(width: float) -> float:
+        return _half(width, height, handles).length() - length
+
+    last, width = 0.85 * most, 0.95 * most
+    at_last, at = over(last), over(width)
+    for _ in range(8):
+        if abs(at) < NEAR:
+            return width
+        last, width, at_last = width, width - at * (width - last) / (at - at_last), at
+        if not 0 < width <= most:
+            break
+        at = over(width)
+    return root(over, 0.25 * most, most, NEAR)
+
+
+def _half(width: float, height: float, handles: tuple[float, float]) -> Cubic:
+    """Half a cap from its corner (0, height) up to the crown (width, 0)."""
+    a, b = handles
+    corner, crown = Point(0, height), Point(width, 0)
+    return Cubic(corner, Point(a * width, height), Point(width - b * width, 0), crown)
+
+
+def _mirrored(half: Cubic, width: float) -> Cubic:
+    """The front half, from the crown to its corner on the right."""
+    return Cubic(
+        *(Point(width - p.x, p.y) for p in (half.end, half.arrive, half.leave, half.start))
+    )

@@ -1,0 +1,73 @@
+"""A set-in sleeve below its cap: seams of one length, and a hem bent to meet them square."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.geometry.path import Path, ruled
+from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.segments import Cubic
+from tapewise_core.parts.shape.cap import Cap
+
+STRAIGHT_HEM, DROPPED, ROUND = 0.4, 0.3, 2 / 3
+"""A hem is straight for 0.4 of its half width; on a sleeve that narrows its corner moves on by
+0.3 × half width × tan taper; handles two thirds long, a parabola's (our choice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sleeve:
+    """A set-in sleeve below its cap: under-seams of one length, and the hem bent square to them.
+
+    The seams run from the cap's corners; the hem from the back seam's end to the front's.
+    """
+
+    cap: Cap
+    back_seam: Path
+    front_seam: Path
+    hem: Path
+
+
+def sleeve(solved: Cap, length: float, hem: float) -> Sleeve:
+    """Return a sleeve so long from its crown, with a hem so wide [mm].
+
+    Both seams are narrowed by the same, so that they are equally long (exact).
+    """
+    inset = (solved.width - hem) / 2
+    middle = Point(solved.width / 2, length)
+    corners = Point(0, solved.height), Point(solved.width, solved.height)
+    back = bent_hem(middle, Point(inset, length), corners[0])
+    front = bent_hem(middle, Point(solved.width - inset, length), corners[1])
+    return Sleeve(
+        solved,
+        ruled(corners[0], back.end),
+        ruled(corners[1], front.end),
+        back.reversed().then(front),
+    )
+
+
+def bent_hem(middle: Point, corner: Point, seam_start: Point) -> Path:
+    """Return half a hem from the sleeve's middle: straight, then bent to meet the seam square.
+
+    ``corner`` is where the straight hem would end, ``seam_start`` the under-seam's other end.
+    The hem's end lies on the under-seam or on its continuation.
+    """
+    out = corner - middle
+    half, across = out.length(), out.unit()
+    seam = (corner - seam_start).unit()
+    down = across.square() if across.square().dot(seam) > 0 else -across.square()
+    taper = -seam.dot(across) / max(seam.dot(down), 0.2)
+    end = corner + seam * (DROPPED * half * taper / max(seam.dot(down), 0.2))
+    first = middle + across * (STRAIGHT_HEM * half)
+    if abs(taper) < 1e-9:
+        return ruled(middle, corner)
+    return ruled(middle, first).then(Path((_bent(first, across, end, seam),)))
+
+
+def _bent(first: Point, across: Vector, end: Point, seam: Vector) -> Cubic:
+    """From the straight part to the seam, square to it."""
+    square = seam.square()
+    square = square if square.dot(across) > 0 else -square
+    away = across.square()
+    reach = (end - first).dot(away) / square.dot(away)
+    corner = end + square * -reach
+    return Cubic(first, first.toward(corner, ROUND), end.toward(corner, ROUND), end)
