@@ -24,7 +24,9 @@ from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.projector import canvas
 from tapewise_core.paper.roll import rolled
 from tapewise_core.paper.tiling import OVERLAP, Paging, tiled
-from tapewise_core.style.option import Kind, Option, settle
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Option
+from tapewise_core.style.settle import settle
 from tapewise_core.tasks import guesses, people, shop, wizard
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.files import pattern_set
@@ -121,7 +123,7 @@ def _extremes(option: Option, unit: Unit) -> tuple[str, ...]:
     """An option's limits, and values beyond them, as they are typed."""
     if option.words:
         return ("nonsense",)
-    size = 1.0 if option.kind is not Kind.LENGTH or unit is Unit.CM else 2.54
+    size = 1.0 if option.kind is not ValueKind.LENGTH or unit is Unit.CM else 2.54
     ends = (option.low - 5, option.low, option.high, option.high + 5)
     return (*(f"{end / size:.6f}" for end in ends), "nonsense", "")
 

@@ -12,6 +12,7 @@ from tapewise_core.drafting.piece import Notch
 from tapewise_core.drafting.sheet import Sheet
 from tapewise_core.errors import DraftError
 from tapewise_core.paper.drawing import Layer, Stroke, Words
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, cm
 
 
@@ -66,7 +67,7 @@ def test_allowances_come_last_and_fold_and_mirror_are_left_out() -> None:
     """Each edge once with its allowance; the fold gets none, the second of a pair is the first."""
     piece = rectangle("back", 300, 400, {"left": 0.0, "bottom": 25.0}, on_fold=True)
     done = with_allowances(strip(), piece)
-    said = done.steps[-1].tell(Unit.CM)
+    said = Reader(Unit.CM).spell(done.steps[-1].tell())
     assert "2.5 cm" in said
     assert "bottom" in said
     assert "left" not in said
@@ -77,7 +78,7 @@ def test_notches_are_told_before_the_allowances() -> None:
     """Where along which edge, and how many strokes."""
     marks = (Notch("right", 50.0, "waist", 2), Notch("top", 0.0, "centre front"))
     done = with_allowances(strip(), rectangle("back", 300, 400, notches=marks))
-    said = done.steps[-2].tell(Unit.CM)
+    said = Reader(Unit.CM).spell(done.steps[-2].tell())
     assert "waist, two strokes, on the right 5 cm from its start" in said
     assert "centre front, one stroke, on the top at its start" in said
 
