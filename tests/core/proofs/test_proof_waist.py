@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hand_made import case, in_cm, in_inches, judged, only, reason, sewn, strip, style
 
+from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Casing, Facts, Passage, Waist
 from tapewise_core.drafting.piece import SeamKind
 from tapewise_core.proofs.proof import Case, Proof, ProofId
@@ -116,6 +119,9 @@ def test_what_it_says_of_a_casing() -> None:
     assert bad.mend is None
     worse = in_cm(only(casing_turns(turned(950.0))))
     assert worse.startswith("The casing's edge is stretched by 90 % as")
+    soft = Cloth(stretch=1.5, seam=0.4, band=0.5)
+    softer = only(casing_turns(replace(turned(950.01), cloth=soft)))
+    assert "This cloth gives 90 % there" in in_cm(softer)
 
 
 def banded(band: float, chosen: Style | None = None) -> Case:
