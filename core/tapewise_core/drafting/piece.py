@@ -48,6 +48,15 @@ class Notch:
 
 
 @dataclass(frozen=True, slots=True)
+class Dart:
+    """A dart inside a piece: its outline from point to point, and what it takes up [mm]."""
+
+    name: str
+    path: Path
+    intake: float
+
+
+@dataclass(frozen=True, slots=True)
 class Piece:
     """One piece: its edges in order, clockwise as seen, closed.
 
@@ -70,6 +79,7 @@ class Piece:
     inner: Mapping[str, Path] = field(default_factory=dict)
     label: Box | None = None
     turnable: bool = False
+    darts: tuple[Dart, ...] = ()
 
     def edge(self, name: str) -> Edge:
         """Return an edge by its name; raises KeyError if the piece has none of that name."""
@@ -105,13 +115,14 @@ def make_piece(
     inner: Mapping[str, Path] | None = None,
     label: Box | None = None,
     turnable: bool = False,
+    darts: tuple[Dart, ...] = (),
 ) -> Piece:
     """Return a piece with its cut line drawn round it."""
     cut = tuple(cut_line([edge.margin() for edge in edges]))
     return Piece(
         name, edges, MappingProxyType(dict(points)), notches, grain, count, on_fold, mirrored,
         cut, MappingProxyType(dict(levels or {})), MappingProxyType(dict(inner or {})),
-        label, turnable,
+        label, turnable, darts,
     )  # fmt: skip
 
 

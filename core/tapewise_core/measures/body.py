@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from types import MappingProxyType
 
@@ -53,10 +53,13 @@ class Value:
 
 @dataclass(frozen=True, slots=True)
 class Body:
-    """Measures by key; ``names`` gives the trade's name for each."""
+    """Measures by key; ``names`` gives the trade's name for each. ``reference`` and
+    ``waist_site`` say whose proportions fill a gap between measures."""
 
     values: Mapping[str, Value]
     names: Mapping[str, str] = field(default_factory=dict)
+    reference: Reference = Reference.NOT_SAID
+    waist_site: WaistSite = WaistSite.NOT_SAID
 
     def __getitem__(self, key: str) -> Length:
         """Return a measure as a named length; raises DraftError naming what is missing."""
@@ -78,4 +81,4 @@ class Body:
     def only(self, keys: tuple[str, ...]) -> Body:
         """Return the body reduced to some measures."""
         kept = {key: value for key, value in self.values.items() if key in keys}
-        return Body(MappingProxyType(kept), self.names)
+        return replace(self, values=MappingProxyType(kept))

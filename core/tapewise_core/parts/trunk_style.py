@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.parts.shape.band import close_fit
+from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
@@ -12,6 +14,7 @@ from tapewise_core.units import Length
 class Fit(StrEnum):
     """How close a body is cut."""
 
+    CLOSE = "close"
     FITTED = "fitted"
     STRAIGHT = "straight"
     EASED = "eased"
@@ -19,12 +22,23 @@ class Fit(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class TrunkStyle:
-    """``length`` from nape to hem, ``ease`` all round, ``shaping`` the fraction by which the side
-    seam goes in to the waist."""
+    """``length`` from nape to hem, ``ease`` all round and at each level, ``shaping`` the fraction
+    by which the side seam goes in to the waist.
+
+    ``lengthened`` is what cloth that is stretched across loses in length, as a fraction;
+    ``stretch`` is the cloth's in %.
+    """
 
     length: Length
     ease: Length
+    bust_ease: Length
+    waist_ease: Length
+    hip_ease: Length
     shaping: float
+    darts: bool
+    bust_room: BustRoom
+    stretch: float
+    lengthened: float
 
     @classmethod
     def of(cls, style: Style, length: Length | None = None) -> TrunkStyle:
@@ -32,5 +46,17 @@ class TrunkStyle:
         return cls(
             style.length("body-length", length),
             style.length("ease"),
+            style.length("bust-ease"),
+            style.length("waist-ease"),
+            style.length("hip-ease"),
             style.number("waist-shaping") / 100,
+            style.choice("waist-darts") == "auto",
+            BustRoom(style.choice("bust-room")),
+            style.number("stretch"),
+            lengthened_by(Fit(style.choice("fit")), style.number("stretch")),
         )
+
+
+def lengthened_by(fit: Fit, stretch: float) -> float:
+    """Return the fraction by which a close fit is cut longer, for a stretch [%]."""
+    return close_fit(stretch / 100).along if fit is Fit.CLOSE else 0.0

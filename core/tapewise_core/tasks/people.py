@@ -76,7 +76,8 @@ def body_of(profile: Profile) -> tuple[Body, str]:
     guessed = estimate(taken, profile.reference, profile.waist_site, sure)
     for key, found in guessed.items():
         values[key] = _kept(values[key], found.as_value()) if key in values else found.as_value()
-    return Body(MappingProxyType(values), NAMES), refusal(taken, sure) or ""
+    known = Body(MappingProxyType(values), NAMES, profile.reference, profile.waist_site)
+    return known, refusal(taken, sure) or ""
 
 
 def _kept(taken: Value, guess: Value) -> Value:

@@ -15,6 +15,7 @@ from tapewise_core.proofs.proof import Proof, ProofId, Silent
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.guesses import Effect
+from tapewise_core.tasks.record_levels import LEVEL, Stood
 from tapewise_core.tasks.record_pieces import PIECE, in_cm
 from tapewise_core.tasks.shapes import (
     DAY,
@@ -145,6 +146,12 @@ def proofs_json(drafted: Drafted) -> list[dict[str, object]]:
     return [PROOF.of(Proved(proof, reader)) for proof in drafted.proofs]
 
 
+def levels_json(drafted: Drafted) -> list[dict[str, object]]:
+    """Return the levels from the top down, reasons in the reader's unit."""
+    found = drafted.pattern.facts.levels
+    return [LEVEL.of(Stood(level, drafted.reader)) for level in found]
+
+
 def silent_json(drafted: Drafted) -> list[dict[str, object]]:
     """Return the proofs that are silent, each with its reason."""
     reader = drafted.reader
@@ -187,6 +194,7 @@ RECORD: Shape[Saved] = Shape(
             lambda saved: proofs_json(saved.drafted),
         ),
         Key("silent", listed(SILENT.kind), lambda saved: silent_json(saved.drafted)),
+        Key("levels", listed(LEVEL.kind), lambda saved: levels_json(saved.drafted)),
         Key("finished", by_name(FINISHED.kind), lambda saved: _finished(saved.drafted)),
         Key(
             "uncertain",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import NamedTuple
 
-from tapewise_core.drafting.piece import Edge, Notch, Piece
+from tapewise_core.drafting.piece import Dart, Edge, Notch, Piece
 from tapewise_core.geometry.point import Point
 from tapewise_core.tasks.shapes import (
     NUMBER,
@@ -68,6 +68,15 @@ def _spot(one: Located) -> Point:
     return one.piece.edge(one.notch.edge).path.at(one.notch.distance)[0]
 
 
+DART: Shape[Dart] = Shape(
+    "a dart inside a piece",
+    (
+        Key("name", TEXT, lambda dart: dart.name),
+        Key("points", listed(POINT), lambda dart: _points(dart.path.flattened())),
+        Key("intake", NUMBER, lambda dart: in_cm(dart.intake), "what it takes up"),
+    ),
+)
+
 CUT: Shape[Piece] = Shape(
     "how to cut a piece",
     (
@@ -87,6 +96,7 @@ PIECE: Shape[Piece] = Shape(
         Key("edges", listed(EDGE.kind), lambda piece: [EDGE.of(edge) for edge in piece.edges]),
         Key("points", by_name(POINT), lambda piece: {k: _pair(p) for k, p in piece.points.items()}),
         Key("notches", listed(NOTCH.kind), lambda piece: _notches(piece)),
+        Key("darts", listed(DART.kind), lambda piece: [DART.of(dart) for dart in piece.darts]),
         Key("grain", listed(POINT), lambda piece: _points(piece.grain)),
     ),
 )

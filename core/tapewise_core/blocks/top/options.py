@@ -8,12 +8,13 @@ The neck's options are in :mod:`parts.neck_options`, the sleeve's in
 from __future__ import annotations
 
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.ease_options import EASE
 from tapewise_core.parts.figure_options import FIGURE, FIGURE_LENGTHS
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_options import NECK, NECK_SIZES
 from tapewise_core.parts.neck_style import NeckFinish
 from tapewise_core.parts.sleeve_options import SLEEVE
-from tapewise_core.parts.trunk_style import Fit
+from tapewise_core.parts.trunk_style import Fit, lengthened_by
 from tapewise_core.style.cloth import CLOTH
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -22,27 +23,15 @@ from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import Length, cm
 
-FITS = {Fit.FITTED: (0.0, 50.0), Fit.STRAIGHT: (4.0, 0.0), Fit.EASED: (8.0, 20.0)}
-"""Ease all round [cm] and how far the side seam goes in [%] (common practice)."""
-
-
 BELOW_HIP = cm(3)
 """A top ends so far below the hip line (common practice)."""
 
 
-def ease(body: Body, style: Style) -> Length:
-    """The fit's own ease."""
-    return cm(FITS[Fit(style.choice("fit"))][0])
-
-
-def waist_shaping(body: Body, style: Style) -> float:
-    """The fit's own shaping."""
-    return FITS[Fit(style.choice("fit"))][1]
-
-
 def body_length(body: Body, style: Style) -> Length:
-    """To three centimetres below the hip line."""
-    return body["back_waist_length"] + body["hip_depth"] + BELOW_HIP
+    """To three centimetres below the hip line; longer where a close fit takes length."""
+    length = body["back_waist_length"] + body["hip_depth"] + BELOW_HIP
+    longer = lengthened_by(Fit(style.choice("fit")), style.number("stretch"))
+    return length * (1 + longer) if longer else length
 
 
 SHAPE = Options.of(
@@ -64,25 +53,6 @@ SHAPE = Options.of(
         default_says=said("back waist length + hip depth + {}", BELOW_HIP),
         low=25,
         high=170,
-    ),
-    Option(
-        key="ease",
-        group=Group.EASE,
-        says=said("ease all round the body"),
-        default=ease,
-        default_says=said("fitted {}, straight {}, eased {}", *(cm(FITS[fit][0]) for fit in Fit)),
-        low=-20,
-        high=40,
-    ),
-    Option(
-        key="waist-shaping",
-        group=Group.EASE,
-        says=said("how far the side seam goes in towards the waist"),
-        kind=ValueKind.PERCENT,
-        default=waist_shaping,
-        default_says=said("fitted 50, straight 0, eased 20 %"),
-        low=0,
-        high=100,
     ),
     Option(
         key="hem",
@@ -147,4 +117,4 @@ ALLOWANCES = Options.of(
         high=8,
     ),
 )
-TOP = SHAPE + FIGURE + NECK + SLEEVE + NECK_SIZES + FIGURE_LENGTHS + CLOTH + ALLOWANCES
+TOP = CLOTH + SHAPE + EASE + FIGURE + NECK + SLEEVE + NECK_SIZES + FIGURE_LENGTHS + ALLOWANCES

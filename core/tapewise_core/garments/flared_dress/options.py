@@ -42,7 +42,8 @@ def flare(body: Body, style: Style) -> Length:
 
 
 OF_THE_TOP = (
-    "fit", "body-length", "ease", "waist-shaping", "hem", "split-length",
+    "fit", "body-length", "ease", "bust-ease", "waist-ease", "hip-ease", "waist-shaping",
+    "waist-darts", "bust-room", "hem", "split-length",
     "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder", "broad-neck",
     "round-back", "full-arm",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
@@ -55,7 +56,7 @@ OF_THE_TOP = (
 """The top's options that the dress has too."""
 
 WORDS = {
-    "fit": (Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
+    "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
     "hem": (HemShape.STRAIGHT, HemShape.SPLIT),
     "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
     "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),

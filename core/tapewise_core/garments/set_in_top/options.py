@@ -68,7 +68,8 @@ ARMHOLE = Options.of(
 
 
 OF_THE_TOP = (
-    "fit", "body-length", "ease", "waist-shaping", "hem", "hem-rise",
+    "fit", "body-length", "ease", "bust-ease", "waist-ease", "hip-ease", "waist-shaping",
+    "waist-darts", "bust-room", "hem", "hem-rise",
     "shoulder-drop", "broad-neck", "round-back",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
@@ -80,7 +81,7 @@ OF_THE_TOP = (
 """The jersey top's options that this garment has too."""
 
 WORDS = {
-    "fit": (Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
+    "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
     "hem": (HemShape.STRAIGHT, HemShape.CURVED),
     "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED),

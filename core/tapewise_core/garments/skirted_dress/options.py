@@ -82,7 +82,8 @@ def waist_shaping(body: Body, style: Style) -> float:
 
 
 OF_THE_TOP = (
-    "fit", "ease", "waist-shaping",
+    "fit", "ease", "bust-ease", "waist-ease", "hip-ease", "waist-shaping",
+    "waist-darts", "bust-room",
     "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder", "broad-neck",
     "round-back", "full-arm",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
@@ -95,7 +96,7 @@ OF_THE_TOP = (
 """The top's options that a bodice has: none of the hem, which is the waist seam."""
 
 WORDS = {
-    "fit": (Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
+    "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
     "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
     "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING),
