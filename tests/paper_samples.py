@@ -13,7 +13,7 @@ from tapewise_core.paper.document import (
     Table,
     Ticks,
 )
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Pattern, Stroke, Words, extent
+from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine, extent
 from tapewise_core.paper.pattern_set import PatternSet
 
 Edges = dict[str, tuple[Path, float]]
@@ -70,15 +70,15 @@ def piece(name: str, edges: Edges) -> Drawing:
     cut = cut_of(edges)
     at = Point(40, max(20.0, box_of(cut).bottom / 3))
     inks: list[Ink] = [
-        Stroke(path, Layer.STITCH, Pattern.DASHED, 0.35, name=f"stitch {edge}", part=name)
+        Stroke(path, Layer.STITCH, Dash.DASHED, 0.35, name=f"stitch {edge}", part=name)
         for edge, (path, _) in edges.items()
     ]
     inks += [
         Stroke(ruled(*cut, cut[0]), Layer.CUT, width=0.6, closed=True, name="cut", part=name),
         Stroke(ruled(Point(120, 20), Point(120, 45)), Layer.MARKS, name="grain", part=name),
         Stroke(ruled(Point(200, 0), Point(200, 7)), Layer.MARKS, name="notch 1", part=name),
-        Words(name, at, 5.0, bold=True, part=name),
-        Words("Jersey top, for Zoë Œhler", Point(at.x, at.y + 7), part=name),
+        TextLine(name, at, 5.0, bold=True, part=name),
+        TextLine("Jersey top, for Zoë Œhler", Point(at.x, at.y + 7), part=name),
     ]
     drawing = tuple(inks)
     return Drawing(name, f"The {name} of a top", extent(drawing, 10), drawing)
@@ -97,7 +97,7 @@ PICTURE = Drawing(
     extent(piece("front", EDGES["front"]).inks, 5),
     (
         Stroke(EDGES["front"]["side"][0], Layer.CUT),
-        Words("A", Point(0, 0), 14.0),
+        TextLine("A", Point(0, 0), 14.0),
     ),
 )
 

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable
 
 from tapewise_core.paper.document import Bullets, Document, Heading, Table, Ticks
-from tapewise_core.paper.drawing import Drawing, Ink, Words
+from tapewise_core.paper.drawing import Drawing, Ink, TextLine
 from tapewise_core.units import Unit
 
 OTHER = {
@@ -68,4 +68,4 @@ def written(drawing: Drawing) -> list[str]:
 
 def inked(inks: Iterable[Ink]) -> list[str]:
     """Return the words among inks."""
-    return [ink.text for ink in inks if isinstance(ink, Words)]
+    return [ink.text for ink in inks if isinstance(ink, TextLine)]

@@ -152,9 +152,9 @@ def test_dresses_for_many_bodies_are_sound():
 
 def _sound(pattern: Pattern) -> None:
     for draft in pattern.drafts:
-        for step, sheet in zip(draft.steps, draft.sheets, strict=True):
+        for step, paper in zip(draft.steps, draft.papers, strict=True):
             for start, end, by in step.stated():
-                drawn = (sheet.point(end) - sheet.point(start)).length()
+                drawn = (paper.point(end) - paper.point(start)).length()
                 assert drawn == pytest.approx(by.mm, abs=1e-6)
     for piece in pattern.pieces:
         assert is_simple(piece.stitch_line())

@@ -57,9 +57,9 @@ def test_every_number_told_is_the_distance_drawn(made: list[Made]):
     checked = 0
     for _, _, pattern in made:
         for draft in pattern.drafts:
-            for step, sheet in zip(draft.steps, draft.sheets, strict=True):
+            for step, paper in zip(draft.steps, draft.papers, strict=True):
                 for start, end, by in step.stated():
-                    drawn = (sheet.point(end) - sheet.point(start)).length()
+                    drawn = (paper.point(end) - paper.point(start)).length()
                     assert drawn == pytest.approx(by.mm, abs=1e-6), spelt(step)
                     assert all(unit.spell(by.mm) in spelt(step, unit) for unit in Unit)
                     checked += 1

@@ -67,10 +67,6 @@ def _drafts(garment: str, unit: Unit) -> tuple[Drafted, ...]:
     return tuple(found)
 
 
-def _waits(request: pytest.FixtureRequest, reason: str) -> None:
-    request.applymarker(pytest.mark.xfail(strict=True, reason=reason))
-
-
 def _steps(made: Drafted) -> Iterator[str]:
     yield from words_of(made.instructions())
     yield from map(made.reader.spell, made.pattern.remarks)
@@ -93,14 +89,9 @@ def _checklist(made: Drafted) -> Iterator[str]:
 @EACH_GARMENT
 @pytest.mark.parametrize("collect", [_steps, _labels, _proofs, _checklist])
 def test_a_draft_is_told_in_one_unit(
-    collect: Callable[[Drafted], Iterator[str]],
-    garment: str,
-    unit: Unit,
-    request: pytest.FixtureRequest,
+    collect: Callable[[Drafted], Iterator[str]], garment: str, unit: Unit
 ) -> None:
     """Steps with their remarks, labels, proofs and the checklist, of every garment."""
-    if collect is _checklist and unit is Unit.IN:
-        _waits(request, "sewing still tells cm and mm")
     texts = [text for made in _drafts(garment, unit) for text in collect(made)]
     assert len(texts) > 50
     assert foreign(texts, unit) == []
@@ -108,12 +99,8 @@ def test_a_draft_is_told_in_one_unit(
 
 @EACH_UNIT
 @EACH_GARMENT
-def test_options_are_told_in_one_unit(
-    garment: str, unit: Unit, request: pytest.FixtureRequest
-) -> None:
+def test_options_are_told_in_one_unit(garment: str, unit: Unit) -> None:
     """What an option is, its value, limits and usual value, in the app and on the command line."""
-    if unit is Unit.IN:
-        _waits(request, "options still explain their defaults in cm")
     rows = wizard.option_rows(person(WHO[0]), garment, {}, unit)
     app = [f"{row.label}: {row.says}; {row.value}; {row.limits}; {row.usual}" for row in rows]
     assert foreign([*app, *shop.garment_lines(garment, unit)], unit) == []

@@ -12,7 +12,7 @@ from tapewise_core.errors import OptionError
 from tapewise_core.geometry.path import curved, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper import sizes
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, Words
+from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.grid import Grid, carrying, line_of
 from tapewise_core.paper.packing import ink_box, overlaps
 from tapewise_core.paper.placing import placed
@@ -50,7 +50,7 @@ def ink_points(inks: Iterable[Ink]) -> Iterable[Point]:
 
 def words_on(sheet: Sheet) -> list[str]:
     """Return every text a sheet has of its own."""
-    return [ink.text for ink in sheet.inks if isinstance(ink, Words)]
+    return [ink.text for ink in sheet.inks if isinstance(ink, TextLine)]
 
 
 @pytest.mark.parametrize("page", PAGES, ids=lambda page: page.name)

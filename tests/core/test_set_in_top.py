@@ -62,9 +62,9 @@ def test_a_cap_that_does_not_fit_fails_and_is_mended(shorter: str) -> None:
 def test_what_is_told_is_what_is_drawn(who: str) -> None:
     """Every distance in the instructions is the distance between the points on the paper."""
     for drawn in top(who, sleeve="long").pattern.drafts:
-        for step, sheet in zip(drawn.steps, drawn.sheets, strict=True):
+        for step, paper in zip(drawn.steps, drawn.papers, strict=True):
             for start, end, by in step.stated():
-                apart = (sheet.point(end) - sheet.point(start)).length()
+                apart = (paper.point(end) - paper.point(start)).length()
                 assert apart == pytest.approx(by.mm, abs=0.01)
 
 

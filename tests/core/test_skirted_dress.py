@@ -43,9 +43,9 @@ def test_skirt_and_bodice_meet(who: str, panels: str) -> None:
 def test_what_is_told_is_what_is_drawn(who: str) -> None:
     """Every distance in the instructions is the distance between the points on the paper."""
     for drawn in dress(who).pattern.drafts:
-        for step, sheet in zip(drawn.steps, drawn.sheets, strict=True):
+        for step, paper in zip(drawn.steps, drawn.papers, strict=True):
             for start, end, by in step.stated():
-                apart = (sheet.point(end) - sheet.point(start)).length()
+                apart = (paper.point(end) - paper.point(start)).length()
                 assert apart == pytest.approx(by.mm, abs=0.01)
 
 

@@ -9,7 +9,7 @@ from paper_samples import EDGES, pattern, piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Layer, Pattern, Stroke, Words
+from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine
 from tapewise_core.writers.dxf import ascii_words, cutter_dxf, plain_dxf
 
 
@@ -30,13 +30,13 @@ def test_marks_go_to_their_layers() -> None:
     """Notch 4, fold 6, grain 7, other lines 8, text 15; brackets and arrowheads are left out."""
     a, b = Point(0, 0), Point(0, 100)
     inks = (
-        Stroke(ruled(b, a), Layer.STITCH, Pattern.CHAIN, name="stitch centre"),
+        Stroke(ruled(b, a), Layer.STITCH, Dash.CHAIN, name="stitch centre"),
         Stroke(ruled(Point(50, 0), Point(50, -7)), Layer.MARKS, name="notch 2"),
         Stroke(ruled(Point(20, 10), Point(20, 90)), Layer.MARKS, name="grain"),
         Stroke(ruled(Point(20, 10), Point(18, 14)), Layer.MARKS, name="grain"),
         Stroke(ruled(Point(12, 10), Point(12, 90)), Layer.MARKS, name="fold"),
         Stroke(ruled(Point(30, 30), Point(60, 30)), Layer.MARKS, name="pocket"),
-        Words("Front", Point(5, 50)),
+        TextLine("Front", Point(5, 50)),
     )
     block = read(cutter_dxf([Drawing("f", "", Box(0, -7, 60, 100), inks)])).blocks.get("F")
     found = sorted((entity.dxftype(), entity.dxf.layer) for entity in block)

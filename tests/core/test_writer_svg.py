@@ -11,7 +11,7 @@ from tapewise_core.errors import DraftError
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Layer, Pattern, Stroke, Words
+from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine
 from tapewise_core.paper.look import DARK
 from tapewise_core.writers.svg import svg
 
@@ -24,11 +24,11 @@ SHEET = Drawing(
     "One piece",
     Box(-10, -20, 240, 180),
     (
-        Stroke(CURVE, Layer.STITCH, Pattern.DASHED, name="side seam", part="front (left)"),
-        Stroke(CURVE, Layer.STITCH, Pattern.DASHED, name="side seam", part="back"),
+        Stroke(CURVE, Layer.STITCH, Dash.DASHED, name="side seam", part="front (left)"),
+        Stroke(CURVE, Layer.STITCH, Dash.DASHED, name="side seam", part="back"),
         Stroke(ruled(Point(0, 0), Point(9, 0), Point(9, 9)), Layer.CUT, closed=True, filled=True),
-        Words("Ελένη\x00\x07 & Œuvre <1>", Point(10, 10), anchor="middle", angle=-90, bold=True),
-        Words("袖", Point(10, 30), part="後ろ"),
+        TextLine("Ελένη\x00\x07 & Œuvre <1>", Point(10, 10), anchor="middle", angle=-90, bold=True),
+        TextLine("袖", Point(10, 30), part="後ろ"),
     ),
 )
 
@@ -83,11 +83,11 @@ def test_titles_tell_what_the_sheet_is() -> None:
 def test_line_styles_differ_without_colour() -> None:
     """Each way to break a line gives its own dashes."""
     line = ruled(Point(0, 0), Point(99, 0))
-    inks = tuple(Stroke(line, Layer.CUT, pattern) for pattern in Pattern)
+    inks = tuple(Stroke(line, Layer.CUT, dash) for dash in Dash)
     found = [
         p.get("stroke-dasharray") for p in parsed(replace(SHEET, inks=inks)).iter(f"{SVG}path")
     ]
-    assert len(set(found)) == len(Pattern)
+    assert len(set(found)) == len(Dash)
 
 
 def test_a_number_that_is_none_is_refused() -> None:
@@ -96,7 +96,7 @@ def test_a_number_that_is_none_is_refused() -> None:
     with pytest.raises(DraftError, match="hem"):
         svg(replace(SHEET, inks=(broken,)))
     with pytest.raises(DraftError, match="here"):
-        svg(replace(SHEET, inks=(Words("here", Point(0, math.inf)),)))
+        svg(replace(SHEET, inks=(TextLine("here", Point(0, math.inf)),)))
 
 
 def test_numbers_are_short() -> None:

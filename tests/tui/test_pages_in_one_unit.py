@@ -32,10 +32,8 @@ def _in(unit: Unit) -> None:
 
 @EACH_UNIT
 @pytest.mark.parametrize("scene", SCENES, ids=lambda scene: scene.name)
-def test_a_page_tells_one_unit(scene: Scene, unit: Unit, request: pytest.FixtureRequest) -> None:
+def test_a_page_tells_one_unit(scene: Scene, unit: Unit) -> None:
     """Every page and dialog, with what it says when something is wrong."""
-    if scene.name == "sew" and unit is Unit.IN:
-        request.applymarker(pytest.mark.xfail(strict=True, reason="sewing still tells cm and mm"))
     with own_data(scene.page):
         _in(unit)
         shown = asyncio.run(play(scene, LARGE)).text

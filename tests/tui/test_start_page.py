@@ -164,7 +164,7 @@ def test_the_mouse_turns_pages_at_the_tape() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        await at.pilot.click("Tape", offset=(25, 0))
+        await at.pilot.click("PagesTape", offset=(25, 0))
         await at.settle()
         assert at.page.NAME == "review"
 

@@ -18,7 +18,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.work import PAGES
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets.saying import Saying
-from tapewise_tui.widgets.tape import Tape
+from tapewise_tui.widgets.tape import PagesTape
 
 PAGES_KEY = Binding("f9", "app.pages", "Pages", tooltip="turn to any page")
 """Every page's last key."""
@@ -70,7 +70,7 @@ class Page(Screen[None]):
         return cast(Wizard, self.app)
 
     def compose(self) -> ComposeResult:
-        yield Tape(self.NAME)
+        yield PagesTape(self.NAME)
         with Container(id="body"):
             yield from self._parts()
         yield Saying()
@@ -116,7 +116,7 @@ class Page(Screen[None]):
     def _sign(self) -> None:
         profile = self.desk.state.profile
         name = profile.name if profile else ""
-        self.query_one(Tape).show(name, self.desk.unit.value)
+        self.query_one(PagesTape).show(name, self.desk.unit.value)
         if self.desk.trouble:
             self.tell("")
 
@@ -135,8 +135,8 @@ class Page(Screen[None]):
         told = trouble.told if isinstance(trouble, TapewiseError) else trouble
         self.query_one(Saying).warn(self.desk.reader.spell(told))
 
-    @on(Tape.Pointed)
-    def point(self, event: Tape.Pointed) -> None:
+    @on(PagesTape.Pointed)
+    def point(self, event: PagesTape.Pointed) -> None:
         event.stop()
         self.tapewise.go(event.page)
 

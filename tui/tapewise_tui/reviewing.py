@@ -13,7 +13,7 @@ from tapewise_tui.desk import Desk
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class Standing:
     """One line of the table; ``finding`` is what there is to look at, if anything.
 
     ``apart`` says how far readings that do not agree lie apart.
@@ -40,7 +40,7 @@ class Row:
         return 0 if self.finding.severity.value == "warning" else 1
 
 
-def rows(desk: Desk) -> tuple[Row, ...]:
+def rows(desk: Desk) -> tuple[Standing, ...]:
     """Return a row for every measure, those to look at first."""
     found = _found(desk.check.findings)
     made = (_row(desk, row, found.get(row.key)) for row in order.ORDER)
@@ -56,10 +56,10 @@ def _found(findings: Iterable[Finding]) -> dict[str, Finding]:
     return found
 
 
-def _row(desk: Desk, row: Measure, finding: Finding | None) -> Row:
+def _row(desk: Desk, row: Measure, finding: Finding | None) -> Standing:
     value = desk.check.body.values.get(row.key)
     if value is None:
-        return Row(row, "–", "missing", "", "measure it; nothing to estimate from", None)
+        return Standing(row, "–", "missing", "", "measure it; nothing to estimate from", None)
     off = words.off_by(value, desk.unit)
     origin = "measured" if row.key in desk.profile.measures else "not measured"
     if value.origin is not Origin.MEASURED:
@@ -67,7 +67,7 @@ def _row(desk: Desk, row: Measure, finding: Finding | None) -> Row:
     apart = measuring.apart(desk, row.key)
     remark = f"? readings {apart} apart" if apart and not finding else _remark(desk, row, finding)
     spelt = desk.unit.number(value.cm * 10)
-    return Row(row, spelt, origin, off, remark, finding, apart)
+    return Standing(row, spelt, origin, off, remark, finding, apart)
 
 
 def _remark(desk: Desk, row: Measure, finding: Finding | None) -> str:
@@ -84,7 +84,7 @@ def _remark(desk: Desk, row: Measure, finding: Finding | None) -> str:
     return ""
 
 
-def advice(row: Row, desk: Desk) -> str:
+def advice(row: Standing, desk: Desk) -> str:
     """Return the whole remark on a row, and what to do about it."""
     if row.finding is not None:
         take = " F6 takes what is offered," if row.finding.proposed else ""

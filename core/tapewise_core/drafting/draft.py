@@ -4,15 +4,22 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from tapewise_core.drafting.sheet import Sheet
-from tapewise_core.drafting.steps import Curve, Level, Measure, Note, Rule, Start, Step, Trace
+from tapewise_core.drafting.drafting_paper import DraftingPaper
+from tapewise_core.drafting.passing import Passing
+from tapewise_core.drafting.steps import (
+    Curve,
+    Level,
+    MeasureOff,
+    Note,
+    Start,
+    Step,
+    Straight,
+    Trace,
+)
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, LEFT, RIGHT, UP, Point, Vector
 from tapewise_core.text.told import Part, Told
 from tapewise_core.units import Length
-
-Check = tuple[str, Point, str, Length, str]
-"""A point on a curve: its letter, where it is, from which point, how far, in what words."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,16 +28,16 @@ class Draft:
 
     title: str
     steps: tuple[Step, ...] = ()
-    sheets: tuple[Sheet, ...] = ()
+    papers: tuple[DraftingPaper, ...] = ()
 
     @property
-    def sheet(self) -> Sheet:
+    def paper(self) -> DraftingPaper:
         """The paper as it stands."""
-        return self.sheets[-1] if self.sheets else Sheet()
+        return self.papers[-1] if self.papers else DraftingPaper()
 
     def __getitem__(self, name: str) -> Point:
         """Return a point on the paper by its letter."""
-        return self.sheet.point(name)
+        return self.paper.point(name)
 
     def start(self, name: str, where: str | Told) -> Draft:
         """Mark the first point of the draft, the origin."""
@@ -38,37 +45,37 @@ class Draft:
 
     def down(self, start: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure straight down from a point and mark a new one."""
-        return self.then(Measure(start, name, by, DOWN, "straight down", called))
+        return self.then(MeasureOff(start, name, by, DOWN, "straight down", called))
 
     def up(self, start: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure straight up from a point and mark a new one."""
-        return self.then(Measure(start, name, by, UP, "straight up", called))
+        return self.then(MeasureOff(start, name, by, UP, "straight up", called))
 
     def across(self, start: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure square across to the right and mark a new point."""
-        return self.then(Measure(start, name, by, RIGHT, "square across to the right", called))
+        return self.then(MeasureOff(start, name, by, RIGHT, "square across to the right", called))
 
     def inward(self, start: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure square across to the left, towards the centre, and mark a new point."""
-        return self.then(Measure(start, name, by, LEFT, "square across to the left", called))
+        return self.then(MeasureOff(start, name, by, LEFT, "square across to the left", called))
 
     def along(self, start: str, through: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure from a point towards and past another and mark a new point."""
         direction = (self[through] - self[start]).unit()
-        return self.then(Measure(start, name, by, direction, f"along {start}–{through}", called))
+        return self.then(MeasureOff(start, name, by, direction, f"along {start}–{through}", called))
 
     def square(self, line: tuple[str, str], name: str, by: Length, called: str | Told) -> Draft:
         """Measure square down from the end of a line and mark a new point."""
         start, end = line
         direction = (self[end] - self[start]).unit().square()
         way = f"downward, square to {start}–{end},"
-        return self.then(Measure(end, name, by, direction, way, called))
+        return self.then(MeasureOff(end, name, by, direction, way, called))
 
     def toward(
         self, start: str, name: str, by: Length, way: Vector, where: str, called: str | Told
     ) -> Draft:
         """Measure from a point in any direction, ``where`` in words, and mark a new point."""
-        return self.then(Measure(start, name, by, way.unit(), where, called))
+        return self.then(MeasureOff(start, name, by, way.unit(), where, called))
 
     def level(self, at: str, by: float, called: str) -> Draft:
         """Rule a thin line square across through a point; ``by`` is its length [mm]."""
@@ -76,7 +83,7 @@ class Draft:
 
     def rule(self, line: str, *names: str, remark: str = "") -> Draft:
         """Join points with a straight line of the pattern."""
-        return self.then(Rule(line, names, remark))
+        return self.then(Straight(line, names, remark))
 
     def curve(
         self,
@@ -84,12 +91,12 @@ class Draft:
         path: Path,
         names: tuple[str, ...],
         manner: str | Told,
-        checks: tuple[Check, ...] = (),
+        checks: tuple[Passing, ...] = (),
     ) -> Draft:
         """Draw a curve of the pattern through known ends."""
         return self.then(Curve(line, path, names, manner, checks))
 
-    def trace(self, what: str, source: Sheet) -> Draft:
+    def trace(self, what: str, source: DraftingPaper) -> Draft:
         """Copy another draft's points and lines."""
         return self.then(Trace(what, source))
 
@@ -99,5 +106,5 @@ class Draft:
 
     def then(self, step: Step) -> Draft:
         """Return the draft with one more step done."""
-        sheet = step.draw(self.sheet)
-        return replace(self, steps=(*self.steps, step), sheets=(*self.sheets, sheet))
+        paper = step.draw(self.paper)
+        return replace(self, steps=(*self.steps, step), papers=(*self.papers, paper))

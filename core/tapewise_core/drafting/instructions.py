@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.labels import Heading as Label
+from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.pictures import step_pictures
 from tapewise_core.paper.document import Block, Bullets, Document, Heading, NumberedStep, Paragraph
 from tapewise_core.text.told import Reader, Told
@@ -19,7 +19,7 @@ TOOLS = (
 
 def instructions(
     drafts: tuple[Draft, ...],
-    label: Label,
+    label: LabelHead,
     whole: Mapping[str, float],
     remarks: tuple[Told, ...],
     sources: tuple[str, ...] = (),

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Words
+from tapewise_core.paper.drawing import TextLine
 from tapewise_core.units import Unit
 
 LARGEST, SMALLEST = 5.0, 2.2
@@ -16,7 +16,7 @@ LARGEST, SMALLEST = 5.0, 2.2
 
 
 @dataclass(frozen=True, slots=True)
-class Heading:
+class LabelHead:
     """What every label of one pattern says; ``estimated`` are measures with their ±."""
 
     garment: str
@@ -61,7 +61,7 @@ def allowance_words(piece: Piece, unit: Unit) -> str:
     return "; ".join(f"{', '.join(names)} {spelt}" for spelt, names in groups.items())
 
 
-def label_lines(piece: Piece, number: int, total: int, heading: Heading) -> list[str]:
+def label_lines(piece: Piece, number: int, total: int, heading: LabelHead) -> list[str]:
     """Return the label's lines, the piece's own name first."""
     lines = [
         title(piece.name),
@@ -93,7 +93,7 @@ def _listed(opening: str, items: tuple[str, ...], width: int = 46) -> list[str]:
     return lines
 
 
-def set_label(lines: list[str], box: Box, part: str) -> tuple[Words, ...]:
+def set_label(lines: list[str], box: Box, part: str) -> tuple[TextLine, ...]:
     """Set lines into a box, in as many columns as give the largest type."""
     columns, size = max(
         ((c, _type_size(lines, box, c)) for c in (1, 2, 3, 4)), key=lambda pair: (pair[1], -pair[0])
@@ -102,7 +102,7 @@ def set_label(lines: list[str], box: Box, part: str) -> tuple[Words, ...]:
     rows = math.ceil(len(lines) / columns)
     step = box.width / columns
     return tuple(
-        Words(
+        TextLine(
             line,
             Point(box.left + step * (i // rows), box.top + size * (1 + 1.35 * (i % rows))),
             size,

@@ -6,12 +6,12 @@ import itertools
 from collections.abc import Iterator
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.sheet import Sheet
+from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.segments import Cubic, Line, Segment
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Pattern, Stroke, Words
+from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine
 
 WIDE, HIGH = 110.0, 150.0
 """A picture's largest size [mm], to stand beside its sentence."""
@@ -22,49 +22,49 @@ EDGE = 9.0
 
 def step_pictures(draft: Draft) -> Iterator[Drawing]:
     """Yield one picture for each step, all of one draft at the same reduced scale."""
-    frame = _frame(draft.sheet)
+    frame = _frame(draft.paper)
     scale = min(WIDE / max(frame.width, 1.0), HIGH / max(frame.height, 1.0), 1.0)
-    before = Sheet()
-    for number, (step, sheet) in enumerate(zip(draft.steps, draft.sheets, strict=True), start=1):
-        inks = tuple(_inks(sheet, before, frame, scale))
+    before = DraftingPaper()
+    for number, (step, paper) in enumerate(zip(draft.steps, draft.papers, strict=True), start=1):
+        inks = tuple(_inks(paper, before, frame, scale))
         box = Box(0, 0, frame.width * scale + 2 * EDGE, frame.height * scale + 2 * EDGE)
         title = f"{draft.title}, step {number}"
         yield Drawing(
             title, f"{type(step).__name__.lower()}; reduced, not to measure from", box, inks
         )
-        before = sheet
+        before = paper
 
 
-def _frame(sheet: Sheet) -> Box:
+def _frame(paper: DraftingPaper) -> Box:
     """Everything ever drawn, so that pictures of one draft do not jump."""
-    points = list(sheet.points.values())
-    for path in (*sheet.lines.values(), *sheet.guides.values()):
+    points = list(paper.points.values())
+    for path in (*paper.lines.values(), *paper.guides.values()):
         points += path.flattened(1.0)
     return box_of(points)
 
 
-def _inks(sheet: Sheet, before: Sheet, frame: Box, scale: float) -> Iterator[Ink]:
-    for name, path in sheet.guides.items():
+def _inks(paper: DraftingPaper, before: DraftingPaper, frame: Box, scale: float) -> Iterator[Ink]:
+    for name, path in paper.guides.items():
         new = before.guides.get(name) != path
         width = 0.35 if new else 0.15
-        yield Stroke(_reduced(path, frame, scale), Layer.GUIDE, Pattern.DOTTED, width, name=name)
-    for name, path in sheet.lines.items():
+        yield Stroke(_reduced(path, frame, scale), Layer.GUIDE, Dash.DOTTED, width, name=name)
+    for name, path in paper.lines.items():
         width = 0.8 if before.lines.get(name) != path else 0.35
         yield Stroke(_reduced(path, frame, scale), Layer.STITCH, width=width, name=name)
-    for name, at, new in _spots(sheet, before):
+    for name, at, new in _spots(paper, before):
         spot = _placed(at, frame, scale)
         yield _dot(spot, 0.9 if new else 0.5)
-        yield Words(name, spot + Vector(1.3, -1.3), 4.2 if new else 3.2, bold=new)
+        yield TextLine(name, spot + Vector(1.3, -1.3), 4.2 if new else 3.2, bold=new)
 
 
-def _spots(sheet: Sheet, before: Sheet) -> Iterator[tuple[str, Point, bool]]:
+def _spots(paper: DraftingPaper, before: DraftingPaper) -> Iterator[tuple[str, Point, bool]]:
     """Letters with their points; two letters at one place are set as one word."""
     named: dict[tuple[int, int], list[str]] = {}
-    for name, at in sheet.points.items():
+    for name, at in paper.points.items():
         named.setdefault((round(at.x), round(at.y)), []).append(name)
     for names in named.values():
         new = any(name not in before.points for name in names)
-        yield ", ".join(names), sheet.points[names[0]], new
+        yield ", ".join(names), paper.points[names[0]], new
 
 
 def _dot(at: Point, size: float) -> Stroke:

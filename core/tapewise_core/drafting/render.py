@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.drafting.labels import Heading, label_lines, set_label, title
+from tapewise_core.drafting.labels import LabelHead, label_lines, set_label, title
 from tapewise_core.drafting.piece import Edge, Notch, Piece
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Pattern, Stroke, Words, extent
+from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine, extent
 
 BORDER = 10.0
 """Blank paper kept round a piece [mm]."""
@@ -27,7 +27,7 @@ NAMED_AT = 0.62
 LEVEL_WORDS = {"armscye": "armscye line", "waist": "waist line", "hip": "hip line"}
 
 
-def piece_drawing(piece: Piece, number: int, total: int, heading: Heading) -> Drawing:
+def piece_drawing(piece: Piece, number: int, total: int, heading: LabelHead) -> Drawing:
     """Return one piece at full size, its box round everything with a border."""
     lines = label_lines(piece, number, total, heading)
     inks: tuple[Ink, ...] = (
@@ -50,7 +50,7 @@ def _stitch_lines(piece: Piece) -> tuple[Stroke, ...]:
         Stroke(
             edge.path,
             Layer.STITCH,
-            Pattern.CHAIN if edge.fold else Pattern.DASHED,
+            Dash.CHAIN if edge.fold else Dash.DASHED,
             0.35,
             name=f"stitch {edge.name}",
             part=piece.name,
@@ -73,7 +73,7 @@ def _cut_line(piece: Piece) -> Stroke:
 def _inner(piece: Piece) -> tuple[Ink, ...]:
     inks: list[Ink] = []
     for name, path in piece.inner.items():
-        inks.append(Stroke(path, Layer.MARKS, Pattern.DOTTED, 0.3, name=name, part=piece.name))
+        inks.append(Stroke(path, Layer.MARKS, Dash.DOTTED, 0.3, name=name, part=piece.name))
         at, along = path.at(path.length() * (0.86 if len(path.segments) == 1 else 0.72))
         words = f"{name.removesuffix('_2')} line"
         inks.append(_along(words, at, along, 1.2, 2.6, piece.name))
@@ -90,8 +90,10 @@ def _levels(piece: Piece) -> tuple[Ink, ...]:
             continue
         left, right = min(ends, key=_across), max(ends, key=_across)
         start = left if len(ends) > 1 and left.x < 0 else Point(0, height)
-        inks.append(Stroke(ruled(start, right), Layer.GUIDE, Pattern.DOTTED, 0.2, part=piece.name))
-        inks.append(Words(words, Point(26, height - 1.5), 2.8, layer=Layer.GUIDE, part=piece.name))
+        inks.append(Stroke(ruled(start, right), Layer.GUIDE, Dash.DOTTED, 0.2, part=piece.name))
+        inks.append(
+            TextLine(words, Point(26, height - 1.5), 2.8, layer=Layer.GUIDE, part=piece.name)
+        )
     return tuple(inks)
 
 
@@ -164,7 +166,7 @@ def _notch(piece: Piece, notch: Notch) -> tuple[Stroke, ...]:
     return tuple(strokes)
 
 
-def _edge_name(edge: Edge, part: str) -> tuple[Words, ...]:
+def _edge_name(edge: Edge, part: str) -> tuple[TextLine, ...]:
     if edge.fold or edge.path.length() < 25:
         return ()
     at, along = edge.path.at(edge.path.length() * NAMED_AT)
@@ -172,7 +174,7 @@ def _edge_name(edge: Edge, part: str) -> tuple[Words, ...]:
     return (_along(name, at, along, -4.6, 2.8, part),)
 
 
-def _along(text: str, at: Point, along: Vector, lift: float, size: float, part: str) -> Words:
+def _along(text: str, at: Point, along: Vector, lift: float, size: float, part: str) -> TextLine:
     """Words centred on a line, never upside down, ``lift`` mm off it.
 
     A positive lift is to the left of the walker, which is outside an outline.
@@ -183,7 +185,7 @@ def _along(text: str, at: Point, along: Vector, lift: float, size: float, part: 
     above = (-reading.square()).dot(side) > 0
     clear = abs(lift) + (0.0 if above else CAPITALS * size)
     angle = math.degrees(math.atan2(reading.y, reading.x))
-    return Words(text, at + side * clear, size, "middle", angle, part=part)
+    return TextLine(text, at + side * clear, size, "middle", angle, part=part)
 
 
 def label_box(piece: Piece) -> Box:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, Words
+from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.units import MM_PER_INCH
 
 GAP = 15.0
@@ -55,8 +55,8 @@ def scale_square(corner: Point, side: float, name: str) -> tuple[Ink, ...]:
     """Return a square to measure, its name inside."""
     middle = corner + Vector(side / 2, side / 2)
     words = (
-        Words(f"{name} each way", middle, 5, "middle", layer=Layer.SCALE),
-        Words(
+        TextLine(f"{name} each way", middle, 5, "middle", layer=Layer.SCALE),
+        TextLine(
             "measure before cutting", middle + Vector(0, 8), 4, "middle",
             layer=Layer.SCALE,
         ),

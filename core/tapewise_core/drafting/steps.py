@@ -9,7 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Protocol
 
-from tapewise_core.drafting.sheet import Sheet
+from tapewise_core.drafting.drafting_paper import DraftingPaper
+from tapewise_core.drafting.passing import Passing
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
@@ -23,7 +24,7 @@ Stated = tuple[str, str, Length]
 class Step(Protocol):
     """One act at the drafting table."""
 
-    def draw(self, sheet: Sheet) -> Sheet:
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Return the paper after this act."""
         ...
 
@@ -43,9 +44,9 @@ class Start:
     name: str
     where: str | Told
 
-    def draw(self, sheet: Sheet) -> Sheet:
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Put the point at the origin."""
-        return sheet.with_point(self.name, Point(0, 0))
+        return paper.with_point(self.name, Point(0, 0))
 
     def tell(self) -> Told:
         """Say where it goes on the paper."""
@@ -57,7 +58,7 @@ class Start:
 
 
 @dataclass(frozen=True, slots=True)
-class Measure:
+class MeasureOff:
     """Measure from a point in a direction and mark a new point; ``guide`` rules it thinly too."""
 
     start: str
@@ -68,15 +69,15 @@ class Measure:
     called: str | Told
     guide: bool = True
 
-    def draw(self, sheet: Sheet) -> Sheet:
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Mark the point; raises DraftError with the working if the length is not positive."""
         if self.by.mm <= 0:
             line = f"{self.start}–{self.name}"
             raise DraftError(said("{}, {}, would be {}.", line, self.called, self.by))
-        start = sheet.point(self.start)
+        start = paper.point(self.start)
         end = start + self.along * self.by.mm
-        ruled_thin = sheet.with_guide(f"{self.start}–{self.name}", ruled(start, end))
-        return (ruled_thin if self.guide else sheet).with_point(self.name, end)
+        ruled_thin = paper.with_guide(f"{self.start}–{self.name}", ruled(start, end))
+        return (ruled_thin if self.guide else paper).with_point(self.name, end)
 
     def tell(self) -> Told:
         """Say from where, which way and how far."""
@@ -96,10 +97,10 @@ class Level:
     by: float
     called: str
 
-    def draw(self, sheet: Sheet) -> Sheet:
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Rule it thinly."""
-        start = sheet.point(self.at)
-        return sheet.with_guide(self.called, ruled(start, start + Vector(self.by, 0)))
+        start = paper.point(self.at)
+        return paper.with_guide(self.called, ruled(start, start + Vector(self.by, 0)))
 
     def tell(self) -> Told:
         """Say what the line is."""
@@ -111,16 +112,16 @@ class Level:
 
 
 @dataclass(frozen=True, slots=True)
-class Rule:
+class Straight:
     """Join points with a straight line that belongs to the pattern."""
 
     line: str
     names: tuple[str, ...]
     remark: str = ""
 
-    def draw(self, sheet: Sheet) -> Sheet:
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Rule the line."""
-        return sheet.with_line(self.line, ruled(*(sheet.point(name) for name in self.names)))
+        return paper.with_line(self.line, ruled(*(paper.point(name) for name in self.names)))
 
     def tell(self) -> Told:
         """Say which points, and what the line is."""
@@ -140,15 +141,15 @@ class Curve:
     path: Path
     names: tuple[str, ...]
     manner: str | Told
-    checks: tuple[tuple[str, Point, str, Length, str], ...] = ()
+    checks: tuple[Passing, ...] = ()
 
-    def draw(self, sheet: Sheet) -> Sheet:
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Draw the curve and mark its check points."""
         for name in self.names:
-            sheet.point(name)
-        drawn = sheet.with_line(self.line, self.path)
-        for name, point, *_ in self.checks:
-            drawn = drawn.with_point(name, point)
+            paper.point(name)
+        drawn = paper.with_line(self.line, self.path)
+        for passed in self.checks:
+            drawn = drawn.with_point(passed.name, passed.at)
         return drawn
 
     def tell(self) -> Told:
@@ -156,14 +157,14 @@ class Curve:
         line = LineName(self.line)
         way = said("Draw a smooth curve {}: the {}. {}", "–".join(self.names), line, self.manner)
         checks = (
-            said("It passes {}, {} from {} {}.", name, by, start, called)
-            for name, _, start, by, called in self.checks
+            said("It passes {}, {} from {} {}.", at.name, at.by, at.start, at.called)
+            for at in self.checks
         )
         return joined((way, *checks))
 
     def stated(self) -> tuple[Stated, ...]:
         """State the distances to the check points."""
-        return tuple((start, name, by) for name, _, start, by, _ in self.checks)
+        return tuple((at.start, at.name, at.by) for at in self.checks)
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,10 +172,10 @@ class Trace:
     """Copy points and lines of another draft onto fresh paper."""
 
     what: str
-    source: Sheet
+    source: DraftingPaper
 
-    def draw(self, sheet: Sheet) -> Sheet:
-        """Put the traced sheet down."""
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
+        """Put the traced paper down."""
         return self.source
 
     def tell(self) -> Told:
@@ -192,9 +193,9 @@ class Note:
 
     words: Told
 
-    def draw(self, sheet: Sheet) -> Sheet:
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Leave the paper as it is."""
-        return sheet
+        return paper
 
     def tell(self) -> Told:
         """Say it."""
@@ -212,9 +213,9 @@ class Outline:
     edges: tuple[tuple[str, Length, str], ...]
     path: Path
 
-    def draw(self, sheet: Sheet) -> Sheet:
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Draw the cut line."""
-        return sheet.with_line("cutting_line", self.path)
+        return paper.with_line("cutting_line", self.path)
 
     def tell(self) -> Told:
         """Say what each edge gets."""

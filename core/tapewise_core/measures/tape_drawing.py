@@ -12,7 +12,7 @@ from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.croquis import croquis
 from tapewise_core.measures.tape import Landmark, Tape
 from tapewise_core.measures.tapes import TAPES
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Pattern, Stroke, Words
+from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine
 
 WIDE, HIGH = 46.0, 58.0
 """The figure's largest size [mm]."""
@@ -52,9 +52,9 @@ def _inks(tape: Tape, times: float) -> Iterator[Ink]:
     figure = croquis(tape.view, tape.pose)
     body = (*figure.outline, *figure.details, *figure.fine)
     yield from _strokes(tape, times, body, Layer.GUIDE, width=0.3)
-    yield from _strokes(tape, times, tape.guides, Layer.MARKS, Pattern.DOTTED, 0.35)
+    yield from _strokes(tape, times, tape.guides, Layer.MARKS, Dash.DOTTED, 0.35)
     hidden = () if tape.hidden is None else (tape.hidden,)
-    yield from _strokes(tape, times, hidden, Layer.MARKS, Pattern.DOTTED, 0.5)
+    yield from _strokes(tape, times, hidden, Layer.MARKS, Dash.DOTTED, 0.5)
     yield from _strokes(tape, times, (tape.seen, *tape.ends()), Layer.CUT, width=1.1)
     for side in ("left", "right"):
         marks = [landmark for landmark in tape.landmarks if landmark.side == side]
@@ -66,11 +66,11 @@ def _strokes(
     times: float,
     paths: Iterable[Path],
     layer: Layer,
-    pattern: Pattern = Pattern.SOLID,
+    dash: Dash = Dash.SOLID,
     width: float = 0.3,
 ) -> Iterator[Stroke]:
     for path in paths:
-        yield Stroke(_reduced(path, tape.frame, times), layer, pattern, width)
+        yield Stroke(_reduced(path, tape.frame, times), layer, dash, width)
 
 
 def _names(tape: Tape, times: float, landmarks: list[Landmark]) -> Iterator[Ink]:
@@ -84,7 +84,7 @@ def _names(tape: Tape, times: float, landmarks: list[Landmark]) -> Iterator[Ink]
         low = at.y + TYPE * 1.3
         mid = Point(at.x, at.y - TYPE * 0.35)
         yield Stroke(ruled(spot, mid), Layer.GUIDE, width=0.15)
-        yield Words(landmark.name, at, TYPE, "start" if right else "end")
+        yield TextLine(landmark.name, at, TYPE, "start" if right else "end")
 
 
 def _placed(point: Point, frame: Box, times: float) -> Point:

@@ -28,7 +28,7 @@ class Layer(StrEnum):
     SCALE = "scale"
 
 
-class Pattern(StrEnum):
+class Dash(StrEnum):
     """How a line is broken, so that it is told apart without colour."""
 
     SOLID = "solid"
@@ -46,7 +46,7 @@ class Stroke:
 
     path: Path
     layer: Layer
-    pattern: Pattern = Pattern.SOLID
+    dash: Dash = Dash.SOLID
     width: float = 0.4
     closed: bool = False
     filled: bool = False
@@ -63,7 +63,7 @@ class Stroke:
 
 
 @dataclass(frozen=True, slots=True)
-class Words:
+class TextLine:
     """One line of text, its baseline starting, centred or ending at a point.
 
     ``size`` is the height of the type [mm]; ``angle`` turns it clockwise [degrees].
@@ -78,7 +78,7 @@ class Words:
     layer: Layer = Layer.TEXT
     part: str = ""
 
-    def moved(self, by: Vector) -> Words:
+    def moved(self, by: Vector) -> TextLine:
         """Return the words shifted."""
         return replace(self, at=self.at + by)
 
@@ -102,7 +102,7 @@ class Words:
         ]
 
 
-Ink = Stroke | Words
+Ink = Stroke | TextLine
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from itertools import product
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import DOWN, RIGHT, Point, Vector
-from tapewise_core.paper.drawing import Ink, Layer, Pattern, Words
+from tapewise_core.paper.drawing import Dash, Ink, Layer, TextLine
 from tapewise_core.paper.joins import Neighbours
 from tapewise_core.paper.lettering import ruling, shortened
 from tapewise_core.paper.scale import MARK, mark
@@ -54,17 +54,17 @@ def _trim_lines(own: Box, trim: float, glue: float, around: Neighbours) -> list[
         top, bottom = Point(own.left, own.top - trim), Point(own.left, own.bottom + glue)
         inks.append(_cut(top, bottom))
         at = Point(own.left - 0.6, own.bottom - 30)
-        inks.append(Words("trim along this line", at, size, angle=-90, layer=Layer.GUIDE))
+        inks.append(TextLine("trim along this line", at, size, angle=-90, layer=Layer.GUIDE))
     if around.above:
         left, right = Point(own.left - trim, own.top), Point(own.right + glue, own.top)
         inks.append(_cut(left, right))
         at = Point(own.left + 12, own.top - 0.6)
-        inks.append(Words("trim along this line", at, size, layer=Layer.GUIDE))
+        inks.append(TextLine("trim along this line", at, size, layer=Layer.GUIDE))
     return inks
 
 
 def _cut(start: Point, end: Point) -> Ink:
-    return ruling(start, end, width=0.25, layer=Layer.GUIDE, pattern=Pattern.CHAIN, name="trim")
+    return ruling(start, end, width=0.25, layer=Layer.GUIDE, dash=Dash.CHAIN, name="trim")
 
 
 def _glue_zones(own: Box, glue: float, around: Neighbours) -> list[Ink]:
@@ -81,7 +81,7 @@ def _glue_zones(own: Box, glue: float, around: Neighbours) -> list[Ink]:
 
 def _edge(start: Point, end: Point) -> Ink:
     """The line that the next page's trimmed edge comes to."""
-    return ruling(start, end, width=0.2, layer=Layer.GUIDE, pattern=Pattern.DOTTED)
+    return ruling(start, end, width=0.2, layer=Layer.GUIDE, dash=Dash.DOTTED)
 
 
 def _sticky(corner: Point, across: Vector, along: Vector, glue: float, length: float) -> list[Ink]:
@@ -91,7 +91,7 @@ def _sticky(corner: Point, across: Vector, along: Vector, glue: float, length: f
     room = 0.6 * size * len(words) + 12
     at = corner + across * (glue / 2 + size * 0.35 * (1 if along is RIGHT else -1))
     angle = 0.0 if along is RIGHT else 90.0
-    inks: list[Ink] = [Words(words, at + along * 8, size, angle=angle, layer=Layer.GUIDE)]
+    inks: list[Ink] = [TextLine(words, at + along * 8, size, angle=angle, layer=Layer.GUIDE)]
     turns = [
         corner + across * (glue * (0.15 if step % 2 else 0.85)) + along * (room + step * 8)
         for step in range(int((length - room - 4) / 8) + 1)
@@ -121,7 +121,7 @@ def _letter(letter: str, at: Point, inward: Vector) -> list[Ink]:
     half = ruling(at + side, at + reach, at + -side, width=0.25, name=f"join {letter}")
     middle = at + inward * (2.6 if len(letter) == 1 else 2.4) + Vector(0, 1.2)
     size = 3.6 if len(letter) == 1 else 2.8
-    return [half, Words(letter, middle, size, "middle", bold=True, layer=Layer.SCALE)]
+    return [half, TextLine(letter, middle, size, "middle", bold=True, layer=Layer.SCALE)]
 
 
 def _foot(own: Box, trim: float, glue: float, texts: Label) -> list[Ink]:
@@ -131,6 +131,6 @@ def _foot(own: Box, trim: float, glue: float, texts: Label) -> list[Ink]:
     room = own.right + glue - after
     return [
         *mark(left + 1, top + 5),
-        Words(texts.place, Point(after, top + 4.4), 3.2, bold=True, layer=Layer.TEXT),
-        Words(shortened(texts.of, room, 2.4), Point(after, top + 7.8), 2.4, layer=Layer.TEXT),
+        TextLine(texts.place, Point(after, top + 4.4), 3.2, bold=True, layer=Layer.TEXT),
+        TextLine(shortened(texts.of, room, 2.4), Point(after, top + 7.8), 2.4, layer=Layer.TEXT),
     ]

@@ -19,14 +19,14 @@ _SHARES = (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88)
 
 
 @dataclass(frozen=True, slots=True)
-class Join:
+class PageJoin:
     """The letter shared by two pages, and how far along their common edge it stands [mm]."""
 
     letter: str
     along: float
 
 
-Edge = tuple[Cell, Cell]
+Border = tuple[Cell, Cell]
 """Two neighbouring cells, the one before first."""
 
 
@@ -34,13 +34,13 @@ Edge = tuple[Cell, Cell]
 class Neighbours:
     """The joins of one page, None where no page follows."""
 
-    left: Join | None
-    right: Join | None
-    above: Join | None
-    below: Join | None
+    left: PageJoin | None
+    right: PageJoin | None
+    above: PageJoin | None
+    below: PageJoin | None
 
     @staticmethod
-    def of(cell: Cell, pairs: Mapping[Edge, Join]) -> Neighbours:
+    def of(cell: Cell, pairs: Mapping[Border, PageJoin]) -> Neighbours:
         """Return the joins of a cell."""
         row, column = cell
         return Neighbours(
@@ -51,27 +51,29 @@ class Neighbours:
         )
 
 
-def letters(canvas: Drawing, grid: Grid, cells: Sequence[Cell]) -> dict[Edge, Join]:
+def letters(canvas: Drawing, grid: Grid, cells: Sequence[Cell]) -> dict[Border, PageJoin]:
     """Return a letter for every edge between two printed pages, in reading order.
 
     Each stands where it hides no line of the pattern, if there is such a place.
     """
     inked = _inked(canvas)
     names = _names()
-    pairs: dict[Edge, Join] = {}
+    pairs: dict[Border, PageJoin] = {}
     for row, column in cells:
         if (row, column + 1) in cells:
             start = Point((column + 1) * grid.width, row * grid.height)
             along = _free(inked, start, Vector(0, 1), grid.height)
-            pairs[(row, column), (row, column + 1)] = Join(next(names), along)
+            pairs[(row, column), (row, column + 1)] = PageJoin(next(names), along)
         if (row + 1, column) in cells:
             start = Point(column * grid.width, (row + 1) * grid.height)
             along = _free(inked, start, Vector(1, 0), grid.width)
-            pairs[(row, column), (row + 1, column)] = Join(next(names), along)
+            pairs[(row, column), (row + 1, column)] = PageJoin(next(names), along)
     return pairs
 
 
-def crossed(pairs: Mapping[Edge, Join], pieces: Sequence[Drawing], grid: Grid) -> dict[Edge, Join]:
+def crossed(
+    pairs: Mapping[Border, PageJoin], pieces: Sequence[Drawing], grid: Grid
+) -> dict[Border, PageJoin]:
     """Return the joins whose edge a piece runs across; other pages stay apart."""
     spans = [_span(ink_box(piece), grid) for piece in pieces]
     return {

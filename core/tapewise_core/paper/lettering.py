@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Layer, Pattern, Stroke, Words
+from tapewise_core.paper.drawing import Dash, Layer, Stroke, TextLine
 
 CHARACTER = 0.56
 """Mean width of a character as a share of the type's height, in running text."""
@@ -20,11 +20,11 @@ def ruling(
     *points: Point,
     width: float = 0.25,
     layer: Layer = Layer.SCALE,
-    pattern: Pattern = Pattern.SOLID,
+    dash: Dash = Dash.SOLID,
     name: str = "",
 ) -> Stroke:
     """Return straight lines through two points or more, as one thin stroke."""
-    return Stroke(ruled(*points), layer, pattern, width, name=name)
+    return Stroke(ruled(*points), layer, dash, width, name=name)
 
 
 def frame(box: Box, width: float = 0.25, layer: Layer = Layer.SCALE, name: str = "") -> Stroke:
@@ -58,17 +58,19 @@ def shortened(text: str, width: float, size: float) -> str:
 
 def lines_at(
     texts: Sequence[str], left: float, top: float, size: float, *, bold: bool = False
-) -> list[Words]:
+) -> list[TextLine]:
     """Return lines of text one under another, the first one's upper edge at ``top`` [mm]."""
     return [
-        Words(text, Point(left, top + size + i * size * LEADING), size, bold=bold, layer=Layer.TEXT)
+        TextLine(
+            text, Point(left, top + size + i * size * LEADING), size, bold=bold, layer=Layer.TEXT
+        )
         for i, text in enumerate(texts)
     ]
 
 
 def block(
     text: str, left: float, top: float, width: float, size: float
-) -> tuple[list[Words], float]:
+) -> tuple[list[TextLine], float]:
     """Return a paragraph set in a width, and where the next one may start [mm]."""
     lines = wrapped(text, width, size)
     return lines_at(lines, left, top, size), top + len(lines) * size * LEADING + size * 0.5

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from tapewise_core.paper.drawing import Layer, Pattern
+from tapewise_core.paper.drawing import Dash, Layer
 
 FAMILY = "'DejaVu Sans', Verdana, 'Liberation Sans', Arial, Helvetica, sans-serif"
 """Faces that at least one of every common system has, widest script coverage first."""
@@ -21,11 +21,11 @@ NAMES: Mapping[Layer, str] = {
 }
 """What people see in the list of layers."""
 
-_DASHES: Mapping[Pattern, tuple[float, ...]] = {
-    Pattern.SOLID: (),
-    Pattern.DASHED: (6.0, 3.0),
-    Pattern.DOTTED: (1.0, 2.0),
-    Pattern.CHAIN: (12.0, 2.5, 2.0, 2.5),
+_DASHES: Mapping[Dash, tuple[float, ...]] = {
+    Dash.SOLID: (),
+    Dash.DASHED: (6.0, 3.0),
+    Dash.DOTTED: (1.0, 2.0),
+    Dash.CHAIN: (12.0, 2.5, 2.0, 2.5),
 }
 
 
@@ -65,7 +65,7 @@ LIGHT = Look(
 """Dark on light, for a projector on dark cloth."""
 
 
-def dashes(pattern: Pattern, width: float) -> tuple[float, ...]:
+def dashes(dash: Dash, width: float) -> tuple[float, ...]:
     """Return lengths drawn and left out in turn [mm]; a heavier line is broken more coarsely."""
     times = max(1.0, width / 0.5)
-    return tuple(length * times for length in _DASHES[pattern])
+    return tuple(length * times for length in _DASHES[dash])

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Drawing, Stroke, Words, extent
+from tapewise_core.paper.drawing import Drawing, Stroke, TextLine, extent
 
 GAP = 6.0
 """Left between two pieces [mm], enough for scissors and for labels outside a line."""
@@ -49,9 +49,9 @@ def _turned_box(box: Box) -> Box:
     return box_of(_turned_point(corner) for corner in corners)
 
 
-def _turned_ink(ink: Stroke | Words) -> Stroke | Words:
+def _turned_ink(ink: Stroke | TextLine) -> Stroke | TextLine:
     """Two mirrorings, in the diagonal and in the upright, make a quarter turn."""
-    if isinstance(ink, Words):
+    if isinstance(ink, TextLine):
         return replace(ink, at=_turned_point(ink.at), angle=ink.angle + 90)
     flipped = ink.path.mirrored(_ORIGIN, _DIAGONAL)
     return replace(ink, path=flipped.mirrored(_ORIGIN, _DOWN))

@@ -8,7 +8,7 @@ from dataclasses import replace
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, Words
+from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.grid import Cell, Grid
 from tapewise_core.paper.lettering import block, frame, lines_at, shortened, wrapped
 from tapewise_core.paper.pattern_set import PatternSet
@@ -53,10 +53,10 @@ def _title(pattern: PatternSet, page: PageSize, pages: int) -> list[Ink]:
         f"This page and {number} of {page.name}. Print this one first, at 100 % or “actual size”."
     )
     return [
-        Words(shortened(pattern.label(), room, 5), Point(10, 15), 5, bold=True),
+        TextLine(shortened(pattern.label(), room, 5), Point(10, 15), 5, bold=True),
         *lines_at([shortened(below, room, 3.2)], 10, 17.5, 3.2),
         *lines_at(wrapped(pattern.note, room, 2.8)[:2], 10, 22.5, 2.8),
-        Words("200 mm, across and down", Point(10, 34), 3.2, bold=True, layer=Layer.SCALE),
+        TextLine("200 mm, across and down", Point(10, 34), 3.2, bold=True, layer=Layer.SCALE),
     ]
 
 
@@ -132,7 +132,7 @@ def _map(room: Box, canvas: Drawing, grid: Grid, cells: Sequence[Cell]) -> list[
     scale = min(room.width / (columns * grid.width), (room.height - 6) / (rows * grid.height), 0.25)
     corner = Point(room.left, room.top + 4)
     inks: list[Ink] = [
-        Words("page map: row.column", Point(room.left, room.top - 1.5), 3.2, bold=True)
+        TextLine("page map: row.column", Point(room.left, room.top - 1.5), 3.2, bold=True)
     ]
     inks += [_small(ink, corner, scale) for ink in canvas.inks if _shown(ink)]
     for row, column in cells:
@@ -141,7 +141,7 @@ def _map(room: Box, canvas: Drawing, grid: Grid, cells: Sequence[Cell]) -> list[
         inks.append(frame(box, 0.15, Layer.GUIDE))
         size = min(3.2, grid.width * scale / 4)
         at = Point(left + 0.8, top + size + 0.4)
-        inks.append(Words(f"{row + 1}.{column + 1}", at, size, bold=True))
+        inks.append(TextLine(f"{row + 1}.{column + 1}", at, size, bold=True))
     return inks
 
 

@@ -9,7 +9,7 @@ from tapewise_core.errors import OptionError
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Pattern, Stroke, Words
+from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.packing import filled_strip, ink_box, joined
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.sheet import Prints, Sheet, Window
@@ -68,9 +68,9 @@ def _widened(stroke: Stroke) -> Stroke:
     return replace(stroke, width=max(stroke.width, LEAST_LINE.get(stroke.layer, 1.6)))
 
 
-def _large_words(piece: Drawing) -> list[Words]:
+def _large_words(piece: Drawing) -> list[TextLine]:
     """The piece's name and how to cut it; the small print is left to the paper files."""
-    words = [ink for ink in piece.inks if isinstance(ink, Words) and ink.layer is Layer.TEXT]
+    words = [ink for ink in piece.inks if isinstance(ink, TextLine) and ink.layer is Layer.TEXT]
     level = [ink for ink in words if not ink.angle]
     label = [ink for ink in level if ink.bold][:1]
     label += [ink for ink in level if "cut " in ink.text and ink not in label][:1]
@@ -113,4 +113,4 @@ def _grid(box: Box) -> list[Ink]:
 
 def _line(start: Point, end: Point, number: int) -> Stroke:
     width = 1.6 if number % 10 == 0 else 0.8
-    return Stroke(ruled(start, end), Layer.GRID, Pattern.SOLID, width)
+    return Stroke(ruled(start, end), Layer.GRID, Dash.SOLID, width)

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from tapewise_core.errors import OptionError
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Drawing, Ink, Words
+from tapewise_core.paper.drawing import Drawing, Ink, TextLine
 from tapewise_core.paper.lettering import shortened
 from tapewise_core.paper.packing import BORDER, filled_strip, ink_box, joined, turned
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
@@ -116,11 +116,11 @@ def _sheet(
     room = width - margin - after
     inks: list[Ink] = [
         *mark(margin + 2, top + 6),
-        Words(
+        TextLine(
             shortened(f"{pattern.label()} · {place}", room, 4), Point(after, top + 5), 4, bold=True
         ),
-        Words(shortened(pattern.note, room, 3), Point(after, top + 9.5), 3),
+        TextLine(shortened(pattern.note, room, 3), Point(after, top + 9.5), 3),
     ]
-    inks = [ink for ink in inks if not isinstance(ink, Words) or ink.text]
+    inks = [ink for ink in inks if not isinstance(ink, TextLine) or ink.text]
     height = top + FOOT + margin
     return Sheet(f"page {number}", width, height, tuple(inks), window)

@@ -12,7 +12,7 @@ from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.segments import Line
-from tapewise_core.paper.drawing import Drawing, Ink, Words
+from tapewise_core.paper.drawing import Drawing, Ink, TextLine
 
 _UNPRINTABLE = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff\ufffe\uffff]+")
 
@@ -41,7 +41,7 @@ def checked(drawing: Drawing) -> Drawing:
 
 def _checked(ink: Ink) -> Ink:
     """One line or text, refused if it stands nowhere."""
-    if isinstance(ink, Words):
+    if isinstance(ink, TextLine):
         _refuse_nowhere([ink.at], f"The words “{plain(ink.text)}” stand")
         _refuse_nowhere([Point(ink.size, ink.angle)], f"The words “{plain(ink.text)}” are set")
         text, part = plain(ink.text), plain(ink.part)

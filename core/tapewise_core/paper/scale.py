@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Words, extent
+from tapewise_core.paper.drawing import Drawing, Ink, Layer, TextLine, extent
 from tapewise_core.paper.lettering import frame, ruling
 
 SQUARE = 100.0
@@ -39,7 +39,7 @@ Arithmetic of page sizes ([iso216], ANSI/ASME Y14.1): 210 / 215.9 = 0.973, 279.4
 def square(left: float, top: float, side: float, label: str) -> list[Ink]:
     """Return a square to measure, its label above it."""
     box = Box(left, top, left + side, top + side)
-    words = Words(label, Point(left, top - 1.5), 3.2, bold=True, layer=Layer.SCALE)
+    words = TextLine(label, Point(left, top - 1.5), 3.2, bold=True, layer=Layer.SCALE)
     return [frame(box, 0.3, name=label), words]
 
 
@@ -67,8 +67,8 @@ def rule_down(x: float, top: float, length: float = 200.0) -> list[Ink]:
     return inks
 
 
-def _figure(text: str, at: Point) -> Words:
-    return Words(text, at, 2.4, anchor="middle", layer=Layer.SCALE)
+def _figure(text: str, at: Point) -> TextLine:
+    return TextLine(text, at, 2.4, anchor="middle", layer=Layer.SCALE)
 
 
 def _ticks(length: float) -> Iterator[tuple[int, float]]:
@@ -83,7 +83,7 @@ def mark(left: float, y: float) -> list[Ink]:
         ruling(Point(left, y), Point(right, y), width=0.3, name="50 mm"),
         ruling(Point(left, y - 2), Point(left, y + 2), width=0.3),
         ruling(Point(right, y - 2), Point(right, y + 2), width=0.3),
-        Words("50 mm", Point(left + MARK / 2, y - 0.9), 2.8, anchor="middle", layer=Layer.SCALE),
+        TextLine("50 mm", Point(left + MARK / 2, y - 0.9), 2.8, anchor="middle", layer=Layer.SCALE),
     ]
 
 
@@ -92,6 +92,6 @@ def squares() -> Drawing:
     inks = [
         *square(0, 0, SQUARE, "100 mm by 100 mm"),
         *square(SQUARE + 8, 0, INCHES, "4 in by 4 in"),
-        Words("Measure me before you cut.", Point(6, 12), 4, layer=Layer.SCALE),
+        TextLine("Measure me before you cut.", Point(6, 12), 4, layer=Layer.SCALE),
     ]
     return Drawing("Proof of scale", "Two squares to measure", extent(inks, 2), tuple(inks))

@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Drawing, Stroke, Words, extent
+from tapewise_core.paper.drawing import Drawing, Stroke, TextLine, extent
 from tapewise_core.paper.grid import Cell, Grid, Touched, line_of, printed
 from tapewise_core.paper.packing import ink_box, turned
 
@@ -112,7 +112,7 @@ class Shape:
     @cached_property
     def label(self) -> tuple[Box, ...]:
         """The column of words under the piece's name, measured from the piece's corner."""
-        words = [ink for ink in self.drawing.inks if isinstance(ink, Words)]
+        words = [ink for ink in self.drawing.inks if isinstance(ink, TextLine)]
         title = next((ink for ink in words if ink.bold), None)
         if title is None:
             return ()
@@ -120,7 +120,7 @@ class Shape:
         return (extent(column).moved(Vector(-self.box.left, -self.box.top)),)
 
 
-def _below(title: Words, words: Words) -> bool:
+def _below(title: TextLine, words: TextLine) -> bool:
     """Say whether words stand in the column of lines that a title begins."""
     along = Vector(1, 0).turned(title.angle)
     return words.angle == title.angle and abs((words.at - title.at).dot(along)) < 0.01

@@ -11,7 +11,7 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.furniture import STRIP, Label, furniture
 from tapewise_core.paper.grid import Cell, Grid, carrying
-from tapewise_core.paper.joins import Edge, Join, Neighbours, crossed, letters
+from tapewise_core.paper.joins import Border, Neighbours, PageJoin, crossed, letters
 from tapewise_core.paper.packing import ink_box, joined
 from tapewise_core.paper.page_map import page_map
 from tapewise_core.paper.pattern_set import PatternSet
@@ -144,7 +144,7 @@ def _prints(
 
 
 def _sheets(
-    pattern: PatternSet, paging: Paging, cells: Sequence[Cell], pairs: Mapping[Edge, Join]
+    pattern: PatternSet, paging: Paging, cells: Sequence[Cell], pairs: Mapping[Border, PageJoin]
 ) -> tuple[Sheet, ...]:
     sheets = []
     for number, cell in enumerate(cells, 1):
@@ -164,7 +164,7 @@ def _shown(cell: Cell, cells: Sequence[Cell], around: Neighbours, paging: Paging
     """How far a page shows ink beyond its cell: nothing of a neighbour it is not joined to."""
     row, column = cell
 
-    def reach(length: float, join: Join | None, neighbour: Cell) -> float:
+    def reach(length: float, join: PageJoin | None, neighbour: Cell) -> float:
         return 0.0 if join is None and neighbour in cells else length
 
     return Box(

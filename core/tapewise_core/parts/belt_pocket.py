@@ -88,7 +88,7 @@ def draft_pocket(style: BeltPocketStyle) -> Draft:
 
 def cut_pocket(draft: Draft, style: BeltPocketStyle) -> Piece:
     """Return one side of the bag; four are cut, two for each pocket."""
-    lines = draft.sheet.lines
+    lines = draft.paper.lines
     allowance = style.seam.mm
     edges = tuple(
         Edge(name, lines[name], allowance) for name in ("top", "bottom", "heel", "opening")

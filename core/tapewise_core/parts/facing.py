@@ -18,12 +18,12 @@ DEEPER = cm(3)
 
 def draft_facing(half: Draft, name: str, style: NeckStyle) -> Draft:
     """Return a facing traced from the half it is sewn to; ``name`` is back or front."""
-    neckline = half.sheet.line("neckline")
+    neckline = half.paper.line("neckline")
     start, neck, end = _letters(half, neckline)
     width = style.facing_width
     draft = Draft(f"{name.capitalize()} facing").trace(
         f"the {name}'s neckline, with the letters at both its ends and at the overarm's end",
-        half.sheet.only((start, neck, end), ("neckline",)),
+        half.paper.only((start, neck, end), ("neckline",)),
     )
     draft = draft.along(neck, end, "g", width, "the facing's edge on the overarm").down(
         start, "h", width + DEEPER, "its edge on the centre"
@@ -35,9 +35,9 @@ def draft_facing(half: Draft, name: str, style: NeckStyle) -> Draft:
 
 def _letters(half: Draft, neckline: Path) -> tuple[str, str, str]:
     """The letters at the neckline's ends and at the overarm's end."""
-    shoulder = half.sheet.line("shoulder")
+    shoulder = half.paper.line("shoulder")
     places = (neckline.start, neckline.end, shoulder.end)
-    found = [next(n for n, at in half.sheet.points.items() if at == place) for place in places]
+    found = [next(n for n, at in half.paper.points.items() if at == place) for place in places]
     return found[0], found[1], found[2]
 
 
@@ -50,7 +50,7 @@ def _outer(draft: Draft, neck: str, name: str, style: NeckStyle) -> Path:
 
 def cut_facing(draft: Draft, name: str, style: NeckStyle) -> Piece:
     """Return a facing as a piece on the fold; its outer edge is overlocked, without allowance."""
-    lines = draft.sheet.lines
+    lines = draft.paper.lines
     top, foot = lines["neckline"].start, draft["h"]
     edges = (
         Edge("neckline", lines["neckline"], style.allowances.neck.mm),

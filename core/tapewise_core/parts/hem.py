@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.passing import Passing
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, curved, ruled
@@ -11,7 +12,7 @@ from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.side_seam import SideSeam
 from tapewise_core.parts.underarm import Underarm
 from tapewise_core.text.told import LineName, OptionKey, said
-from tapewise_core.units import Length, mm
+from tapewise_core.units import mm
 
 CURVED_PART = 0.3
 """The share of the hem's width, next to the side, over which it rises to meet the seam square."""
@@ -29,12 +30,10 @@ HEM, WAIST_SEAM = "hem", "waist_seam"
 EDGE_OF = {HEM: "hem", WAIST_SEAM: "waist"}
 """Such a line's name to that of the edge which the pieces have there."""
 
-Check = tuple[str, Point, str, Length, str]
-
 
 def lower_of(draft: Draft) -> str:
     """Return the name of the line at which a finished draft of the body ends."""
-    return WAIST_SEAM if WAIST_SEAM in draft.sheet.lines else HEM
+    return WAIST_SEAM if WAIST_SEAM in draft.paper.lines else HEM
 
 
 def side_and_underarm(
@@ -77,7 +76,7 @@ def draw_side(draft: Draft, side: Path, underarm: Underarm, lower: str) -> Draft
 
 def hem_line(draft: Draft, centre: str, lean: float, style: HemStyle, lower: str = HEM) -> Draft:
     """Return the draft with its lower edge drawn from a point on the centre to M at the side."""
-    side = draft.sheet.line("side").end
+    side = draft.paper.line("side").end
     if style.curved:
         path, manner = curved_hem(draft[centre], side, lean), CURVED_MANNER
     else:
@@ -137,7 +136,7 @@ def draw_underarm(draft: Draft, underarm: Underarm) -> Draft:
     if underarm.seam is None or underarm.corner is None:
         return draft
     by = mm((underarm.point - underarm.corner).length())
-    check = ("U", underarm.point, "C", by, "at its nearest: the underarm point")
+    check = Passing("U", underarm.point, "C", by, "at its nearest: the underarm point")
     names = ("H", "Y") if underarm.upper is None else ("H", "T", "Y")
     bend = ", bent gently at T," if underarm.upper else ""
     manner = f"Straight from H to Y{bend} then round towards V without a corner."
@@ -156,14 +155,14 @@ def mark_corner(draft: Draft, end: Point, lower: str) -> Draft:
 
 
 def _underarm_name(draft: Draft) -> str:
-    return "U" if "U" in draft.sheet.points else "H"
+    return "U" if "U" in draft.paper.points else "H"
 
 
-def waist_check(draft: Draft, side: Path) -> tuple[Check, ...]:
+def waist_check(draft: Draft, side: Path) -> tuple[Passing, ...]:
     """Return the check where a side seam passes the waist line, unless that is marked already."""
-    if "D" in draft.sheet.points:
+    if "D" in draft.paper.points:
         return ()
     at = point_at_height(side, draft["W"].y)
     if at is None:
         return ()
-    return (("D", at, "W", mm(at.x), "on the waist line, and not inside I"),)
+    return (Passing("D", at, "W", mm(at.x), "on the waist line, and not inside I"),)

@@ -72,7 +72,7 @@ def cut_neckband(draft: Draft, style: NeckStyle, share: float = 0.5) -> Piece:
     ``share`` is the first side's part of the neckline where the two sides differ.
     """
     a, b, c, d = (draft[name] for name in "abcd")
-    pointed = "e" in draft.sheet.points
+    pointed = "e" in draft.paper.points
     allowance, join = style.allowances.neck.mm, style.allowances.seam.mm
     edges = (
         Edge("neckline", ruled(a, b), allowance),

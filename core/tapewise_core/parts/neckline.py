@@ -9,12 +9,13 @@ and a back neckline almost level (common practice).
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.passing import Passing
 from tapewise_core.geometry.crossings import nearest_point
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.neck_style import Neckline
 from tapewise_core.text.told import About, Told, said
-from tapewise_core.units import Length, mm
+from tapewise_core.units import mm
 
 ASKEW = 4.0
 """How far the front's corner is under a right angle, and the back's over it [degrees]."""
@@ -84,13 +85,11 @@ def point_angle(path: Path) -> float:
 
 def neck_of(draft: Draft) -> str:
     """Return the letter at which a back's neckline meets its shoulder."""
-    return "s" if "s" in draft.sheet.points else "S"
+    return "s" if "s" in draft.paper.points else "S"
 
 
-def nearest(
-    name: str, path: Path, corner: str, draft: Draft
-) -> tuple[str, Point, str, Length, str]:
+def nearest(name: str, path: Path, corner: str, draft: Draft) -> Passing:
     """Return the check that a curve passes a corner at its nearest."""
     origin = draft[corner]
     point = nearest_point(path, origin)
-    return name, point, corner, mm((point - origin).length()), "at its nearest"
+    return Passing(name, point, corner, mm((point - origin).length()), "at its nearest")

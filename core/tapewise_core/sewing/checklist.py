@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.labels import Heading as Label
-from tapewise_core.drafting.labels import allowance_words
+from tapewise_core.drafting.labels import LabelHead, allowance_words
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.paper.document import Block, Bullets, Document, Heading, Paragraph, Table, Ticks
 from tapewise_core.sewing.cloth_needed import cloth_needed, cloth_words
@@ -22,7 +21,7 @@ def checklist(
     pattern: Pattern,
     cloth: Cloth,
     stitching: Stitching,
-    label: Label,
+    label: LabelHead,
     options: tuple[tuple[str, str], ...],
     proved: Table,
     doubt: str = "",
@@ -67,7 +66,7 @@ FINISH = (
 )
 
 
-def _estimates(label: Label, doubt: str) -> tuple[Block, ...]:
+def _estimates(label: LabelHead, doubt: str) -> tuple[Block, ...]:
     if not label.estimated:
         return ()
     said = (f"Estimated, not measured: {'; '.join(label.estimated)}.", doubt, MEASURE_THEM)

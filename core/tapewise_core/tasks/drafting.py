@@ -10,7 +10,7 @@ from functools import cached_property
 from tapewise_core import __version__
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.instructions import instructions
-from tapewise_core.drafting.labels import Heading
+from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.render import piece_drawing
 from tapewise_core.errors import DraftError, OptionError
@@ -87,11 +87,11 @@ class Drafted:
         return effects(self.garment, self.body, self.estimated_keys)
 
     @cached_property
-    def label(self) -> Heading:
+    def label(self) -> LabelHead:
         """What every label says."""
         when = self.made.isoformat()
         title = self.garment.title
-        return Heading(title, self.person, when, __version__, self.unit, self.estimated)
+        return LabelHead(title, self.person, when, __version__, self.unit, self.estimated)
 
     @property
     def sources(self) -> tuple[str, ...]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from tapewise_core.errors import OptionError
-from tapewise_core.tasks.shapes import Kind
+from tapewise_core.tasks.shapes import JsonType
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
@@ -20,19 +20,19 @@ def schema(name: str) -> dict[str, object]:
     return {"$schema": DIALECT, "title": f"tapewise {name}", **SCHEMAS[name]()}
 
 
-def _draft() -> Kind:
+def _draft() -> JsonType:
     from tapewise_core.tasks.record import RECORD
 
     return RECORD.kind
 
 
-def _check() -> Kind:
+def _check() -> JsonType:
     from tapewise_core.tasks.check_record import CHECK
 
     return CHECK.kind
 
 
-def _person() -> Kind:
+def _person() -> JsonType:
     from tapewise_core.profiles.profile import Profile
 
     made = Profile.model_json_schema()
@@ -55,4 +55,8 @@ def _first(says: object) -> str:
     return " ".join(str(says).partition("\n\n")[0].split())
 
 
-SCHEMAS: Mapping[str, Callable[[], Kind]] = {"draft": _draft, "person": _person, "check": _check}
+SCHEMAS: Mapping[str, Callable[[], JsonType]] = {
+    "draft": _draft,
+    "person": _person,
+    "check": _check,
+}

@@ -9,38 +9,38 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Generic, TypeVar
 
-Kind = Mapping[str, object]
+JsonType = Mapping[str, object]
 """What a value may be, as a piece of JSON schema."""
 
-TEXT: Kind = {"type": "string"}
-NUMBER: Kind = {"type": "number"}
-WHOLE: Kind = {"type": "integer"}
-YES_OR_NO: Kind = {"type": "boolean"}
-DAY: Kind = {"type": "string", "format": "date"}
+TEXT: JsonType = {"type": "string"}
+NUMBER: JsonType = {"type": "number"}
+WHOLE: JsonType = {"type": "integer"}
+YES_OR_NO: JsonType = {"type": "boolean"}
+DAY: JsonType = {"type": "string", "format": "date"}
 
 
-def always(value: str | int) -> Kind:
+def always(value: str | int) -> JsonType:
     """Return the kind of a key that never changes."""
     return {"const": value}
 
 
-def one_of(*words: str) -> Kind:
+def one_of(*words: str) -> JsonType:
     """Return the kind of a few words."""
     return {"enum": list(words)}
 
 
-def maybe(kind: Kind) -> Kind:
+def maybe(kind: JsonType) -> JsonType:
     """Return a kind or null."""
     return {"anyOf": [kind, {"type": "null"}]}
 
 
-def listed(kind: Kind, count: int | None = None) -> Kind:
+def listed(kind: JsonType, count: int | None = None) -> JsonType:
     """Return the kind of a list, of so many if a count is given."""
     size = {} if count is None else {"minItems": count, "maxItems": count}
     return {"type": "array", "items": kind, **size}
 
 
-def by_name(kind: Kind) -> Kind:
+def by_name(kind: JsonType) -> JsonType:
     """Return the kind of values under names of their own."""
     return {"type": "object", "additionalProperties": kind}
 
@@ -59,7 +59,7 @@ class Key(Generic[T]):
     """
 
     name: str
-    kind: Kind
+    kind: JsonType
     find: Callable[[T], object]
     says: str = ""
     optional: bool = False
@@ -84,7 +84,7 @@ class Shape(Generic[T]):
         return {name: value for name, value in told.items() if name not in bare}
 
     @property
-    def kind(self) -> Kind:
+    def kind(self) -> JsonType:
         """What such an object may hold, as JSON schema; no other key is in it."""
         return {
             "type": "object",
@@ -95,5 +95,5 @@ class Shape(Generic[T]):
         }
 
 
-def _described(kind: Kind, says: str) -> Kind:
+def _described(kind: JsonType, says: str) -> JsonType:
     return {**kind, "description": says} if says else kind

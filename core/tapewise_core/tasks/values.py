@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from tapewise_core.measures.body import Origin, Value
-from tapewise_core.tasks.shapes import NUMBER, TEXT, Key, Kind, Shape, by_name, listed, one_of
+from tapewise_core.tasks.shapes import NUMBER, TEXT, JsonType, Key, Shape, by_name, listed, one_of
 
 
 def _interval(value: Value) -> list[float] | None:
@@ -22,7 +22,7 @@ VALUE: Shape[Value] = Shape(
     ),
 )
 
-VALUES: Kind = by_name(VALUE.kind)
+VALUES: JsonType = by_name(VALUE.kind)
 """Measures by their keys."""
 
 

@@ -106,13 +106,13 @@ class _Setter:
 
     def _words(self, text: str, size: float = BODY, before: float = 0.0) -> Flowable:
         from reportlab.lib.styles import ParagraphStyle
-        from reportlab.platypus import Paragraph as Words
+        from reportlab.platypus import Paragraph as Flowing
 
         style = ParagraphStyle(
             "words", fontName=FONT, fontSize=size, leading=size * 1.4,
             spaceBefore=before, spaceAfter=4,
         )  # fmt: skip
-        return Words(escape(self.lettering.shaped(plain(text)), quote=False), style)
+        return Flowing(escape(self.lettering.shaped(plain(text)), quote=False), style)
 
     def _list(self, items: tuple[str, ...], marks: list[str]) -> Flowable:
         rows = [

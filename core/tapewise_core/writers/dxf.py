@@ -11,7 +11,7 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Layer, Pattern, Stroke, Words, extent
+from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine, extent
 from tapewise_core.paper.packing import filled_strip, moved_to
 from tapewise_core.paper.pattern_set import piece_name
 from tapewise_core.paper.safe import checked, distinct, slug
@@ -34,10 +34,10 @@ def plain_dxf(pieces: Sequence[Drawing]) -> bytes:
     entities: Pairs = []
     for ink in (ink for piece in laid for ink in piece.inks):
         layer = ink.layer.value.upper()
-        if isinstance(ink, Words):
+        if isinstance(ink, TextLine):
             entities += _text(ink, layer)
         else:
-            entities += _polyline(ink.path.flattened(TOLERANCE), layer, ink.closed, ink.pattern)
+            entities += _polyline(ink.path.flattened(TOLERANCE), layer, ink.closed, ink.dash)
     layers = {layer.value.upper(): _COLOURS[layer] for layer in Layer}
     return _file(laid, layers, [], entities)
 
@@ -80,7 +80,7 @@ def _block(name: str, piece: Drawing) -> Pairs:
     pairs += _outlines(strokes)
     pairs += _marks([stroke for stroke in strokes if stroke.layer is Layer.MARKS])
     for ink in piece.inks:
-        if isinstance(ink, Words):
+        if isinstance(ink, TextLine):
             pairs += _text(ink, NOTE)
     return [*pairs, (0, "ENDBLK"), (8, "0")]
 
@@ -94,7 +94,7 @@ def _outlines(strokes: Sequence[Stroke]) -> Pairs:
     for points, closed in _chained(edges):
         pairs += _polyline(points, SEW, closed)
     for edge in edges:
-        if edge.pattern is Pattern.CHAIN:
+        if edge.dash is Dash.CHAIN:
             pairs += _polyline([edge.path.start, edge.path.end], FOLD, False)
     return pairs
 
@@ -127,22 +127,20 @@ def _marks(marks: Sequence[Stroke]) -> Pairs:
     return pairs
 
 
-def _polyline(
-    points: Sequence[Point], layer: str, closed: bool, pattern: Pattern = Pattern.SOLID
-) -> Pairs:
+def _polyline(points: Sequence[Point], layer: str, closed: bool, dash: Dash = Dash.SOLID) -> Pairs:
     if closed and (points[-1] - points[0]).length() < 1e-6:
         points = points[:-1]
     kept = [points[0], *(b for a, b in pairwise(points) if (b - a).length() > 1e-6)]
     pairs: Pairs = [(0, "POLYLINE"), (8, layer)]
-    if pattern is not Pattern.SOLID:
-        pairs.append((6, pattern.value.upper()))
+    if dash is not Dash.SOLID:
+        pairs.append((6, dash.value.upper()))
     pairs += [(66, "1"), *_at(Point(0, 0)), (70, "1" if closed else "0")]
     for point in kept:
         pairs += [(0, "VERTEX"), (8, layer), *_at(point)]
     return [*pairs, (0, "SEQEND"), (8, layer)]
 
 
-def _text(words: Words, layer: str) -> Pairs:
+def _text(words: TextLine, layer: str) -> Pairs:
     place = {"start": "0", "middle": "1", "end": "2"}[words.anchor]
     pairs = [(0, "TEXT"), (8, layer), *_at(words.at), (40, number(words.size * CAPITALS))]
     pairs += [(1, ascii_words(words.text)), (50, number(-words.angle % 360)), (72, place)]
@@ -171,7 +169,7 @@ def _at(point: Point, group: int = 0) -> Pairs:
 def _file(
     pieces: Sequence[Drawing], layers: dict[str, int], blocks: Pairs, entities: Pairs
 ) -> bytes:
-    box = extent([ink for piece in pieces for ink in piece.inks] or [Words("", Point(0, 0))])
+    box = extent([ink for piece in pieces for ink in piece.inks] or [TextLine("", Point(0, 0))])
     corner, far = Point(box.left, box.bottom), Point(box.right, box.top)
     header: Pairs = [(9, "$ACADVER"), (1, "AC1009"), (9, "$INSUNITS"), (70, "4")]
     header += [(9, "$EXTMIN"), *_at(corner), (9, "$EXTMAX"), *_at(far)]
@@ -198,9 +196,9 @@ def _layer_table(layers: dict[str, int]) -> Pairs:
 
 _TYPES: dict[str, tuple[float, ...]] = {
     "CONTINUOUS": (),
-    Pattern.DASHED.value.upper(): (6.0, -3.0),
-    Pattern.DOTTED.value.upper(): (1.0, -2.0),
-    Pattern.CHAIN.value.upper(): (12.0, -2.5, 2.0, -2.5),
+    Dash.DASHED.value.upper(): (6.0, -3.0),
+    Dash.DOTTED.value.upper(): (1.0, -2.0),
+    Dash.CHAIN.value.upper(): (12.0, -2.5, 2.0, -2.5),
 }
 
 

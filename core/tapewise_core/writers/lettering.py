@@ -8,7 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from tapewise_core.paper.drawing import Ink, Words
+from tapewise_core.paper.drawing import Ink, TextLine
 
 FONT = "Tapewise"
 """The name the font is registered under."""
@@ -31,7 +31,7 @@ class Lettering:
     def note(self, inks: Iterable[Ink]) -> None:
         """Look through words that are drawn later, so that what is missing can be said first."""
         for ink in inks:
-            if isinstance(ink, Words):
+            if isinstance(ink, TextLine):
                 self.shaped(ink.text)
 
     def shaped(self, text: str) -> str:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, Words
+from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.look import NAMES, PRINTED, Look
 from tapewise_core.paper.safe import checked
 from tapewise_core.paper.sheet import Prints, Sheet, Window
@@ -78,7 +78,7 @@ class _Book:
         self.layers = [layer for layer in Layer if layer in used]
         self.groups = _declared(self.page, self.layers)
         self._form("lines", [ink for ink in canvas.inks if isinstance(ink, Stroke)])
-        words = [(ink, box_of(ink.corners())) for ink in canvas.inks if isinstance(ink, Words)]
+        words = [(ink, box_of(ink.corners())) for ink in canvas.inks if isinstance(ink, TextLine)]
         for number, sheet in enumerate(self.prints.sheets):
             if sheet.window:
                 seen = sheet.window.seen
@@ -134,7 +134,7 @@ class _Book:
         said = self.lettering.says()
         if said:
             at = Point(10, sheet.height - 6)
-            self.pen.draw(Words(said, at, 2.4, layer=Layer.TEXT), sheet.height)
+            self.pen.draw(TextLine(said, at, 2.4, layer=Layer.TEXT), sheet.height)
 
 
 def _meet(one: Box, other: Box) -> bool:

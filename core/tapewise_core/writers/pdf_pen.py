@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Ink, Layer, Pattern, Stroke, Words
+from tapewise_core.paper.drawing import Dash, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.look import Look, dashes
 from tapewise_core.writers.lettering import FONT, Lettering
 from tapewise_core.writers.numbers import number
@@ -28,17 +28,17 @@ class PdfPen:
         self.page, self.lettering = page, lettering
         self.raw: Any = page
         self.colours = {layer: _rgb(colour) for layer, colour in look.inks.items()}
-        self.styles: dict[tuple[Layer, float, Pattern], str] = {}
+        self.styles: dict[tuple[Layer, float, Dash], str] = {}
 
     def draw(self, ink: Ink, height: float) -> None:
         """Draw one stroke or one line of words."""
-        if isinstance(ink, Words):
+        if isinstance(ink, TextLine):
             self._words(ink, height)
         else:
             self._stroke(ink, height)
 
     def _stroke(self, stroke: Stroke, height: float) -> None:
-        style = (stroke.layer, stroke.width, stroke.pattern)
+        style = (stroke.layer, stroke.width, stroke.dash)
         if style not in self.styles:
             self.styles[style] = self._style(stroke)
         outline = _Outline(height)
@@ -49,12 +49,12 @@ class PdfPen:
     def _style(self, stroke: Stroke) -> str:
         """Colour of line and filling, width, round joins, dashes."""
         colour = self.colours[stroke.layer]
-        broken = dashes(stroke.pattern, stroke.width)
+        broken = dashes(stroke.dash, stroke.width)
         dashed = " ".join(number(length * POINTS) for length in broken)
         width = number(stroke.width * POINTS)
         return f"{colour} RG {colour} rg {width} w 1 j [{dashed}] 0 d"
 
-    def _words(self, words: Words, height: float) -> None:
+    def _words(self, words: TextLine, height: float) -> None:
         page, colour = self.page, self.colours[words.layer]
         text, size = self.lettering.shaped(words.text), words.size * POINTS
         shift = {"start": 0.0, "middle": 0.5, "end": 1.0}[words.anchor]

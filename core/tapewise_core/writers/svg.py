@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, Words
+from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.look import FAMILY, NAMES, PRINTED, Look, dashes
 from tapewise_core.paper.safe import checked, slug
 from tapewise_core.writers.numbers import number, rounded
@@ -70,7 +70,7 @@ class _Sheet:
         group = self.editor.layer(label=NAMES[layer], id=self._id(layer.value))
         group.update({"fill": "none", "stroke": colour})
         group.update({"stroke-linejoin": "round", "stroke-linecap": "butt"})
-        if any(isinstance(ink, Words) for ink in inks):
+        if any(isinstance(ink, TextLine) for ink in inks):
             group.update({"font-family": FAMILY})
         for part, members in _by_part(inks):
             holder = group
@@ -83,13 +83,13 @@ class _Sheet:
         self.svg.add(group)
 
     def _ink(self, ink: Ink, colour: str) -> Any:
-        return self._words(ink, colour) if isinstance(ink, Words) else self._stroke(ink, colour)
+        return self._words(ink, colour) if isinstance(ink, TextLine) else self._stroke(ink, colour)
 
     def _stroke(self, stroke: Stroke, colour: str) -> Any:
         path = self.svg.path(
             d=outline(stroke.path, stroke.closed), stroke_width=rounded(stroke.width)
         )
-        broken = dashes(stroke.pattern, stroke.width)
+        broken = dashes(stroke.dash, stroke.width)
         if broken:
             path.update({"stroke-dasharray": " ".join(map(number, broken))})
         if stroke.filled:
@@ -99,7 +99,7 @@ class _Sheet:
             path.set_desc(title=stroke.name)
         return path
 
-    def _words(self, words: Words, colour: str) -> Any:
+    def _words(self, words: TextLine, colour: str) -> Any:
         at = (rounded(words.at.x), rounded(words.at.y))
         text = self.svg.text(words.text, insert=at, font_size=rounded(words.size))
         text.update({"fill": colour, "stroke": "none"})

@@ -10,7 +10,7 @@ from seams_made_up import rectangle
 from tapewise_core.drafting.labels import (
     LARGEST,
     SMALLEST,
-    Heading,
+    LabelHead,
     allowance_words,
     cut_words,
     label_lines,
@@ -20,7 +20,7 @@ from tapewise_core.drafting.labels import (
 from tapewise_core.geometry.outline import Box
 from tapewise_core.units import Unit
 
-HEADING = Heading("Top", "Ada Test", "2026-01-31", "0.1.0", Unit.CM)
+HEADING = LabelHead("Top", "Ada Test", "2026-01-31", "0.1.0", Unit.CM)
 
 
 @pytest.mark.parametrize(

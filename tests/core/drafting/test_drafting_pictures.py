@@ -6,12 +6,12 @@ import pytest
 from seams_made_up import rectangle
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.pictures import EDGE, HIGH, WIDE, step_pictures
 from tapewise_core.drafting.piece import Notch
-from tapewise_core.drafting.sheet import Sheet
 from tapewise_core.errors import DraftError
-from tapewise_core.paper.drawing import Layer, Stroke, Words
+from tapewise_core.paper.drawing import Layer, Stroke, TextLine
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, cm
 
@@ -47,7 +47,7 @@ def test_a_small_draft_is_not_blown_up() -> None:
 def test_what_a_step_adds_is_heavier() -> None:
     """The new letter is bold and the one before it no longer."""
     second = list(step_pictures(strip()))[1]
-    bold = {ink.text: ink.bold for ink in second.inks if isinstance(ink, Words)}
+    bold = {ink.text: ink.bold for ink in second.inks if isinstance(ink, TextLine)}
     assert bold == {"a": False, "b": True}
     *_, before, last = step_pictures(strip())
     assert not [i for i in before.inks if isinstance(i, Stroke) and i.layer is Layer.STITCH]
@@ -60,7 +60,7 @@ def test_letters_at_one_place_are_one_word() -> None:
     draft = Draft("x").start("a", "here").across("a", "b", cm(10), "there")
     twice = draft.inward("b", "c", cm(10), "back again")
     last = list(step_pictures(twice))[-1]
-    assert "a, c" in {ink.text for ink in last.inks if isinstance(ink, Words)}
+    assert "a, c" in {ink.text for ink in last.inks if isinstance(ink, TextLine)}
 
 
 def test_allowances_come_last_and_fold_and_mirror_are_left_out() -> None:
@@ -92,7 +92,7 @@ def test_a_letter_is_used_once() -> None:
     with pytest.raises(DraftError, match="no point x on the paper yet; so far: a, b, d, c"):
         strip()["x"]
     with pytest.raises(DraftError, match="so far: none"):
-        Sheet().line("hem")
+        DraftingPaper().line("hem")
 
 
 def test_a_length_of_nothing_is_no_step() -> None:

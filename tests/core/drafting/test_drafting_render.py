@@ -7,14 +7,14 @@ from dataclasses import replace
 import pytest
 from seams_made_up import rectangle
 
-from tapewise_core.drafting.labels import Heading
+from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.render import BORDER, NOTCH_APART, NOTCH_LEAST, piece_drawing
 from tapewise_core.geometry.outline import Box, box_of
-from tapewise_core.paper.drawing import Drawing, Layer, Pattern, Stroke, Words
+from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine
 from tapewise_core.units import Unit
 
-HEADING = Heading("Top", "Ada Test", "2026-01-31", "0.1.0", Unit.CM)
+HEADING = LabelHead("Top", "Ada Test", "2026-01-31", "0.1.0", Unit.CM)
 
 
 def drawn(piece: Piece) -> Drawing:
@@ -29,7 +29,7 @@ def strokes(piece: Piece, name: str) -> list[Stroke]:
 
 def words(piece: Piece) -> list[str]:
     """Return every word on a piece."""
-    return [ink.text for ink in drawn(piece).inks if isinstance(ink, Words)]
+    return [ink.text for ink in drawn(piece).inks if isinstance(ink, TextLine)]
 
 
 def notched(edge: str, distance: float, marks: int = 1, allowance: float = 8.0) -> Piece:
@@ -86,8 +86,8 @@ def test_a_double_notch_at_an_end_stays_on_its_edge() -> None:
 def test_a_fold_is_chained_and_says_where_to_lay_it() -> None:
     """A bracket's arrows touch the edge, and a piece without a fold has none."""
     half = rectangle("back", 300, 400, {"left": 0.0}, on_fold=True)
-    assert strokes(half, "stitch left")[0].pattern is Pattern.CHAIN
-    assert strokes(half, "stitch right")[0].pattern is Pattern.DASHED
+    assert strokes(half, "stitch left")[0].dash is Dash.CHAIN
+    assert strokes(half, "stitch right")[0].dash is Dash.DASHED
     assert "place on the fold" in words(half)
     assert min(s.path.end.x for s in strokes(half, "fold")) == pytest.approx(0)
     whole = rectangle("back", 300, 400)
@@ -133,13 +133,17 @@ def test_short_edges_and_folds_are_not_named() -> None:
 
 def test_no_words_stand_on_their_head() -> None:
     """Edges walked from right to left are named the way one reads."""
-    angles = [ink.angle for ink in drawn(rectangle("a", 300, 400)).inks if isinstance(ink, Words)]
+    angles = [
+        ink.angle for ink in drawn(rectangle("a", 300, 400)).inks if isinstance(ink, TextLine)
+    ]
     assert all(-90 <= angle < 90.001 for angle in angles)
 
 
 def test_a_label_stands_in_the_room_kept_for_it() -> None:
     """A piece that names a place gets its label there."""
     piece = replace(rectangle("front", 300, 400), label=Box(40, 200, 240, 300))
-    (first,) = [ink for ink in drawn(piece).inks if isinstance(ink, Words) and ink.text == "Front"]
+    (first,) = [
+        ink for ink in drawn(piece).inks if isinstance(ink, TextLine) and ink.text == "Front"
+    ]
     assert 40 <= first.at.x <= 240
     assert 200 <= first.at.y <= 300

@@ -8,7 +8,7 @@ from tapewise_core.drafting.sheets import GAP, SQUARES, WIDEST, beside, with_squ
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Layer, Stroke, Words
+from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
 
 
 def sheet(wide: float, high: float, name: str = "a") -> Drawing:
@@ -72,5 +72,5 @@ def test_both_squares_are_as_large_as_they_say() -> None:
         assert box.bottom < drawing.box.bottom
         assert box.right < drawing.box.right
         assert square.name == f"{name} square"
-    told = [ink.text for ink in drawing.inks if isinstance(ink, Words)]
+    told = [ink.text for ink in drawing.inks if isinstance(ink, TextLine)]
     assert {"100 mm each way", "4 in each way"} <= set(told)

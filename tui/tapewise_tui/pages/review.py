@@ -67,7 +67,7 @@ class ReviewPage(Page):
         return self.query_one(Rows).at or self.rows[0].measure.key
 
     @property
-    def row(self) -> reviewing.Row:
+    def row(self) -> reviewing.Standing:
         """The row marked."""
         key = self._key()
         return next(row for row in self.rows if row.measure.key == key)

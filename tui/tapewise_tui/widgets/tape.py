@@ -12,7 +12,7 @@ from textual.widget import Widget
 from tapewise_core.tasks.work import PAGES
 
 
-class Tape(Widget):
+class PagesTape(Widget):
     """Two rows: the pages' names with the present one in brackets, and the tape's marks below."""
 
     @dataclass

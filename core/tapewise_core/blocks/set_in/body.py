@@ -23,7 +23,7 @@ import math
 
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.sheet import Sheet
+from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import DOWN, Point, Vector
 from tapewise_core.measures.body import Body
@@ -111,7 +111,7 @@ def _neckline(draft: Draft, style: SetInStyle) -> Draft:
     if depth.mm > 0.05:
         draft, start = draft.down("N", "b", depth, "the neckline on the centre back"), "b"
     neck = neck_of(draft)
-    path = back_neckline(draft[start], draft[neck], draft.sheet.line("shoulder").leaving())
+    path = back_neckline(draft[start], draft[neck], draft.paper.line("shoulder").leaving())
     check = nearest("n", path, "X", draft)
     return draft.curve("neckline", path, (start, neck), NECK_MANNER, (check,))
 
@@ -158,7 +158,7 @@ def armhole(
 def _side_and_hem(draft: Draft, body: Body, style: SetInStyle) -> Draft:
     top = draft["U"]
     draft, seam = draw_side(draft, body, style.trunk, top)
-    shoulder = draft.sheet.line("shoulder").leaving()
+    shoulder = draft.paper.line("shoulder").leaving()
     path = armhole(shoulder, draft["P"], draft["c"], top, seam.path.leaving(), BACK_SCOOP)
     draft = draft.curve("armhole", path, ("P", "c", "U"), armhole_manner("c"))
     bare = Underarm(ruled(draft["P"], top), top, top, top)
@@ -177,16 +177,16 @@ def draft_front(back: Draft, style: SetInStyle) -> Draft:
     draft = _front_armhole(draft, style, end)
     draft = draft.down("N", "F", style.neck.depth, "the neckline on the centre front")
     draft = draft.across("F", "X", mm(draft[neck].x), "a corner below the neckline's end")
-    overarm = draft.sheet.line("shoulder").leaving()
+    overarm = draft.paper.line("shoulder").leaving()
     path, manner = front_curve(style.neck.kind, draft["F"], draft[neck], overarm)
     check = nearest("f", path, "X", draft)
     draft = draft.curve("neckline", path, ("F", neck), manner, (check,))
     return _front_hem(draft, back, style)
 
 
-def _traced(back: Draft) -> Sheet:
-    points = [name for name in back.sheet.points if name in "NSAWJBPUCDGMTKc"]
-    return back.sheet.only(points, ["side"])
+def _traced(back: Draft) -> DraftingPaper:
+    points = [name for name in back.paper.points if name in "NSAWJBPUCDGMTKc"]
+    return back.paper.only(points, ["side"])
 
 
 def _front_shoulder(draft: Draft, back: Draft, neck: str) -> tuple[Draft, str, str]:
@@ -195,7 +195,7 @@ def _front_shoulder(draft: Draft, back: Draft, neck: str) -> tuple[Draft, str, s
     if abs((draft["P"] - draft[neck]).length() - whole) > 0.3:
         called = "the front's shoulder point, as far from the neck as the back's"
         draft, end = draft.along(neck, "P", "p", mm(whole), called), "p"
-    if "s" in back.sheet.points:
+    if "s" in back.paper.points:
         by = mm((back["s"] - back["S"]).length())
         called = "where the wider neckline begins, as on the back"
         return draft.along(neck, end, "z", by, called), "z", end
@@ -207,8 +207,8 @@ def _front_armhole(draft: Draft, style: SetInStyle, end: str) -> Draft:
     if hollow.mm > 0.05:
         called = "the front's armhole, further in than the back's"
         draft, middle = draft.inward("c", "d", hollow, called), "d"
-    shoulder = draft.sheet.line("shoulder").leaving()
-    side = draft.sheet.line("side").leaving()
+    shoulder = draft.paper.line("shoulder").leaving()
+    side = draft.paper.line("side").leaving()
     path = armhole(shoulder, draft[end], draft[middle], draft["U"], side, FRONT_SCOOP)
     return draft.curve("armhole", path, (end, middle, "U"), armhole_manner(middle))
 
@@ -217,5 +217,5 @@ def _front_hem(draft: Draft, back: Draft, style: SetInStyle) -> Draft:
     drop, centre = style.fullness.front_hem_drop, "B"
     if drop.mm > 0.05:
         draft, centre = draft.down("B", "O", drop, "the hem on the centre front"), "O"
-    along = back.sheet.line("hem").arriving()
+    along = back.paper.line("hem").arriving()
     return hem_line(draft, centre, -along.y / along.x, style.hem)

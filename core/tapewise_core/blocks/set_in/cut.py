@@ -22,7 +22,7 @@ CROWN = "shoulder seam and crown"
 
 def cut_half(draft: Draft, name: str, style: SetInStyle) -> Piece:
     """Return one half on the fold."""
-    lines = draft.sheet.lines
+    lines = draft.paper.lines
     centre = ruled(lines["hem"].start, lines["neckline"].start)
     edges = tuple(_edge(line, lines[line], style) for line in LINES)
     levels = levels_of(draft)
@@ -33,7 +33,7 @@ def cut_half(draft: Draft, name: str, style: SetInStyle) -> Piece:
         (*edges, Edge("centre", centre, 0.0, fold=True)),
         points,
         (Point(x, foot - height * 0.55), Point(x, foot - height * 0.12)),
-        notches=(*_armhole_notches(draft, name), *side_notches(draft.sheet.line("side"), points)),
+        notches=(*_armhole_notches(draft, name), *side_notches(draft.paper.line("side"), points)),
         on_fold=True,
         levels=levels,
     )
@@ -47,7 +47,7 @@ def _edge(line: str, path: Path, style: SetInStyle) -> Edge:
 
 
 def _points(draft: Draft, name: str, levels: dict[str, float]) -> dict[str, Point]:
-    lines = draft.sheet.lines
+    lines = draft.paper.lines
     top, side = lines["neckline"].start, lines["side"]
     points = {
         "centre_front" if name == "front" else "nape": top if name == "front" else draft["N"],
@@ -66,11 +66,11 @@ def _points(draft: Draft, name: str, levels: dict[str, float]) -> dict[str, Poin
 
 def scoop_of(draft: Draft) -> float:
     """Return the armhole's length from its middle to the underarm [mm]."""
-    return draft.sheet.line("armhole").segments[-1].length()
+    return draft.paper.line("armhole").segments[-1].length()
 
 
 def _armhole_notches(draft: Draft, name: str) -> tuple[Notch, ...]:
-    middle = draft.sheet.line("armhole").length() - scoop_of(draft)
+    middle = draft.paper.line("armhole").length() - scoop_of(draft)
     if name == "front":
         return (Notch("armhole", middle, FRONT_MARK),)
     return (Notch("armhole", 0.0, CROWN), Notch("armhole", middle, BACK_MARK, 2))
@@ -78,7 +78,7 @@ def _armhole_notches(draft: Draft, name: str) -> tuple[Notch, ...]:
 
 def cut_sleeve(draft: Draft, back: Draft, front: Draft, style: SetInStyle) -> Piece:
     """Return the sleeve, marked where it meets back, shoulder and front."""
-    lines = draft.sheet.lines
+    lines = draft.paper.lines
     seam, hem = style.allowances.seam.mm, style.allowances.hem.mm
     edges = (
         Edge("cap", lines["cap"], seam),
@@ -103,7 +103,7 @@ def cut_sleeve(draft: Draft, back: Draft, front: Draft, style: SetInStyle) -> Pi
 
 def _cap_notches(cap: float, back: Draft, front: Draft) -> tuple[Notch, ...]:
     """The armhole's marks, at the same walked shares of the cap."""
-    behind, before = (piece.sheet.line("armhole").length() for piece in (back, front))
+    behind, before = (piece.paper.line("armhole").length() for piece in (back, front))
     share = cap / (behind + before)
     return (
         Notch("cap", scoop_of(back) * share, BACK_MARK, 2),

@@ -18,6 +18,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.passing import Passing
 from tapewise_core.geometry.path import Path, curved
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.units import Length, mm
@@ -136,10 +137,10 @@ def _cap_line(draft: Draft, cap: Cap) -> Draft:
     return draft.curve("cap", back.then(front.reversed()), ("L", "O", "R"), CAP_MANNER, checks)
 
 
-def _check(name: str, half: Path) -> tuple[str, Point, str, Length, str]:
+def _check(name: str, half: Path) -> Passing:
     """A point halfway along one side of the cap, told from the crown."""
     point = half.at(half.length() / 2)[0]
-    return name, point, "O", mm((point - Point(0, 0)).length()), "halfway down that side"
+    return Passing(name, point, "O", mm((point - Point(0, 0)).length()), "halfway down that side")
 
 
 def _below(draft: Draft, cap: Cap, hem: float) -> Draft:

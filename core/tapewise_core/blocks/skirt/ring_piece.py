@@ -19,6 +19,7 @@ import math
 
 from tapewise_core.blocks.skirt.ring import Ring
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.passing import Passing
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.geometry.arc import arc, on_circle
 from tapewise_core.geometry.outline import Box
@@ -85,7 +86,7 @@ def _arcs(draft: Draft, half: float, fold: bool, radius: Length) -> Draft:
     ):
         path = arc(centre, size, first, half)
         at = on_circle(centre, size, middle)
-        told = (check, at, "Z", mm(size), "like every other point of it")
+        told = Passing(check, at, "Z", mm(size), "like every other point of it")
         manner = f"Turn a tape or a string round Z; it is part of a circle for the {line}."
         draft = draft.curve(line, path, ends, manner, (told,))
     return draft
@@ -103,7 +104,7 @@ def cut_ring(
 ) -> Piece:
     """Return a piece from its finished draft; ``casing`` if the waist's edge is turned down."""
     fold = count < 3
-    waist, hem = draft.sheet.line("waist"), draft.sheet.line("hem").reversed()
+    waist, hem = draft.paper.line("waist"), draft.paper.line("hem").reversed()
     edges = [
         Edge("waist", waist, skirt.waist_allowance, turned=casing),
         _side(draft, skirt, count),
@@ -112,7 +113,7 @@ def cut_ring(
     if fold:
         edges.append(Edge("centre", ruled(draft["Q"], draft["R"]), 0.0, fold=True))
     else:
-        edges.append(Edge("side_2", draft.sheet.line("side_2"), skirt.side_allowance))
+        edges.append(Edge("side_2", draft.paper.line("side_2"), skirt.side_allowance))
     return make_piece(
         name,
         tuple(edges),
@@ -130,7 +131,7 @@ def _side(draft: Draft, skirt: Ring, count: int) -> Edge:
     if skirt.seamless(count):
         return Edge("centre_2", ruled(draft["D"], draft["G"]), 0.0, fold=True)
     line = "centre_back" if count == 1 else "side"
-    return Edge(line, draft.sheet.line(line), skirt.side_allowance)
+    return Edge(line, draft.paper.line(line), skirt.side_allowance)
 
 
 def _points(draft: Draft, count: int) -> dict[str, Point]:

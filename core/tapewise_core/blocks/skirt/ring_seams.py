@@ -24,7 +24,7 @@ def waist_notches(name: str, draft: Draft, marked: bool) -> tuple[Notch, ...]:
     """Return the marks on a piece's waist edge that meet a band's or a bodice's."""
     if not marked:
         return ()
-    whole = draft.sheet.line("waist").length()
+    whole = draft.paper.line("waist").length()
     if name == "skirt":
         return (Notch("waist", 0.0, "centre front"), Notch("waist", whole / 2, "side at the waist"))
     if name == "skirt_front":

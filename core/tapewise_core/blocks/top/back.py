@@ -129,7 +129,7 @@ def _neckline(draft: Draft, body: Body, style: TopStyle) -> Draft:
     if depth.mm > 0.05:
         draft, start = draft.down("N", "b", depth, "the neckline on the centre back"), "b"
     neck = neck_of(draft)
-    path = back_neckline(draft[start], draft[neck], draft.sheet.line("shoulder").leaving())
+    path = back_neckline(draft[start], draft[neck], draft.paper.line("shoulder").leaving())
     return draft.curve(
         "neckline", path, (start, neck), NECK_MANNER, (nearest("n", path, "X", draft),)
     )

@@ -20,8 +20,8 @@ SLIT = 15.0
 
 def cut_half(draft: Draft, name: str, past: float, style: TopStyle) -> Piece:
     """Return one half on the fold; ``past`` is the shoulder point's distance from the neck [mm]."""
-    sheet = draft.sheet
-    centre = ruled(sheet.line(lower_of(draft)).start, sheet.line("neckline").start)
+    paper = draft.paper
+    centre = ruled(paper.line(lower_of(draft)).start, paper.line("neckline").start)
     edges = (*_edges(draft, style), Edge("centre", centre, 0.0, fold=True))
     levels = levels_of(draft)
     points = _points(draft, name, past, levels)
@@ -32,14 +32,14 @@ def cut_half(draft: Draft, name: str, past: float, style: TopStyle) -> Piece:
 
 def shoulder_past(back: Draft) -> float:
     """Return how far along the overarm seam from the neckline the shoulder point lies [mm]."""
-    shoulder = back.sheet.line("shoulder")
+    shoulder = back.paper.line("shoulder")
     if len(shoulder.segments) > 1:
         return shoulder.segments[0].length()
     return (back["P"] - shoulder.start).length()
 
 
 def _edges(draft: Draft, style: TopStyle) -> tuple[Edge, ...]:
-    lines = draft.sheet.lines
+    lines = draft.paper.lines
     edges = [_edge(line, lines[line], style) for line in LINES if line in lines]
     edges.append(_lower(draft, style))
     if style.hem.split:
@@ -58,7 +58,7 @@ def _edge(line: str, path: Path, style: TopStyle) -> Edge:
 def _lower(draft: Draft, style: TopStyle) -> Edge:
     """A hem, turned up; or a waist seam with a seam's allowance."""
     lower = lower_of(draft)
-    path = draft.sheet.line(lower).reversed()
+    path = draft.paper.line(lower).reversed()
     return Edge(EDGE_OF[lower], path, style.allowances.along(lower), turned=lower == HEM)
 
 
@@ -69,21 +69,21 @@ def _split(side: Edge, length: float) -> tuple[Edge, Edge]:
 
 
 def _points(draft: Draft, name: str, past: float, levels: dict[str, float]) -> dict[str, Point]:
-    sheet = draft.sheet
-    top = sheet.line("neckline").start
+    paper = draft.paper
+    top = paper.line("neckline").start
     points = {"centre_front": top} if name.startswith("front") else {"nape": draft["N"]}
     if top.y > 0.05 and "nape" in points:
         points["centre_back"] = top
     points |= {
-        "side_neck": sheet.line("shoulder").start,
-        "shoulder_point": sheet.line("shoulder").at(past)[0],
-        "overarm_end": sheet.line("shoulder").end,
-        "sleeve_hem_end": sheet.line("sleeve_hem").end,
-        "underarm": sheet.line("side").start,
+        "side_neck": paper.line("shoulder").start,
+        "shoulder_point": paper.line("shoulder").at(past)[0],
+        "overarm_end": paper.line("shoulder").end,
+        "sleeve_hem_end": paper.line("sleeve_hem").end,
+        "underarm": paper.line("side").start,
         f"{lower_of(draft)}_side": draft["M"],
-        "centre_hem": sheet.line(lower_of(draft)).start,
+        "centre_hem": paper.line(lower_of(draft)).start,
     }
-    side: Path = sheet.line("side")
+    side: Path = paper.line("side")
     for level in ("bust", "waist", "hip"):
         at = point_at_height(side, levels[level])
         if at is not None:

@@ -11,7 +11,7 @@ from collections.abc import Callable
 
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.sheet import Sheet
+from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.geometry.path import Path, curved
 from tapewise_core.parts.hem import hem_line, lower_of
 from tapewise_core.parts.hem_style import HemStyle
@@ -49,11 +49,11 @@ def draft_front(
     return _hem(draft, style, hem_of, lower_of(back))
 
 
-def _traced(back: Draft) -> Sheet:
+def _traced(back: Draft) -> DraftingPaper:
     """What the front takes over from the back."""
-    points = [name for name in back.sheet.points if name in "NSAWJBPEHUVCDGM"]
-    lines = [name for name in back.sheet.lines if name in ("underarm", "side")]
-    return back.sheet.only(points, lines)
+    points = [name for name in back.paper.points if name in "NSAWJBPEHUVCDGM"]
+    lines = [name for name in back.paper.lines if name in ("underarm", "side")]
+    return back.paper.only(points, lines)
 
 
 def _overarm_end(draft: Draft, back: Draft, neck: str) -> tuple[Draft, str]:
@@ -67,7 +67,7 @@ def _overarm_end(draft: Draft, back: Draft, neck: str) -> tuple[Draft, str]:
 
 def _neck(draft: Draft, back: Draft, neck: str, end: str) -> tuple[Draft, str]:
     """Where a neckline wider than the neck begins, as far along the overarm as on the back."""
-    if "s" not in back.sheet.points:
+    if "s" not in back.paper.points:
         return draft, neck
     by = mm((back["s"] - back["S"]).length())
     return draft.along(neck, end, "z", by, "where the wider neckline begins, as on the back"), "z"
@@ -75,9 +75,9 @@ def _neck(draft: Draft, back: Draft, neck: str, end: str) -> tuple[Draft, str]:
 
 def _sleeve_hem(draft: Draft, back: Draft, neck: str, end: str) -> Draft:
     """The back's sleeve hem where it still leaves the overarm square, else one that does."""
-    old = back.sheet.line("sleeve_hem")
-    cap = "underarm" not in back.sheet.lines
-    last = "U" if cap and "U" in draft.sheet.points else "H"
+    old = back.paper.line("sleeve_hem")
+    cap = "underarm" not in back.paper.lines
+    last = "U" if cap and "U" in draft.paper.points else "H"
     square = (draft[end] - draft[neck]).unit().square()
     if end == "E" and square.angle_to(old.leaving()) <= SQUARE_ENOUGH:
         if len(old.flattened()) == 2:
@@ -95,7 +95,7 @@ def _neckline(draft: Draft, neck: str, style: TopStyle) -> Draft:
     draft = draft.down("N", "F", depth, "the neckline on the centre front")
     corner = mm(draft[neck].x)
     draft = draft.across("F", "X", corner, "a corner below the neckline's end")
-    overarm = draft.sheet.line("shoulder").leaving()
+    overarm = draft.paper.line("shoulder").leaving()
     path, manner = front_curve(style.neck.kind, draft["F"], draft[neck], overarm)
     check = nearest("f", path, "X", draft)
     return draft.curve("neckline", path, ("F", neck), manner, (check,))
@@ -107,7 +107,7 @@ def _hem(draft: Draft, style: TopStyle, hem_of: HemOf, lower: str) -> Draft:
     if drop.mm > 0.05:
         called = said("the {} on the centre front", LineName(lower))
         draft, centre = draft.down("B", "O", drop, called), "O"
-    return hem_of(draft, centre, lean_of(draft.sheet.line("side")), style.hem, lower)
+    return hem_of(draft, centre, lean_of(draft.paper.line("side")), style.hem, lower)
 
 
 def lean_of(side: Path) -> float:

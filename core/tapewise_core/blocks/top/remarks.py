@@ -72,8 +72,8 @@ def _chosen(style: TopStyle) -> tuple[Told, ...]:
 
 
 def _cap(back: Draft) -> tuple[Told, ...]:
-    points = back.sheet.points
-    if "underarm" in back.sheet.lines or "U" not in points:
+    points = back.paper.points
+    if "underarm" in back.paper.lines or "U" not in points:
         return ()
     if points["H"].x >= points["U"].x - 0.05:
         return ()

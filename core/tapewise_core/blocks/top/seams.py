@@ -116,6 +116,6 @@ def facts(back: Draft, body: Body, style: TopStyle, neck: Neck) -> Facts:
         head=body["head"].mm if "head" in body else None,
         ease=ease,
         neck=neck,
-        underarm=Underarm(back.sheet.line("side").start.y, back["A"].y, back["W"].y),
+        underarm=Underarm(back.paper.line("side").start.y, back["A"].y, back["W"].y),
         side=Side((body["waist"].mm + ease) / 4),
     )

@@ -85,7 +85,7 @@ def _down_or_there(draft: Draft, start: str, name: str, by: float, called: str) 
 
 
 def _longer(draft: Draft, corner: Point) -> tuple[Draft, Underarm]:
-    bends = "T" in draft.sheet.points and bends_at(draft["H"], draft["T"], corner)
+    bends = "T" in draft.paper.points and bends_at(draft["H"], draft["T"], corner)
     before = "T" if bends else "H"
     halfway = (draft["A"].y + draft["W"].y) / 2
     reach = reach_of(draft[before], corner, halfway - CLEAR)

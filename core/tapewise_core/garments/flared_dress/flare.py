@@ -124,7 +124,7 @@ def _flared(
     draft = draw_underarm(draft, underarm)
     side = underarm.rounding.then(whole) if underarm.rounding else whole
     top = ("V",) if underarm.rounding else ()
-    name = "U" if "U" in draft.sheet.points else "H"
+    name = "U" if "U" in draft.paper.points else "H"
     manner = f"One gentle curve, rounded at {start} without a corner; straight below to the hem."
     check = waist_check(draft, side)
     draft = draft.curve("side", side, (name, *top, start, "M"), manner, check)
@@ -148,7 +148,7 @@ def _rounded(above: Path, end: Point) -> Path:
 
 def flared_hem(draft: Draft, centre: str, lean: float, style: HemStyle, lower: str = HEM) -> Draft:
     """Return the draft with its hem: level, then swung up to meet the flared side square."""
-    start, side = draft[centre], draft.sheet.line("side").end
+    start, side = draft[centre], draft.paper.line("side").end
     run = (start.y - side.y) / lean if lean > 1e-6 else side.x * 0.3
     run = min(max(run, side.x * 0.1), 0.45 * side.x)
     before = Point(side.x - 2 * run, start.y)

@@ -69,7 +69,7 @@ def flared_back(
     draft, underarm = upper_back(body, style, title)
     draft, underarm = flared_side(draft, underarm, body, style, flared)
     draft, centre = hem_centre(marks_told(draft, more), style)
-    lean = lean_of(draft.sheet.line("side"))
+    lean = lean_of(draft.paper.line("side"))
     return flared_hem(draft, centre, lean, style.hem)
 
 

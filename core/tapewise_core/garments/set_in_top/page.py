@@ -80,7 +80,7 @@ def draft(body: Body, chosen: Style) -> Pattern:
 
 
 def _armhole(draft: Draft) -> float:
-    return draft.sheet.line("armhole").length()
+    return draft.paper.line("armhole").length()
 
 
 def _armholes(body: Body, style: SetInStyle) -> tuple[Draft, Draft, Length]:

@@ -22,7 +22,7 @@ def waist_marks(skirt: Ring, count: int, back: float) -> tuple[Mark, ...]:
 
 def notches_on(name: str, draft: Draft, marks: tuple[Mark, ...]) -> tuple[Notch, ...]:
     """Return the marks that fall on one of the skirt's pieces."""
-    edge = draft.sheet.line("waist").length()
+    edge = draft.paper.line("waist").length()
     if name == "skirt_panel":
         return (Notch("waist", edge, marks[0].pair),)
     found = []

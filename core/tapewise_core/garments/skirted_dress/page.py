@@ -92,7 +92,7 @@ def shortening(body: Body, style: Style) -> float:
 def _plain_waist(body: Body, style: Style) -> float:
     """The waist seam of a bodice that allows for no weight [mm]."""
     back = draft_back(carried_down(body), bodice_style(body, style, 0.0), lower=WAIST_SEAM)
-    return 4 * back.sheet.line(WAIST_SEAM).length()
+    return 4 * back.paper.line(WAIST_SEAM).length()
 
 
 def bodice_of(body: Body, style: Style, shorter: float) -> Pattern:

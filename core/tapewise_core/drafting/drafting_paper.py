@@ -12,8 +12,8 @@ from tapewise_core.geometry.point import Point
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
-    """Everything on the paper at one moment; adding to it makes a new sheet.
+class DraftingPaper:
+    """Everything on the paper at one moment; adding to it makes a new paper.
 
     ``lines`` belong to the pattern, ``guides`` only help to find it.
     """
@@ -22,25 +22,25 @@ class Sheet:
     lines: Mapping[str, Path] = field(default_factory=dict)
     guides: Mapping[str, Path] = field(default_factory=dict)
 
-    def with_point(self, name: str, point: Point) -> Sheet:
-        """Return this sheet with one more point."""
+    def with_point(self, name: str, point: Point) -> DraftingPaper:
+        """Return this paper with one more point."""
         if name in self.points:
             raise DraftError(f"Point {name} is already on the paper.")
         return replace(self, points=MappingProxyType({**self.points, name: point}))
 
-    def with_line(self, name: str, path: Path) -> Sheet:
-        """Return this sheet with one more line of the pattern."""
+    def with_line(self, name: str, path: Path) -> DraftingPaper:
+        """Return this paper with one more line of the pattern."""
         if name in self.lines:
             raise DraftError(f"The {name} is already on the paper.")
         return replace(self, lines=MappingProxyType({**self.lines, name: path}))
 
-    def with_guide(self, name: str, path: Path) -> Sheet:
-        """Return this sheet with one more construction line; a later one of a name replaces it."""
+    def with_guide(self, name: str, path: Path) -> DraftingPaper:
+        """Return this paper with one more construction line; a later one of a name replaces it."""
         return replace(self, guides=MappingProxyType({**self.guides, name: path}))
 
-    def only(self, points: Iterable[str], lines: Iterable[str]) -> Sheet:
-        """Return a sheet with just some of the points and lines, as traced onto fresh paper."""
-        return Sheet(
+    def only(self, points: Iterable[str], lines: Iterable[str]) -> DraftingPaper:
+        """Return a paper with just some of the points and lines, as traced onto fresh paper."""
+        return DraftingPaper(
             MappingProxyType({name: self.point(name) for name in points}),
             MappingProxyType({name: self.line(name) for name in lines}),
         )
