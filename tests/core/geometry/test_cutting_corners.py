@@ -157,3 +157,8 @@ def test_a_bent_edge_is_measured_square_to_its_own_lines() -> None:
     bent = joined((ruled(Point(0, 0), Point(90, 0)), ruled(Point(90, 0), Point(170, -60))))
     cut = [Point(0, -10), Point(90 - 10 / 3, -10), Point(164, -68), Point(170, 50), Point(0, 50)]
     assert allowance_kept(cut, Margin(bent, 10)) == pytest.approx((10, 10), abs=1e-6)
+
+
+def test_no_allowance_at_all_is_found_as_none() -> None:
+    """An edge cut along its stitch line has nothing outside it, on a fold or elsewhere."""
+    assert allowance_kept(slanting(0, 0), Margin(LEVEL, 0)) == (0.0, 0.0)
