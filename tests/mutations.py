@@ -7,7 +7,7 @@ Run by hand::
 
 Every change is made in the memory of a forked process of its own, so nothing in the checkout is
 ever altered, whatever stops the run. A file is tested by its own examples, by the tests named
-after it, by those of its folder's mirror that import it (by all of them where none does) and by
+after it and those of its folder's mirror that import it (by all of either where none does) and by
 the published checks that do, those of paper apart. What survives and is not listed with a reason
 in ``mutations_accepted.toml`` makes the exit code 1.
 """
@@ -96,9 +96,10 @@ class Subject:
         named = [path for name in names for path in core.rglob(name)]
         mirror = [*(core / room).rglob("test_*.py"), *core.glob(f"test_{room}*.py")]
         published = (HOUSE / "tests" / "published").glob("test_[!p]*.py")
+        own = [path for path in named if self._is_used_in(path)] or named
         near = [path for path in mirror if self._is_used_in(path)] or mirror
         far = [path for path in published if self._is_used_in(path)]
-        return [str(path) for path in dict.fromkeys([self.path, *named, *near, *far])]
+        return [str(path) for path in dict.fromkeys([self.path, *own, *near, *far])]
 
     def _is_used_in(self, path: Path) -> bool:
         return f"from {self.module} import" in path.read_text(encoding="utf-8")
