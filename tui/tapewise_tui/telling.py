@@ -92,9 +92,9 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
         spelt = unit.spell(value.cm * 10)
         if value.origin is Origin.ESTIMATED and off is not None:
             spelt = f"{unit.number(value.cm * 10)} ± {unit.spell(off * 10)}"
-        grounds = f", {value.how}" if value.how else ""
-        plain = value.origin.value if value.origin is not Origin.ESTIMATED or not grounds else ""
-        yield f"  {found.body.name(key)}: {spelt} ({(plain + grounds).removeprefix(', ')})"
+        told = value.origin is Origin.ESTIMATED and value.how  # “estimated from …” says both
+        grounds = [value.how] if told else [value.origin.value, value.how]
+        yield f"  {found.body.name(key)}: {spelt} ({', '.join(filter(None, grounds))})"
     if any(value.origin is Origin.ESTIMATED for value in found.body.values.values()):
         yield from ("", "About the estimates:")
         yield from (f"  {caution}" for caution in found.cautions)
