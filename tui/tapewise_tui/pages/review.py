@@ -109,10 +109,15 @@ class ReviewPage(Page):
     def action_accept(self) -> None:
         row = self.row
         if row.finding is not None and row.finding.proposed:
-            self._done(measuring.correct(self.desk, row.finding))
+            try:
+                says = measuring.correct(self.desk, row.finding)
+            except TapewiseError as error:
+                self.warn(error)
+                return
+            self._done(says)
         elif row.measure.key not in self.desk.profile.measures:
-            says = measuring.estimate(self.desk, row.measure.key)
-            self._done(says) if says else self.warn("There is nothing to estimate it from yet.")
+            taken = measuring.estimate(self.desk, row.measure.key)
+            self._done(taken) if taken else self.warn("There is nothing to estimate it from yet.")
         else:
             self.warn("Nothing is offered for this row; Enter changes it, F8 measures again.")
 
