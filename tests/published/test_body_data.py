@@ -1,8 +1,8 @@
 """Estimates and judgements against open tables of bodies.
 
-Sources: US Army anthropometric surveys of 1988 (ANSUR I) and 2012 (ANSUR II), the US National
-Health and Nutrition Examination Survey 2017-2020 (NHANES) and the survey of US children of 1975
-to 1977, all public domain. The people in ``data/`` are invented after those halves of the tables
+Sources: the US Army's surveys of 1988 [ansur1] and 2012 [ansur2], the US National
+Health and Nutrition Examination Survey [nhanes] and the survey of US children of 1975
+to 1977 [snyder], all public domain. The people in ``data/`` are invented after those halves of the tables
 that the model was not worked out from; the figures on all of those are printed by
 ``python -m tapewise_core.statistics.proving``.
 """
@@ -207,7 +207,7 @@ def warns(findings: tuple[Finding, ...]) -> bool:
 
 @pytest.mark.parametrize("bust", [74, 86, 98, 113, 131])
 def test_a_size_table_is_an_honest_form(bust: int) -> None:
-    """EN 13402-3 (waist and hip from memory): no size is warned of, small or large."""
+    """[en13402-3] (waist and hip from memory): no size is warned of, small or large."""
     waist, hip = {74: (60, 84), 86: (72, 96), 98: (84, 108), 113: (100, 122), 131: (118, 137)}[bust]
     known = {"bust": float(bust), "waist": float(waist), "hip": float(hip)}
     found = judge(known, frozenset(), Reference.WOMEN, WaistSite.MIDWAY, Unit.CM)

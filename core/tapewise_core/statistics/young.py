@@ -1,7 +1,7 @@
 """What to heed in clothes for a child.
 
-Common practice and, for cords, the idea of EN 14682 (cords and drawstrings on children's
-clothing), from memory and not from a copy: a child can be caught and strangled by them.
+Common practice and, for cords, the idea of [en14682], from memory and not from a copy: a child
+can be caught and strangled by them.
 """
 
 from __future__ import annotations

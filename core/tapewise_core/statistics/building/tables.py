@@ -72,7 +72,7 @@ class People:
 
 
 def soldiers_1988(folder: Path, sex: str) -> Soldiers:
-    """Return one sex of ANSUR I, 1988."""
+    """Return one sex of the soldiers of 1988 [ansur1]."""
     rows = rows_of(folder / "ansur1_1988.csv", 1988, lambda row: row["GENDER"] == _number(sex))
     plain = {key: _column(rows, name) / 10 for key, name in fields.ANSUR1_PLAIN.items()}
     plain |= _ages(_column(rows, "AGE"))
@@ -80,25 +80,25 @@ def soldiers_1988(folder: Path, sex: str) -> Soldiers:
 
 
 def soldiers_2012(folder: Path, sex: str) -> People:
-    """Return one sex of ANSUR II, 2012; the waist is at the navel."""
+    """Return one sex of the soldiers of 2012 [ansur2]; the waist is at the navel."""
     rows = rows_of(folder / f"ansur2_2012_{sex}.csv", 2012)
     columns = {key: _column(rows, name) / 10 for key, name in fields.ANSUR2.items()}
     return People(columns | _ages(_column(rows, "Age")), np.ones(len(rows)), _fitted(rows))
 
 
 def civilians(folder: Path, sex: str) -> People:
-    """Return one sex of NHANES 2017 to 2020, sites translated to the soldiers' ones."""
+    """Return one sex of the civilians [nhanes], sites translated to the soldiers' ones."""
     return _nhanes(folder, sex, tuple(fields.NHANES), lambda age: age >= GROWN)
 
 
 def children_today(folder: Path, sex: str) -> People:
-    """Return one sex of NHANES' children: height, waist and upper arm."""
+    """Return one sex of today's children [nhanes]: height, waist and upper arm."""
     keys = ("height", "waist", "upper_arm")
     return _nhanes(folder, sex, keys, lambda age: CHILD_FROM <= age < CHILD_TO)
 
 
 def children_1977(folder: Path, to: float = CHILD_TO) -> People:
-    """Return the children of 1977 below an age [years], NaN where one was not measured."""
+    """Return the children [snyder] below an age [years], NaN where one was not measured."""
     rows = rows_of(
         folder / "children_1977.csv",
         1977,

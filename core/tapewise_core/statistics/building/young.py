@@ -1,4 +1,4 @@
-"""The children's population: measured in 1977, as large as those of today."""
+"""The children's population: measured in 1977 [snyder], as large as those of today [nhanes]."""
 
 from __future__ import annotations
 
