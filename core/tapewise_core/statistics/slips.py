@@ -52,7 +52,7 @@ PRIOR = {
     Kind.HALF: 4e-3,
     Kind.DECIMAL: 5e-3,
     Kind.DIGITS: 4e-3,
-    Kind.MISTYPED: 5e-3,
+    Kind.MISTYPED: 2.5e-3,
     Kind.MISSING: 4e-3,
     Kind.SWAPPED: 0.25,
     Kind.TWICE: 2e-3,
