@@ -119,7 +119,9 @@ def test_two_waists_in_one_set_of_lengths_are_seen():
     (finding,) = contradictions({**once, "waist_to_floor": 98.0})
     assert finding.severity is Severity.HINT
     assert "waist in the same place" in spelt(finding)
-    assert spelt(finding).startswith("Waist to floor 98 cm and back waist length 37 cm miss ")
+    assert spelt(finding).startswith(
+        "Together the waist to floor of 98 cm and the back waist length of 37 cm miss "
+    )
 
 
 def test_a_very_full_woman_is_believed():

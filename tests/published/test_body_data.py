@@ -1,10 +1,9 @@
 """Estimates and judgements against open tables of bodies.
 
-Sources: the US Army's surveys of 1988 [ansur1] and 2012 [ansur2], the US National
-Health and Nutrition Examination Survey [nhanes] and the survey of US children of 1975
-to 1977 [snyder], all public domain. The people in ``data/`` are invented after those halves of the tables
-that the model was not worked out from; the figures on all of those are printed by
-``python -m tapewise_core.statistics.proving``.
+Sources: the US Army's surveys of 1988 [ansur1] and 2012 [ansur2], the US health survey of 2017 to
+2020 [nhanes] and the survey of US children of 1975 to 1977 [snyder], all public domain. The people
+in ``data/`` are invented after those halves of the tables that the model was not worked out from;
+the figures on all of those are printed by ``python -m tapewise_core.statistics.proving``.
 """
 
 from __future__ import annotations

@@ -103,8 +103,8 @@ def _full_waist(values: Mapping[str, float]) -> Iterator[Finding]:
     over = tuple(key for key in ("hip", "bust") if waist > values.get(key, waist))
     if not over:
         return
-    smaller = joined([_with_value(key, values) for key in over], " and ")
-    odd = said("The {} is larger than {}; the waist is usually the smaller.",
+    smaller = joined([_with_value(key, values) for key in over], " and the ")
+    odd = said("The {} is larger than the {}; the waist is usually the smaller.",
                _with_value("waist", values), smaller)  # fmt: skip
     if len(over) == 2 and waist > max(values[key] for key in over) + FULLEST:
         asked = said("Do all three read the same again? If they do, keep them.")
@@ -123,14 +123,13 @@ def _waist_in_one_place(values: Mapping[str, float]) -> Iterator[Finding]:
     apart = abs(above + below - whole - SLACK)
     if apart > APART:
         says = said(
-            "{} and {} miss {} by {}; with one and the same waist they come within {}. Was the "
-            "waist in the same place for both? If it was, keep them.",
+            "Together the {} and the {} miss the {} by {}; with one waist for both they come "
+            "within {}. Was the waist in the same place for both? If it was, keep them.",
             *(_with_value(key, values) for key in keys[1:]), _with_value(keys[0], values),
             mm(apart * 10), mm(APART * 10),
         )  # fmt: skip
-        first = str(says[0])
-        yield Finding(keys, Severity.HINT, (first[:1].upper() + first[1:], *says[1:]))
+        yield Finding(keys, Severity.HINT, says)
 
 
 def _with_value(key: str, values: Mapping[str, float]) -> Told:
-    return said("{} {}", NAMES[key], mm(values[key] * 10))
+    return said("{} of {}", NAMES[key], mm(values[key] * 10))

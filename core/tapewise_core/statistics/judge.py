@@ -124,7 +124,7 @@ def _exchange(
     return Finding(
         measures=keys,
         severity=Severity.WARNING if loud else Severity.HINT,
-        says=remark_on_pair(slip, keys, known),
+        says=remark_on_pair(slip, keys, known, body.without(keys[0]).without(keys[1])),
         z=round(doubt.z, 2),
         slip=slip.kind.value if slip else None,
         proposed=slip.proposed if slip else None,

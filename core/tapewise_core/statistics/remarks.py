@@ -6,10 +6,12 @@ happens if the value is right; none says anything of the person.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.statistics.doubts import Doubt
+from tapewise_core.statistics.given import Given
 from tapewise_core.statistics.slips import Explained, Kind, Slip
 from tapewise_core.statistics.whole import Whole
 from tapewise_core.text.told import About, Told, joined, said
@@ -57,12 +59,18 @@ def remark(doubt: Doubt, cm: float, found: Explained) -> Told:
     return joined((_odd(doubt, cm), asked, IF_RIGHT))
 
 
-def remark_on_pair(slip: Slip | None, keys: tuple[str, str], known: Mapping[str, float]) -> Told:
-    """Return the sentences on two values [cm] that fit better in each other's place."""
+def remark_on_pair(
+    slip: Slip | None, keys: tuple[str, str], known: Mapping[str, float], rest: Given
+) -> Told:
+    """Return the sentences on two values [cm] that fit better in each other's place.
+
+    ``rest`` is the body without both.
+    """
     first, second = keys
     odd = said(
-        "{} {} and {} {}: the other measures suggest them the other way round.",
+        "{} {} and {} {}: {} {} and {}.",
         NAMES[first].capitalize(), mm(known[first] * 10), NAMES[second], mm(known[second] * 10),
+        _grounds(rest), _range(rest, first), _range(rest, second),
     )  # fmt: skip
     asked = _swapped(slip) if slip else said("Were the two swapped?")
     return joined((odd, asked, IF_THEY_ARE))
@@ -86,14 +94,20 @@ def _named(keys: tuple[str, ...]) -> str:
 
 
 def _odd(doubt: Doubt, cm: float) -> Told:
-    mean, spread = doubt.body.others(doubt.key)
-    half = HALF_90 * spread * doubt.wider
-    low, high = (doubt.body.population.unscaled(doubt.key, mean + side * half) for side in (-1, 1))
-    grounds = "the other measures suggest" if doubt.rest.keys else "most people have"
-    return said(
-        "{} {}: {} {}.",
-        NAMES[doubt.key].capitalize(), mm(cm * 10), grounds, About(_round(low), _round(high)),
-    )  # fmt: skip
+    name, usual = NAMES[doubt.key].capitalize(), _range(doubt.rest, doubt.key)
+    return said("{} {}: {} {}.", name, mm(cm * 10), _grounds(doubt.rest), usual)
+
+
+def _grounds(rest: Given) -> str:
+    return "the other measures suggest" if rest.keys else "most people have"
+
+
+def _range(rest: Given, key: str) -> About:
+    """Return where nine readings in ten of a measure lie beside some others."""
+    people, (mean, spread) = rest.population, rest.of(key)
+    half = HALF_90 * math.hypot(spread, people.home[key]) * rest.widening()
+    low, high = (people.unscaled(key, mean + side * half) for side in (-1, 1))
+    return About(_round(low), _round(high))
 
 
 def _round(cm: float) -> float:
