@@ -27,9 +27,9 @@ from tapewise_core.statistics.estimate import estimate
 from tapewise_core.statistics.judge import judge
 from tapewise_core.statistics.population import population
 from tapewise_core.statistics.proving.against_rules import compared
-from tapewise_core.statistics.proving.coverage import FOUR, Tallies, pooled, tallied
+from tapewise_core.statistics.proving.coverage import FEW, FOUR, Tallies, pooled, tallied
 from tapewise_core.statistics.proving.detection import Caught, judged_honest, judged_mishaps
-from tapewise_core.statistics.proving.goals import FEW, FIFTEEN
+from tapewise_core.statistics.proving.goals import FIFTEEN
 from tapewise_core.statistics.proving.people import Form, Group
 from tapewise_core.statistics.whose import SHORT, refusal
 from tapewise_core.units import Unit

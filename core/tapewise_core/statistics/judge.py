@@ -11,9 +11,10 @@ from tapewise_core.measures.plausible import contradictions, out_of_range
 from tapewise_core.statistics.doubts import HINT, WARNING, Doubt, again, doubt_of, worst
 from tapewise_core.statistics.exchange import best_exchange
 from tapewise_core.statistics.given import Given, given
+from tapewise_core.statistics.kinds import Kind
 from tapewise_core.statistics.population import Population, population
 from tapewise_core.statistics.remarks import remark, remark_on_form, remark_on_pair
-from tapewise_core.statistics.slips import FITS, Explained, Kind, Slip, explained
+from tapewise_core.statistics.slips import FITS, Explained, Slip, explained
 from tapewise_core.statistics.whole import Whole, whole_form
 from tapewise_core.statistics.whose import MAYBE_CHILD, Whose, refusal, whose
 from tapewise_core.units import Unit

@@ -12,7 +12,8 @@ from collections.abc import Mapping
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.statistics.doubts import Doubt
 from tapewise_core.statistics.given import Given
-from tapewise_core.statistics.slips import Explained, Kind, Slip
+from tapewise_core.statistics.kinds import Kind
+from tapewise_core.statistics.slips import Explained, Slip
 from tapewise_core.statistics.whole import Whole
 from tapewise_core.text.told import About, Told, joined, said
 from tapewise_core.units import mm

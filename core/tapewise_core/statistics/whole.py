@@ -9,8 +9,9 @@ from dataclasses import dataclass
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.doubts import WARNING
 from tapewise_core.statistics.given import given
+from tapewise_core.statistics.kinds import Kind
 from tapewise_core.statistics.population import Population
-from tapewise_core.statistics.slips import INCH, Kind, believable
+from tapewise_core.statistics.slips import INCH, believable
 from tapewise_core.units import Unit
 
 LIKELIER = math.log(20)

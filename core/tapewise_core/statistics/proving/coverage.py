@@ -8,6 +8,7 @@ from pathlib import Path
 import numpy as np
 
 from tapewise_core.measures.body import Reference, WaistSite
+from tapewise_core.statistics.building.fields import KEYS
 from tapewise_core.statistics.building.tables import Chosen, Floats
 from tapewise_core.statistics.given import Given, given
 from tapewise_core.statistics.population import AGES, WEIGHT, narrowed, population
@@ -16,6 +17,8 @@ from tapewise_core.statistics.proving.people import Form, Group, at_home, young_
 HALF = {90: 1.6449, 95: 1.96}
 """Half an interval in spreads, by its percentage."""
 FOUR = ("height", "bust", "waist", "hip")
+FEW = tuple(key for key in KEYS if key in FOUR)
+"""The same in the order of the form."""
 YOUTH = 16.5
 """From this age on [years] the children's survey's people are held against grown ones."""
 

@@ -9,10 +9,10 @@ import numpy as np
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.statistics.judge import findings_in
+from tapewise_core.statistics.kinds import Kind
 from tapewise_core.statistics.population import Population
 from tapewise_core.statistics.proving.mishaps import MISHAPS, Mishap
 from tapewise_core.statistics.proving.people import Form
-from tapewise_core.statistics.slips import Kind
 from tapewise_core.units import Unit
 
 

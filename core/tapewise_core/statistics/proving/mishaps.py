@@ -9,8 +9,8 @@ import numpy as np
 
 from tapewise_core.measures.reading import LARGEST
 from tapewise_core.statistics.digits import swapped
+from tapewise_core.statistics.kinds import Kind
 from tapewise_core.statistics.proving.people import Form, is_girth
-from tapewise_core.statistics.slips import Kind
 
 TRUNK = ("bust", "waist", "hip")
 

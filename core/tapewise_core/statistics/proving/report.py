@@ -9,9 +9,9 @@ from tapewise_core.measures.body import WaistSite
 from tapewise_core.statistics.building.fields import KEYS
 from tapewise_core.statistics.building.tables import SEXES
 from tapewise_core.statistics.proving.against_rules import compared
-from tapewise_core.statistics.proving.coverage import Tally, pooled, tallied
+from tapewise_core.statistics.proving.coverage import FEW, Tally, pooled, tallied
 from tapewise_core.statistics.proving.detection import Caught, judged_honest, judged_mishaps
-from tapewise_core.statistics.proving.goals import FEW, FIFTEEN, goals
+from tapewise_core.statistics.proving.goals import FIFTEEN, goals
 from tapewise_core.statistics.proving.people import (
     Group,
     group_1988,
