@@ -75,13 +75,16 @@ def draft_json(
 def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
     """Return a check for a person: unlikely first, then missing, then what is there."""
     yield f"{name}:"
+    reader = Reader(unit)
     for finding in found.findings:
-        word = "unlikely" if finding.severity.value == "warning" else "a little unusual"
-        yield f"  {word}: {Reader(unit).spell(finding.says)}"
+        if finding.says != found.refused:
+            word = "unlikely" if finding.severity.value == "warning" else "a little unusual"
+            yield f"  {word}: {reader.spell(finding.says)}"
     if not found.findings:
         yield "  nothing looks unlikely."
     if found.refused:
-        yield f"  {found.refused}"
+        yield f"  {reader.spell(found.refused)}"
+    yield from (f"  {reader.spell(caution)}" for caution in found.for_child)
     if found.oldest is not None and found.too_old(date.today()):
         yield f"  oldest reading: {found.oldest.isoformat()}; measure again, for bodies change."
     missing = [found.body.name(key) for key in found.missing]
