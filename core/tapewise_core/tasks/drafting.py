@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 
@@ -30,8 +30,8 @@ from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
-from tapewise_core.tasks.people import body_of, estimated_words
-from tapewise_core.text.told import Reader, joined
+from tapewise_core.tasks.people import body_of, estimated_words, for_child
+from tapewise_core.text.told import Reader, joined, said
 from tapewise_core.units import Unit
 
 USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
@@ -152,6 +152,7 @@ def draft(
     if faults:
         raise OptionError(joined(faults))
     pattern, ways = page.draft(body, style), stitching(machines)
+    pattern = replace(pattern, remarks=(*pattern.remarks, *for_child(profile)))
     cloth = cloth_of(style, ways)
     proven = prove(Case(pattern, style, cloth))
     found = proven.proofs, proven.silent
@@ -163,7 +164,7 @@ def _body(profile: Profile, page: Garment) -> Body:
     body, refused = body_of(profile)
     missing = [body.name(key) for key in page.needs if key not in body]
     if missing:
-        raise DraftError(f"Still to measure: {', '.join(missing)}. {refused}".strip())
+        raise DraftError(joined((said("Still to measure: {}.", ", ".join(missing)), refused)))
     return page.sees(body)
 
 
