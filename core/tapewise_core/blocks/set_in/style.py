@@ -16,22 +16,20 @@ from tapewise_core.units import Length
 
 @dataclass(frozen=True, slots=True)
 class ArmholeStyle:
-    """``drop`` below the armscye line, and whether the wearer asked for it; ``hollow`` is the
-    front's beyond the back's, ``cap_share`` the cap's length as a share of the armhole."""
+    """``drop`` below the armscye line and the sleeve's ``ease``, both None where they are not
+    asked for; ``shorter`` is the fraction by which the cap is shorter than its armhole."""
 
-    drop: Length
-    drop_asked: bool
-    hollow: Length
-    cap_share: float
+    drop: Length | None
+    ease: Length | None
+    shorter: float
 
     @classmethod
     def of(cls, style: Style) -> ArmholeStyle:
         """Read it from a style."""
         return cls(
-            style.length("armhole-drop"),
-            style.asked("armhole-drop"),
-            style.length("front-hollow"),
-            1 - style.number("cap-shortening") / 100,
+            style.length("armhole-drop") if style.asked("armhole-drop") else None,
+            style.length("sleeve-ease") if style.asked("sleeve-ease") else None,
+            style.number("cap-shortening") / 100,
         )
 
 
