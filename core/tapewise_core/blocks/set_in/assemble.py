@@ -6,18 +6,17 @@ from types import MappingProxyType
 
 from tapewise_core.blocks.set_in.back import draft_back
 from tapewise_core.blocks.set_in.cut import Trunk, cut_half, cut_sleeve
-from tapewise_core.blocks.set_in.ends import ended
+from tapewise_core.blocks.set_in.ends import at_bust, ended
 from tapewise_core.blocks.set_in.front import draft_front
 from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of, moved_bust
 from tapewise_core.blocks.set_in.seams import joins, seams
-from tapewise_core.blocks.set_in.sleeve import draft_sleeve, hem_of, length_of, squared
+from tapewise_core.blocks.set_in.sleeve import draft_sleeve, hem_asked, hem_of, length_of, squared
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.blocks.set_in.wish import longer, planned
+from tapewise_core.blocks.set_in.wish import Planned, longer, planned
 from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
 from tapewise_core.parts.shape.bust_room import worth_measuring
 from tapewise_core.parts.shape.set_in import set_in
@@ -30,7 +29,7 @@ def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
     plan = planned(body, style)
     drawn = set_in(plan.wish)
-    sides = ended(drawn, style.trunk.length, style.hem)
+    sides = at_bust(ended(drawn, style.trunk.length, style.hem), drawn, plan)
     trunk = Trunk(plan, drawn, sides, style)
     back = draft_back(body, style, plan, drawn, sides)
     front = draft_front(back, body, style, plan, drawn, sides)
@@ -38,14 +37,14 @@ def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern
         (back, front), cut_half(back, trunk, front=False), cut_half(front, trunk, front=True)
     )
     finish = finish_neck(halves, style.neck)
-    at_hem = (arm_at(body, style.sleeve.length.mm) + style.sleeve.hem_ease).mm
+    at_hem = hem_asked(body, style, drawn)
     solved = squared(drawn, style.sleeve.length, at_hem)
     length = length_of(solved, style.sleeve.length)
     hem = hem_of(solved, length.mm, at_hem)
     around = Length(drawn.armhole, _working(drawn.back_armhole.length, drawn.front_armhole.length))
     sleeve = draft_sleeve(solved, around, length, hem)
     piece = cut_sleeve(sleeve, solved, drawn, style)
-    levels = levels_of(trunk, Made(finish.back, finish.front, piece, solved), body)
+    levels = levels_of(trunk, Made(finish.back, finish.front, piece, solved, at_hem), body)
     pieces = (finish.back, finish.front, piece, *finish.pieces)
     return Pattern(
         garment=garment,
@@ -102,6 +101,7 @@ def _remarks(trunk: Trunk, body: Body, length: Length) -> tuple[Told, ...]:
             *drawn.told,
             moved_bust(trunk),
             _deeper(trunk),
+            _shorter_shoulder(plan),
             _no_dart(trunk),
             _longer_sleeve(length, style),
             worth_measuring(bust, high, longer(body, style)) if plan.wish.cup else (),
@@ -119,6 +119,14 @@ def _deeper(trunk: Trunk) -> Told:
     words = "The underarm lies {} {} than this fit's own, for the arm and its sleeve; set {} to "
     words += "change it."
     return said(words, mm(abs(by)), "deeper" if by > 0 else "higher", OptionKey("armhole-drop"))
+
+
+def _shorter_shoulder(plan: Planned) -> Told:
+    """The shoulder is drawn shorter than measured."""
+    if plan.out > -2:
+        return ()
+    words = "The shoulder is drawn {} shorter than measured, because the body is narrow under the "
+    return said(words + "arm for so long a one.", mm(-plan.out))
 
 
 def _no_dart(trunk: Trunk) -> Told:

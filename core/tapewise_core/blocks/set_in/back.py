@@ -114,6 +114,9 @@ def _shoulder(draft: Draft, body: Body, style: SetInStyle, plan: Planned) -> Dra
     if plan.out > 0.05:
         whole = whole + mm(plan.out)
         called = said("the shoulder point, carried out for the width across")
+    if plan.out < -0.05:
+        whole = whole - mm(-plan.out)
+        called = said("the shoulder point, further in because the body is narrow under the arm")
     draft = (
         draft.across("N", "X", base(body, style), "a corner below the side neck")
         .up("X", "S", style.neck.rise - style.figure.round_back, "the side neck")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tapewise_core.blocks.set_in.back import waist_dart as back_dart
-from tapewise_core.blocks.set_in.ends import Sides
+from tapewise_core.blocks.set_in.ends import Sides, smooth
 from tapewise_core.blocks.set_in.front import waist_dart as front_dart
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.wish import Planned
@@ -55,14 +55,11 @@ class Trunk:
     def levels(self, *, front: bool) -> dict[str, float]:
         """Return the levels' heights on a piece: below its room a front is let down [mm]."""
         at, lower = self.plan.wish.levels, self.plan.room.lower if front else 0.0
-        part = 0.0
-        if lower and self.sides.front.dart is None:
-            top, waist = self.sides.back.start.y, self.drawn.seam.at.waist
-            share = (self.drawn.seam.at.bust - top) / (waist - top)
-            part = share * share * (3 - 2 * share)
+        seam = self.drawn.seam.at
+        part = 0.0 if self.sides.front.dart else smooth(seam.bust, seam.underarm, seam.waist)
         return {
             "armscye": at.armscye.depth,
-            "bust": self.drawn.seam.at.bust + part * lower,
+            "bust": seam.bust + part * lower,
             "under_bust": at.under_bust.depth + lower,
             "waist": at.waist.depth + lower,
             "high_hip": at.high_hip.depth + lower,

@@ -19,12 +19,13 @@ from tapewise_core.units import mm
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """The pieces of one garment with its solved cap and what the sleeve's hem was asked to be."""
+    """The pieces of one garment, its solved cap, and how long its sleeve's hem was to be [mm]."""
 
     back: Piece
     front: Piece
     sleeve: Piece
     solved: Cap
+    hem: float
 
 
 def levels_of(trunk: Trunk, made: Made, body: Body) -> tuple[Level, ...]:
@@ -70,7 +71,7 @@ def _sleeve(trunk: Trunk, made: Made, body: Body) -> tuple[Level, Level]:
     )
     wrist = arm_at(body, style.sleeve.length.mm).mm
     hem = made.sleeve.length("sleeve_hem")
-    return upper, sleeve_level("sleeve_hem", wrist, style.sleeve.hem_ease.mm, hem, HEM)
+    return upper, sleeve_level("sleeve_hem", wrist, made.hem - wrist, hem, HEM)
 
 
 HEM = said("the sleeve's seams may slant no more than they do")

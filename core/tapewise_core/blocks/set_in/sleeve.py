@@ -14,14 +14,18 @@ by; one height makes them add up to the width asked (:mod:`parts.shape.cap`).
 
 from __future__ import annotations
 
+from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.seam_steps import on_curve, set_off
 from tapewise_core.parts.shape.cap import Cap, cap
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.sleeve import Sleeve, sleeve
+from tapewise_core.parts.sleeve_options import ELBOW_AT, USUAL_ARM
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
@@ -46,18 +50,48 @@ def length_of(solved: Cap, asked: Length) -> Length:
     return asked if asked.mm >= least else mm(least)
 
 
+def hem_ease(body: Body, style: SetInStyle, solved: Cap) -> float:
+    """Return the ease at the hem [mm]: as asked, or what the arm has, less from the elbow on."""
+    asked = style.armhole.hem_ease
+    if asked is not None:
+        return asked.mm
+    arm = body["arm_length"].mm if "arm_length" in body else USUAL_ARM
+    past = (style.sleeve.length.mm / arm - ELBOW_AT) / (1 - ELBOW_AT)
+    more = solved.width - body["upper_arm"].mm - style.sleeve.ease.mm
+    return style.sleeve.hem_ease.mm + more * (1 - min(max(past, 0.0), 1.0))
+
+
+def hem_asked(body: Body, style: SetInStyle, drawn: SetIn) -> float:
+    """Return the girth of the sleeve's hem [mm]: the arm there, and its ease."""
+    return arm_at(body, style.sleeve.length.mm).mm + hem_ease(body, style, cap_of(drawn))
+
+
+def cap_of(drawn: SetIn) -> Cap:
+    """Return the solved cap; raises DraftError for a body without sleeves."""
+    if drawn.cap is None:
+        raise DraftError("A sleeve needs a cap, and this body was drawn without one.")
+    return drawn.cap
+
+
 def hem_of(solved: Cap, length: float, asked: float) -> float:
-    """Return the hem's width [mm]: as asked, within what its seams may slant."""
+    """Return the hem's width between its corners for a hem so long [mm], within what its seams may
+    slant; bent square to them it is a little longer than it is wide."""
     most = 2 * MOST_TAPER * (length - solved.height)
-    return min(max(asked, solved.width - most), solved.width + most)
+    low, high = solved.width - most, solved.width + most
+
+    def kept(width: float) -> float:
+        return min(max(width, low), high)
+
+    width = kept(asked)
+    for _ in range(2):
+        width = kept(width + asked - sleeve(solved, length, width).hem.length())
+    return width
 
 
 def squared(drawn: SetIn, asked: Length, hem: float) -> Cap:
     """Return the solved cap with its corners square to the underarm seams, which slant as far as
     the hem asks [mm]; raises DraftError for a body without sleeves."""
-    solved = drawn.cap
-    if solved is None:
-        raise DraftError("A sleeve needs a cap, and this body was drawn without one.")
+    solved = cap_of(drawn)
     front, back = drawn.front_armhole.length, drawn.back_armhole.length
     for _ in range(SQUARINGS):
         seam = length_of(solved, asked).mm - solved.height

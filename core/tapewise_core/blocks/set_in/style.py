@@ -16,19 +16,26 @@ from tapewise_core.units import Length
 
 @dataclass(frozen=True, slots=True)
 class ArmholeStyle:
-    """``drop`` below the armscye line and the sleeve's ``ease``, both None where they are not
-    asked for; ``shorter`` is the fraction by which the cap is shorter than its armhole."""
+    """``drop`` below the armscye line, the sleeve's ``ease`` and that at its hem, all None where
+    they are not asked for; ``shorter`` is the fraction by which the cap is shorter than its
+    armhole."""
 
     drop: Length | None
     ease: Length | None
+    hem_ease: Length | None
     shorter: float
 
     @classmethod
     def of(cls, style: Style) -> ArmholeStyle:
         """Read it from a style."""
+
+        def asked(key: str) -> Length | None:
+            return style.length(key) if style.asked(key) else None
+
         return cls(
-            style.length("armhole-drop") if style.asked("armhole-drop") else None,
-            style.length("sleeve-ease") if style.asked("sleeve-ease") else None,
+            asked("armhole-drop"),
+            asked("sleeve-ease"),
+            asked("sleeve-hem-ease"),
             style.number("cap-shortening") / 100,
         )
 

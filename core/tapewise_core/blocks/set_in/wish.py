@@ -9,12 +9,18 @@ from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.measures.body import Body, Reference
 from tapewise_core.parts.neck_options import BEYOND_NECK, own_half_width
-from tapewise_core.parts.shape.across_point import carried_out
-from tapewise_core.parts.shape.bust_room import Room, bust_room
+from tapewise_core.parts.shape.across_point import (
+    BACK_AT,
+    FROM_SQUARE,
+    INSIDE_SIDE,
+    MOST_IN,
+    carried_out,
+)
+from tapewise_core.parts.shape.bust_room import Room, bust_room, swing_wanted
 from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.parts.shape.levels import Levels
 from tapewise_core.parts.shape.set_in_drawn import SetInWish
-from tapewise_core.parts.shape.shares import ACROSS_ROOM, ORDINARY_CUP, Across, across
+from tapewise_core.parts.shape.shares import ACROSS_ROOM, ORDINARY_CUP, Across, across, share
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine, shoulder_lines
 from tapewise_core.parts.shape.side_dart import apex_from_fold, stop_before
 from tapewise_core.parts.shape.side_slopes import SideWish
@@ -66,6 +72,7 @@ def planned(body: Body, style: SetInStyle) -> Planned:
     room = _room(body, style, fits=fits)
     wide, plain = _across(body, style, cup, room), shoulder(body, style)
     out = carried_out(max(wide.back, wide.front), plain.end.x)
+    out = out or -_too_long(plain, slope(body, style), _narrowest(body, style, at, cup))
     carried = ShoulderLine(plain.neck, plain.end + (plain.end - plain.neck).unit() * out)
     back, front = shoulder_lines(
         carried.neck, carried.end, front_raised=room.raised, back_raised=room.back_raised,
@@ -82,6 +89,24 @@ def planned(body: Body, style: SetInStyle) -> Planned:
         shorter=style.armhole.shorter,
     )  # fmt: skip
     return Planned(wish, plain, slope(body, style), out, apex, fits)
+
+
+def _narrowest(body: Body, style: SetInStyle, at: Levels, cup: float) -> Point:
+    """The underarm of the half that is narrower there, about."""
+    f = share(cup, 0.0, at.bust.depth, at.hip.depth, cupped=cup > 0)
+    front = f.bust - swing_wanted(f.cup)
+    drop = by_fit(style.trunk.ease.mm).drop
+    side = quarters(body, style.trunk).bust + min(front, -f.bust)
+    return Point(side, at.armscye.depth + drop)
+
+
+def _too_long(line: ShoulderLine, slope: float, under: Point) -> float:
+    """How much too long a shoulder is for a body so narrow under the arm [mm]: an armhole that
+    keeps square to it could not bend in far enough to leave room before the side seam."""
+    height = BACK_AT * (under.y - line.end.y)
+    most = MOST_IN * height * math.tan(math.radians(slope + FROM_SQUARE))
+    over = line.end.x - (under.x - INSIDE_SIDE) - most
+    return max(over, 0.0) / math.cos(math.radians(slope))
 
 
 def _cup(body: Body, at: Levels) -> float:
