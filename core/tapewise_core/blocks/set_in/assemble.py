@@ -5,7 +5,7 @@ from __future__ import annotations
 from types import MappingProxyType
 
 from tapewise_core.blocks.set_in.back import draft_back
-from tapewise_core.blocks.set_in.cut import Trunk, cut_half, cut_sleeve
+from tapewise_core.blocks.set_in.cut import Trunk, cut_half, cut_sleeve, trunk_of
 from tapewise_core.blocks.set_in.ends import at_bust, ended
 from tapewise_core.blocks.set_in.front import draft_front
 from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of, moved_bust
@@ -30,7 +30,7 @@ def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern
     plan = planned(body, style)
     drawn = set_in(plan.wish)
     sides = at_bust(ended(drawn, style.trunk.length, style.hem), drawn, plan)
-    trunk = Trunk(plan, drawn, sides, style)
+    trunk = trunk_of(plan, drawn, sides, style)
     back = draft_back(body, style, plan, drawn, sides)
     front = draft_front(back, body, style, plan, drawn, sides)
     halves = Halves(

@@ -42,15 +42,7 @@ class Trunk:
     drawn: SetIn
     sides: Sides
     style: SetInStyle
-
-    @property
-    def full(self) -> Fullness | None:
-        """What the front's side is longer by, and where it is taken in."""
-        back, front = self.sides.back, self.sides.front
-        waist = distance_at_height(back, self.drawn.seam.at.waist) or back.length()
-        more = front.length - back.length()
-        gathered = bool(self.plan.room.gathered) or more > easable(self.plan.wish.stretch) + 1
-        return fullness(front, back.length(), waist, gathered=gathered)
+    full: Fullness | None
 
     def levels(self, *, front: bool) -> dict[str, float]:
         """Return the levels' heights on a piece: below its room a front is let down [mm]."""
@@ -65,6 +57,16 @@ class Trunk:
             "high_hip": at.high_hip.depth + lower,
             "hip": at.hip.depth + lower,
         }
+
+
+def trunk_of(plan: Planned, drawn: SetIn, sides: Sides, style: SetInStyle) -> Trunk:
+    """Return the trunk, with what the front's side is longer by and where it is taken in."""
+    back, front = sides.back, sides.front
+    waist = distance_at_height(back, drawn.seam.at.waist) or back.length()
+    more = front.length - back.length()
+    gathered = bool(plan.room.gathered) or more > easable(plan.wish.stretch) + 1
+    full = fullness(front, back.length(), waist, gathered=gathered)
+    return Trunk(plan, drawn, sides, style, full)
 
 
 def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:

@@ -91,19 +91,21 @@ def hem_of(solved: Cap, length: float, asked: float) -> float:
 def squared(drawn: SetIn, asked: Length, hem: float) -> Cap:
     """Return the solved cap with its corners square to the underarm seams, which slant as far as
     the hem asks [mm]; raises DraftError for a body without sleeves."""
-    solved = cap_of(drawn)
+    solved, lean = cap_of(drawn), 0.0
     front, back = drawn.front_armhole.length, drawn.back_armhole.length
     for _ in range(SQUARINGS):
         seam = length_of(solved, asked).mm - solved.height
-        width = hem_of(solved, seam + solved.height, hem)
-        lean = (solved.width - width) / 2 / seam
+        slant = (solved.width - hem_of(solved, seam + solved.height, hem)) / 2 / seam
+        if abs(slant - lean) < SQUARE:
+            break
+        lean = slant
         solved = cap(front, back, solved.asked, solved.shorter, lean)
     return solved
 
 
-SQUARINGS = 3
-"""The slant depends on the cap's height, and that on the slant: after so many rounds they agree
-to a hundredth of a degree."""
+SQUARINGS, SQUARE = 3, 1e-3
+"""The slant depends on the cap's height, and that on the slant: so many rounds at the most, until
+they agree to a twentieth of a degree."""
 
 
 def draft_sleeve(solved: Cap, armhole: Length, length: Length, hem: float) -> Draft:
