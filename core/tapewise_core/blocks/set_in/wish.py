@@ -39,6 +39,10 @@ LEAST_SLOPE = 9.0
 STEEPEST = 0.95
 """A shoulder drop counts up to this share of the shoulder's length (our choice)."""
 
+SURE = 0.9
+"""What counts of the way in that an armhole can bend, where the underarm is not known yet (our
+choice)."""
+
 DART_ROOM = 150.0
 """A hem nearer to the bust line than this leaves no room for a side dart [mm] (our choice)."""
 
@@ -105,7 +109,7 @@ def _too_long(line: ShoulderLine, slope: float, under: Point) -> float:
     keeps square to it could not bend in far enough to leave room before the side seam."""
     height = BACK_AT * (under.y - line.end.y)
     most = MOST_IN * height * math.tan(math.radians(slope + FROM_SQUARE))
-    over = line.end.x - (under.x - INSIDE_SIDE) - most
+    over = line.end.x - (under.x - INSIDE_SIDE) - SURE * most
     return max(over, 0.0) / math.cos(math.radians(slope))
 
 
