@@ -19,6 +19,7 @@ MATCH = {
     SeamKind.BAND_JOIN: 0.5,
     SeamKind.SLEEVE: 5.0,
     SeamKind.WAISTBAND: 3.0,
+    SeamKind.DART: 0.5,
 }
 """How far the two sides of a seam may differ [mm]."""
 
@@ -30,6 +31,7 @@ WORDS = {
     SeamKind.PANEL: "panel seams",
     SeamKind.SLEEVE: "sleeve seams",
     SeamKind.WAISTBAND: "waistband and waist",
+    SeamKind.DART: "dart's legs",
 }
 
 
@@ -43,7 +45,8 @@ def seams_meet(case: Case) -> Answer:
 
 def _walked(pattern: Pattern, seam: Seam) -> Proof:
     first = pattern.run_length(seam.first)
-    second = pattern.run_length(seam.second) * seam.ratio
+    more = seam.fullness.more if seam.fullness else 0.0
+    second = pattern.run_length(seam.second) * seam.ratio + more
     apart, limit = first - second, MATCH[seam.kind]
     holds = keeps_to(abs(apart), limit)
     sides = (first, seam.first[0].piece), (second, seam.second[0].piece)
@@ -56,6 +59,10 @@ def _walked(pattern: Pattern, seam: Seam) -> Proof:
             "in.",
             long, mm(abs(apart)), short, mm(limit),
         )  # fmt: skip
+    elif seam.fullness:
+        how = "gathered" if seam.fullness.gathered else "eased"
+        words = f"{name} meet: {{}} and {{}}, the {{}}'s extra {{}} {how} in between its notches."
+        says = said(words, mm(first), mm(second - more), LineName(sides[0][1]), mm(more))
     elif abs(apart) > UNNOTICED:
         says = said(f"{name}: the {{}} is eased in by {{}}.", long, mm(abs(apart)))
     of = ", ".join(filter(None, (WORDS[seam.kind], seam.where)))
