@@ -34,12 +34,15 @@ class Neck:
     """The neck: the smallest ``opening`` the head must pass [mm], not stretched.
 
     ``half_width`` is the neckline's from the centre [mm]; ``point`` the angle between a V and
-    the fold [degrees], None for any other neckline.
+    the fold [degrees], None for any other neckline. ``ratio`` is the length of its band as a
+    share of the neckline, None without a band; ``held_back`` says why it is no shorter.
     """
 
     opening: float
     half_width: float | None = None
     point: float | None = None
+    ratio: float | None = None
+    held_back: Told = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 
@@ -31,6 +31,7 @@ from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words
+from tapewise_core.tasks.settled import as_drawn, held_back
 from tapewise_core.text.told import Reader, joined
 from tapewise_core.units import Unit
 
@@ -152,6 +153,8 @@ def draft(
     if faults:
         raise OptionError(joined(faults))
     pattern, ways = page.draft(body, style), stitching(machines)
+    pattern = replace(pattern, remarks=(*pattern.remarks, *held_back(pattern.facts)))
+    style = as_drawn(style, pattern.facts)
     cloth = cloth_of(style, ways)
     proven = prove(Case(pattern, style, cloth))
     found = proven.proofs, proven.silent

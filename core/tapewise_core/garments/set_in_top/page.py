@@ -35,7 +35,7 @@ from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.girths import trunk_girths
-from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
+from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
@@ -61,7 +61,7 @@ def draft(body: Body, chosen: Style) -> Pattern:
     length = sleeve_of(cap, style)
     sleeve = draft_sleeve(cap, whole, length, _hem(body, style))
     halves = Halves((back, front), cut_half(back, "back", style), cut_half(front, "front", style))
-    finish = finish_neck(halves, style.neck)
+    finish = finish_neck(halves, style.neck, head=head_of(body))
     piece = cut_sleeve(sleeve, back, front, style)
     pieces = (finish.back, finish.front, piece, *finish.pieces)
     drafts = (back, front, sleeve, *finish.drafts)
