@@ -109,13 +109,15 @@ class Hem:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Facts:
-    """All of them. ``head`` is the body's girth, ``ease`` what was asked for round a close body.
+    """All of them. ``head`` is the body's girth, ``ease`` what was asked for round a close body,
+    ``hand`` the hand's girth with the thumb laid in, where a sleeve ends below the elbow.
 
     ``levels`` run from the top down.
     """
 
     head: float | None = None
     ease: float | None = None
+    hand: float | None = None
     neck: Neck | None = None
     underarm: Underarm | None = None
     side: Side | None = None

@@ -37,16 +37,14 @@ def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[floa
 
     Measured from the stitch line to the nearest place of the cut line. Near a corner the cut
     line may be nearer only as far as the neighbour's allowance is narrower, and is cut off by a
-    fold; it may be farther only by what a corner needs. Edges without an allowance give 0.
+    fold; it may be farther only by what a corner needs. Beside an edge without an allowance, such
+    as a fold, the cut line is the edge itself.
     """
     import shapely
 
     line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
     around = zip([margins[-1], *margins[:-1]], margins, [*margins[1:], margins[0]], strict=True)
-    return [
-        0.0 if edge.fold or edge.width <= 0 else _worst(line, before, edge, after)
-        for before, edge, after in around
-    ]
+    return [_worst(line, before, edge, after) for before, edge, after in around]
 
 
 def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> float:

@@ -35,6 +35,7 @@ from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.girths import trunk_girths
+from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.proofs.proof import ProofId
@@ -190,6 +191,7 @@ def _facts(back: Draft, body: Body, style: SetInStyle, finish: Finish) -> Facts:
     return Facts(
         head=body["head"].mm if "head" in body else None,
         ease=ease,
+        hand=hand_of(body, style.sleeve.length),
         neck=finish.neck,
         underarm=Underarm(back["U"].y, back["A"].y, back["W"].y),
         side=Side((body["waist"].mm + ease) / 4),
@@ -250,7 +252,7 @@ SET_IN_TOP = Garment(
     options=OPTIONS,
     agree=agree,
     draft=draft,
-    covers=COVERS | {ProofId.CAP},
+    covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE},
     moves=MappingProxyType({**MOVES, "across_back": (1.0, "the armhole")}),
     sources=("ansur1", "baldt", "conover", "iso8559-1"),
 )
