@@ -40,6 +40,7 @@ def draft_lines(
         yield from filter(None, (effect_words(drafted.effects, drafted.unit),))
     else:
         yield "Every measure used was taken on the body."
+    yield from drafted.given
     yield from map(drafted.reader.spell, drafted.pattern.remarks)
     yield from (f"Unlikely: {drafted.reader.spell(finding.says)}" for finding in findings)
     failing = drafted.failing

@@ -21,6 +21,7 @@ from tapewise_core.paper.document import Document
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.all import prove
+from tapewise_core.proofs.ledger import ledger, ledger_lines
 from tapewise_core.proofs.proof import Case, Proof, Silent
 from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
@@ -59,6 +60,11 @@ class Drafted:
     def reader(self) -> Reader:
         """Whoever the draft is told to, in its unit."""
         return Reader(self.unit)
+
+    @property
+    def given(self) -> tuple[str, ...]:
+        """What was asked and given at its levels, in a few lines."""
+        return ledger_lines(self.pattern.facts.levels, self.reader)
 
     @property
     def failing(self) -> tuple[Proof, ...]:
@@ -120,10 +126,11 @@ class Drafted:
         reader = self.reader
         options = tuple((key, reader.spell(one.told)) for key, one in self.style.chosen.items())
         table = proof_table(self.proofs, reader)
+        given = ledger(self.pattern.facts.levels, reader)
         grounds = grounds_words(self.body, self.estimated_keys)
         doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
         return checklist(
-            self.pattern, self.cloth, self.stitching, self.label, options, table, doubt
+            self.pattern, self.cloth, self.stitching, self.label, options, table, given, doubt
         )
 
 
