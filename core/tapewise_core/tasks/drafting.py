@@ -32,6 +32,7 @@ from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words
+from tapewise_core.tasks.posture import posture_remarks
 from tapewise_core.tasks.settled import as_drawn, held_back
 from tapewise_core.text.told import Reader, joined
 from tapewise_core.units import Unit
@@ -154,13 +155,15 @@ def draft(
     measures that are missing or cannot be drawn.
     """
     page, read = on_shelf(garment), unit or profile.unit
-    body = _body(profile, page)
+    whole = _whole(profile, page)
+    body = page.sees(whole)
     style = settle(page.options, asked, body, read)
     faults = page.agree(body, style)
     if faults:
         raise OptionError(joined(faults))
     pattern, ways = page.draft(body, style), stitching(machines)
-    pattern = replace(pattern, remarks=(*pattern.remarks, *held_back(pattern.facts)))
+    more = (*held_back(pattern.facts), *posture_remarks(whole, style))
+    pattern = replace(pattern, remarks=(*pattern.remarks, *more))
     style = as_drawn(style, pattern.facts)
     cloth = cloth_of(style, ways)
     proven = prove(Case(pattern, style, cloth))
@@ -169,12 +172,13 @@ def draft(
     return Drafted(page, profile.name, read, when, body, style, cloth, ways, pattern, *found)
 
 
-def _body(profile: Profile, page: Garment) -> Body:
+def _whole(profile: Profile, page: Garment) -> Body:
+    """Everything known of a person; raises DraftError where the garment needs more."""
     body, refused = body_of(profile)
     missing = [body.name(key) for key in page.needs if key not in body]
     if missing:
         raise DraftError(f"Still to measure: {', '.join(missing)}. {refused}".strip())
-    return page.sees(body)
+    return body
 
 
 def cloth_of(style: Style, ways: Stitching) -> Cloth:
