@@ -78,10 +78,10 @@ class FullnessStyle:
     def of(cls, style: Style) -> FullnessStyle:
         """Read it from a style."""
         return cls(
-            style.length("full-bust"),
+            style.length("full-bust", NOTHING),
             style.length("full-belly"),
             style.length("full-seat", NOTHING),
-            style.length("front-raise"),
+            style.length("front-raise", NOTHING),
             style.length("front-hem-drop"),
             frozenset(key for key in FULLNESS if style.asked(key)),
         )

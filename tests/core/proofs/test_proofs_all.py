@@ -10,6 +10,7 @@ from making import DAY, MIDDLE, person
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.all import PROVERS
+from tapewise_core.proofs.levels import ASKED
 from tapewise_core.proofs.proof import LACKS, ProofId, Silent
 from tapewise_core.tasks import people
 from tapewise_core.tasks.drafting import Drafted, draft
@@ -157,6 +158,7 @@ def test_an_inch_reader_is_told_inches_only(made: list[Drafted]) -> None:
 
 
 def test_covers_can_be_asked_by_name() -> None:
-    """The set-in top covers what the top does, and its cap and armholes."""
+    """The set-in top covers what the top does, its cap and armholes, and every level."""
     more = garment("set-in-top").covers - garment("jersey-top").covers
-    assert more == {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE}
+    assert more - set(ASKED) == {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE}
+    assert garment("set-in-top").covers >= set(ASKED)
