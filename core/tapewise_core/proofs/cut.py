@@ -6,6 +6,8 @@ import math
 
 from tapewise_core.drafting.piece import Edge, Piece
 from tapewise_core.geometry.cut_check import teeth
+from tapewise_core.geometry.cutting import MITRE
+from tapewise_core.geometry.point import Point
 from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
@@ -15,12 +17,12 @@ TRUE = 0.05
 
 
 def no_teeth(case: Case) -> Answer:
-    """The cut line of no piece turns back on itself."""
+    """The cut line of no piece turns back on itself, but round a point of the piece's own."""
     return tuple(_toothless(piece) for piece in case.pattern.pieces)
 
 
 def _toothless(piece: Piece) -> Proof:
-    found, part = teeth(piece.cut), LineName(piece.name)
+    found, part = _teeth(piece), LineName(piece.name)
     says = said("The {}'s cut line runs on without a tooth.", part)
     if found:
         where = min(piece.edges, key=lambda edge: _away(edge, found[0].x, found[0].y))
@@ -31,6 +33,17 @@ def _toothless(piece: Piece) -> Proof:
         )  # fmt: skip
     count = float(len(found))
     return Proof(ProofId.TEETH, str(part), count, 0.0, "1", not found, says)
+
+
+def _teeth(piece: Piece) -> list[Point]:
+    """Teeth of the cut line; a sharp corner of the piece itself, as a V's facing has, is none."""
+    own = teeth(piece.stitch_line())
+    near = MITRE * max(edge.allowance for edge in piece.edges) + TRUE
+    return [
+        tooth
+        for tooth in teeth(piece.cut)
+        if all((tooth - corner).length() > near for corner in own)
+    ]
 
 
 def _away(edge: Edge, x: float, y: float) -> float:

@@ -131,3 +131,12 @@ def test_a_round_back_has_no_step_in_its_neckline(name: str, rounded: str):
     path = made(name, round_back=rounded).piece("back").edge("neckline").path
     assert abs(path.start.y - path.end.y) >= BACK_CURVE - 0.6
     assert tightest(path) > 9
+
+
+@pytest.mark.parametrize("name", GARMENTS)
+@pytest.mark.parametrize("drop", ["4", "5", "7"])
+def test_a_boat_bends_no_more_tightly_than_its_turned_edge_is_wide(name: str, drop: str):
+    """In front and at the back, so that its allowance can be cut."""
+    pattern = made(name, neckline="boat", shoulder_drop=drop)
+    for piece in ("back", "front"):
+        assert tightest(pattern.piece(piece).edge("neckline").path) > 12

@@ -41,6 +41,15 @@ def test_a_spike_is_a_tooth(out: float, wide: float, holds: bool) -> None:
         )
 
 
+@pytest.mark.parametrize(("far", "holds"), [(0.0, True), (60.0, False)])
+def test_a_sharp_point_of_the_piece_itself_is_no_tooth(far: float, holds: bool) -> None:
+    """As where a V's facing comes to the fold; one that lies far from it is."""
+    piece = shape("facing", ((0.0, 0.0), (200.0, 0.0), (0.0, 50.0)), ("top", "outer", "left"))
+    spike = Point(140 - far, -10), Point(143 - far, -19), Point(146 - far, -10)
+    cut = (*spike, *piece.cut) if far else piece.cut
+    assert only(no_teeth(case(replace(piece, cut=cut)))).holds is holds
+
+
 def folded(beyond: float, *, turned: bool = False) -> Piece:
     """Return a piece with its left edge on the fold whose cut line reaches beyond it [mm]."""
     fold, corners = "left", ((0.0, 0.0), (200.0, 0.0), (200.0, 160.0), (0.0, 160.0))
