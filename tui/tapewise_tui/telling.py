@@ -40,6 +40,7 @@ def draft_lines(
         yield from filter(None, (effect_words(drafted.effects, drafted.unit),))
     else:
         yield "Every measure used was taken on the body."
+    yield from drafted.given
     yield from map(drafted.reader.spell, drafted.pattern.remarks)
     yield from (f"Unlikely: {drafted.reader.spell(finding.says)}" for finding in findings)
     failing = drafted.failing
@@ -104,11 +105,13 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
 
 
 def gain_lines(gain: Gain) -> Iterator[str]:
-    """Return what a garment would gain from measuring, and what it makes no use of."""
+    """Return what a garment would gain from measuring, what it makes no use of, and what the
+    measures suggest for it."""
     if gain.next:
         yield f"\n{gain.next}"
     if gain.unused:
         yield f"Not used by this garment: {', '.join(NAMES[key] for key in gain.unused)}."
+    yield from gain.posture
 
 
 def entry_json(entry: Entry) -> dict[str, object]:

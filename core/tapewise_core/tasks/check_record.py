@@ -13,10 +13,12 @@ from tapewise_core.text.told import Reader
 
 
 class Gain(NamedTuple):
-    """What one garment would gain from measuring, and the measures it makes no use of."""
+    """What one garment would gain from measuring, the measures it makes no use of, and what those
+    taken suggest for it, in sentences."""
 
     next: str
     unused: tuple[str, ...]
+    posture: tuple[str, ...] = ()
 
 
 class Checked(NamedTuple):
@@ -105,6 +107,13 @@ CHECK: Shape[Checked] = Shape(
             listed(TEXT),
             lambda one: None if one.gain is None else list(one.gain.unused),
             "with --garment: the measures it makes no use of",
+            optional=True,
+        ),
+        Key(
+            "posture",
+            listed(TEXT),
+            lambda one: None if one.gain is None else list(one.gain.posture),
+            "with --garment: what the measures suggest to ask for, in sentences",
             optional=True,
         ),
     ),

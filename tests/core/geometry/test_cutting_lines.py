@@ -104,3 +104,21 @@ def test_a_tooth_is_found() -> None:
     assert teeth(square) == ()
     spike = Point(50, -6)
     assert teeth([Point(0, 0), Point(49, 0), spike, Point(51, 0), *square[1:]]) == (spike,)
+
+
+def dented(depth: float) -> list[Margin]:
+    """A square whose right side has a corner in its middle that points inwards [mm]."""
+    corners = Point(0, 0), Point(200, 0), Point(200 - depth, 100), Point(200, 200), Point(0, 200)
+    sides = zip(corners, [*corners[1:], corners[0]], strict=True)
+    return [Margin(ruled(a, b), 10) for a, b in sides]
+
+
+@pytest.mark.parametrize("depth", [5, 30, 90])
+def test_the_cut_line_lies_farther_from_a_corner_that_points_inwards(depth: float) -> None:
+    """By the cosine of half its turn, where the two sides of the line meet; no farther."""
+    margins = dented(depth)
+    cut = cut_line(margins)
+    assert max(allowances_off(cut, margins)) < 0.05
+    tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
+    deeper = [Point(p.x + 0.2, p.y) if p == tip else p for p in cut]
+    assert max(allowances_off(deeper, margins)) > 0.05

@@ -121,7 +121,7 @@ def test_the_usual_style_fits_the_full_build(name: str) -> None:
 
 def test_an_option_that_nobody_reads_is_found_out() -> None:
     """A style that differs in its own list alone counts as the same."""
-    usual, same = (drafted("jersey-top", False, asked) for asked in ((), (("hem-rise", "9"),)))
+    usual, same = (drafted("jersey-top", "middle", asked) for asked in ((), (("hem-rise", "9"),)))
     assert isinstance(usual, Drafted)
     assert isinstance(same, Drafted)
     assert usual.style != same.style

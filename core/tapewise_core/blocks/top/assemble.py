@@ -21,7 +21,7 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hem import lower_of
-from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
+from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 
 BackOf = Callable[[Body, TopStyle, str], Draft]
 FrontOf = Callable[[Draft, TopStyle, str], Draft]
@@ -62,7 +62,7 @@ def both_halves(
 
 def _alike(garment: str, title: str, body: Body, style: TopStyle, halves: Halves) -> Pattern:
     """The pattern of a body that is the same on both sides."""
-    finish: Finish = finish_neck(halves, style.neck)
+    finish: Finish = finish_neck(halves, style.neck, head=head_of(body))
     back, front = finish.back, finish.front
     pieces = (back, front, *finish.pieces)
     drafts = (*halves.drafts, *finish.drafts)

@@ -11,6 +11,7 @@ from tapewise_core.geometry.point import crossing
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import UPPER_ARM_AT, arm_at
 from tapewise_core.parts.girths import trunk_girths
+from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
 
 
@@ -115,6 +116,7 @@ def facts(back: Draft, body: Body, style: TopStyle, neck: Neck) -> Facts:
     return Facts(
         head=body["head"].mm if "head" in body else None,
         ease=ease,
+        hand=hand_of(body, style.sleeve.length),
         neck=neck,
         underarm=Underarm(back.paper.line("side").start.y, back["A"].y, back["W"].y),
         side=Side((body["waist"].mm + ease) / 4),

@@ -31,7 +31,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hem import lower_of
-from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
+from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 
 AXIS = Point(0, 0), Point(0, 1)
 OTHER = "_2"
@@ -41,7 +41,7 @@ def whole_pattern(
     garment: str, title: str, body: Body, style: TopStyle, left: Halves, right: Halves
 ) -> Pattern:
     """Return the pattern of a top whose left and right halves were drafted apart."""
-    finish = finish_neck(left, style.neck, right)
+    finish = finish_neck(left, style.neck, right, head=head_of(body))
     back, front = whole_piece(right.back, left.back), whole_piece(left.front, right.front)
     back, front = _marked(back, finish.back), _marked(front, finish.front)
     pieces = (back, front, *finish.pieces)
