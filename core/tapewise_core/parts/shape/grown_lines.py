@@ -43,20 +43,20 @@ def lines(arm: Arm, sleeve: Sleeve) -> Lines:
     straight = _under(hem.end, sleeve)
     first, last = arc(sleeve.begins, sleeve.line, sleeve.ends, sleeve.radius, sleeve.angle)
     under = straight.then(first) if straight else first
-    return Lines(overarm(arm, sleeve), hem, under, last, _upper(arm, sleeve))
+    return Lines(overarm(arm, sleeve.along, sleeve.hem_top), hem, under, last, _upper(arm, sleeve))
 
 
-def overarm(arm: Arm, sleeve: Sleeve) -> Path:
+def overarm(arm: Arm, along: Vector, hem_top: Point) -> Path:
     """From the neck straight to the shoulder's end, over the bend of the lift, to the hem."""
     coming = (arm.shoulder - arm.neck).unit()
-    if coming.angle_to(sleeve.along) < 0.05:
-        return ruled(arm.neck, sleeve.hem_top)
+    if coming.angle_to(along) < 0.05:
+        return ruled(arm.neck, hem_top)
     reach = min(ROUNDED, 0.8 * (arm.shoulder - arm.neck).length(), 0.8 * arm.length)
-    before, after = arm.shoulder + coming * -reach, arm.shoulder + sleeve.along * reach
+    before, after = arm.shoulder + coming * -reach, arm.shoulder + along * reach
     turn = curved(
         before, before.toward(arm.shoulder, 0.65), after.toward(arm.shoulder, 0.65), after
     )
-    return ruled(arm.neck, before).then(turn).then(ruled(after, sleeve.hem_top))
+    return ruled(arm.neck, before).then(turn).then(ruled(after, hem_top))
 
 
 def square_hem(top: Point, corner: Point, leaving: Vector) -> Path:
