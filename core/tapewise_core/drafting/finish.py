@@ -15,7 +15,7 @@ def with_allowances(draft: Draft, piece: Piece) -> Draft:
     edges = tuple(
         (edge.name.removesuffix("_2"), mm(edge.allowance), TURNED if edge.turned else "")
         for edge in piece.edges
-        if not edge.fold and not edge.name.endswith("_2")
+        if not edge.fold and edge.mouth is None and not edge.name.endswith("_2")
     )
     marked = _with_notches(draft, piece)
     return marked.then(Outline(edges, ruled(*piece.cut, piece.cut[0])))

@@ -53,7 +53,7 @@ def allowance_words(piece: Piece, unit: Unit) -> str:
     """Say what each edge gets, edges alike told together."""
     groups: dict[str, list[str]] = {}
     for edge in piece.edges:
-        if not edge.fold:
+        if not edge.fold and edge.mouth is None:
             name = edge.name.replace("_2", "").replace("_", " ")
             group = groups.setdefault(unit.spell(edge.allowance), [])
             if name not in group:

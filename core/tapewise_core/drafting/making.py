@@ -9,6 +9,7 @@ from enum import StrEnum
 class How(StrEnum):
     """The ways of making a seam, in no order; the sewing order has a row for each."""
 
+    SIDE_DART = "side darts"
     PLAIN = "plain seam"
     STAYED = "shoulders on a stay"
     BAND_RING = "neckband joined into a ring"

@@ -19,17 +19,22 @@ from tapewise_core.text.told import Told
 
 @dataclass(frozen=True, slots=True)
 class Edge:
-    """One named stretch of a piece's stitch line, walked clockwise; allowance in mm."""
+    """One named stretch of a piece's stitch line, walked clockwise; allowance in mm.
+
+    A dart's leg runs into the piece and is not cut along: ``mouth`` is what is cut there instead,
+    the half of its mouth as the dart lies when it is folded.
+    """
 
     name: str
     path: Path
     allowance: float
     turned: bool = False
     fold: bool = False
+    mouth: Margin | None = None
 
     def margin(self) -> Margin:
         """Return the edge as the cut line needs it."""
-        return Margin(self.path, self.allowance, self.turned, self.fold)
+        return self.mouth or Margin(self.path, self.allowance, self.turned, self.fold)
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,6 +151,7 @@ class SeamKind(StrEnum):
     SLIT = "slit"
     POCKET = "pocket"
     BELT = "belt"
+    DART = "dart"
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,11 +168,27 @@ class EdgeRun:
 
 
 @dataclass(frozen=True, slots=True)
+class Fullness:
+    """How much longer a seam's first side is than its second [mm], between two walked places of
+    the second: eased in there, or gathered."""
+
+    more: float
+    start: float
+    end: float
+    gathered: bool = False
+
+    def beside(self, walked: float) -> float:
+        """Return where on the first side a walked place of the second lies [mm]."""
+        share = (walked - self.start) / (self.end - self.start)
+        return walked + self.more * min(max(share, 0.0), 1.0)
+
+
+@dataclass(frozen=True, slots=True)
 class Seam:
     """Two sides sewn together, and how.
 
     ``ratio`` is the length of the first as a share of the second; ``where`` tells seams of one
-    kind apart, such as left and right.
+    kind apart, such as left and right; ``fullness`` is what the first has more on the way.
     """
 
     kind: SeamKind
@@ -175,6 +197,7 @@ class Seam:
     ratio: float = 1.0
     making: Making = PLAIN
     where: str = ""
+    fullness: Fullness | None = None
 
 
 @dataclass(frozen=True, slots=True)

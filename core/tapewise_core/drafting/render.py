@@ -35,6 +35,7 @@ def piece_drawing(piece: Piece, number: int, total: int, heading: LabelHead) -> 
         *_stitch_lines(piece),
         _cut_line(piece),
         *_inner(piece),
+        *_darts(piece),
         *_grain(piece),
         *_fold(piece),
         *(ink for notch in piece.notches for ink in _notch(piece, notch)),
@@ -78,6 +79,14 @@ def _inner(piece: Piece) -> tuple[Ink, ...]:
         words = f"{name.removesuffix('_2')} line"
         inks.append(_along(words, at, along, 1.2, 2.6, piece.name))
     return tuple(inks)
+
+
+def _darts(piece: Piece) -> tuple[Stroke, ...]:
+    """Darts inside the piece, stitched like its edges."""
+    return tuple(
+        Stroke(dart.path, Layer.STITCH, Dash.DASHED, 0.35, name=dart.name, part=piece.name)
+        for dart in piece.darts
+    )
 
 
 def _levels(piece: Piece) -> tuple[Ink, ...]:
@@ -167,7 +176,7 @@ def _notch(piece: Piece, notch: Notch) -> tuple[Stroke, ...]:
 
 
 def _edge_name(edge: Edge, part: str) -> tuple[TextLine, ...]:
-    if edge.fold or edge.path.length() < 25:
+    if edge.fold or edge.mouth or edge.path.length() < 25:
         return ()
     at, along = edge.path.at(edge.path.length() * NAMED_AT)
     name = edge.name.removesuffix("_2").replace("_", " ")

@@ -21,7 +21,7 @@ def notches_pair(case: Case) -> Answer:
         first, second = (_walked(case.pattern, seam, side) for side in (0, 1))
         for pair in sorted(set(first) | set(second)):
             if pair in first and pair in second:
-                worst = max(worst, abs(first[pair] - second[pair]))
+                worst = max(worst, abs(first[pair] - _beside(seam, second[pair])))
             else:
                 lonely.append(pair)
     holds = keeps_to(worst, NOTCH_APART) and not lonely
@@ -31,6 +31,11 @@ def notches_pair(case: Case) -> Answer:
     elif not holds:
         says = said("Two notches that should meet are {} apart.", mm(worst))
     return (in_cm(ProofId.NOTCHES, "", worst, NOTCH_APART, holds, says),)
+
+
+def _beside(seam: Seam, walked: float) -> float:
+    """Where on the first side a place of the second lies, what is eased in counted."""
+    return seam.fullness.beside(walked) if seam.fullness else walked
 
 
 def _walked(pattern: Pattern, seam: Seam, side: int) -> dict[str, float]:

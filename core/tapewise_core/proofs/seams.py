@@ -19,6 +19,7 @@ MATCH = {
     SeamKind.BAND_JOIN: 0.5,
     SeamKind.SLEEVE: 5.0,
     SeamKind.WAISTBAND: 3.0,
+    SeamKind.DART: 0.5,
 }
 """How far the two sides of a seam may differ [mm]."""
 
@@ -30,6 +31,7 @@ WORDS = {
     SeamKind.PANEL: "panel seams",
     SeamKind.SLEEVE: "sleeve seams",
     SeamKind.WAISTBAND: "waistband and waist",
+    SeamKind.DART: "dart's legs",
 }
 
 
@@ -43,7 +45,8 @@ def seams_meet(case: Case) -> Answer:
 
 def _walked(pattern: Pattern, seam: Seam) -> Proof:
     first = pattern.run_length(seam.first)
-    second = pattern.run_length(seam.second) * seam.ratio
+    more = seam.fullness.more if seam.fullness else 0.0
+    second = pattern.run_length(seam.second) * seam.ratio + more
     apart, limit = first - second, MATCH[seam.kind]
     holds = keeps_to(abs(apart), limit)
     sides = (first, seam.first[0].piece), (second, seam.second[0].piece)
@@ -56,7 +59,16 @@ def _walked(pattern: Pattern, seam: Seam) -> Proof:
             "in.",
             long, mm(abs(apart)), short, mm(limit),
         )  # fmt: skip
+    elif more:
+        says += said(
+            " The {} has {} of them more, {}.", LineName(seam.first[0].piece), mm(more), _how(seam)
+        )
     elif abs(apart) > UNNOTICED:
         says = said(f"{name}: the {{}} is eased in by {{}}.", long, mm(abs(apart)))
     of = ", ".join(filter(None, (WORDS[seam.kind], seam.where)))
     return in_cm(ProofId.SEAM, of, abs(apart), limit, holds, says)
+
+
+def _how(seam: Seam) -> str:
+    gathered = seam.fullness is not None and seam.fullness.gathered
+    return "gathered in between its notches" if gathered else "eased in between its notches"

@@ -51,7 +51,7 @@ def allowances(case: Case) -> Answer:
 
 def _allowed(piece: Piece) -> Proof:
     worst, where = 0.0, ""
-    for edge in piece.edges:
+    for edge in (edge for edge in piece.edges if edge.mouth is None):
         least, most = allowance_kept(piece.cut, edge.margin())
         off = max(edge.allowance - least, most - edge.allowance)
         worst, where = max((worst, where), (off, edge.name))

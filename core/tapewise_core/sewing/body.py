@@ -105,13 +105,25 @@ def sides(work: Work) -> tuple[Told, ...]:
     return (
         said(
             "Sew underarm and side seams in one go from the sleeve's hem to the {}{}, underarm and "
-            "notches matched, {} from the edge: {}. Press towards the back.",
+            "notches matched, {}{} from the edge: {}. Press towards the back.",
             _end(work),
             bags,
+            _full(work),
             work.at,
             work.stitching.seam,
         ),
     )
+
+
+def _full(work: Work) -> Told:
+    """What one side has more, and how it is taken in."""
+    found = [(seam.first[0].piece, seam.fullness) for seam in work.seams if seam.fullness]
+    if not found:
+        return ()
+    piece, fullness = found[0]
+    how = "gathered" if fullness.gathered else "eased"
+    words = f"the {{}}'s extra {{}} {how} in between its two notches, "
+    return said(words, LineName(piece), mm(fullness.more))
 
 
 def _end(work: Work) -> Told:

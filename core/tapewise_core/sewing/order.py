@@ -12,7 +12,7 @@ from types import MappingProxyType
 
 from tapewise_core.drafting.making import How
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.sewing import body, edges, extras, neck, waist
+from tapewise_core.sewing import body, darts, edges, extras, neck, waist
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.work import Work, made_so
 from tapewise_core.text.told import Told
@@ -20,7 +20,7 @@ from tapewise_core.text.told import Told
 
 def sewing_order(pattern: Pattern, stitching: Stitching) -> tuple[Told, ...]:
     """Return the sentences of the sewing order, first to last."""
-    return tuple(
+    return darts.waist(pattern) + tuple(
         sentence
         for how, sentences in ORDER.items()
         if (seams := made_so(pattern, how))
@@ -30,6 +30,7 @@ def sewing_order(pattern: Pattern, stitching: Stitching) -> tuple[Told, ...]:
 
 ORDER: Mapping[How, Callable[[Work], tuple[Told, ...]]] = MappingProxyType(
     {
+        How.SIDE_DART: darts.side,
         How.PLAIN: body.plain,
         How.STAYED: body.shoulders,
         How.BAND_RING: neck.ring,
