@@ -14,6 +14,11 @@ def distance_at_height(path: Path, y: float) -> float | None:
     return _distance(path, lambda point: point.y - y)
 
 
+def distance_at_width(path: Path, x: float) -> float | None:
+    """Return the walked distance [mm] at which a path first reaches width ``x``, or None."""
+    return _distance(path, lambda point: point.x - x)
+
+
 def point_at_height(path: Path, y: float) -> Point | None:
     """Return the first point of a path at height ``y`` [mm], or None if it never gets there."""
     distance = distance_at_height(path, y)

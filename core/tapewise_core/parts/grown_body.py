@@ -19,6 +19,7 @@ from tapewise_core.parts.shape.grown_sleeve import Trunk
 from tapewise_core.parts.shape.levels import Levels
 from tapewise_core.parts.shape.side_seam import SideSeam, side_seam
 from tapewise_core.parts.shape.side_slopes import SideLevels, SideQuarters, SideWish
+from tapewise_core.parts.shape.waist_darts import BACK_DOWN
 from tapewise_core.parts.trunk_levels import levels_for, quarters
 from tapewise_core.parts.trunk_style import TrunkStyle
 from tapewise_core.units import Length, mm
@@ -26,6 +27,10 @@ from tapewise_core.units import Length, mm
 ABOVE_WAIST = 0.35
 """The underarm's curve may end down to this share of the way from waist to bust above the waist,
 where the side is upright at the bust (our choice)."""
+
+
+BELOW_DART = 20.0
+"""A waist dart is drawn only where the hem lies so far below it [mm] (our choice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +116,9 @@ def side_of(
     at = lifted(levels_for(body, trunk), lift)
     if bodice:
         at = replace(at, waist=replace(at.waist, depth=trunk.length.mm + lift))
-    wish = SideWish(trunk.shaping, None, trunk.darts)
+    ends = at.waist.depth + BACK_DOWN * (at.hip.depth - at.waist.depth) + BELOW_DART
+    room = bodice or trunk.length.mm + lift >= ends
+    wish = SideWish(trunk.shaping, None, trunk.darts and room)
     return SideOf(at, quarters(body, trunk), wish, bodice)
 
 

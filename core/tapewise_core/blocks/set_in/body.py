@@ -169,7 +169,7 @@ def _side_and_hem(draft: Draft, body: Body, style: SetInStyle) -> Draft:
 def draft_front(back: Draft, style: SetInStyle) -> Draft:
     """Return the front, drafted over the finished back with the centre front on a fold."""
     draft = Draft("Front").trace("the back's side and lines across", _traced(back))
-    raised, neck = style.fullness.front_raise, "S"
+    raised, neck = mm(10), "S"
     if raised.mm > 0.05:
         draft, neck = draft.up("S", "Z", raised, "the front's side neck"), "Z"
     draft, neck, end = _front_shoulder(draft, back, neck)

@@ -17,6 +17,8 @@ from tapewise_core.parts.grown_body import BodyShoulder, SideOf, body_shoulder, 
 from tapewise_core.parts.grown_overarm import Overarm, overarm_of
 from tapewise_core.parts.hem import HEM
 from tapewise_core.parts.shape.bust_room import Room, bust_room
+from tapewise_core.parts.shape.side_dart import apex_from_fold
+from tapewise_core.parts.shape.waist_darts import DartLevels, WaistDart, back_dart, front_dart
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine, shoulder_lines
 
 FootOf = Callable[[Grown, float, TopStyle], Foot]
@@ -46,7 +48,41 @@ class TopPlan:
         assert drawn is not None, "a grown-on sleeve is either a sleeve or a cap"
         return drawn.along
 
-    def hem(self, front: bool) -> Path:
+    @property
+    def back_hem_fold(self) -> float:
+        """The hem's height on the centre back [mm], lower for a full seat."""
+        return self.foot.fold + self.style.fullness.full_seat.mm
+
+    @property
+    def back_dart(self) -> WaistDart | None:
+        """The back's waist dart, where one is drawn."""
+        intake = self.grown.line.dart
+        if not intake:
+            return None
+        return back_dart(intake, self._dart_levels, self._waist_side)
+
+    @property
+    def front_dart(self) -> WaistDart | None:
+        """The front's waist dart, under the bust point."""
+        if not self.back_dart:
+            return None
+        apex = apex_from_fold(self.body["bust"].mm)
+        lower = self.front.room.lower
+        return front_dart(
+            self.grown.line.dart, self._dart_levels, self._waist_side, apex, lower
+        )
+
+    @property
+    def _dart_levels(self) -> DartLevels:
+        at = self.side.levels
+        hip = None if self.side.bodice else at.hip.depth
+        return DartLevels(at.bust.depth, at.waist.depth, hip)
+
+    @property
+    def _waist_side(self) -> float:
+        return self.grown.line.width(self.side.levels.waist.depth)
+
+    def hem(self, *, front: bool) -> Path:
         """Return half a sleeve's hem on the back or on the front."""
         return self.overarms[front].hem(self.grown.hem, self.along)
 
