@@ -20,6 +20,13 @@ SLIT = 15.0
 """The allowance turned back along a slit [mm] (common practice)."""
 
 
+NARROW = 8.0
+"""A cap's bent hem is turned no wider than this, or bound [mm] (common practice)."""
+
+HAIR = 0.05
+"""Nobody draws less [mm]."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Half:
     """What a half is cut from."""
@@ -67,7 +74,8 @@ def cut_half(plan: TopPlan, draft: Draft, name: str) -> Piece:
 def _edges(half: _Half) -> tuple[Edge, ...]:
     lines, style = half.draft.paper.lines, half.plan.style
     edges = [
-        _edge(line, lines[line], style)
+        _cap_hem(half, lines[line]) if line == "sleeve_hem" and half.plan.grown.cap
+        else _edge(line, lines[line], style)
         for line in ("neckline", "shoulder", "sleeve_hem", "underarm")
         if line in lines
     ]
@@ -83,10 +91,15 @@ def _edges(half: _Half) -> tuple[Edge, ...]:
 
 
 def _edge(line: str, path: Path, style: TopStyle) -> Edge:
-    turned = line == "sleeve_hem"
     if line == "neckline":
-        turned = style.neck.turned
-    return Edge(line, path, style.allowances.along(line), turned)
+        return Edge(line, path, style.allowances.along(line), style.neck.turned)
+    return Edge(line, path, style.allowances.along(line), line == "sleeve_hem")
+
+
+def _cap_hem(half: _Half, path: Path) -> Edge:
+    """A cap's hem, bent as an armhole is: it takes no more than a narrow allowance."""
+    allowance = min(half.plan.style.allowances.along("sleeve_hem"), NARROW)
+    return Edge("sleeve_hem", path, allowance)
 
 
 def _split(side: Edge, length: float) -> tuple[Edge, Edge]:
@@ -115,27 +128,19 @@ def _points(half: _Half) -> dict[str, Point]:
 
 
 def _at_levels(half: _Half) -> dict[str, Point]:
-    """Where the outline passes bust, waist and hip: on the side, or above it in the underarm."""
-    found = {}
+    """Where the side passes bust, waist and hip; a bust line above it is measured at its top."""
+    found, side = {}, half.side
     for level in ("bust", "waist", "hip"):
         y = half.levels.get(level)
-        if y is not None:
-            at = point_at_height(half.side, y) or _in_underarm(half, y)
-            if y > half.side.end.y and y < half.side.end.y + 0.1:
-                at = half.side.end
-            if at is not None:
-                found[f"{level}_side"] = at
+        if y is None or y > side.end.y + HAIR:
+            continue
+        if y >= side.end.y - HAIR:
+            found[f"{level}_side"] = side.end
+        elif y <= side.start.y:
+            found[f"{level}_side"] = side.start
+        elif at := point_at_height(side, y):
+            found[f"{level}_side"] = at
     return found
-
-
-def _in_underarm(half: _Half, y: float) -> Point | None:
-    """Where a level crosses a sleeve's underarm or a cap's hem, seen from the underarm."""
-    if y >= half.side.start.y:
-        return None
-    lines = half.draft.paper.lines
-    path = lines["underarm"].reversed() if "underarm" in lines else None
-    path = path or lines["sleeve_hem"].reversed()
-    return point_at_height(path, y)
 
 
 def _past(plan: TopPlan, *, front: bool) -> float:

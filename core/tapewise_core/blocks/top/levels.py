@@ -51,13 +51,13 @@ def _shown(halves: Quarters, plan: TopPlan) -> dict[str, float]:
 
 
 def _bust_why(plan: TopPlan) -> Told:
-    end, bust = curve_end(plan.grown), plan.side.levels.bust.depth
-    if plan.grown.cap:
-        return said("the cap's underarm lies {} below the bust line", mm(max(end - bust, 0.0)))
-    return said(
-        "the curve under the arm ends {} below the bust line, so that line is wider",
-        mm(max(end - bust, 0.0)),
-    )
+    """A bust line above the underarm point is measured there: higher up it is the sleeve's too."""
+    bust, top = plan.side.levels.bust.depth, plan.foot.side.start.y
+    if bust < top:
+        words = "the underarm lies {} below the bust line; it is measured there"
+        return said(words, mm(top - bust))
+    words = "the curve under the arm ends {} below the bust line, so that line is wider"
+    return said(words, mm(max(curve_end(plan.grown) - bust, 0.0)))
 
 
 def _waist_why(plan: TopPlan) -> Told:
@@ -107,22 +107,21 @@ def arm_girths(halves: Quarters, plan: TopPlan) -> dict[str, float]:
     hem = sum(half.length("sleeve_hem") for half in halves)
     if plan.grown.cap:
         return {"upper_arm": hem}
-    straight = sum(
-        abs((half.edge("sleeve_hem").path.end - half.edge("sleeve_hem").path.start).dot(
-            plan.along.square())) for half in halves
-    )  # fmt: skip
-    if not plan.grown.arm.is_long:
-        return {"upper_arm": straight, "sleeve_hem": hem}
-    at = plan.grown.arm.place + PLACE_ROOM
+    arm = plan.grown.arm
+    at = arm.place + PLACE_ROOM if arm.is_long else arm.length - AT_HEM
     upper = sum(_half_at(half, plan, at) for half in halves)
     return {"upper_arm": upper, "sleeve_hem": hem}
+
+
+AT_HEM = 0.01
+"""A short sleeve's width is taken so far before its hem [mm]."""
 
 
 def _half_at(half: Piece, plan: TopPlan, past: float) -> float:
     """Half a sleeve's girth square to the overarm, so far past the shoulder's end [mm]."""
     start, way = plan.shoulder.end + plan.along * past, plan.along.square()
     found = [_reach(start, way, half.edge(name).path.flattened()) for name in ("underarm", "side")]
-    return min(value for value in found if value is not None)
+    return min((value for value in found if value is not None), default=half.length("sleeve_hem"))
 
 
 def _reach(start: Point, way: Vector, points: list[Point]) -> float | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tapewise_core.blocks.top.cut import NARROW
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.parts.shape.bust_room import Wish, worth_measuring
@@ -82,14 +83,17 @@ def _chosen(style: TopStyle) -> tuple[Told, ...]:
 
 def _sleeve(plan: TopPlan) -> tuple[Told, ...]:
     """A cap that had to be longer than asked, a hem that had to be wider."""
-    cap, sleeve = plan.grown.cap, plan.grown.sleeve
+    cap, sleeve, found = plan.grown.cap, plan.grown.sleeve, []
     if cap and cap.longer > 0.5:
         words = "The cap is {} longer than asked, so that its hem stands outside the body."
-        return (said(words, mm(cap.longer)),)
+        found.append(said(words, mm(cap.longer)))
+    if cap and plan.style.allowances.along("sleeve_hem") > NARROW:
+        words = "The cap's hem bends in under the arm, so it has only {} to turn or to bind."
+        found.append(said(words, mm(NARROW)))
     if sleeve and sleeve.wider > 0.1:
         words = "The sleeve is {} wider than asked, so that it meets the body under the arm."
-        return (said(words, mm(2 * sleeve.wider)),)
-    return ()
+        found.append(said(words, mm(2 * sleeve.wider)))
+    return tuple(found)
 
 
 def _side(plan: TopPlan) -> tuple[Told, ...]:
