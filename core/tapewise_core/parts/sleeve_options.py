@@ -35,8 +35,11 @@ USUAL_ARM = 580.0
 SHORTEST_CAP = 80.0
 """A cap sleeve's length past the shoulder point [mm] (common practice)."""
 
-USUAL_EASE, LEAST_EASE = 6.0, 2.0
-"""The ease round the arm, and the least of it where no more can be had [cm] (common practice)."""
+USUAL_EASE = 6.0
+"""The ease round the arm [cm] (common practice)."""
+
+TRIED = (USUAL_EASE, 5.0, 4.0, 3.0, 2.0)
+"""What is tried of it where no more can be had [cm] (our choice)."""
 
 WRIST_EASE = 3.0
 """What is left of the sleeve's ease at the wrist, so that a hand passes [cm] (common practice)."""
@@ -46,17 +49,15 @@ ELBOW_AT = 0.56
 
 
 def sleeve_kind(body: Body, style: Style) -> str:
-    """The shortest kind that this body can have with the usual ease; a cap if none."""
-    found = (kind for kind in SleeveKind if _had(body, style, kind, USUAL_EASE))
-    return next(found, SleeveKind.CAP)
+    """The shortest kind that this body can have with the usual ease, or with less; else a cap."""
+    tried = ((kind, ease) for ease in TRIED for kind in SleeveKind)
+    return next((kind for kind, ease in tried if _had(body, style, kind, ease)), SleeveKind.CAP)
 
 
 def sleeve_ease(body: Body, style: Style) -> Length:
-    """6 cm, or as much as this body can have of the kind chosen, down to 2."""
-    kind, ease = SleeveKind(style.choice("sleeve")), USUAL_EASE
-    while ease > LEAST_EASE and not _had(body, style, kind, ease):
-        ease -= 1
-    return cm(ease)
+    """6 cm, or as much as this body can have of the kind chosen, down to 2 cm."""
+    kind = SleeveKind(style.choice("sleeve"))
+    return cm(next((ease for ease in TRIED if _had(body, style, kind, ease)), USUAL_EASE))
 
 
 def sleeve_length(body: Body, style: Style) -> Length:
@@ -64,7 +65,7 @@ def sleeve_length(body: Body, style: Style) -> Length:
     kind = SleeveKind(style.choice("sleeve"))
     length = kind_length(body, kind)
     found = _had(body, style, kind, style.length("sleeve-ease").mm / 10)
-    if kind is SleeveKind.CAP and found:
+    if found and found > length.mm + 0.1:
         return cm(math.ceil(found / 5 - 0.02) / 2)
     return length
 
@@ -81,17 +82,28 @@ def kind_length(body: Body, kind: SleeveKind) -> Length:
 
 
 def _had(body: Body, style: Style, kind: SleeveKind, ease: float) -> float | None:
-    """How long a sleeve of a kind gets on this body [mm], or None where it cannot be had."""
+    """How long a sleeve of a kind gets on this body [mm], or None where it cannot be had.
+
+    A cap or a short sleeve may be up to 6 cm longer than usual.
+    """
     figure = FigureStyle.of(style)
-    length = kind_length(body, kind).mm
     bodice = "body-length" not in style.chosen
-    waist = body["back_waist_length"] if bodice else None
-    trunk = TrunkStyle.of(style, waist) if bodice else TrunkStyle.of(style)
+    trunk = TrunkStyle.of(style, body["back_waist_length"] if bodice else None)
     half, rise = style.length("neck-half-width"), style.length("neck-rise")
     shoulder = body_shoulder(body, figure, half, rise)
-    wish = SleeveWish(length, ease * 10, _hem_ease(length, ease, _arm(body)) * 10)
-    arm = arm_of(body, figure, shoulder, wish)
-    return found_length(arm, side_of(body, trunk, figure, bodice=bodice), trunk.bust_ease.mm)
+    side, bust = side_of(body, trunk, figure, bodice=bodice), trunk.bust_ease.mm
+    usual = kind_length(body, kind).mm
+    for more in LONGER if kind is SleeveKind.SHORT else LONGER[:1]:
+        length = usual + more
+        wish = SleeveWish(length, ease * 10, _hem_ease(length, ease, _arm(body)) * 10)
+        found = found_length(arm_of(body, figure, shoulder, wish), side, bust)
+        if found:
+            return found
+    return None
+
+
+LONGER = (0.0, 20.0, 40.0, 60.0)
+"""By so much a short sleeve may be longer than usual where that lets it meet the body [mm]."""
 
 
 def _arm(body: Body) -> float:

@@ -6,8 +6,8 @@ from tapewise_core.blocks.top.foot import curve_end
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Girth, Piece
-from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.arm import arm_at
+from tapewise_core.parts.grown_arm import reach
 from tapewise_core.parts.shape.grown_sleeve import PLACE_ROOM
 from tapewise_core.parts.trunk_levels import sleeve_level, trunk_levels
 from tapewise_core.text.told import Told, said
@@ -76,7 +76,7 @@ def _sleeve(halves: Quarters, plan: TopPlan) -> tuple[Level, ...]:
     """The sleeve's levels: at the upper arm and at the hem."""
     body, style, arm = plan.body, plan.style, plan.grown.arm
     upper = body["upper_arm"].mm
-    ease = arm.upper - upper
+    ease = style.sleeve.ease.mm + style.figure.full_arm.mm
     given = arm_girths(halves, plan)
     if plan.grown.cap:
         why = said("a cap's hem is the armhole, which has to clear the whole shoulder")
@@ -97,8 +97,8 @@ def _wider_why(plan: TopPlan) -> Told:
         return ()
     if sleeve.wider > 0.1:
         return said("the hem is {} wider, so that the sleeve meets the body", mm(2 * sleeve.wider))
-    if plan.grown.lines.upper > plan.grown.arm.upper + 0.5:
-        return said("the curve under the arm begins before the upper arm's fullest")
+    if plan.grown.arm.is_long and _station(plan) > plan.grown.arm.place + PLACE_ROOM:
+        return said("the curve under the arm begins past the upper arm's fullest; measured there")
     return ()
 
 
@@ -108,9 +108,18 @@ def arm_girths(halves: Quarters, plan: TopPlan) -> dict[str, float]:
     if plan.grown.cap:
         return {"upper_arm": hem}
     arm = plan.grown.arm
-    at = arm.place + PLACE_ROOM if arm.is_long else arm.length - AT_HEM
+    at = _station(plan) if arm.is_long else arm.length - AT_HEM
     upper = sum(_half_at(half, plan, at) for half in halves)
     return {"upper_arm": upper, "sleeve_hem": hem}
+
+
+def _station(plan: TopPlan) -> float:
+    """Where the upper arm is measured past the shoulder's end: where the sleeve leaves the body
+    at the least [mm]."""
+    arm, sleeve = plan.grown.arm, plan.grown.sleeve
+    assert sleeve is not None, "a long sleeve is no cap"
+    begins = (sleeve.begins - arm.shoulder).dot(plan.along)
+    return max(arm.place + PLACE_ROOM, begins)
 
 
 AT_HEM = 0.01
@@ -120,19 +129,8 @@ AT_HEM = 0.01
 def _half_at(half: Piece, plan: TopPlan, past: float) -> float:
     """Half a sleeve's girth square to the overarm, so far past the shoulder's end [mm]."""
     start, way = plan.shoulder.end + plan.along * past, plan.along.square()
-    found = [_reach(start, way, half.edge(name).path.flattened()) for name in ("underarm", "side")]
+    found = [reach(start, way, half.edge(name).path) for name in ("underarm", "side")]
     return min((value for value in found if value is not None), default=half.length("sleeve_hem"))
-
-
-def _reach(start: Point, way: Vector, points: list[Point]) -> float | None:
-    """How far from a start in a direction a line of points is met [mm]."""
-    for a, b in zip(points, points[1:], strict=False):
-        before, after = way.cross(a - start), way.cross(b - start)
-        if before * after <= 0 and before != after:
-            at = a.toward(b, before / (before - after))
-            if (at - start).dot(way) > 0:
-                return (at - start).dot(way)
-    return None
 
 
 def girths_of(halves: Quarters, plan: TopPlan) -> tuple[Girth, ...]:

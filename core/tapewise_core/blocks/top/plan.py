@@ -16,6 +16,7 @@ from tapewise_core.parts.grown_arm import Grown, SleeveWish, arm_of, grown
 from tapewise_core.parts.grown_body import BodyShoulder, SideOf, body_shoulder, lift_of, side_of
 from tapewise_core.parts.grown_overarm import Overarm, overarm_of
 from tapewise_core.parts.hem import HEM
+from tapewise_core.parts.shape.grown_sleeve import Arm
 from tapewise_core.parts.shape.bust_room import Room, bust_room
 from tapewise_core.parts.shape.side_dart import apex_from_fold
 from tapewise_core.parts.shape.waist_darts import DartLevels, WaistDart, back_dart, front_dart
@@ -96,11 +97,15 @@ def plan_of(
     shoulder = body_shoulder(body, style.figure, style.neck.half_width, rise)
     side = side or side_of(body, style.trunk, style.figure, bodice=lower != HEM)
     sleeve = style.sleeve
-    wish = SleeveWish(sleeve.length.mm, sleeve.ease.mm, sleeve.hem_ease.mm)
-    arm = arm_of(body, style.figure, shoulder, wish)
+
+    def arm_for(length: float) -> Arm:
+        wish = SleeveWish(length, sleeve.ease.mm, sleeve.hem_ease.mm)
+        return arm_of(body, style.figure, shoulder, wish)
+
+    arm = arm_for(sleeve.length.mm)
     ease = style.trunk.bust_ease.mm
     made = grown(arm, side, ease)
-    check_sleeve(made, side, ease)
+    check_sleeve(made, arm_for, side, ease)
     room = room_of(body, style, shoulder)
     lines = shoulder_lines(
         shoulder.neck, shoulder.end, front_raised=room.raised, back_raised=room.back_raised,

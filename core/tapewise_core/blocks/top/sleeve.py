@@ -37,7 +37,7 @@ def _sleeve(draft: Draft, plan: TopPlan, sleeve: Sleeve) -> Draft:
         words = "just below the upper arm's fullest"
         draft = draft.along("P", "E", "R", mm(at), words)
         way = "downward, square to P–E,"
-        half = _upper_half(plan)
+        half = _corrected(_upper_half(plan), plan.grown.arm.upper / 2)
         draft = draft.toward("R", "T", half, sleeve.square, way, "the sleeve at the upper arm")
     return draft
 
@@ -47,7 +47,13 @@ def _hem_half(plan: TopPlan) -> Length:
         return _upper_half(plan)
     sleeve = plan.style.sleeve
     wish = SleeveWish(sleeve.length.mm, sleeve.ease.mm, sleeve.hem_ease.mm)
-    return hem_girth(plan.body, wish) / 2
+    return _corrected(hem_girth(plan.body, wish) / 2, plan.grown.arm.hem / 2)
+
+
+def _corrected(half: Length, drawn: float) -> Length:
+    """What a line's bend takes is added, so that the finished width is as asked."""
+    more = drawn - half.mm
+    return half + mm(more).called("what the bend takes") if abs(more) > HAIR else half
 
 
 def _upper_half(plan: TopPlan) -> Length:

@@ -94,13 +94,13 @@ def _under(corner: Point, sleeve: Sleeve) -> Path | None:
     to_curve = (begins - bend).dot(sleeve.line)
     bends = (bend - sleeve.corner).length() > 1e-6 and sleeve.deeper > 0.05
     if not bends or to_curve <= 1:
-        return ruled(corner, begins) if (begins - corner).dot(sleeve.line) > 0.01 else None
+        return ruled(corner, begins) if (begins - corner).dot(sleeve.line) > 1e-7 else None
     reach = min(SOFTENED, 0.9 * to_curve, 0.9 * (bend - corner).length())
     before = bend + (corner - bend).unit() * reach
     after = bend + sleeve.line * reach
     soft = curved(before, before.toward(bend, 0.65), after.toward(bend, 0.65), after)
     path = ruled(corner, before).then(soft)
-    return path.then(ruled(after, begins)) if (begins - after).length() > 0.01 else path
+    return path.then(ruled(after, begins)) if (begins - after).length() > 1e-7 else path
 
 
 def arc(start: Point, way: Vector, end: Point, radius: float, angle: float) -> tuple[Path, Path]:
