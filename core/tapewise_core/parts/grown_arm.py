@@ -41,9 +41,7 @@ class SleeveWish:
     hem_ease: float
 
 
-def arm_of(
-    body: Body, figure: FigureStyle, shoulder: BodyShoulder, wish: SleeveWish
-) -> Arm:
+def arm_of(body: Body, figure: FigureStyle, shoulder: BodyShoulder, wish: SleeveWish) -> Arm:
     """Return the arm: a sleeve that ends near its fullest part is as wide at the hem."""
     upper = body["upper_arm"].mm + wish.ease + figure.full_arm.mm
     place = place_of(body)

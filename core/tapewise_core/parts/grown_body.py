@@ -108,9 +108,7 @@ def below(seam: SideSeam, y: float) -> Path:
     return seam.path.split(distance)[1] if distance > 1e-9 else seam.path
 
 
-def side_of(
-    body: Body, trunk: TrunkStyle, figure: FigureStyle, *, bodice: bool = False
-) -> SideOf:
+def side_of(body: Body, trunk: TrunkStyle, figure: FigureStyle, *, bodice: bool = False) -> SideOf:
     """Return what a body's side is drawn from, without a flare."""
     lift = lift_of(body, figure).mm
     at = lifted(levels_for(body, trunk), lift)

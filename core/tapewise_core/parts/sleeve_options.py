@@ -1,7 +1,7 @@
 """The options of a grown-on sleeve: its kind, its length, and its ease at the arm and at the hem.
 
-What is not asked for is what this body can have: kinds and lengths are tried (:mod:`parts.grown_arm`).
-Amounts are common practice in the trade.
+What is not asked for is what this body can have: kinds and lengths are tried
+(:mod:`parts.grown_arm`). Amounts are common practice in the trade.
 """
 
 from __future__ import annotations

@@ -12,7 +12,14 @@ from tapewise_core.drafting.piece import Edge, Fullness, Notch, Piece, make_piec
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.parts.darts import beside, full_notches, fullness, open_side, side_edges, waist_dart
+from tapewise_core.parts.darts import (
+    beside,
+    full_notches,
+    fullness,
+    open_side,
+    side_edges,
+    waist_dart,
+)
 from tapewise_core.parts.hem import EDGE_OF, HEM, lower_of
 from tapewise_core.parts.side_marks import CLEAR, side_notches
 
@@ -74,7 +81,8 @@ def cut_half(plan: TopPlan, draft: Draft, name: str) -> Piece:
 def _edges(half: _Half) -> tuple[Edge, ...]:
     lines, style = half.draft.paper.lines, half.plan.style
     edges = [
-        _cap_hem(half, lines[line]) if line == "sleeve_hem" and half.plan.grown.cap
+        _cap_hem(half, lines[line])
+        if line == "sleeve_hem" and half.plan.grown.cap
         else _edge(line, lines[line], style)
         for line in ("neckline", "shoulder", "sleeve_hem", "underarm")
         if line in lines

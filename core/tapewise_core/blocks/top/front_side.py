@@ -83,9 +83,7 @@ def _drawn(
     return (eased_side(back, room.lower, back.length(), waist, None, 0.0), room), told
 
 
-def _dart(
-    body: Body, side: SideOf, made: Grown, lower: float, foot: Foot
-) -> FrontSide | None:
+def _dart(body: Body, side: SideOf, made: Grown, lower: float, foot: Foot) -> FrontSide | None:
     """The dart, where it finds room between the underarm's curve and the waist."""
     at = side.levels
     high = body["high_bust"].mm if body.has("high_bust") else body["bust"].mm
@@ -108,5 +106,3 @@ def _gathered(room: Room) -> tuple[Room, tuple[Told, ...]]:
     if left > 0.5:
         more = (said("The front stays {} shorter than measured.", mm(left)),)
     return replace(room, dart=0.0, gathered=held, left=left), (words, *more)
-
-

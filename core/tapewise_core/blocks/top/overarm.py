@@ -69,7 +69,9 @@ def _shoulder(plan: TopPlan) -> Length:
     if narrower.mm <= MOVED:
         return plan.body["shoulder_length"]
     share = math.cos(math.radians(plan.shoulder.fall))
-    return plan.body["shoulder_length"] + mm(narrower.mm / share).called("what the neck is narrower")
+    return plan.body["shoulder_length"] + mm(narrower.mm / share).called(
+        "what the neck is narrower"
+    )
 
 
 def _sleeve_slope(draft: Draft, plan: TopPlan) -> Draft:
@@ -84,7 +86,9 @@ def _sleeve_slope(draft: Draft, plan: TopPlan) -> Draft:
     if lift <= MOVED:
         return draft.toward("P", "E", by, plan.along, "on along the shoulder's slope", called)
     fall = math.degrees(math.atan2(plan.along.y, plan.along.x))
-    words = f"the sleeve's slope, {lift:.1f}° flatter: lifted, so that the underarm needs no digging"
+    words = (
+        f"the sleeve's slope, {lift:.1f}° flatter: lifted, so that the underarm needs no digging"
+    )
     draft = _slope(draft, "P", ("L1", "L2"), fall, words)
     return draft.along("P", "L2", "E", by, called)
 

@@ -16,11 +16,11 @@ from tapewise_core.parts.grown_arm import Grown, SleeveWish, arm_of, grown
 from tapewise_core.parts.grown_body import BodyShoulder, SideOf, body_shoulder, lift_of, side_of
 from tapewise_core.parts.grown_overarm import Overarm, overarm_of
 from tapewise_core.parts.hem import HEM
-from tapewise_core.parts.shape.grown_sleeve import Arm
 from tapewise_core.parts.shape.bust_room import Room, bust_room
+from tapewise_core.parts.shape.grown_sleeve import Arm
+from tapewise_core.parts.shape.shoulder_line import ShoulderLine, shoulder_lines
 from tapewise_core.parts.shape.side_dart import apex_from_fold
 from tapewise_core.parts.shape.waist_darts import DartLevels, WaistDart, back_dart, front_dart
-from tapewise_core.parts.shape.shoulder_line import ShoulderLine, shoulder_lines
 
 FootOf = Callable[[Grown, float, TopStyle], Foot]
 """Draws a side seam down to the hem, whose height on the fold is given [mm], and the hem."""
@@ -69,9 +69,7 @@ class TopPlan:
             return None
         apex = apex_from_fold(self.body["bust"].mm)
         lower = self.front.room.lower
-        return front_dart(
-            self.grown.line.dart, self._dart_levels, self._waist_side, apex, lower
-        )
+        return front_dart(self.grown.line.dart, self._dart_levels, self._waist_side, apex, lower)
 
     @property
     def _dart_levels(self) -> DartLevels:

@@ -122,9 +122,7 @@ def other_names(plain: Piece, mirrored: Piece) -> Names:
 def whole_piece(right: Piece, left: Piece, names: Names) -> Piece:
     """Return one piece from two halves, ``right`` and ``left`` as they lie on the paper."""
     mirrored = [
-        replace(
-            edge, name=names[edge.name], path=_other(edge.path), mouth=_other_mouth(edge.mouth)
-        )
+        replace(edge, name=names[edge.name], path=_other(edge.path), mouth=_other_mouth(edge.mouth))
         for edge in reversed(left.edges)
         if not edge.fold
     ]

@@ -6,6 +6,7 @@ where no other source is named.
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 from tapewise_core.blocks.top.foot import Foot, curve_end, too_short
@@ -63,7 +64,7 @@ def _slope(flare: float, length: float) -> float:
                 OptionKey("body-length"),
             )
         )
-    return flare / (length * length - flare * flare) ** 0.5
+    return flare / math.sqrt(length * length - flare * flare)
 
 
 def _from_waist(side: SideOf, slope: float) -> SideOf:
@@ -106,7 +107,7 @@ def _foot(made: Grown, fold: float, flare: float | None) -> Foot:
 
 def _below(slope: float, flare: float, length: float) -> float:
     """The slope below its bend with which a side goes out by a flare in all [mm]."""
-    height = (length * length - flare * flare) ** 0.5
+    height = math.sqrt(length * length - flare * flare)
     if height <= BEND_BELOW:
         return max(slope, flare / height)
     return max(slope, (flare - slope * BEND_BELOW / 2) / (height - BEND_BELOW / 2))

@@ -1,8 +1,9 @@
 """A dress with a circle skirt: the jersey top cut at the waist, a skirt of four fractions joined.
 
-The bodice is the grown-on-sleeve top (:mod:`blocks.top.plan`) that ends at the waist, with one allowance at the back and two at the front, because the bust lifts
-it there; the skirt is that of :mod:`blocks.skirt.ring_piece`, its waist edge as long as the
-bodice's waist seam. Numbers without another source are common practice in the trade.
+The bodice is the grown-on-sleeve top (:mod:`blocks.top.plan`) that ends at the waist, with one
+allowance at the back and two at the front, because the bust lifts it there; the skirt is that of
+:mod:`blocks.skirt.ring_piece`, its waist edge as long as the bodice's waist seam. Numbers without
+another source are common practice in the trade.
 """
 
 from __future__ import annotations
