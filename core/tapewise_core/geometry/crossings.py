@@ -11,27 +11,36 @@ from tapewise_core.geometry.segments import Segment
 
 def distance_at_height(path: Path, y: float) -> float | None:
     """Return the walked distance [mm] at which a path first reaches height ``y``, or None."""
-    return _distance(path, lambda point: point.y - y)
+    return _walked(path, lambda point: point.y - y)
 
 
 def distance_at_width(path: Path, x: float) -> float | None:
     """Return the walked distance [mm] at which a path first reaches width ``x``, or None."""
-    return _distance(path, lambda point: point.x - x)
+    return _walked(path, lambda point: point.x - x)
 
 
 def point_at_height(path: Path, y: float) -> Point | None:
     """Return the first point of a path at height ``y`` [mm], or None if it never gets there."""
-    distance = distance_at_height(path, y)
-    return None if distance is None else path.at(distance)[0]
+    found = _reached(path, lambda point: point.y - y)
+    return None if found is None else path.segments[found[0]].at(found[1])
 
 
-def _distance(path: Path, over: Callable[[Point], float]) -> float | None:
-    """Bisect on the first segment along which ``over`` changes sign."""
-    walked = 0.0
-    for segment in path.segments:
+def _walked(path: Path, over: Callable[[Point], float]) -> float | None:
+    """The walked distance to where ``over`` first changes sign [mm]."""
+    found = _reached(path, over)
+    if found is None:
+        return None
+    index, t = found
+    before = sum(segment.length() for segment in path.segments[:index])
+    return before + (path.segments[index].length_to(t) if t else 0.0)
+
+
+def _reached(path: Path, over: Callable[[Point], float]) -> tuple[int, float] | None:
+    """The first segment along which ``over`` changes sign, and the parameter there, by halving."""
+    for index, segment in enumerate(path.segments):
         before = over(segment.start)
         if abs(before) < 1e-9:
-            return walked
+            return index, 0.0
         if before * over(segment.end) <= 0:
             low, high = 0.0, 1.0
             for _ in range(36):
@@ -40,8 +49,7 @@ def _distance(path: Path, over: Callable[[Point], float]) -> float | None:
                     low = middle
                 else:
                     high = middle
-            return walked + segment.length_to(low)
-        walked += segment.length()
+            return index, low
     return None
 
 

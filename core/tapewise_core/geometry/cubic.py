@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 from tapewise_core.geometry.gauss import NODES, WEIGHTS
 from tapewise_core.geometry.pen import Pen
@@ -66,10 +67,7 @@ class Cubic:
         x0, y0 = self.leave.x - self.start.x, self.leave.y - self.start.y
         x1, y1 = self.arrive.x - self.leave.x, self.arrive.y - self.leave.y
         x2, y2 = self.end.x - self.arrive.x, self.end.y - self.arrive.y
-        hypot = math.hypot
-        return sum(
-            w * hypot(a * x0 + b * x1 + c * x2, a * y0 + b * y1 + c * y2) for a, b, c, w in WEIGHTS
-        )
+        return _length(x0, y0, x1, y1, x2, y2)
 
     def reversed(self) -> Cubic:
         """Return the same curve travelled the other way."""
@@ -163,3 +161,12 @@ class Cubic:
                 break
             t = min(max(t - short / max(self.velocity(t).length(), 1e-9), 0.0), 1.0)
         return t
+
+
+@lru_cache(maxsize=4096)
+def _length(x0: float, y0: float, x1: float, y1: float, x2: float, y2: float) -> float:
+    """The length for the three differences of the control points; one curve is asked for often."""
+    hypot = math.hypot
+    return sum(
+        w * hypot(a * x0 + b * x1 + c * x2, a * y0 + b * y1 + c * y2) for a, b, c, w in WEIGHTS
+    )

@@ -163,10 +163,11 @@ def set_off(draft: Draft, start: str, name: str, to: Point, called: str | Told) 
     H followed by the point's name is the help point between.
     """
     way = to - draft[start]
+    out = draft.across if way.x > 0 else draft.inward
     if abs(way.y) < HAIR:
-        return draft.across(start, name, mm(way.x), called)
-    beside = f"H{len([p for p in draft.paper.points if p[0] == 'H']) + 1}"
-    draft = draft.across(start, beside, mm(way.x), f"a help for {name}")
+        return out(start, name, mm(abs(way.x)), called)
+    beside = f"H{1 + sum(point[0] == 'H' for point in draft.paper.points)}"
+    draft = out(start, beside, mm(abs(way.x)), f"a help for {name}")
     verb = draft.down if way.y > 0 else draft.up
     return verb(beside, name, mm(abs(way.y)), called)
 

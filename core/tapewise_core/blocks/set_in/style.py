@@ -16,22 +16,27 @@ from tapewise_core.units import Length
 
 @dataclass(frozen=True, slots=True)
 class ArmholeStyle:
-    """``drop`` below the armscye line, and whether the wearer asked for it; ``hollow`` is the
-    front's beyond the back's, ``cap_share`` the cap's length as a share of the armhole."""
+    """``drop`` below the armscye line, the sleeve's ``ease`` and that at its hem, all None where
+    they are not asked for; ``shorter`` is the fraction by which the cap is shorter than its
+    armhole."""
 
-    drop: Length
-    drop_asked: bool
-    hollow: Length
-    cap_share: float
+    drop: Length | None
+    ease: Length | None
+    hem_ease: Length | None
+    shorter: float
 
     @classmethod
     def of(cls, style: Style) -> ArmholeStyle:
         """Read it from a style."""
+
+        def asked(key: str) -> Length | None:
+            return style.length(key) if style.asked(key) else None
+
         return cls(
-            style.length("armhole-drop"),
-            style.asked("armhole-drop"),
-            style.length("front-hollow"),
-            1 - style.number("cap-shortening") / 100,
+            asked("armhole-drop"),
+            asked("sleeve-ease"),
+            asked("sleeve-hem-ease"),
+            style.number("cap-shortening") / 100,
         )
 
 

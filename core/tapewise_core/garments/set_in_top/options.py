@@ -9,14 +9,15 @@ from tapewise_core.blocks.top.options import TOP
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.parts.shape.underarm import DROPS, SLEEVE_EASES, by_fit
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import said
-from tapewise_core.units import Length, cm
+from tapewise_core.text.told import OptionKey, said
+from tapewise_core.units import Length, cm, mm
 
 KINDS = {
     SleeveKind.SHORT: 0.36,
@@ -38,22 +39,30 @@ def sleeve_length(body: Body, style: Style) -> Length:
     return arm if share == 1 else arm * share
 
 
+def armhole_drop(body: Body, style: Style) -> Length:
+    """The fit's own; unasked, it goes down or up for the arm and its sleeve."""
+    return cm(by_fit(style.length("ease").mm).drop / 10)
+
+
+def sleeve_ease(body: Body, style: Style) -> Length:
+    """The fit's own; unasked, it grows until the cap is calm."""
+    return cm(by_fit(style.length("ease").mm).sleeve_ease / 10)
+
+
+def front_hem_drop(body: Body, style: Style) -> Length:
+    """A belly's own length."""
+    return style.length("full-belly")
+
+
 ARMHOLE = Options.of(
     Option(
         key="armhole-drop",
         group=Group.EASE,
         says=said("how far the underarm lies below the armscye line"),
-        default=1.5,
+        default=armhole_drop,
+        default_says=said("fitted {}, straight {}, eased {}, moved for the arm", *map(mm, DROPS)),
         low=0,
         high=10,
-    ),
-    Option(
-        key="front-hollow",
-        group=Group.EASE,
-        says=said("how much further in the front's armhole lies than the back's"),
-        default=1.0,
-        low=0,
-        high=3,
     ),
     Option(
         key="cap-shortening",
@@ -70,7 +79,7 @@ ARMHOLE = Options.of(
 OF_THE_TOP = (
     "fit", "body-length", "ease", "bust-ease", "waist-ease", "hip-ease", "waist-shaping",
     "waist-darts", "bust-room", "hem", "hem-rise",
-    "shoulder-drop", "broad-neck", "round-back",
+    "shoulder-drop", "forward-shoulder", "broad-neck", "round-back",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio",
@@ -94,11 +103,20 @@ def options_from(top: Options) -> Options:
     """Return this garment's options: what it takes from the jersey top's, and its armhole's."""
     length = said("length from the shoulder point to the sleeve's hem")
     share = said("a share of the arm length")
+    ease_says = said(
+        "fitted {}, straight {}, eased {}, more for a cap that is not too high",
+        *map(mm, SLEEVE_EASES),
+    )
     return (
         top.only(*OF_THE_TOP)
         .changed("sleeve", default=SleeveKind.SHORT)
         .changed("sleeve-length", says=length, default=sleeve_length, default_says=share, low=14)
-        .changed("sleeve-ease", default=4.0, default_says=())
+        .changed("sleeve-ease", default=sleeve_ease, default_says=ease_says)
+        .changed(
+            "front-hem-drop",
+            default=front_hem_drop,
+            default_says=said("{}", OptionKey("full-belly")),
+        )
         .changed("hem", says=said("the hem's shape: straight or curved"))
         .narrowed(WORDS)
         + ARMHOLE

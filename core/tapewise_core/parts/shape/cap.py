@@ -1,6 +1,7 @@
 """The sleeve's cap, solved: as wide as asked and as long as the armhole, both halves at once.
 
-Half caps are cubics from the corner, level there and level at the crown. For a height each half
+Half caps are cubics from the corner, level there (or square to a slanting underarm seam) and
+level at the crown. For a height each half
 has one width at which it is as long as its own half of the armhole; both fall as the height
 rises, so one height makes them add up to the width asked (exact).
 """
@@ -56,6 +57,7 @@ class Cap:
     widest: float
     back: Cubic
     front: Cubic
+    shorter: float = SHORTER
 
     @property
     def width(self) -> float:
@@ -82,7 +84,7 @@ class Cap:
 
         ``lower_armhole`` is the armhole from underarm to across point.
         """
-        return lower_armhole * (1 - SHORTER)
+        return lower_armhole * (1 - self.shorter)
 
     def held_back(self, arm: float) -> Told:
         """Say what ease the armhole allows, where another was asked; ``arm`` is the girth [mm]."""
@@ -101,17 +103,22 @@ class Cap:
         )
 
 
-def cap(front: float, back: float, width: float) -> Cap:
-    """Return the cap for the two halves of an armhole and a width [mm].
+def cap(
+    front: float, back: float, width: float, shorter: float = SHORTER, lean: float = 0.0
+) -> Cap:
+    """Return the cap for the two halves of an armhole and a width [mm], ``shorter`` by a fraction.
+
+    ``lean`` is how much the underarm seams slant inwards for each length downwards; the cap leaves
+    its corners square to them.
 
     Out of reach of the cap's heights it is as near as they allow; ``Cap.held_back`` says so.
     """
-    halves = front * (1 - SHORTER), back * (1 - SHORTER)
-    least, widest = reach(front, back)
+    halves = front * (1 - shorter), back * (1 - shorter)
+    least, widest = reach(front, back, shorter, lean)
     low, high = _heights(*halves)
     wanted = min(max(width, least), widest)
-    height = root(lambda h: sum(_widths(h, *halves)) - wanted, low, high, NEAR)
-    wf, wb = _widths(height, *halves)
+    height = root(lambda h: sum(_widths(h, *halves, lean)) - wanted, low, high, NEAR)
+    wf, wb = _widths(height, *halves, lean)
     return Cap(
         height,
         wb,
@@ -119,16 +126,19 @@ def cap(front: float, back: float, width: float) -> Cap:
         width,
         least,
         widest,
-        _half(wb, height, BACK_HANDLES),
-        _mirrored(_half(wf, height, FRONT_HANDLES), wb + wf),
+        _half(wb, height, BACK_HANDLES, lean),
+        _mirrored(_half(wf, height, FRONT_HANDLES, lean), wb + wf),
+        shorter,
     )
 
 
-def reach(front: float, back: float) -> tuple[float, float]:
+def reach(
+    front: float, back: float, shorter: float = SHORTER, lean: float = 0.0
+) -> tuple[float, float]:
     """Return the least and the greatest width that an armhole's halves allow [mm]."""
-    halves = front * (1 - SHORTER), back * (1 - SHORTER)
+    halves = front * (1 - shorter), back * (1 - shorter)
     low, high = _heights(*halves)
-    return sum(_widths(high, *halves)), sum(_widths(low, *halves))
+    return sum(_widths(high, *halves, lean)), sum(_widths(low, *halves, lean))
 
 
 def width_at(front: float, back: float, height: float) -> float:
@@ -155,16 +165,19 @@ def unasked_ease(
     return low + HALF_CM * min(math.ceil((needed - low) / HALF_CM), steps)
 
 
-def _widths(height: float, front: float, back: float) -> tuple[float, float]:
-    return _width(height, front, FRONT_HANDLES), _width(height, back, BACK_HANDLES)
+def _widths(height: float, front: float, back: float, lean: float = 0.0) -> tuple[float, float]:
+    return (
+        _width(height, front, FRONT_HANDLES, lean),
+        _width(height, back, BACK_HANDLES, lean),
+    )
 
 
-def _width(height: float, length: float, handles: tuple[float, float]) -> float:
+def _width(height: float, length: float, handles: tuple[float, float], lean: float) -> float:
     """The width at which a half cap of a height is so long; secants from a near guess."""
     most = math.sqrt(max(length * length - height * height, 1e-9))
 
     def over(width: float) -> float:
-        return _half(width, height, handles).length() - length
+        return _half(width, height, handles, lean).length() - length
 
     last, width = 0.85 * most, 0.95 * most
     at_last, at = over(last), over(width)
@@ -178,11 +191,13 @@ def _width(height: float, length: float, handles: tuple[float, float]) -> float:
     return root(over, 0.25 * most, most, NEAR)
 
 
-def _half(width: float, height: float, handles: tuple[float, float]) -> Cubic:
+def _half(width: float, height: float, handles: tuple[float, float], lean: float = 0.0) -> Cubic:
     """Half a cap from its corner (0, height) up to the crown (width, 0)."""
     a, b = handles
     corner, crown = Point(0, height), Point(width, 0)
-    return Cubic(corner, Point(a * width, height), Point(width - b * width, 0), crown)
+    return Cubic(
+        corner, Point(a * width, height - a * width * lean), Point(width - b * width, 0), crown
+    )
 
 
 def _mirrored(half: Cubic, width: float) -> Cubic:

@@ -122,7 +122,7 @@ def _for_sleeve(wish: SetInWish, at: Callable[[float], Drawn], drop: float) -> f
 
 
 def _cap(drawn: Drawn, width: float) -> Cap:
-    return cap(drawn.front.length, drawn.back.length, width)
+    return cap(drawn.front.length, drawn.back.length, width, drawn.wish.shorter)
 
 
 def _sides(drawn: Drawn) -> tuple[Path, FrontSide]:

@@ -9,7 +9,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.parts.shape.across_point import across_point
 from tapewise_core.parts.shape.armhole import Armhole, armhole, with_bottom
 from tapewise_core.parts.shape.bust_room import Room
-from tapewise_core.parts.shape.cap import reach
+from tapewise_core.parts.shape.cap import SHORTER, reach
 from tapewise_core.parts.shape.levels import Levels, kept_between
 from tapewise_core.parts.shape.shares import Across, Share, share
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine
@@ -33,7 +33,8 @@ class SetInWish:
     ``quarters`` have their ease; ``cup`` is bust less high bust (0 for men); ``tip`` the side
     dart's distance from the fold; ``stretch`` in per cent; ``sleeve_ease`` None where none is
     asked; ``drop`` None where the fit decides; ``hem`` the fold's height at the hem, None on a
-    bodice; ``lower`` how far both shoulder end and underarm are lowered.
+    bodice; ``lower`` how far shoulder end and underarm are lowered; ``shorter`` the fraction by
+    which the cap is shorter than its armhole.
     """
 
     levels: Levels
@@ -53,6 +54,7 @@ class SetInWish:
     sleeve_ease: float | None = None
     drop: float | None = None
     lower: float = 0.0
+    shorter: float = SHORTER
 
 
 def seam_at(wish: SetInWish, drop: float) -> SideSeam:
@@ -131,7 +133,7 @@ class Drawn:
     @property
     def reach(self) -> tuple[float, float]:
         """The least and the greatest width of a sleeve in it [mm]."""
-        return reach(self.front.length, self.back.length)
+        return reach(self.front.length, self.back.length, self.wish.shorter)
 
     @property
     def lift(self) -> float:

@@ -1,0 +1,172 @@
+"""The back of a top with set-in sleeves.
+
+::
+
+          S___P            N  nape, centre back      A  armscye line
+      N__/    |            S  side neck              E  bust line
+      |       |            P  shoulder point         W  waist line
+      T______T1            T  the armhole's middle   J  hip line
+      A        \\           K  underarm's line        B  hem
+      K_________U          U  underarm               M  side at the hem
+      E        Q2          Q1 to Q4 are the side seam's own points at underarm, bust,
+      W       Q3           waist and hip
+      J         Q4
+      B_________M
+
+The armhole passes half the across-back width at its middle [baldt]; how it is made to fit the
+arm, and the side seam's two circles, are told in :mod:`parts.shape`.
+"""
+
+from __future__ import annotations
+
+import math
+
+from tapewise_core.blocks.set_in.ends import Sides, lean
+from tapewise_core.blocks.set_in.lines import armhole_line, end_of_shoulder, neck_end, raised_line
+from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.blocks.set_in.wish import Planned, base, shoulder_length
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.dart_steps import waist_dart_steps
+from tapewise_core.parts.hem import CURVED_MANNER, HEM_MANNER, curved_hem, hem_path
+from tapewise_core.parts.neck_options import own_half_width
+from tapewise_core.parts.neckline import NECK_MANNER, back_neckline, nearest
+from tapewise_core.parts.seam_steps import (
+    Fold,
+    SeamQuarters,
+    seam_line,
+    seam_steps,
+    set_off,
+    shared_line,
+)
+from tapewise_core.parts.shape.set_in import SetIn
+from tapewise_core.parts.shape.waist_darts import DartLevels, WaistDart, back_dart
+from tapewise_core.parts.side_draft import NAPE_AT
+from tapewise_core.text.told import said
+from tapewise_core.units import Length, cm, mm
+
+SLOPE_RUN = cm(20)
+"""How far out the slope is set off; any length serves."""
+
+
+def draft_back(body: Body, style: SetInStyle, plan: Planned, drawn: SetIn, sides: Sides) -> Draft:
+    """Return the back, drafted with the centre back on a fold."""
+    draft = _levels(body, style, plan, drawn)
+    draft = _shoulder(draft, body, style, plan)
+    draft = _neckline(draft, style)
+    draft = seam_steps(draft, drawn.seam, fold_of(draft), _quarters(body, style))
+    draft = _side(draft, drawn, sides)
+    draft = armhole_line(draft, drawn.back_armhole, "T", "the armhole's middle, on the back")
+    draft = set_off(draft, "B", "M", sides.back.end, "the side at the hem, on the side's line")
+    return hem_line(with_dart(draft, waist_dart(plan, drawn), "W"), "B", style)
+
+
+def waist_dart(plan: Planned, drawn: SetIn) -> WaistDart | None:
+    """Return the back's waist dart, where the seam leaves something for one."""
+    if not drawn.seam.dart:
+        return None
+    side = drawn.seam.width(drawn.seam.at.waist) - drawn.share.at(drawn.seam.at.waist)
+    return back_dart(drawn.seam.dart, dart_levels(plan, drawn), side)
+
+
+def dart_levels(plan: Planned, drawn: SetIn) -> DartLevels:
+    """The heights between which a waist dart lies."""
+    return DartLevels(drawn.seam.at.bust, drawn.seam.at.waist, plan.wish.levels.hip.depth)
+
+
+def _levels(body: Body, style: SetInStyle, plan: Planned, drawn: SetIn) -> Draft:
+    at = plan.wish.levels
+    draft = (
+        Draft("Back")
+        .start("N", NAPE_AT)
+        .down("N", "A", long(body["armscye_depth"], style), "the armscye line")
+        .down("N", "E", mm(drawn.seam.at.bust), said("the bust line, {}", at.bust.how))
+        .down("N", "W", long(body["back_waist_length"], style), "the waist line")
+        .down("W", "J", long(body["hip_depth"], style), "the hip line")
+        .down("N", "B", style.trunk.length, "the hem")
+    )
+    if drawn.drop > 0.05:
+        return draft.down("A", "K", mm(drawn.drop), "the underarm's level")
+    return draft
+
+
+def long(length: Length, style: SetInStyle) -> Length:
+    """A length as the cloth needs it: longer where a close fit stretches it across."""
+    return length * (1 + style.trunk.lengthened) if style.trunk.lengthened else length
+
+
+def fold_of(draft: Draft) -> Fold:
+    """The points on the fold from which the side seam is set off."""
+    return Fold("K" if "K" in draft.paper.points else "A", "E", "W", "J")
+
+
+def _quarters(body: Body, style: SetInStyle) -> SeamQuarters:
+    trunk = style.trunk
+    return SeamQuarters((body["bust"] + trunk.bust_ease) / 4, (body["hip"] + trunk.hip_ease) / 4)
+
+
+def _shoulder(draft: Draft, body: Body, style: SetInStyle, plan: Planned) -> Draft:
+    """From the side neck along the shoulder's own slope to the shoulder point."""
+    tan = math.tan(math.radians(plan.slope))
+    fall = Length(SLOPE_RUN.mm * tan, (SLOPE_RUN.mm, f" × tan {plan.slope:.1f}°"))
+    whole = shoulder_length(body, style)
+    called = said("the shoulder point")
+    if plan.out > 0.05:
+        whole = whole + mm(plan.out)
+        called = said("the shoulder point, carried out for the width across")
+    if plan.out < -0.05:
+        whole = whole - mm(-plan.out)
+        called = said("the shoulder point, further in because the body is narrow under the arm")
+    draft = (
+        draft.across("N", "X", base(body, style), "a corner below the side neck")
+        .up("X", "S", style.neck.rise - style.figure.round_back, "the side neck")
+        .across("S", "H", SLOPE_RUN, "a help for the slope")
+        .down("H", "L", fall, "the slope, the shoulder's own")
+        .along("S", "L", "P", whole, called)
+    )
+    forward = style.figure.forward_shoulder.mm
+    draft = raised_line(draft, plan.wish.back_shoulder, plan.room.back_raised, forward)
+    return with_shoulder(draft, plan, body, style)
+
+
+def with_shoulder(draft: Draft, plan: Planned, body: Body, style: SetInStyle) -> Draft:
+    """Rule the shoulder, from where a wider neckline begins."""
+    wider = style.neck.half_width.mm - own_half_width(body, style.figure).mm
+    start, end = neck_end(draft), end_of_shoulder(draft)
+    if wider > 0.05:
+        by = mm(wider / math.cos(math.radians(plan.slope)))
+        draft = draft.along(start, end, "S2", by, "where the wider neckline begins")
+        start = "S2"
+    return draft.rule("shoulder", start, end)
+
+
+def _neckline(draft: Draft, style: SetInStyle) -> Draft:
+    depth, start = style.neck.back_depth, "N"
+    if depth.mm > 0.05:
+        draft, start = draft.down("N", "N1", depth, "the neckline on the centre back"), "N1"
+    neck = neck_end(draft)
+    path = back_neckline(draft[start], draft[neck], draft.paper.line("shoulder").leaving())
+    check = nearest("N2", path, "X", draft)
+    return draft.curve("neckline", path, (start, neck), NECK_MANNER, (check,))
+
+
+def _side(draft: Draft, drawn: SetIn, sides: Sides) -> Draft:
+    share = drawn.share
+    seam = drawn.seam.down_to(max(sides.back.end.y, drawn.seam.path.end.y))
+    if share.bust == share.hip == 0.0:
+        return seam_line(draft, sides.back, share)
+    return shared_line(seam_line(draft, seam, share), seam, sides.back, share, "side")
+
+
+def with_dart(draft: Draft, dart: WaistDart | None, waist: str) -> Draft:
+    """Return the draft with its waist dart, where it has one."""
+    return waist_dart_steps(draft, dart, waist) if dart else draft
+
+
+def hem_line(draft: Draft, centre: str, style: SetInStyle) -> Draft:
+    """Return the draft with its hem, from a point on the fold to M at the side."""
+    lines = draft.paper.lines
+    side = lines.get("side_2", lines["side"])
+    curve, manner = (curved_hem, CURVED_MANNER) if style.hem.curved else (hem_path, HEM_MANNER)
+    path = curve(draft[centre], draft["M"], lean(side))
+    return draft.curve("hem", path, (centre, "M"), manner)

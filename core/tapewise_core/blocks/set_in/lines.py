@@ -1,0 +1,71 @@
+"""Lines that back and front draw alike: a shoulder that is raised or turned, and an armhole."""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.geometry.path import Path
+from tapewise_core.parts.seam_steps import on_curve
+from tapewise_core.parts.shape.armhole import Armhole
+from tapewise_core.parts.shape.shoulder_line import HALF, ShoulderLine
+from tapewise_core.units import mm
+
+HAIR = 0.05
+"""Nobody sets off less [mm]."""
+
+ARMHOLE_MANNER = (
+    "Leave the shoulder square or nearly so, pass the middle upright, and come to the underarm "
+    "square to the side seam; it bends one way only."
+)
+
+
+def neck_end(draft: Draft) -> str:
+    """Return the point at which a shoulder begins: raised, or where a wider neckline begins."""
+    return next(name for name in ("S2", "S1", "S") if name in draft.paper.points)
+
+
+def end_of_shoulder(draft: Draft) -> str:
+    """Return the shoulder point as drafted."""
+    return next(name for name in ("L3", "P") if name in draft.paper.points)
+
+
+def underarm_of(draft: Draft) -> str:
+    """Return the underarm's point: turned out, moved by the side's own share, or the seam's."""
+    return next(name for name in ("U", "V1", "Q1") if name in draft.paper.points)
+
+
+def raised_line(draft: Draft, line: ShoulderLine, raised: float, forward: float) -> Draft:
+    """Return the draft with the shoulder's ends moved: the neck point up, the other by half of it
+    and forward, square to the line; in the end it is as long as before.
+    """
+    if abs(raised) < HAIR and abs(forward) < HAIR:
+        return draft
+    start, aim = "S", "P"
+    if abs(raised) >= HAIR:
+        verb = draft.up if raised > 0 else draft.down
+        draft = verb("S", "S1", mm(abs(raised)), "the neck point, for the length over the front")
+        verb = draft.up if raised > 0 else draft.down
+        draft = verb("P", "L1", mm(abs(raised) * HALF), "half of that at the shoulder point")
+        start, aim = "S1", "L1"
+    if abs(forward) >= HAIR:
+        square = (draft["P"] - draft[start]).unit().square()
+        side = "upwards" if forward > 0 else "downwards"
+        way = square * (-1.0 if forward > 0 else 1.0)
+        words = f"{side}, square to {start}–P,"
+        called = "for the shoulder that stands forward"
+        draft = draft.toward(aim, "L2", mm(abs(forward)), way, words, called)
+        aim = "L2"
+    called = "the shoulder point, as far from the neck point as before"
+    return draft.along(start, aim, "L3", mm(line.length), called)
+
+
+def armhole_line(draft: Draft, drawn: Armhole, level: str, called: str) -> Draft:
+    """Return the draft with its armhole, once its side is drawn; ``level`` is on the fold."""
+    draft = draft.down("N", level, mm(drawn.across.y), "the level of the armhole's middle")
+    middle = f"{level}1"
+    draft = draft.across(level, middle, mm(drawn.across.x), called)
+    end, under = end_of_shoulder(draft), underarm_of(draft)
+    upper, lower = (Path((segment,)) for segment in drawn.path.segments)
+    draft, above = on_curve(draft, upper, (end, middle))
+    draft, below = on_curve(draft, lower, (middle, under))
+    names = (end, *above, middle, *below, under)
+    return draft.curve("armhole", drawn.path, names, ARMHOLE_MANNER)
