@@ -79,7 +79,9 @@ def beside(name: str, option: Option) -> tuple[tuple[str, str], ...]:
     """Return the choices beside which an option is tried."""
     offered = {each.key: each.words for each in garment(name).options}
     wanted = MATTERS_WITH.get(option.key, {}).items()
-    return tuple((k, word) for k, word in wanted if k in offered and (not offered[k] or word in offered[k]))
+    return tuple(
+        (k, word) for k, word in wanted if k in offered and (not offered[k] or word in offered[k])
+    )
 
 
 def ends(option: Option) -> tuple[str, ...]:
