@@ -32,8 +32,8 @@ def waist(pattern: Pattern) -> tuple[Told, ...]:
     return (
         said(
             "Sew the waist darts of {} while each lies flat: fold a dart on its middle, right "
-            "sides together, and sew from the waist to one tip and from the waist to the other, running "
-            "off at the fold. Knot the threads, and press the darts towards the centre.",
+            "sides together, and sew from the waist to one tip and from the waist to the other, "
+            "running off at the fold. Knot the threads, and press the darts towards the centre.",
             names,
         ),
     )

@@ -21,7 +21,7 @@ BODIES = {
     "full": {**MIDDLE, **LONG, "bust": 124.0, "waist": 112.0, "hip": 128.0, "upper_arm": 40.0},
     "curved": {
         **MIDDLE, **LONG, "bust": 108.0, "high_bust": 93.0, "waist": 68.0, "hip": 124.0,
-        "front_waist_length": 47.0,
+        "front_waist_length": 47.0, "hip_depth": 14.0,
     },
 }  # fmt: skip
 """Bodies of different build, invented [cm]."""
@@ -35,7 +35,6 @@ WAYS: tuple[dict[str, str], ...] = (
     {"waist-finish": "band"},
     {"lower-shoulder": "left"},
     {"sleeve": "long", "fit": "eased"},
-    {"waist-shaping": "100"},
 )
 """Styles in which an option may matter that does not matter to the usual one."""
 
