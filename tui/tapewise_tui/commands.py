@@ -113,13 +113,15 @@ def check(options: argparse.Namespace) -> int:
 
 
 def _gain(profile: Profile, garment: str | None, unit: Unit) -> Gain | None:
-    """What one garment would gain from measuring, and what it makes no use of."""
+    """What one garment would gain from measuring, and what the measures suggest for it."""
     if garment is None:
         return None
     from tapewise_core.tasks.check_record import Gain
     from tapewise_core.tasks.guesses import next_measure, unused
+    from tapewise_core.tasks.posture import posture_of
 
-    return Gain(next_measure(profile, garment, unit), unused(garment))
+    told = posture_of(profile, garment, unit)
+    return Gain(next_measure(profile, garment, unit), unused(garment), told)
 
 
 def garments(options: argparse.Namespace) -> int:

@@ -46,6 +46,11 @@ def verdict(draft: Drafted) -> str:
     return f"! {words.sentence(first.name)} fails{more}: {says(first, draft.unit)}"
 
 
+def given(draft: Drafted, unit: Unit) -> tuple[str, ...]:
+    """Return what was asked and given at the garment's levels, in a unit."""
+    return wizard.given(draft.pattern, unit)
+
+
 def proof_lines(draft: Drafted, most: int = 8) -> str:
     """Return a line for each of the first proofs, failing ones before the others."""
     proofs = sorted(draft.proofs, key=lambda proof: proof.holds)[:most]

@@ -9,12 +9,14 @@ from textual.binding import Binding, BindingType
 from textual.events import Click
 from textual.message import Message
 
+from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.units import Unit
 from tapewise_tui.canvas import Canvas
 from tapewise_tui.drawn import Drawn
 from tapewise_tui.figures import drawn
+from tapewise_tui.pattern_body import draw_body
 from tapewise_tui.pattern_canvas import draw_pattern, pairs, seam_lengths
 from tapewise_tui.pattern_places import Placed, placed
 from tapewise_tui.terminal import ascii_only
@@ -75,8 +77,9 @@ class PatternView(Drawn, can_focus=True):
     ]
     COMPONENT_CLASSES = {
         "drawn--stitch", "drawn--cut", "drawn--fold", "drawn--mark", "drawn--name", "drawn--chosen",
+        "drawn--body",
     }  # fmt: skip
-    TONES = frozenset({"stitch", "cut", "fold", "mark", "name", "chosen"})
+    TONES = frozenset({"stitch", "cut", "fold", "mark", "name", "chosen", "body"})
     DEFAULT_CSS = """
     PatternView {
         width: 1fr; height: 1fr; min-height: 6;
@@ -86,19 +89,26 @@ class PatternView(Drawn, can_focus=True):
         & > .drawn--mark { color: $foreground; }
         & > .drawn--name { color: $foreground; text-style: bold; }
         & > .drawn--chosen { color: $text-primary; text-style: bold; }
+        & > .drawn--body { color: $text-warning; }
     }
     """
 
     pieces: tuple[Piece, ...] = ()
     selected: str | None = None
     unit: Unit = Unit.CM
+    levels: tuple[Level, ...] = ()
     _places: tuple[Placed, ...] = ()
 
     def show(
-        self, pieces: tuple[Piece, ...], selected: str | None = None, unit: Unit = Unit.CM
+        self,
+        pieces: tuple[Piece, ...],
+        selected: str | None = None,
+        unit: Unit = Unit.CM,
+        levels: tuple[Level, ...] = (),
     ) -> None:
-        """Show pieces, one of them chosen by its name; lengths are told in ``unit``."""
-        self.pieces, self.selected, self.unit = pieces, selected, unit
+        """Show pieces, one of them chosen by its name, and the body at its levels; lengths are
+        told in ``unit``."""
+        self.pieces, self.selected, self.unit, self.levels = pieces, selected, unit, levels
         self.redraw()
 
     def paint(self) -> Canvas:
@@ -109,6 +119,7 @@ class PatternView(Drawn, can_focus=True):
         below = piece is not None and not beside
         room = (canvas.width - 2 * COLUMN * beside, canvas.height - 4 * LINES * below)
         self._places = placed(self.pieces, *room)
+        draw_body(canvas, self._places, self.levels)
         draw_pattern(canvas, self._places, self.selected)
         if piece is not None and beside:
             self._list_beside(canvas, piece)

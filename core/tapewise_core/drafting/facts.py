@@ -34,12 +34,15 @@ class Neck:
     """The neck: the smallest ``opening`` the head must pass [mm], not stretched.
 
     ``half_width`` is the neckline's from the centre [mm]; ``point`` the angle between a V and
-    the fold [degrees], None for any other neckline.
+    the fold [degrees], None for any other neckline. ``ratio`` is the length of its band as a
+    share of the neckline, None without a band; ``held_back`` says why it is no shorter.
     """
 
     opening: float
     half_width: float | None = None
     point: float | None = None
+    ratio: float | None = None
+    held_back: Told = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,13 +109,15 @@ class Hem:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Facts:
-    """All of them. ``head`` is the body's girth, ``ease`` what was asked for round a close body.
+    """All of them. ``head`` is the body's girth, ``ease`` what was asked for round a close body,
+    ``hand`` the hand's girth with the thumb laid in, where a sleeve ends below the elbow.
 
     ``levels`` run from the top down.
     """
 
     head: float | None = None
     ease: float | None = None
+    hand: float | None = None
     neck: Neck | None = None
     underarm: Underarm | None = None
     side: Side | None = None

@@ -229,11 +229,16 @@ class Seam:
 
 @dataclass(frozen=True, slots=True)
 class Join:
-    """Two edges of one line that must run on smoothly where a seam joins their ends."""
+    """Two edges of one line that must run on smoothly where a seam joins their ends.
+
+    Each is a piece, the line's edge on it and the edge beside; ``within`` is how far the two
+    corners may be from a straight angle together [degrees].
+    """
 
     name: str
     first: tuple[str, str, str]
     second: tuple[str, str, str]
+    within: float = 10.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING
 
@@ -37,16 +38,14 @@ def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[floa
 
     Measured from the stitch line to the nearest place of the cut line. Near a corner the cut
     line may be nearer only as far as the neighbour's allowance is narrower, and is cut off by a
-    fold; it may be farther only by what a corner needs. Edges without an allowance give 0.
+    fold; it may be farther only by what a corner needs, one that points inwards too. Beside an
+    edge without an allowance, such as a fold, the cut line is the edge itself.
     """
     import shapely
 
     line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
     around = zip([margins[-1], *margins[:-1]], margins, [*margins[1:], margins[0]], strict=True)
-    return [
-        0.0 if edge.fold or edge.width <= 0 else _worst(line, before, edge, after)
-        for before, edge, after in around
-    ]
+    return [_worst(line, before, edge, after) for before, edge, after in around]
 
 
 def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> float:
@@ -59,14 +58,27 @@ def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> flo
     far = np.asarray(shapely.distance(shapely.points(spots), line))
     walked = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(spots, axis=0).T))])
     off = np.abs(far - edge.width)
-    for to_end, beyond in ((walked, before), (walked[-1] - walked, after)):
+    ends = (
+        (walked, before, _hollow(before, edge)),
+        (walked[-1] - walked, after, _hollow(edge, after)),
+    )
+    for to_end, beyond, longer in ends:
         most = max(edge.width, beyond.width)
         near = to_end < CORNER * most + ROOM
         if beyond.fold:  # the fold cuts off what would lie beyond it
             near |= _from_fold(spots, beyond) < edge.width + TRUE
         least = 0.0 if beyond.fold else min(edge.width, beyond.width)
-        off = np.where(near, np.maximum(np.maximum(least - far, far - most), 0.0), off)
+        off = np.where(near, np.maximum(np.maximum(least - far, far - most * longer), 0.0), off)
     return float(off.max())
+
+
+def _hollow(before: Margin, after: Margin) -> float:
+    """How much farther than an allowance the cut line lies from a corner that points inwards,
+    where the two sides of it meet (exact); 1 at any other."""
+    coming, going = before.path.arriving(), after.path.leaving()
+    if coming.cross(going) >= 0:
+        return 1.0
+    return 1 / max(math.cos(math.radians(coming.angle_to(going)) / 2), 0.1)
 
 
 def _from_fold(spots: np.ndarray, fold: Margin) -> np.ndarray:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -25,6 +24,9 @@ edge between a piece and its allowance."""
 MITRE = 3.0
 """A corner longer than this many allowances is blunted, as in the SVG and PDF stroke rules."""
 
+
+SEAL = 0.05
+"""Half the width of a sliver that closes a slit between two allowances [mm]."""
 
 FAR = 10000.0
 """Further than any piece reaches [mm]."""
@@ -165,7 +167,9 @@ def _corner(edge: Margin, after: Margin) -> list[Point]:
     mirrored = edge.turned != after.turned and _folds(coming, going)
     if mirrored or after.width <= 0:
         return []
-    if coming.cross(going) < 1e-6:
+    if abs(coming.cross(going)) < 1e-6:
+        return _sealed(edge.path.end, coming, min(edge.width, after.width))
+    if coming.cross(going) < 0:
         return []
     corner = edge.path.end
     first = corner + _outward(coming) * edge.width
@@ -178,6 +182,15 @@ def _corner(edge: Margin, after: Margin) -> list[Point]:
     return [corner, first, tip, last]
 
 
+def _sealed(corner: Point, along: Vector, width: float) -> list[Point]:
+    """A sliver over the line at which two allowances meet that run straight on.
+
+    Their square ends lie on each other to the last digit or not quite, which may leave a slit.
+    """
+    before, after, out = along * -SEAL, along * SEAL, _outward(along) * width
+    return [corner + before, corner + before + out, corner + after + out, corner + after]
+
+
 def _tidy(points: list[Point]) -> list[Point]:
     """Drop points that lie within a thousandth of a millimetre of the one before."""
     kept = [points[0]]
@@ -185,41 +198,3 @@ def _tidy(points: list[Point]) -> list[Point]:
         if (point - kept[-1]).length() > 1e-3:
             kept.append(point)
     return kept
-
-
-def allowance_kept(cut: Sequence[Point], margin: Margin) -> tuple[float, float]:
-    """Return the least and the greatest allowance found along one edge [mm].
-
-    Out square from eleven points along the edge's middle to the cut line; within
-    three allowances of its ends, or a twentieth, the neighbours' corners decide. Where nothing
-    is added, the greatest is how far the cut line strays from the edge to either side.
-    """
-    import shapely
-
-    line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
-    reach = 3 * margin.width + 10
-    spots = [(at, at + _outward(along) * reach) for at, along in _middle(margin)]
-    starts = shapely.points([(at.x, at.y) for at, _ in spots])
-    if margin.width <= 0:
-        return 0.0, float(shapely.distance(starts, line).max())
-    rays = shapely.linestrings([[(at.x, at.y), (far.x, far.y)] for at, far in spots])
-    found = [
-        0.0 if math.isnan(width) else float(width)
-        for width in shapely.distance(starts, shapely.intersection(rays, line))
-    ]
-    return min(found), max(found)
-
-
-def _middle(margin: Margin) -> list[tuple[Point, Vector]]:
-    """Eleven points, and the way there, spread over an edge clear of its corners."""
-    lengths = [segment.length() for segment in margin.path.segments]
-    whole, before, spots = sum(lengths), 0.0, []
-    inset = min(max(0.05 * whole, 3 * margin.width), 0.4 * whole)
-    for segment, length in zip(margin.path.segments, lengths, strict=True):
-        for share in range(11):
-            walked = inset + (whole - 2 * inset) * share / 10
-            t = (walked - before) / length if length else -1.0
-            if 0 <= t < 1:
-                spots.append((segment.at(t), segment.direction(t)))
-        before += length
-    return spots

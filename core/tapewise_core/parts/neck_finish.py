@@ -8,9 +8,11 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Neck
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
+from tapewise_core.measures.body import Body
 from tapewise_core.parts.facing import cut_facing, draft_facing, facing_seams
 from tapewise_core.parts.neck_style import NeckFinish, NeckStyle
 from tapewise_core.parts.neckband import (
+    band_of,
     band_seams,
     both_sides,
     cut_neckband,
@@ -43,9 +45,17 @@ class Finish:
     seams: tuple[Seam, ...] = ()
 
 
-def finish_neck(halves: Halves, style: NeckStyle, other: Halves | None = None) -> Finish:
-    """Return the finish a style asks for; ``other`` is the right side where the sides differ."""
-    finish = FINISHES[style.finish](halves, style, other or halves)
+def finish_neck(
+    halves: Halves, style: NeckStyle, other: Halves | None = None, *, head: float | None
+) -> Finish:
+    """Return the finish a style asks for; ``other`` is the right side where the sides differ.
+
+    ``head`` is the girth that has to pass [mm], None where it is not known.
+    """
+    if style.finish is NeckFinish.BAND:
+        finish = _band(halves, style, other or halves, head)
+    else:
+        finish = FINISHES[style.finish](halves, style, other or halves)
     if not style.pointed:
         return finish
     angle = point_angle(halves.front.edge("neckline").path)
@@ -57,20 +67,26 @@ def _neck(halves: Halves) -> float:
     return halves.back.length("neckline") + halves.front.length("neckline")
 
 
-def _band(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
+def head_of(body: Body) -> float | None:
+    """Return the girth of the head [mm], None where it is not known."""
+    return body["head"].mm if "head" in body else None
+
+
+def _band(halves: Halves, style: NeckStyle, other: Halves, head: float | None) -> Finish:
     back, front = halves.back, halves.front
     pointed = style.pointed
     angle = point_angle(front.edge("neckline").path) if pointed else None
     whole = whole_neckline(back.length("neckline"), front.length("neckline"))
     if other is not halves:
         whole = both_sides(_neck(halves), _neck(other))
-    draft = draft_neckband(whole, style, angle)
+    band = band_of(whole.mm, style, head)
+    draft = draft_neckband(whole, style, band.ratio, angle)
     first = halves if pointed else other
     piece = cut_neckband(draft, style, _neck(first) / whole.mm)
     opening = free_edge(draft) if pointed else piece.length("neckline")
-    neck = Neck(opening, style.half_width.mm)
+    neck = Neck(opening, style.half_width.mm, ratio=band.ratio, held_back=band.held_back)
     marked = quarter_marked(back, front, pointed=pointed)
-    seams = band_seams(style, _walk(pointed), pointed=pointed)
+    seams = band_seams(band.ratio, _walk(pointed), pointed=pointed)
     return Finish(*marked, neck, (draft,), (piece,), seams)
 
 
@@ -106,4 +122,4 @@ def _open(halves: Halves, style: NeckStyle, other: Halves) -> Neck:
     return Neck(_neck(halves) + _neck(other), style.half_width.mm)
 
 
-FINISHES = {NeckFinish.BAND: _band, NeckFinish.TURNED: _turned, NeckFinish.FACING: _facing}
+FINISHES = {NeckFinish.TURNED: _turned, NeckFinish.FACING: _facing}

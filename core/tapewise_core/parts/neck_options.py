@@ -27,12 +27,13 @@ BEYOND_NECK = cm(1.5)
 class Usual:
     """What a neckline has unless asked otherwise [cm]: ``wider`` on each side than the neck asks
     for, ``depth`` below the nape's level in front and ``back_depth`` at the back; ``band_ratio``
-    is the band's length as a share of the neckline."""
+    is the band's length as a share of the neckline, None where it follows from the neckline's
+    length, the band's width and the cloth."""
 
     wider: float
     depth: float
     back_depth: float
-    band_ratio: float = 0.83
+    band_ratio: float | None = None
     finish: NeckFinish = NeckFinish.BAND
 
 
@@ -93,11 +94,14 @@ LEAST_RISE, MOST_RISE = 2.0, 2.5
 """Between these lies the usual rise [cm]."""
 
 
+BOAT_DEPTH = 40.0
+"""A boat lies so far below its ends in front [mm], midway between 3 and 5 (common practice)."""
+
+
 def back_neck_depth(body: Body, style: Style) -> Length:
-    """The neckline's own, or as deep as a wide one needs to lie below its ends."""
+    """The neckline's own, or as deep as it needs to lie below its ends, which a wide one and a
+    round back leave lower."""
     kind, figure = usual(style), FigureStyle.of(style)
-    if not kind.wider:
-        return cm(kind.back_depth)
     rise, width = style.length("neck-rise"), style.length("neck-half-width")
     needed = BACK_CURVE - side_neck_height(body, figure, rise, width)
     return cm(round(max(kind.back_depth * 10, needed), 1) / 10)
@@ -111,18 +115,17 @@ def side_neck_height(body: Body, figure: FigureStyle, rise: Length, half_width: 
 
 
 def neck_depth(body: Body, style: Style) -> Length:
-    """The neckline's own."""
-    return cm(usual(style).depth)
+    """The neckline's own; a boat's is as far below its ends, wherever these lie."""
+    if Neckline(style.choice("neckline")) is not Neckline.BOAT:
+        return cm(usual(style).depth)
+    rise, width = style.length("neck-rise"), style.length("neck-half-width")
+    ends = side_neck_height(body, FigureStyle.of(style), rise, width)
+    return cm(round(BOAT_DEPTH - ends) / 10)
 
 
 def neck_finish(body: Body, style: Style) -> str:
     """The neckline's own."""
     return usual(style).finish
-
-
-def band_ratio(body: Body, style: Style) -> float:
-    """The neckline's own."""
-    return usual(style).band_ratio
 
 
 NECK = Options.of(
@@ -173,8 +176,9 @@ NECK = Options.of(
         says=said("how far below the nape the neckline lies on the centre back"),
         default=back_neck_depth,
         default_says=said(
-            "round and v 0, scoop {}, boat {} or as its width needs",
+            "round and v 0, scoop {}, boat {}, or as deep as {} below its ends",
             *(cm(USUAL[kind].back_depth) for kind in (Neckline.SCOOP, Neckline.BOAT)),
+            cm(BACK_CURVE / 10),
         ),
         low=0,
         high=25,
@@ -185,37 +189,11 @@ NECK = Options.of(
         says=said("depth of the front neckline on the centre, below the nape's level"),
         default=neck_depth,
         default_says=said(
-            "round {}, scoop {}, v {}, boat {}", *(cm(each.depth) for each in USUAL.values())
+            "round {}, scoop {}, v {}, boat {} below its ends",
+            *(cm(USUAL[kind].depth) for kind in (Neckline.ROUND, Neckline.SCOOP, Neckline.V)),
+            cm(BOAT_DEPTH / 10),
         ),
         low=3,
         high=30,
-    ),
-)
-NECK_SIZES = Options.of(
-    Option(
-        key="band-width",
-        group=Group.BANDS,
-        says=said("finished width of the neckband"),
-        default=2.0,
-        low=1,
-        high=6,
-    ),
-    Option(
-        key="band-ratio",
-        group=Group.BANDS,
-        says=said("neckband's length as a share of the neckline"),
-        kind=ValueKind.RATIO,
-        default=band_ratio,
-        default_says=said("0.83; v 0.92"),
-        low=0.5,
-        high=1,
-    ),
-    Option(
-        key="facing-width",
-        group=Group.NECK,
-        says=said("width of a neck facing"),
-        default=5.0,
-        low=3,
-        high=10,
     ),
 )

@@ -30,7 +30,9 @@ class NeckFinish(StrEnum):
 @dataclass(frozen=True, slots=True)
 class NeckStyle:
     """A neckline from its depths below the nape's level to its finish, ``band_ratio`` the band's
-    length as a share of the neckline. A garment without facings has none of any width."""
+    length as a share of the neckline, None where it follows from the neckline drawn and from how
+    far the cloth stretches (``stretch``, as a fraction). A garment without facings has none of
+    any width."""
 
     kind: Neckline
     finish: NeckFinish
@@ -39,7 +41,8 @@ class NeckStyle:
     back_depth: Length
     depth: Length
     band_width: Length
-    band_ratio: float
+    band_ratio: float | None
+    stretch: float
     facing_width: Length
     allowances: Allowances
 
@@ -54,7 +57,8 @@ class NeckStyle:
             style.length("back-neck-depth"),
             style.length("neck-depth"),
             style.length("band-width"),
-            style.number("band-ratio"),
+            _ratio(style),
+            style.number("stretch") / 100,
             style.length("facing-width", mm(0)),
             Allowances.of(style),
         )
@@ -68,3 +72,9 @@ class NeckStyle:
     def turned(self) -> bool:
         """Whether the neckline's own edge is turned to the inside."""
         return self.finish is NeckFinish.TURNED
+
+
+def _ratio(style: Style) -> float | None:
+    """The ratio that was chosen, or a V's own; any other is settled when the neckline is drawn."""
+    own = style.asked("band-ratio") or Neckline(style.choice("neckline")) is Neckline.V
+    return style.number("band-ratio") if own else None

@@ -16,7 +16,9 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.neck_style import NeckStyle
-from tapewise_core.units import Length
+from tapewise_core.parts.shape.band import Band, neckband
+from tapewise_core.text.told import said
+from tapewise_core.units import Length, mm
 
 HALFWAY, FRONT, BACK = "neck halfway", "centre front", "centre back"
 
@@ -26,16 +28,61 @@ QUARTERS = (
 )
 
 
-def draft_neckband(neckline: Length, style: NeckStyle, point: float | None = None) -> Draft:
+DIGITS = 2
+"""A ratio is worked out to so many digits, so that it reads as it is used (our choice)."""
+
+
+HEAD_ROOM = 10.0
+"""What an opening must have over the head's girth [mm] (common practice)."""
+
+SEWN = 0.4
+"""How far a neckline sewn on an overlocker stretches, whatever its cloth does (common practice);
+what the machines at hand give is proved once they are known."""
+
+
+def band_of(neckline: float, style: NeckStyle, head: float | None) -> Band:
+    """Return a band's ratio for a whole neckline [mm]: as chosen, or as it is worked out."""
+    if style.band_ratio is not None:
+        return Band(style.band_ratio, ())
+    return lying(neckline, style.band_width, style.stretch, head)
+
+
+def lying(neckline: float, width: Length, stretch: float, head: float | None) -> Band:
+    """Return the ratio by which a band round a neckline [mm] lies flat, in a cloth that stretches
+    by a fraction; held back where it could not be sewn on, or a head [mm] would not pass."""
+    found = neckband(neckline, width.mm, stretch)
+    passes = (head + HEAD_ROOM) / (1 + min(stretch, SEWN)) / neckline if head else 0.0
+    if head and passes > found.ratio:
+        return Band(_up(min(passes, 1.0)), said(HEAD, width, mm(head)))
+    ratio = _up(found.ratio) if found.held_back else round(found.ratio, DIGITS)
+    return Band(ratio, found.held_back)
+
+
+HEAD = (
+    "A band {} wide would have to be shorter to lie flat, but must let a head of {} through: it "
+    "will stand up a little. On a wider neckline it lies flat."
+)
+
+
+def _up(ratio: float) -> float:
+    """A ratio that may be no less, in its last digit."""
+    near = round(ratio, DIGITS)
+    return near if near >= ratio else round(near + 10**-DIGITS, DIGITS)
+
+
+def draft_neckband(
+    neckline: Length, style: NeckStyle, ratio: float, point: float | None = None
+) -> Draft:
     """Return the band as drawn by hand; ``neckline`` is the whole stitched neckline.
 
-    ``point`` is a V's angle to the fold [degrees], None for a round neckline.
+    ``ratio`` is the band's length as a share of it; ``point`` is a V's angle to the fold
+    [degrees], None for a round neckline.
     """
     width = style.band_width
     draft = (
         Draft("Neckband")
         .start("a", "the upper left corner of a strip across the grain")
-        .across("a", "b", neckline * style.band_ratio, "the band's length, seam to seam")
+        .across("a", "b", neckline * ratio, "the band's length, seam to seam")
         .down("a", "d", width * 2, "twice the finished width")
         .down("b", "c", width * 2, "the strip's other end")
         .down("a", "m", width, "the fold along the middle")
@@ -133,14 +180,14 @@ def quarter_marked(back: Piece, front: Piece, *, pointed: bool) -> tuple[Piece, 
     )
 
 
-def band_seams(style: NeckStyle, walk: tuple[EdgeRun, ...], *, pointed: bool) -> tuple[Seam, ...]:
+def band_seams(ratio: float, walk: tuple[EdgeRun, ...], *, pointed: bool) -> tuple[Seam, ...]:
     """Return the band's own join and its seam to the neckline, walked from the join."""
     join = (EdgeRun("neckband", ("join",)),), (EdgeRun("neckband", ("join_2",)),)
     band = (EdgeRun("neckband", ("neckline",)),)
     ends, round_it = (How.BAND_MITRE, How.V_BAND) if pointed else (How.BAND_RING, How.BAND)
     return (
         Seam(SeamKind.BAND_JOIN, *join, making=Making(ends)),
-        Seam(SeamKind.NECKBAND, band, walk, style.band_ratio, Making(round_it)),
+        Seam(SeamKind.NECKBAND, band, walk, ratio, Making(round_it)),
     )
 
 

@@ -35,13 +35,23 @@ V_MANNER: Told = (
 
 
 def back_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
-    """Return a back neckline; ``overarm`` is the way in which the shoulder leaves ``neck``.
+    """Return a back neckline; ``overarm`` is the way in which the shoulder leaves ``neck``."""
+    return _shallow(centre, neck, overarm, ASKEW)
+
+
+def boat_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
+    """Return a boat's front, drawn as a back is: level, and bent no more tightly than it must."""
+    return _shallow(centre, neck, overarm, -ASKEW)
+
+
+def _shallow(centre: Point, neck: Point, overarm: Vector, askew: float) -> Path:
+    """A neckline that is wide for its depth.
 
     It is ruled level, then bent towards the corner where the two directions
     meet: over more of the level line where the bend is deep, over as much as
     of the slanting one where it is shallow, so that its curve is never tight.
     """
-    down = overarm.square().turned(ASKEW)
+    down = overarm.square().turned(askew)
     reach = (centre.y - neck.y) / max(down.y, 0.3)
     corner = neck + down * reach
     run = min(reach * min(max(reach / 10, 1.0), 2.5), corner.x - centre.x - FLAT)
@@ -68,8 +78,8 @@ def v_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
     return curved(centre, centre + chord * 0.45, neck + down * (chord.length() * 0.25), neck)
 
 
-FRONTS = {Neckline.V: v_neckline}
-"""The necklines that are not round in front."""
+FRONTS = {Neckline.V: v_neckline, Neckline.BOAT: boat_neckline}
+"""The necklines that are not as a round one in front."""
 
 
 def front_curve(kind: Neckline, centre: Point, neck: Point, overarm: Vector) -> tuple[Path, Told]:

@@ -8,13 +8,16 @@ from types import MappingProxyType
 
 from tapewise_core.proofs.cap import cap_fits
 from tapewise_core.proofs.corners import smooth_across, square_to_fold
+from tapewise_core.proofs.cut import behind_fold, no_teeth
 from tapewise_core.proofs.fit import ease_for_cloth, girths_fit
+from tapewise_core.proofs.levels import ASKED, as_asked
 from tapewise_core.proofs.neck import band_fits, head_passes
 from tapewise_core.proofs.notches import notches_pair
 from tapewise_core.proofs.proof import Case, Proof, ProofId, Prover, Silent
 from tapewise_core.proofs.seams import seams_meet
 from tapewise_core.proofs.shape import allowances, outlines
 from tapewise_core.proofs.side import not_too_high, not_too_low, waist_limit
+from tapewise_core.proofs.sleeve import armholes_inside, cap_height, hand_passes
 from tapewise_core.proofs.stride import stride
 from tapewise_core.proofs.waist import casing_turns, waist_passes, waistband_fits
 
@@ -27,16 +30,22 @@ PROVERS: Mapping[ProofId, Prover] = MappingProxyType(
         ProofId.CASING: casing_turns,
         ProofId.STRIDE: stride,
         ProofId.GIRTH: girths_fit,
+        **{about: as_asked(about) for about in ASKED},
         ProofId.EASE: ease_for_cloth,
+        ProofId.HAND: hand_passes,
         ProofId.SEAM: seams_meet,
         ProofId.CAP: cap_fits,
+        ProofId.CAP_HEIGHT: cap_height,
+        ProofId.ARMHOLE: armholes_inside,
         ProofId.LINE: smooth_across,
         ProofId.FOLD: square_to_fold,
+        ProofId.BEHIND_FOLD: behind_fold,
         ProofId.UNDERARM_TOP: not_too_high,
         ProofId.UNDERARM_FOOT: not_too_low,
         ProofId.SIDE: waist_limit,
         ProofId.OUTLINE: outlines,
         ProofId.ALLOWANCES: allowances,
+        ProofId.TEETH: no_teeth,
         ProofId.NOTCHES: notches_pair,
     }
 )

@@ -12,9 +12,6 @@ from tapewise_core.drafting.piece import Edge, Join, Pattern, Piece
 from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, keeps_to, lacking
 from tapewise_core.text.told import LineName, said
 
-SMOOTH = 10.0
-"""How far two corners that join may be from a straight angle together [degrees]."""
-
 SQUARE = 2.0
 """How far a line may be from square to the fold [degrees]."""
 
@@ -32,15 +29,16 @@ def _smooth(pattern: Pattern, join: Join) -> Proof:
         for piece, line, beside in (join.first, join.second)
     ]
     off = sum(angles) - 180
-    holds = keeps_to(abs(off), SMOOTH)
+    limit = join.within
+    holds = keeps_to(abs(off), limit)
     says = said(f"The {join.name} runs on smoothly: {angles[0]:.0f}° and {angles[1]:.0f}°.")
     if not holds:
-        shape = "a peak" if off > SMOOTH else "a dip"
+        shape = "a peak" if off > limit else "a dip"
         says = said(
-            f"The {join.name} makes {shape} of {abs(off):.0f}°, {abs(off) - SMOOTH:.0f}° too much; "
+            f"The {join.name} makes {shape} of {abs(off):.0f}°, {abs(off) - limit:.0f}° too much; "
             "redraw its ends square to the seam."
         )
-    return Proof(ProofId.LINE, join.name, round(abs(off), 2), SMOOTH, "degrees", holds, says)
+    return Proof(ProofId.LINE, join.name, round(abs(off), 2), limit, "degrees", holds, says)
 
 
 def corner(piece: Piece, line: str, beside: str) -> float:

@@ -24,16 +24,26 @@ class ProofId(StrEnum):
     CASING = "casing turned down"
     STRIDE = "hem for a stride"
     GIRTH = "girth of the garment"
+    BUST = "bust as asked"
+    WAIST_LEVEL = "waist as asked"
+    HIP = "hip as asked"
+    UPPER_ARM = "upper arm as asked"
+    SLEEVE_HEM = "sleeve hem as asked"
     EASE = "ease for this cloth"
+    HAND = "hand through the sleeve"
     SEAM = "seam as long on both sides"
     CAP = "sleeve cap against armhole"
+    CAP_HEIGHT = "height of the sleeve cap"
+    ARMHOLE = "armhole inside the shoulder"
     LINE = "line across a seam"
     FOLD = "square to the fold"
+    BEHIND_FOLD = "behind its fold"
     UNDERARM_TOP = "underarm below the armscye line"
     UNDERARM_FOOT = "underarm above halfway to the waist"
     SIDE = "side seam at the waist"
     OUTLINE = "outline"
     ALLOWANCES = "allowances"
+    TEETH = "cut line without teeth"
     NOTCHES = "notches"
 
 
@@ -46,7 +56,15 @@ NAMES = {
 """How a proof is named where that is not its subject followed by its id."""
 
 ALWAYS = frozenset(
-    {ProofId.SEAM, ProofId.FOLD, ProofId.OUTLINE, ProofId.ALLOWANCES, ProofId.NOTCHES}
+    {
+        ProofId.SEAM,
+        ProofId.FOLD,
+        ProofId.BEHIND_FOLD,
+        ProofId.OUTLINE,
+        ProofId.ALLOWANCES,
+        ProofId.TEETH,
+        ProofId.NOTCHES,
+    }
 )
 """What every garment answers for: whatever has pieces can be asked these."""
 

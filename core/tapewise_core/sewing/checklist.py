@@ -24,9 +24,11 @@ def checklist(
     label: LabelHead,
     options: tuple[tuple[str, str], ...],
     proved: Table,
+    given: Table,
     doubt: str = "",
 ) -> Document:
-    """Return the checklist; ``options`` are keys with spelt values, ``proved`` a table."""
+    """Return the checklist; ``options`` are keys with spelt values, ``proved`` a table, ``given``
+    one of the levels, which may have no row."""
     reader = Reader(label.unit)
 
     def spelt(sentences: tuple[Told, ...]) -> tuple[str, ...]:
@@ -39,6 +41,7 @@ def checklist(
         *_estimates(label, doubt),
         Heading("Proved before cutting"),
         proved,
+        *((Heading("Asked and given"), given) if given.rows else ()),
         *map(Paragraph, spelt(pattern.remarks)),
         Heading("What you need"),
         Ticks(spelt(_needs(pattern, cloth, stitching))),

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from types import MappingProxyType
 
 from tapewise_core.style.kind import Value, ValueKind, value_told
 from tapewise_core.text.told import Told
@@ -63,6 +64,15 @@ class Style:
     def asked(self, key: str) -> bool:
         """Say whether the wearer chose this option herself; never, where there is no such one."""
         return key in self.chosen and self.chosen[key].asked
+
+    def drawn(self, values: Mapping[str, Value]) -> Style:
+        """Return the style with options that the draft itself settled; what was asked stays."""
+        settled = {
+            key: replace(self.chosen[key], value=value)
+            for key, value in values.items()
+            if key in self.chosen and not self.chosen[key].asked
+        }
+        return Style(MappingProxyType({**self.chosen, **settled}))
 
     def as_json(self) -> dict[str, float | str]:
         """Return plain values, lengths in cm, as the record keeps them."""

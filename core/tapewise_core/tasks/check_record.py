@@ -13,10 +13,12 @@ from tapewise_core.text.told import Reader
 
 
 class Gain(NamedTuple):
-    """What one garment would gain from measuring, and the measures it makes no use of."""
+    """What one garment would gain from measuring, the measures it makes no use of, and what those
+    taken suggest for it, in sentences."""
 
     next: str
     unused: tuple[str, ...]
+    posture: tuple[str, ...] = ()
 
 
 class Checked(NamedTuple):
@@ -81,7 +83,18 @@ CHECK: Shape[Checked] = Shape(
             listed(FINDING.kind),
             lambda one: findings_json(one.found.findings, one.reader),
         ),
-        Key("refused", maybe(TEXT), lambda one: one.found.refused or None, "why no estimates"),
+        Key(
+            "refused",
+            maybe(TEXT),
+            lambda one: one.reader.spell(one.found.refused) or None,
+            "why no estimates",
+        ),
+        Key(
+            "for_child",
+            listed(TEXT),
+            lambda one: [one.reader.spell(caution) for caution in one.found.for_child],
+            "what to heed in clothes for a child; empty for a grown person",
+        ),
         Key(
             "next",
             TEXT,
@@ -94,6 +107,13 @@ CHECK: Shape[Checked] = Shape(
             listed(TEXT),
             lambda one: None if one.gain is None else list(one.gain.unused),
             "with --garment: the measures it makes no use of",
+            optional=True,
+        ),
+        Key(
+            "posture",
+            listed(TEXT),
+            lambda one: None if one.gain is None else list(one.gain.posture),
+            "with --garment: what the measures suggest to ask for, in sentences",
             optional=True,
         ),
     ),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 
@@ -21,6 +21,7 @@ from tapewise_core.paper.document import Document
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.all import prove
+from tapewise_core.proofs.ledger import ledger, ledger_lines
 from tapewise_core.proofs.proof import Case, Proof, Silent
 from tapewise_core.proofs.report import proof_table
 from tapewise_core.sewing.checklist import checklist
@@ -30,8 +31,10 @@ from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
-from tapewise_core.tasks.people import body_of, estimated_words
-from tapewise_core.text.told import Reader, joined
+from tapewise_core.tasks.people import body_of, estimated_words, for_child
+from tapewise_core.tasks.posture import posture_remarks
+from tapewise_core.tasks.settled import as_drawn, held_back
+from tapewise_core.text.told import Reader, joined, said
 from tapewise_core.units import Unit
 
 USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
@@ -58,6 +61,11 @@ class Drafted:
     def reader(self) -> Reader:
         """Whoever the draft is told to, in its unit."""
         return Reader(self.unit)
+
+    @property
+    def given(self) -> tuple[str, ...]:
+        """What was asked and given at its levels, in a few lines."""
+        return ledger_lines(self.pattern.facts.levels, self.reader)
 
     @property
     def failing(self) -> tuple[Proof, ...]:
@@ -119,10 +127,11 @@ class Drafted:
         reader = self.reader
         options = tuple((key, reader.spell(one.told)) for key, one in self.style.chosen.items())
         table = proof_table(self.proofs, reader)
+        given = ledger(self.pattern.facts.levels, reader)
         grounds = grounds_words(self.body, self.estimated_keys)
         doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
         return checklist(
-            self.pattern, self.cloth, self.stitching, self.label, options, table, doubt
+            self.pattern, self.cloth, self.stitching, self.label, options, table, given, doubt
         )
 
 
@@ -146,12 +155,17 @@ def draft(
     measures that are missing or cannot be drawn.
     """
     page, read = on_shelf(garment), unit or profile.unit
-    body = _body(profile, page)
+    whole = _whole(profile, page)
+    body = page.sees(whole)
     style = settle(page.options, asked, body, read)
     faults = page.agree(body, style)
     if faults:
         raise OptionError(joined(faults))
     pattern, ways = page.draft(body, style), stitching(machines)
+    more = (*held_back(pattern.facts), *posture_remarks(whole, style), *for_child(profile))
+    remarks = tuple(dict.fromkeys((*pattern.remarks, *more)))
+    pattern = replace(pattern, remarks=remarks)
+    style = as_drawn(style, pattern.facts)
     cloth = cloth_of(style, ways)
     proven = prove(Case(pattern, style, cloth))
     found = proven.proofs, proven.silent
@@ -159,12 +173,13 @@ def draft(
     return Drafted(page, profile.name, read, when, body, style, cloth, ways, pattern, *found)
 
 
-def _body(profile: Profile, page: Garment) -> Body:
+def _whole(profile: Profile, page: Garment) -> Body:
+    """Everything known of a person; raises DraftError where the garment needs more."""
     body, refused = body_of(profile)
     missing = [body.name(key) for key in page.needs if key not in body]
     if missing:
-        raise DraftError(f"Still to measure: {', '.join(missing)}. {refused}".strip())
-    return page.sees(body)
+        raise DraftError(joined((said("Still to measure: {}.", ", ".join(missing)), refused)))
+    return body
 
 
 def cloth_of(style: Style, ways: Stitching) -> Cloth:

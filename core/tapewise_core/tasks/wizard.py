@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body, Value
 from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.proofs.ledger import ledger_lines
 from tapewise_core.proofs.proof import Proof as Proof
 from tapewise_core.sewing.machines import Machine, read_machines
 from tapewise_core.style.option import Group, Option
@@ -85,6 +87,11 @@ def expected(profile: Profile, key: str) -> Value | None:
     """
     body, _ = body_of(profile.without(key))
     return body.values.get(key)
+
+
+def given(pattern: Pattern, unit: Unit) -> tuple[str, ...]:
+    """Return what was asked and given at a pattern's levels, in a few lines."""
+    return ledger_lines(pattern.facts.levels, Reader(unit, plain=True))
 
 
 def machines(names: tuple[str, ...]) -> frozenset[Machine]:

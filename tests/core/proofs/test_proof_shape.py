@@ -89,25 +89,25 @@ def widened(by: float, edge: str = "bottom", allowance: float = 10.0) -> Piece:
     ("by", "off", "holds"),
     [
         (0.0, 0.0, True),
-        (0.09, 0.009, True),
-        (-0.09, 0.009, True),
-        (0.11, 0.011, False),
-        (-0.11, 0.011, False),
+        (0.04, 0.004, True),
+        (-0.04, 0.004, True),
+        (0.06, 0.006, False),
+        (-0.06, 0.006, False),
     ],
 )
-def test_an_allowance_is_true_to_a_tenth_of_a_millimetre(
+def test_an_allowance_is_true_to_a_twentieth_of_a_millimetre(
     edge: str, allowance: float, by: float, off: float, holds: bool
 ) -> None:
     """Too wide or too narrow, at any edge, also where none was asked for."""
     proof = only(allowances(case(widened(by, edge, allowance))))
-    assert judged(proof) == (off, 0.01, "cm", holds)
+    assert judged(proof) == (off, 0.005, "cm", holds)
     assert (proof.id, proof.of) == (ProofId.ALLOWANCES, "front facing")
 
 
 def test_an_allowance_nine_millimetres_off_is_caught() -> None:
     """And told with its edge."""
     proof = only(allowances(case(widened(9.0))))
-    assert judged(proof) == (0.9, 0.01, "cm", False)
+    assert judged(proof) == (0.9, 0.005, "cm", False)
     assert in_cm(proof) == "The front facing's allowance at the bottom is off by 0.9 cm."
     assert in_inches(proof) == "The front facing's allowance at the bottom is off by 3/8 in."
 
@@ -124,7 +124,7 @@ def test_a_cut_line_beyond_the_fold_is_caught() -> None:
     assert only(allowances(case(piece))).holds
     beyond = tuple(Point(p.x - 8 if p.x < 1 else p.x, p.y) for p in piece.cut)
     proof = only(allowances(case(replace(piece, cut=beyond))))
-    assert judged(proof) == (0.8, 0.01, "cm", False)
+    assert judged(proof) == (0.8, 0.005, "cm", False)
 
 
 def test_what_it_says_where_all_are_true() -> None:

@@ -10,6 +10,7 @@ from making import DAY, MIDDLE, person
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.all import PROVERS
+from tapewise_core.proofs.levels import ASKED
 from tapewise_core.proofs.proof import LACKS, ProofId, Silent
 from tapewise_core.tasks import people
 from tapewise_core.tasks.drafting import Drafted, draft
@@ -29,7 +30,7 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
     ),
     "flared-dress": (
         PLAIN,
-        {"belt": "yes", "pockets": "yes", "hem": "split", "neckline": "v"},
+        {"belt": "yes", "pockets": "yes", "hem": "split", "neckline": "v", "sleeve": "long"},
         {"lower-shoulder": "left", "lower-shoulder-by": "1", "pockets": "yes"},
         {"body-length": "120", "neckline": "boat", "neck-finish": "facing"},
     ),
@@ -43,7 +44,7 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
     "skirted-dress": (
         PLAIN,
         {"lower-shoulder": "right", "lower-shoulder-by": "1", "circle": "1"},
-        {"neckline": "v", "skirt-length": "90", "circle": "1/4"},
+        {"neckline": "v", "skirt-length": "90", "circle": "1/4", "sleeve": "long"},
         {"weight-allowance": "no"},
     ),
     "set-in-top": (
@@ -157,5 +158,7 @@ def test_an_inch_reader_is_told_inches_only(made: list[Drafted]) -> None:
 
 
 def test_covers_can_be_asked_by_name() -> None:
-    """The set-in top covers what the top does, and its cap."""
-    assert garment("set-in-top").covers - garment("jersey-top").covers == {ProofId.CAP}
+    """The set-in top covers what the top does, its cap and armholes, and every level."""
+    more = garment("set-in-top").covers - garment("jersey-top").covers
+    assert more - set(ASKED) == {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE}
+    assert garment("set-in-top").covers >= set(ASKED)

@@ -38,6 +38,7 @@ class LivePattern(Vertical):
     def compose(self) -> Iterable[Widget]:
         yield PatternView()
         yield Static("", id="verdict", markup=False)
+        yield Static("", id="given", markup=False)
         yield Static("", id="proofs", markup=False)
 
     def show(self, wish: Work) -> None:
@@ -67,8 +68,9 @@ class LivePattern(Vertical):
     def _picture(self, draft: Drafted) -> None:
         self.draft = draft
         view = self.query_one(PatternView)
-        view.show(draft.pattern.pieces, view.selected, self.desk.unit)
+        view.show(draft.pattern.pieces, view.selected, self.desk.unit, draft.pattern.facts.levels)
         self.query_one("#verdict", Static).update(drafting.verdict(draft))
+        self.query_one("#given", Static).update("\n".join(drafting.given(draft, self.desk.unit)))
         self.query_one("#proofs", Static).update(drafting.proof_lines(draft))
 
     def next_piece(self) -> None:
@@ -76,4 +78,5 @@ class LivePattern(Vertical):
         view = self.query_one(PatternView)
         names = [piece.name for piece in view.pieces]
         place = names.index(view.selected) + 1 if view.selected in names else 0
-        view.show(view.pieces, names[place] if place < len(names) else None, self.desk.unit)
+        chosen = names[place] if place < len(names) else None
+        view.show(view.pieces, chosen, self.desk.unit, view.levels)

@@ -17,7 +17,8 @@ from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
+from tapewise_core.parts.hand import hand_of
+from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 from tapewise_core.parts.shape.bust_room import worth_measuring
 from tapewise_core.parts.shape.set_in import set_in
 from tapewise_core.parts.stride import body_hem
@@ -36,7 +37,7 @@ def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern
     halves = Halves(
         (back, front), cut_half(back, trunk, front=False), cut_half(front, trunk, front=True)
     )
-    finish = finish_neck(halves, style.neck)
+    finish = finish_neck(halves, style.neck, head=head_of(body))
     at_hem = hem_asked(body, style, drawn)
     solved = squared(drawn, style.sleeve.length, at_hem)
     length = length_of(solved, style.sleeve.length)
@@ -71,6 +72,7 @@ def _facts(trunk: Trunk, body: Body, finish: Finish, levels: tuple[Level, ...]) 
     return Facts(
         head=body["head"].mm if "head" in body else None,
         ease=style.trunk.ease.mm,
+        hand=hand_of(body, style.sleeve.length),
         neck=finish.neck,
         underarm=Underarm(seam.at.underarm, at.armscye.depth, at.waist.depth),
         side=Side(own),

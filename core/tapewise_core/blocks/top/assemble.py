@@ -24,7 +24,7 @@ from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
-from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
+from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 
 PlanOf = Callable[[Body, TopStyle], TopPlan]
 """Settles one half's shapes."""
@@ -67,7 +67,7 @@ def both_halves(plan: TopPlan, told: Told, side: str = "") -> Halves:
 def _alike(garment: str, title: str, plan: TopPlan, halves: Halves) -> Pattern:
     """The pattern of a body that is the same on both sides."""
     style = plan.style
-    finish: Finish = finish_neck(halves, style.neck)
+    finish: Finish = finish_neck(halves, style.neck, head=head_of(plan.body))
     back, front = finish.back, finish.front
     pieces = (back, front, *finish.pieces)
     drafts = (*halves.drafts, *finish.drafts)

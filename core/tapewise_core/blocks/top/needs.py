@@ -47,7 +47,7 @@ LONG_HELPS = (*HELPS, *BELOW_WAIST)
 
 COVERS = ALWAYS | {
     ProofId.HEAD, ProofId.NECKBAND, ProofId.STRIDE, ProofId.GIRTH, ProofId.EASE, ProofId.LINE,
-    ProofId.UNDERARM_TOP, ProofId.UNDERARM_FOOT, ProofId.SIDE,
+    ProofId.UNDERARM_TOP, ProofId.UNDERARM_FOOT, ProofId.SIDE, ProofId.HAND,
 }  # fmt: skip
 """The proofs that every top answers for."""
 

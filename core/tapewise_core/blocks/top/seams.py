@@ -10,6 +10,7 @@ from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Facts, Neck, Side, Underarm
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Fullness, Join, Piece, Seam, SeamKind
+from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
 
 Names = Mapping[str, str]
@@ -123,6 +124,7 @@ def facts(plan: TopPlan, neck: Neck) -> Facts:
     return Facts(
         head=body["head"].mm if "head" in body else None,
         ease=trunk.ease.mm,
+        hand=hand_of(body, plan.style.sleeve.length),
         neck=neck,
         underarm=Underarm(plan.foot.side.start.y, at.armscye.depth, at.waist.depth),
         side=Side((body["waist"].mm + trunk.waist_ease.mm) / 4),

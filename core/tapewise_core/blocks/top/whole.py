@@ -40,7 +40,7 @@ from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.figure_style import LowerShoulder
-from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck
+from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 
 AXIS = Point(0, 0), Point(0, 1)
 OTHER = "_2"
@@ -59,7 +59,7 @@ def whole_pattern(
 ) -> Pattern:
     """Return the pattern of a top whose left and right halves were drafted apart."""
     left, right = left_side.halves, right_side.halves
-    finish = finish_neck(left, style.neck, right)
+    finish = finish_neck(left, style.neck, right, head=head_of(left_side.plan.body))
     names = other_names(right.back, left.back), other_names(left.front, right.front)
     back = whole_piece(right.back, left.back, names[0])
     front = whole_piece(left.front, right.front, names[1])

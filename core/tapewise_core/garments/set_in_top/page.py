@@ -18,6 +18,7 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
+from tapewise_core.proofs.levels import ASKED
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
@@ -46,7 +47,7 @@ SET_IN_TOP = Garment(
     options=OPTIONS,
     agree=agree,
     draft=draft,
-    covers=COVERS | {ProofId.CAP},
+    covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE, *ASKED},
     moves=MappingProxyType({**MOVES, "across_back": (1.0, "the armhole")}),
-    sources=("ansur1", "baldt", "conover", "iso8559-1"),
+    sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

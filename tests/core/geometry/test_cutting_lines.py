@@ -104,3 +104,40 @@ def test_a_tooth_is_found() -> None:
     assert teeth(square) == ()
     spike = Point(50, -6)
     assert teeth([Point(0, 0), Point(49, 0), spike, Point(51, 0), *square[1:]]) == (spike,)
+
+
+def dented(depth: float) -> list[Margin]:
+    """A square whose right side has a corner in its middle that points inwards [mm]."""
+    corners = Point(0, 0), Point(200, 0), Point(200 - depth, 100), Point(200, 200), Point(0, 200)
+    sides = zip(corners, [*corners[1:], corners[0]], strict=True)
+    return [Margin(ruled(a, b), 10) for a, b in sides]
+
+
+@pytest.mark.parametrize("depth", [5, 30, 90])
+def test_the_cut_line_lies_farther_from_a_corner_that_points_inwards(depth: float) -> None:
+    """By the cosine of half its turn, where the two sides of the line meet; no farther."""
+    margins = dented(depth)
+    cut = cut_line(margins)
+    assert max(allowances_off(cut, margins)) < 0.05
+    tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
+    deeper = [Point(p.x + 0.2, p.y) if p == tip else p for p in cut]
+    assert max(allowances_off(deeper, margins)) > 0.05
+
+
+@pytest.mark.parametrize("lean", [0.0, 3.3, 9.7, 14.25, 21.9])
+def test_a_seam_that_runs_straight_on_with_another_allowance_steps_without_a_slit(
+    lean: float,
+) -> None:
+    """As a side seam does into its slit, at whatever angle it leans."""
+    start, way = Point(400, 0), Vector(0, 1).turned(-lean)
+    middle, end = start + way * 393.8255194, start + way * 573.8255194
+    margins = [
+        Margin(ruled(Point(0, 0), start), 8),
+        Margin(ruled(start, middle), 8),
+        Margin(ruled(middle, end), 15),
+        Margin(ruled(end, Point(0, end.y)), 25, turned=True),
+        Margin(ruled(Point(0, end.y), Point(0, 0)), 0, fold=True),
+    ]
+    cut = cut_line(margins)
+    assert teeth(cut) == ()
+    assert is_simple(cut)
