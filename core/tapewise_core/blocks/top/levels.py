@@ -99,7 +99,7 @@ def _wider_why(plan: TopPlan) -> Told:
         return said("the hem is {} wider, so that the sleeve meets the body", mm(2 * sleeve.wider))
     if plan.grown.arm.is_long and _station(plan) > plan.grown.arm.place + PLACE_ROOM:
         return said("the curve under the arm begins past the upper arm's fullest; measured there")
-    return ()
+    return said("the under-seam bends there, and its bend is softened") if sleeve.deeper else ()
 
 
 def arm_girths(halves: Quarters, plan: TopPlan) -> dict[str, float]:
