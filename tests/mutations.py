@@ -7,7 +7,7 @@ Run by hand::
 
 Every change is made in the memory of a forked process of its own, so nothing in the checkout is
 ever altered, whatever stops the run. A file is tested by its own examples, by the tests named
-after it, by those of its folder's mirror that import it (by all of them where none does) and by
+after it and those of its folder's mirror that import it (by all of either where none does) and by
 the published checks that do, those of paper apart. What survives and is not listed with a reason
 in ``mutations_accepted.toml`` makes the exit code 1.
 """
@@ -92,12 +92,14 @@ class Subject:
     def tests(self) -> list[str]:
         """The test files, its own first."""
         core, stem, room = HOUSE / "tests" / "core", self.path.stem, self.path.parent.name
-        named = [*core.rglob(f"test_{stem}.py"), *core.rglob(f"test_{stem}_*.py")]
+        names = (f"test_{stem}.py", f"test_{stem}_*.py", f"{room}/test_*_{stem}.py")
+        named = [path for name in names for path in core.rglob(name)]
         mirror = [*(core / room).rglob("test_*.py"), *core.glob(f"test_{room}*.py")]
         published = (HOUSE / "tests" / "published").glob("test_[!p]*.py")
+        own = [path for path in named if self._is_used_in(path)] or named
         near = [path for path in mirror if self._is_used_in(path)] or mirror
         far = [path for path in published if self._is_used_in(path)]
-        return [str(path) for path in dict.fromkeys([self.path, *named, *near, *far])]
+        return [str(path) for path in dict.fromkeys([self.path, *own, *near, *far])]
 
     def _is_used_in(self, path: Path) -> bool:
         return f"from {self.module} import" in path.read_text(encoding="utf-8")
@@ -179,12 +181,15 @@ def report(subject: Subject, jobs: int, listed: set[tuple[str, str, str]]) -> in
     """Print what becomes of one file's changes; return how many survive without a reason."""
     text = subject.path.read_text(encoding="utf-8")
     whole, lines = len(list(changes_of(text))), text.splitlines()
-    found = {(subject.name, lines[c.line - 1].strip(), c.says): c for c in survivors(subject, jobs)}
-    fresh = {key: change for key, change in found.items() if key not in listed}
+    found = [
+        ((subject.name, lines[change.line - 1].strip(), change.says), change)
+        for change in survivors(subject, jobs)
+    ]
+    fresh = [(key, change) for key, change in found if key not in listed]
     print(f"{subject.name}: {whole} changes, {len(found)} survive, {len(fresh)} without a reason")
-    for (_, line, says), change in sorted(fresh.items(), key=lambda row: row[1].line):
+    for (_, line, says), change in sorted(fresh, key=lambda row: row[1].line):
         print(f"  {change.line}: {line}\n      {says}")
-    gone = {key for key in listed if key[0] == subject.name} - set(found)
+    gone = {key for key in listed if key[0] == subject.name} - {key for key, _ in found}
     for _, line, says in sorted(gone):
         print(f"  listed and caught now, take it out: {line}: {says}")
     sys.stdout.flush()

@@ -139,7 +139,7 @@ SOURCES = {
         year="2020",
         title="National Health and Nutrition Examination Survey 2017 to March 2020",
         publisher="Hyattsville",
-        where="body measures of adults",
+        where="body measures of adults and children",
         note="Public domain",
     ),
     "rosenfeld": Source(
@@ -150,10 +150,18 @@ SOURCES = {
         where="page 58, the underarm of a grown-on sleeve",
         note="Public domain in the United States",
     ),
+    "snyder": Source(
+        author="Snyder, R. G. and others",
+        year="1977",
+        title="Anthropometry of infants, children and youths to age 18 for product safety design",
+        publisher="Ann Arbor: University of Michigan",
+        where="the measures of every child from 2 to 16 years",
+        note="A work of the US government",
+    ),
 }
 """Key to publication."""
 
-ESTIMATES = ("ansur1", "nhanes")
+ESTIMATES = ("ansur1", "ansur2", "nhanes")
 """The surveys that every estimate of a measure rests on."""
 
 

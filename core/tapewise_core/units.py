@@ -66,6 +66,20 @@ def sixteenths(mm: float, rounded: str = "") -> str:
     return _signed(mm, Fraction(whole, 16))
 
 
+def inside(mm: float, rounded: str, unit: Unit) -> str:
+    """Spell a limit [mm] to the millimetre or the sixteenth of an inch, without its unit.
+
+    Rounded ``up`` or ``down`` as numbers go, so also below zero.
+
+    >>> inside(30.0, "up", Unit.IN), inside(-30.0, "up", Unit.IN), inside(62.1, "down", Unit.CM)
+    ('1 3/16', '−1 1/8', '6.2')
+    """
+    if unit is Unit.CM:
+        tenths = round(mm, 6)
+        return _centimetres(math.ceil(tenths) if rounded == "up" else math.floor(tenths))
+    return sixteenths(mm, rounded if mm >= 0 else {"up": "down", "down": "up"}[rounded])
+
+
 def _signed(mm: float, pieces: Fraction) -> str:
     whole, rest = divmod(pieces, 1)
     spelt = " ".join(str(word) for word in (whole, rest) if word) or "0"

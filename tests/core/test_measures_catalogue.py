@@ -36,6 +36,9 @@ KEYS = [
     "waist_to_knee",
     "waist_to_floor",
     "nape_to_floor",
+    "across_front",
+    "high_hip",
+    "over_shoulder_girth",
 ]
 
 

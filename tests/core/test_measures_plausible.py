@@ -2,10 +2,12 @@
 
 import pytest
 
+from tapewise_core.errors import ReadingError
 from tapewise_core.measures.catalogue import BY_KEY, CATALOGUE
 from tapewise_core.measures.finding import Severity
 from tapewise_core.measures.plausible import contradictions, out_of_range
 from tapewise_core.measures.proportions import PROPORTIONS
+from tapewise_core.measures.reading import read
 from tapewise_core.profiles.examples import examples
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
@@ -19,6 +21,31 @@ VERY_FULL = {
 """An invented woman of a body mass index of about 45 (NHANES 2017-2020: hip 136, waist 130)."""
 
 
+def spelt(finding):
+    """What a reader of centimetres reads."""
+    return Reader(Unit.CM).spell(finding.says)
+
+
+def test_every_remark_asks_one_question_and_says_what_follows():
+    """What is odd, one question, and what happens if it is right; nothing of the person."""
+    values = {"waist": 120.0, "hip": 98.0, "bust": 92.0, "wrist": 30.0, "upper_arm": 20.0}
+    values |= {"nape_to_floor": 141.0, "back_waist_length": 37.0, "waist_to_floor": 90.0}
+    found = out_of_range(values) + contradictions(values)
+    assert len(found) >= 4
+    for finding in found:
+        assert spelt(finding).count("?") == 1
+        assert "keep" in spelt(finding)
+        assert not any(word in spelt(finding) for word in ("figure", "too large", "too small"))
+
+
+def test_two_centimetres_round_the_shoulders_are_no_girth():
+    """What was once an amount to add cannot be taken for the girth."""
+    row = BY_KEY["over_shoulder_girth"]
+    with pytest.raises(ReadingError, match="usually 76 to 190 cm"):
+        read("2", row, Unit.CM)
+    assert out_of_range({"over_shoulder_girth": 2.0})
+
+
 def test_inches_typed_as_centimetres_are_seen_on_every_girth_of_the_trunk():
     """A whole form in inches is outside what an adult's measures are."""
     inches = {"bust": 36.0, "waist": 29.0, "hip": 39.0, "under_bust": 31.0}
@@ -30,9 +57,9 @@ def test_inches_typed_as_centimetres_are_seen_on_every_girth_of_the_trunk():
 def test_a_finding_speaks_the_unit_of_the_person():
     """Value and limits are told in inches to someone who reads inches."""
     (finding,) = out_of_range({"wrist": 30.48})
-    told = Reader(Unit.IN).spell(finding.says)
-    assert "The wrist of 12 in" in told
-    assert "cm" not in told
+    says = Reader(Unit.IN).spell(finding.says)
+    assert says.startswith("Wrist 12 in: ")
+    assert "cm" not in says
 
 
 @pytest.mark.parametrize("row", CATALOGUE, ids=lambda row: row.key)
@@ -49,16 +76,17 @@ def test_every_proportion_fires_outside_its_bounds_alone(row):
     size = BY_KEY[row.large].high
     inside = {row.large: size, row.small: size * (row.least + row.most) / 2}
     assert contradictions(inside) == ()
-    for ratio, word in ((row.least * 0.98, "small"), (row.most * 1.02, "large")):
+    for ratio in (row.least * 0.9, row.most * 1.1):
         values = {row.large: size, row.small: size * ratio}
         (finding,) = contradictions(values)
         assert finding.measures == (row.small, row.large)
         assert finding.severity is Severity.WARNING
-        assert f"is too {word} for the" in Reader(Unit.CM).spell(finding.says)
-        assert all(
-            Unit.CM.spell(value * 10) in Reader(Unit.CM).spell(finding.says)
-            for value in values.values()
-        )
+        says = spelt(finding)
+        assert all(Unit.CM.spell(value * 10) in says for value in values.values())
+        usual = says.split("usually it is ")[1].split(" cm")[0]
+        low, high = map(float, usual.split(" to "))
+        assert (values[row.small] < low) is (ratio < row.least)
+        assert (values[row.small] > high) is (ratio > row.most)
 
 
 def test_a_waist_far_above_hip_and_bust_is_a_warning():
@@ -66,9 +94,7 @@ def test_a_waist_far_above_hip_and_bust_is_a_warning():
     (finding,) = contradictions({"waist": 120.0, "hip": 98.0, "bust": 92.0})
     assert finding.severity is Severity.WARNING
     assert set(finding.measures) == {"waist", "hip", "bust"}
-    assert all(
-        spelt in Reader(Unit.CM).spell(finding.says) for spelt in ("120 cm", "98 cm", "92 cm")
-    )
+    assert all(cm in spelt(finding) for cm in ("120 cm", "98 cm", "92 cm"))
 
 
 @pytest.mark.parametrize(
@@ -92,7 +118,10 @@ def test_two_waists_in_one_set_of_lengths_are_seen():
     assert contradictions(once) == ()
     (finding,) = contradictions({**once, "waist_to_floor": 98.0})
     assert finding.severity is Severity.HINT
-    assert "waist in the same place" in Reader(Unit.CM).spell(finding.says)
+    assert "waist in the same place" in spelt(finding)
+    assert spelt(finding).startswith(
+        "Together the waist to floor of 98 cm and the back waist length of 37 cm miss "
+    )
 
 
 def test_a_very_full_woman_is_believed():

@@ -120,7 +120,7 @@ def test_every_fault_is_reported_not_only_the_first():
         'unit: must be "cm" or "in", is "mm"',
         "mood: is not part of the format; take it out",
         "measures.hip.value: must be more than 0 and at most 300 cm, is -3",
-        "measures.hips: is not a measure; did you mean hip",
+        "measures.hips: is not a measure; did you mean hip or high_hip",
         "measures.bust.readings[2]: must be more than 0 and at most 300 cm, is 0",
         'measures.bust.taken: must be a date such as 2026-11-02, is "2026-13-01"',
         "measures.bust.by: is not part of the format; take it out",

@@ -20,7 +20,19 @@ FLOORS = ("garments", "blocks", "parts", "style")
 
 KEY = re.compile(r"(?<![\w\]})\"`.])\[([a-z][a-z0-9-]+)(?:, [^\]]+)?\]")
 EXAMPLE = re.compile(r"^ *>>> .*?(?:\n *\n|\Z)", re.MULTILINE | re.DOTALL)
-UNITS = {"mm", "cm", "kg", "degrees", "points", "dots", "bytes", "seconds"}
+UNITS = {
+    "mm",
+    "cm",
+    "kg",
+    "years",
+    "degrees",
+    "radians",
+    "tan",
+    "points",
+    "dots",
+    "bytes",
+    "seconds",
+}
 """What else stands in brackets in a docstring."""
 
 

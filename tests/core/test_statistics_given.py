@@ -13,14 +13,14 @@ import pytest
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.doubts import normal
-from tapewise_core.statistics.given import given, inverse
-from tapewise_core.statistics.population import WEIGHT, cautions, population, sources
+from tapewise_core.statistics.given import WIDENINGS, given, inverse
+from tapewise_core.statistics.population import AGES, WEIGHT, cautions, population, sources
 
 WOMEN, NARROWEST = Reference.WOMEN, WaistSite.NARROWEST
 PEOPLE = population(WOMEN, NARROWEST)
 FULL = {
     key: PEOPLE.unscaled(key, PEOPLE.mean[key] + shift * PEOPLE.covariance[key][key] ** 0.5)
-    for key, shift in zip(PEOPLE.measures, [0.1, -0.2, 0.3] * 8, strict=False)
+    for key, shift in zip(PEOPLE.measures, [0.1, -0.2, 0.3] * 9, strict=False)
 }
 
 
@@ -78,14 +78,59 @@ def test_the_distance_of_a_reading_is_from_the_others_alone() -> None:
 
 
 def test_large_bodies_have_wider_spreads() -> None:
-    """1.3 times above a body mass index of 35, 1.6 times above 40, weight never being asked."""
+    """The wider the larger the body mass index, weight never being asked."""
     bodies = {
         hip: given({"height": 162.0, "waist": hip * 0.85, "hip": float(hip)}, PEOPLE)
-        for hip in (100, 125, 150)
+        for hip in (100, 122, 135, 155)
     }
     indices = [body.body_mass_index() for body in bodies.values()]
-    assert indices[0] < 35 < indices[1] < 40 < indices[2]
-    assert [body.widening() for body in bodies.values()] == [1.0, 1.3, 1.6]
+    assert indices == sorted(indices)
+    assert indices[0] < 35 < 45 < indices[-1]
+    for body, index in zip(bodies.values(), indices, strict=True):
+        wider = next((wider for above, wider in WIDENINGS if index > above), 1.0)
+        assert body.widening() == wider
+    assert [body.widening() for body in bodies.values()][-1] > 1.5
+
+
+def test_a_rare_height_has_wider_spreads() -> None:
+    """A short woman is estimated, and a little less surely."""
+    assert given({"height": 138.0}, PEOPLE).widening() > 1
+    assert given({"height": 150.0}, PEOPLE).widening() == 1
+
+
+def test_an_age_moves_what_changes_with_it() -> None:
+    """Of two men of one build the older has the larger waist and the thinner arm."""
+    known = {"height": 176.0, "hip": 103.0}
+    young, old = (
+        given(known, population(Reference.MEN, WaistSite.NAVEL, age)) for age in (25.0, 75.0)
+    )
+    people = old.population
+    waists = [people.unscaled("waist", body.of("waist")[0]) for body in (young, old)]
+    assert waists[1] > waists[0] + 5
+    assert young.of("upper_arm")[0] > old.of("upper_arm")[0]
+    unsaid = given(known, population(Reference.MEN, WaistSite.NAVEL))
+    assert old.of("waist")[1] < unsaid.of("waist")[1]
+
+
+def test_a_density_is_that_of_the_textbook() -> None:
+    """The log density of a form is the multivariate normal's, for each cm."""
+    stats = pytest.importorskip("scipy.stats")
+    known = {key: FULL[key] for key in ("height", "shoulder_length", "arm_length")}
+    keys = [key for key in PEOPLE.measures if key in known]
+    covariance = np.array([[PEOPLE.covariance[a][b] for b in keys] for a in keys])
+    covariance += np.diag([PEOPLE.error(name) for name in keys])
+    means = [PEOPLE.mean[key] for key in keys]
+    expected = stats.multivariate_normal.logpdf([known[key] for key in keys], means, covariance)
+    assert given(known, PEOPLE).log_density() == pytest.approx(expected)
+
+
+@pytest.mark.parametrize("key", ["hip", "waist", "neck", "arm_length"])
+def test_every_length_has_a_place_on_its_scale(key: str) -> None:
+    """There and back again, from a millimetre to more than any body has, and always rising."""
+    lengths = [0.1, 1.0, 10.0, 50.0, 74.9, 75.1, 110.0, 299.0]
+    placed = [PEOPLE.scaled(key, cm) for cm in lengths]
+    assert placed == sorted(placed)
+    assert [PEOPLE.unscaled(key, value) for value in placed] == pytest.approx(lengths)
 
 
 def test_the_tails_are_student_s() -> None:
@@ -98,11 +143,11 @@ def test_the_tails_are_student_s() -> None:
 
 def test_the_model_says_where_it_comes_from() -> None:
     """Sources with years and numbers of people, and cautions, stand in the model's file."""
-    assert any("1988" in source and "2208 women" in source for source in sources())
+    assert any("1988" in source and "half of those measured" in source for source in sources())
     assert any("National Health" in source for source in sources())
     assert any("pregnant" in caution for caution in cautions())
     assert any("measure twice" in caution for caution in cautions())
-    assert set(PEOPLE.keys) == {*BY_KEY, WEIGHT}
+    assert set(PEOPLE.keys) == {*BY_KEY, WEIGHT, *AGES} - {"across_front", "high_hip"}
 
 
 def test_no_numeric_library_is_loaded_to_estimate_and_judge() -> None:

@@ -143,3 +143,48 @@ def test_inches_and_fractions_add_up(whole: int, top: int, bottom: int) -> None:
     wanted = (whole + top / bottom) * 25.4
     for typed in (f"{whole} {top}/{bottom} in", f'{whole}-{top}/{bottom}"'):
         assert parse_length(typed, Unit.CM) == pytest.approx(wanted, abs=1e-9)
+
+
+def test_a_negative_amount_taken_off_is_added() -> None:
+    """Its sign is turned in the working and in the length alike."""
+    hip = named("hip", 1000)
+    assert (hip - cm(-0.5)).tell(Unit.CM) == "hip + 0.5 cm = 100.5 cm"
+    assert (hip + cm(-0.5)).tell(Unit.CM) == "hip − 0.5 cm = 99.5 cm"
+
+
+def test_taking_nothing_off_is_not_told_and_what_comes_to_nothing_is() -> None:
+    """A plain zero goes without saying; a sum that happens to be zero is a step all the same."""
+    hip = named("hip", 1000)
+    assert (hip - cm(0)).tell(Unit.CM) == "hip = 100 cm"
+    assert (hip - (hip - hip)).tell(Unit.CM) == "hip − (hip − hip) = 100 cm"
+    assert (hip + (hip - hip)).tell(Unit.CM) == "hip + hip − hip = 100 cm"
+
+
+def test_how_a_length_was_made_plays_no_part_in_comparing_it() -> None:
+    """A sum of 2 cm is as long as 2 cm, and neither shows more than length and working."""
+    assert cm(1) + cm(1) == cm(2)
+    assert repr(cm(1.0) + cm(1.0)) == "Length(mm=20.0, working=(10.0, ' + ', 10.0))"
+
+
+@pytest.mark.parametrize(
+    ("size", "metric", "imperial"),
+    [(254.4, "25.4", "10"), (0.9, "0.1", "1/16"), (0.0, "0", "0"), (-0.9, "−0.1", "−1/16")],
+)
+def test_a_number_is_rounded_as_a_tape_is_read(size: float, metric: str, imperial: str) -> None:
+    """To the millimetre; to the eighth of an inch, and to the sixteenth below one inch."""
+    assert (Unit.CM.number(size), Unit.IN.number(size)) == (metric, imperial)
+
+
+def test_the_grain_is_half_of_what_is_told() -> None:
+    """Half a millimetre and half an eighth."""
+    assert (Unit.CM.grain, Unit.IN.grain) == (0.5, 25.4 / 16)
+
+
+def test_a_refusal_shows_what_was_typed_and_what_would_be_right() -> None:
+    """Whole up to 24 characters, cut to 23 and a sign past that; examples in the reader's unit."""
+    for count, shown in ((24, "x" * 24), (25, "x" * 23 + "…")):
+        with pytest.raises(ReadingError, match=f"“{shown}” is not a length"):
+            parse_length("x" * count, Unit.CM)
+    for unit, first in ((Unit.CM, "like 92, 92.5 or 36 1/4 in"), (Unit.IN, "or 92 cm")):
+        with pytest.raises(ReadingError, match=first):
+            parse_length("tall", unit)

@@ -122,6 +122,22 @@ def test_an_unlikely_value_is_exit_code_1_and_named(
     assert told["measures"]["neck"]["origin"] == "estimated"
 
 
+def test_a_child_is_checked_kindly_and_drafted_only_from_measures(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """No estimate, nothing unlikely, what to heed for children; a draft asks for the measures."""
+    file = write(own_folder / "kit.json", height=112, bust=58, waist=54, hip=61)
+    assert run("check", str(file), "--json") == 0
+    told = json.loads(capsys.readouterr().out)
+    assert set(told["measures"]) == {"height", "bust", "waist", "hip"}
+    assert "child" in told["refused"]
+    assert any("cord" in caution for caution in told["for_child"])
+    assert run("draft", str(file), "jersey-top", "--out", "t") == 2
+    said = capsys.readouterr().err
+    assert "Still to measure: " in said
+    assert "child" in said
+
+
 @pytest.mark.parametrize(
     "arguments",
     [

@@ -187,7 +187,7 @@ def test_an_unlikely_value_is_kept_and_never_blocks() -> None:
         assert at.said.startswith("!")
         assert kept("waist") == (29.0,)
         await at.press("enter")
-        assert "Hip ·" in at.text()
+        assert "High hip ·" in at.text()
 
     walk(steps)
 

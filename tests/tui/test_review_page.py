@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from walking import Walk, walk
 
 from tapewise_core.measures.body import Origin
+from tapewise_core.measures.finding import Finding
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
+from tapewise_tui import measuring
+from tapewise_tui.desk import Desk
 from tapewise_tui.widgets.rows import Rows
 
 GOOD = {"height": 169.0, "bust": 93.0, "high_bust": 90.0, "under_bust": 79.0, "hip": 101.0}
@@ -43,6 +48,42 @@ def test_an_unlikely_value_stands_on_top_and_its_correction_is_one_key() -> None
         assert "none unlikely" in at.text()
         await at.press("ctrl+z")
         assert measures()["waist"][0] == 30.5
+
+    walk(steps)
+
+
+def test_girths_in_inches_are_mended_at_once_and_the_height_stays() -> None:
+    """Taking the proposal changes the girths alone, and the app goes on."""
+    begin(**{key: cm / 2.54 for key, cm in GOOD.items() if key != "height"})
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "f6")
+        for key, cm in GOOD.items():
+            assert measures()[key][0] == pytest.approx(cm, abs=0.01)
+        assert "none unlikely" in at.text()
+
+    walk(steps)
+
+
+def test_a_proposal_that_cannot_be_taken_is_said_and_the_app_goes_on(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """A correction that no profile may hold changes nothing, and a sentence says why."""
+    begin(waist=30.5)
+
+    def wild(_desk: Desk, finding: Finding) -> str:
+        return correct(_desk, replace(finding, proposed={"waist": 419.0}))
+
+    correct = measuring.correct
+    monkeypatch.setattr(measuring, "correct", wild)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "f6")
+        assert at.said.startswith("!")
+        assert "at most 300 cm" in at.said
+        assert measures()["waist"][0] == 30.5
+        await at.press("f7")
+        assert measures()["waist"] == (30.5, Origin.CONFIRMED)
 
     walk(steps)
 

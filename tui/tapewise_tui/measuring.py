@@ -9,6 +9,7 @@ from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.finding import Finding
 from tapewise_core.measures.reading import Agreement, compare_readings, read, settled
 from tapewise_core.tasks import wizard
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 from tapewise_tui import words
 from tapewise_tui.desk import Desk
@@ -92,11 +93,16 @@ def findings(desk: Desk, key: str) -> tuple[Finding, ...]:
     return tuple(finding for finding in desk.check.findings if key in finding.measures)
 
 
+def refused(desk: Desk) -> str:
+    """Say why nothing is estimated, or nothing."""
+    return Reader(desk.unit).spell(desk.check.refused)
+
+
 def others(desk: Desk, key: str) -> tuple[str, str]:
     """Say what others of this build read, and what is taken if the measure is skipped."""
     value = wizard.expected(desk.profile, key)
     if value is None:
-        return "", desk.check.refused or "Nothing can be estimated here yet."
+        return "", refused(desk) or "Nothing can be estimated here yet."
     unit: Unit = desk.unit
     known = len(desk.profile.measures.keys() - {key})
     build = "Others of this build read" if known >= 2 else "Most people read"

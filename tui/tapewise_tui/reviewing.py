@@ -97,7 +97,7 @@ def advice(row: Standing, desk: Desk) -> str:
     if row.measure.key in desk.profile.measures and value and value.origin is not Origin.ESTIMATED:
         return "Nothing unusual. Enter changes the value here; F8 opens its page."
     if value is None:
-        return desk.check.refused or "Nothing to estimate it from. F8 opens its page."
+        return measuring.refused(desk) or "Nothing to estimate it from. F8 opens its page."
     span = words.span(value, desk.unit)
     return f"{words.sentence(value.how)}; nine bodies in ten have {span}. F8 measures it."
 

@@ -76,13 +76,16 @@ def draft_json(
 def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
     """Return a check for a person: unlikely first, then missing, then what is there."""
     yield f"{name}:"
+    reader = Reader(unit)
     for finding in found.findings:
-        word = "unlikely" if finding.severity.value == "warning" else "a little unusual"
-        yield f"  {word}: {Reader(unit).spell(finding.says)}"
+        if finding.says != found.refused:
+            word = "unlikely" if finding.severity.value == "warning" else "a little unusual"
+            yield f"  {word}: {reader.spell(finding.says)}"
     if not found.findings:
         yield "  nothing looks unlikely."
     if found.refused:
-        yield f"  {found.refused}"
+        yield f"  {reader.spell(found.refused)}"
+    yield from (f"  {reader.spell(caution)}" for caution in found.for_child)
     if found.oldest is not None and found.too_old(date.today()):
         yield f"  oldest reading: {found.oldest.isoformat()}; measure again, for bodies change."
     missing = [found.body.name(key) for key in found.missing]
@@ -93,9 +96,9 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
         spelt = unit.spell(value.cm * 10)
         if value.origin is Origin.ESTIMATED and off is not None:
             spelt = f"{unit.number(value.cm * 10)} ± {unit.spell(off * 10)}"
-        grounds = f", {value.how}" if value.how else ""
-        plain = value.origin.value if value.origin is not Origin.ESTIMATED or not grounds else ""
-        yield f"  {found.body.name(key)}: {spelt} ({(plain + grounds).removeprefix(', ')})"
+        told = value.origin is Origin.ESTIMATED and value.how  # “estimated from …” says both
+        grounds = [value.how] if told else [value.origin.value, value.how]
+        yield f"  {found.body.name(key)}: {spelt} ({', '.join(filter(None, grounds))})"
     if any(value.origin is Origin.ESTIMATED for value in found.body.values.values()):
         yield from ("", "About the estimates:")
         yield from (f"  {caution}" for caution in found.cautions)

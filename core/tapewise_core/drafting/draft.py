@@ -8,7 +8,7 @@ from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.passing import Passing
 from tapewise_core.drafting.steps import (
     Curve,
-    Level,
+    LevelLine,
     MeasureOff,
     Note,
     Start,
@@ -79,7 +79,7 @@ class Draft:
 
     def level(self, at: str, by: float, called: str) -> Draft:
         """Rule a thin line square across through a point; ``by`` is its length [mm]."""
-        return self.then(Level(at, by, called))
+        return self.then(LevelLine(at, by, called))
 
     def rule(self, line: str, *names: str, remark: str = "") -> Draft:
         """Join points with a straight line of the pattern."""

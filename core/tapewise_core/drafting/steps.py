@@ -90,7 +90,7 @@ class MeasureOff:
 
 
 @dataclass(frozen=True, slots=True)
-class Level:
+class LevelLine:
     """Rule a construction line square across the paper through a point."""
 
     at: str

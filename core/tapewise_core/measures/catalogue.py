@@ -12,7 +12,9 @@ NHANES 2017-2020 (US civilians: height, upper arm, waist and hip, among them
 people far above a body mass index of 45). Soldiers hold few very full bodies,
 so what only they were measured for has been widened further by judgement, and
 no row is narrower than the data plus a twentieth. ``front_waist_length`` is in
-none of the tables; its limits are the back's with a full bust added.
+none of the tables; its limits are the back's with a full bust added. Nor are
+``across_front`` and ``high_hip``: their limits are those of ``across_back`` and of
+waist and hip, set by judgement.
 """
 
 from __future__ import annotations
@@ -22,9 +24,10 @@ from types import MappingProxyType
 
 from tapewise_core.errors import ReadingError
 from tapewise_core.measures.catalogue_arm import ARM
+from tapewise_core.measures.catalogue_head import HEAD_AND_NECK
 from tapewise_core.measures.catalogue_lengths import TRUNK_LENGTHS
 from tapewise_core.measures.catalogue_long import LONG_LENGTHS
-from tapewise_core.measures.catalogue_round import HEAD_AND_NECK, TRUNK_ROUND
+from tapewise_core.measures.catalogue_round import TRUNK_ROUND
 from tapewise_core.measures.measure import Measure
 
 CATALOGUE: tuple[Measure, ...] = HEAD_AND_NECK + TRUNK_ROUND + ARM + TRUNK_LENGTHS + LONG_LENGTHS

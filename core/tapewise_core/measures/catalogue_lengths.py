@@ -78,6 +78,29 @@ TRUNK_LENGTHS = (
         high=66.0,
     ),
     Measure(
+        key="across_front",
+        name="across front",
+        definition=(
+            "Across the chest from one armpit crease to the other, halfway between shoulder "
+            "point and underarm."
+        ),
+        standard="common practice",
+        landmarks="The creases where the arms meet the chest, while the arms hang.",
+        how=(
+            "Stand easily, arms hanging, shoulders neither drawn back nor rounded. Hold the tape "
+            "level above the bust from crease to crease, follow the chest without pulling, and "
+            "read in a mirror."
+        ),
+        region=Region.TRUNK_LENGTHS,
+        view=View.FRONT,
+        is_girth=False,
+        helper=False,
+        agree=1.0,
+        third=2.0,
+        low=20.0,
+        high=62.0,
+    ),
+    Measure(
         key="front_waist_length",
         name="front waist length",
         definition="From the side neck point over the bust point and straight down to the waist.",

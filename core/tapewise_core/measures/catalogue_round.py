@@ -1,60 +1,34 @@
-"""The measures of head and neck and the girths of the trunk; see :mod:`.catalogue`."""
+"""The girths of the trunk; see :mod:`.catalogue`."""
 
 from __future__ import annotations
 
 from tapewise_core.measures.measure import Measure, Region, View
 from tapewise_core.text.told import About, said
 
-HEAD_AND_NECK = (
+TRUNK_ROUND = (
     Measure(
-        key="head",
-        name="head",
-        definition="The largest girth of the head, above the ears.",
-        standard="ISO 8559-1:2017",
-        landmarks="The middle of the forehead, just above the brows, and the bump at the back.",
-        how=(
-            "Lay the tape over the forehead, above both ears and over the bump behind. Pull it "
-            "until the hair lies flat. Slide it up and down a little and keep the largest "
-            "reading: a neckline without an opening has to pass there."
-        ),
-        region=Region.HEAD_AND_NECK,
-        view=View.SIDE,
-        is_girth=True,
-        helper=False,
-        agree=0.6,
-        third=1.2,
-        low=47.0,
-        high=68.0,
-    ),
-    Measure(
-        key="neck",
-        name="neck base",
+        key="over_shoulder_girth",
+        name="over-shoulder girth",
         definition=(
-            "The girth of the neck at its base: over the nape bone, both side neck points and "
-            "the pit of the neck in front."
+            "The girth, level, round both shoulders and both hanging arms, where the upper arms "
+            "stand out most below the shoulder points."
         ),
-        standard="ISO 8559-1:2017",
-        landmarks=(
-            "Bend the head: the nape bone is the one that sticks out most. A fine chain worn "
-            "round the neck settles on the line."
-        ),
+        standard="common practice",
+        landmarks="The roundest part of both upper arms, about a hand's breadth below the neck.",
         how=(
-            "Raise the head again. Stand the tape on its edge along the chain, over the nape "
-            "bone and through the hollow between the collarbones. It touches everywhere and "
-            "presses nowhere. Breathe out, then read."
+            "Arms hanging. Lay the tape round the back and both upper arms at that height, level "
+            "all the way, and bring it together across the chest. Breathe out and read without "
+            "pulling. Alone: check in a mirror that it has not slipped down behind."
         ),
-        region=Region.HEAD_AND_NECK,
+        region=Region.TRUNK_ROUND,
         view=View.FRONT,
         is_girth=True,
-        helper=False,
-        agree=0.6,
-        third=1.2,
-        low=26.0,
-        high=62.0,
+        helper=True,
+        agree=1.5,
+        third=3.0,
+        low=76.0,
+        high=190.0,
     ),
-)
-
-TRUNK_ROUND = (
     Measure(
         key="high_bust",
         name="high bust",
@@ -138,6 +112,29 @@ TRUNK_ROUND = (
         agree=1.5,
         third=3.0,
         low=46.0,
+        high=200.0,
+    ),
+    Measure(
+        key="high_hip",
+        name="high hip",
+        definition=(
+            "The girth, level, over the tops of the hip bones, where the belly is fullest; about "
+            "halfway from the waist to the hip."
+        ),
+        standard="common practice",
+        landmarks="Both hip bones: press the thumbs in at the sides until you feel their tops.",
+        how=(
+            "Stand as usual, do not draw in the belly. Lay the tape level over the tops of both "
+            "hip bones and over the belly; check the sides in a mirror. Breathe out and read "
+            "without pulling."
+        ),
+        region=Region.TRUNK_ROUND,
+        view=View.FRONT,
+        is_girth=True,
+        helper=False,
+        agree=1.5,
+        third=3.0,
+        low=58.0,
         high=200.0,
     ),
     Measure(

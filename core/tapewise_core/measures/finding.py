@@ -22,12 +22,12 @@ class Finding:
 
     ``z`` is the distance from what the other measures suggest, in spreads;
     ``slip`` names the likely slip of the hand and ``proposed`` holds the values
-    [cm] that would mend it. ``says`` is a sentence for a person, not yet spelt.
+    [cm] that would mend it. ``says`` is what a person reads, not yet spelt.
     """
 
     measures: tuple[str, ...]
     severity: Severity
-    says: str | Told
+    says: Told
     z: float | None = None
     slip: str | None = None
     proposed: Mapping[str, float] | None = None

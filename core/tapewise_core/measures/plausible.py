@@ -12,7 +12,7 @@ from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.measures.measure import Measure
 from tapewise_core.measures.proportions import PROPORTIONS, Proportion
-from tapewise_core.text.told import Span, Told, joined, said
+from tapewise_core.text.told import About, Told, joined, said
 from tapewise_core.units import mm
 
 APART = 6.0
@@ -36,10 +36,11 @@ both at all, 2 and 1 by more than this.
 def out_of_range(values: Mapping[str, float]) -> tuple[Finding, ...]:
     """Return a warning for each measure [cm] outside what is plausible for an adult.
 
+    >>> found = out_of_range({"bust": 36.0, "hip": 98.0})[0]
     >>> from tapewise_core.text.told import Reader
     >>> from tapewise_core.units import Unit
-    >>> Reader(Unit.CM).spell(out_of_range({"bust": 36.0, "hip": 98.0})[0].says).split(";")[0]
-    "The bust of 36 cm is outside an adult's usual 62 to 190 cm"
+    >>> Reader(Unit.CM).spell(found.says).split(".")[0]
+    'Bust 36 cm: grown people have 62 to 190 cm'
     """
     return tuple(
         Finding((row.key,), Severity.WARNING, _unusual(row, values[row.key]))
@@ -51,14 +52,14 @@ def out_of_range(values: Mapping[str, float]) -> tuple[Finding, ...]:
 def contradictions(values: Mapping[str, float]) -> tuple[Finding, ...]:
     """Return what does not go together among measures [cm].
 
-    A waist above hip or bust is a hint, since full bodies have it; far above both it
+    A waist above hip or bust is a hint, since many have it; far above both it
     is a warning.
 
+    >>> (found,) = contradictions({"wrist": 25.0, "upper_arm": 18.0})
     >>> from tapewise_core.text.told import Reader
     >>> from tapewise_core.units import Unit
-    >>> found = contradictions({"wrist": 27.0, "upper_arm": 16.0})
-    >>> [Reader(Unit.CM).spell(finding.says) for finding in found]
-    ['The wrist of 27 cm is too large for the upper arm of 16 cm; were the two exchanged?']
+    >>> Reader(Unit.CM).spell(found.says).split(". ")[0]
+    'Wrist 25 cm beside upper arm 18 cm: usually it is 4.5 to 15.5 cm beside that'
     """
     found = [*_full_waist(values), *_waist_in_one_place(values)]
     for row in PROPORTIONS:
@@ -67,20 +68,33 @@ def contradictions(values: Mapping[str, float]) -> tuple[Finding, ...]:
     return tuple(found)
 
 
+IF_RIGHT = "If both are right, keep them: the pattern follows them."
+
+
 def _unusual(row: Measure, cm: float) -> Told:
-    usual = Span(row.low * 10, row.high * 10)
-    template = "The {} of {} is outside an adult's usual {}; check the reading and its unit."
-    return said(template, row.name, mm(cm * 10), usual)
+    return said(
+        "{} {}: grown people have {}. Are the reading and its unit right? If they are, keep it: "
+        "the pattern follows it.",
+        row.name.capitalize(), mm(cm * 10), About(row.low * 10, row.high * 10),
+    )  # fmt: skip
 
 
 def _disproportion(row: Proportion, values: Mapping[str, float]) -> Iterator[Finding]:
-    ratio = values[row.small] / values[row.large]
-    if not row.least <= ratio <= row.most:
-        word = "small" if ratio < row.least else "large"
+    small, large = values[row.small], values[row.large]
+    if not row.least <= small / large <= row.most:
         keys = (row.small, row.large)
-        first, second = (_with_value(key, values) for key in keys)
-        says = said("The {} is too {} for the {}; {}", first, word, second, row.advice)
+        usual = About(_half_cm(row.least * large), _half_cm(row.most * large))
+        says = said(
+            "{} {} beside {} {}: usually it is {} beside that. {} {}",
+            NAMES[row.small].capitalize(), mm(small * 10), NAMES[row.large], mm(large * 10),
+            usual, row.asks, IF_RIGHT,
+        )  # fmt: skip
         yield Finding(keys, Severity.WARNING, says)
+
+
+def _half_cm(cm: float) -> float:
+    """To the half centimetre, in mm: a range is never sharper."""
+    return round(cm * 2) * 5
 
 
 def _full_waist(values: Mapping[str, float]) -> Iterator[Finding]:
@@ -89,14 +103,15 @@ def _full_waist(values: Mapping[str, float]) -> Iterator[Finding]:
     over = tuple(key for key in ("hip", "bust") if waist > values.get(key, waist))
     if not over:
         return
-    smaller = joined((_with_value(key, values) for key in over), " and the ")
-    larger = said("The {} is larger than the {}; ", _with_value("waist", values), smaller)
+    smaller = joined([_with_value(key, values) for key in over], " and the ")
+    odd = said("The {} is larger than the {}; the waist is usually the smaller.",
+               _with_value("waist", values), smaller)  # fmt: skip
     if len(over) == 2 and waist > max(values[key] for key in over) + FULLEST:
-        says = (*larger, "measure all three again.")
-        yield Finding(("waist", *over), Severity.WARNING, says)
+        asked = said("Do all three read the same again? If they do, keep them.")
+        yield Finding(("waist", *over), Severity.WARNING, joined((odd, asked)))
     else:
-        says = (*larger, "a full figure can have that, otherwise two were exchanged.")
-        yield Finding(("waist", *over), Severity.HINT, says)
+        asked = said("Were two exchanged? If not, keep them: many have it so.")
+        yield Finding(("waist", *over), Severity.HINT, joined((odd, asked)))
 
 
 def _waist_in_one_place(values: Mapping[str, float]) -> Iterator[Finding]:
@@ -105,12 +120,15 @@ def _waist_in_one_place(values: Mapping[str, float]) -> Iterator[Finding]:
     if not all(key in values for key in keys):
         return
     whole, below, above = (values[key] for key in keys)
-    if abs(above + below - whole - SLACK) > APART:
-        first, second, third = (_with_value(key, values) for key in keys)
-        template = (
-            "The {} and the {} do not add up to the {}; was the waist in the same place for both?"
-        )
-        yield Finding(keys, Severity.HINT, said(template, second, third, first))
+    apart = abs(above + below - whole - SLACK)
+    if apart > APART:
+        says = said(
+            "Together the {} and the {} miss the {} by {}; with one waist for both they come "
+            "within {}. Was the waist in the same place for both? If it was, keep them.",
+            *(_with_value(key, values) for key in keys[1:]), _with_value(keys[0], values),
+            mm(apart * 10), mm(APART * 10),
+        )  # fmt: skip
+        yield Finding(keys, Severity.HINT, says)
 
 
 def _with_value(key: str, values: Mapping[str, float]) -> Told:

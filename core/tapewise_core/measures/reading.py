@@ -16,6 +16,9 @@ from tapewise_core.units import Unit, mm, parse_length
 LARGEST = 300.0
 """The largest length taken for a body's [cm]; whatever is above is a slip, not a person."""
 
+SMALLEST = 0.1
+"""A value below this share of the least that is believable is no reading of that measure."""
+
 _GRAIN = 1e-6
 """Below what any tape shows [cm], so that 93.5 and 92.0 differ by 1.5 and no more."""
 
@@ -33,7 +36,7 @@ def read(text: str, measure: Measure, unit: Unit) -> float:
     """Return what was typed for a measure [cm]; a bare number is in ``unit``.
 
     Raises ReadingError with one sentence that names the measure, for what is
-    no length, zero or less, or above 300 cm. An unlikely value passes.
+    no length, less than a tenth of what is believable, or above 300 cm. An unlikely value passes.
 
     >>> from tapewise_core.measures.catalogue import measure
     >>> read("36 1/4", measure("bust"), Unit.IN)
@@ -41,7 +44,7 @@ def read(text: str, measure: Measure, unit: Unit) -> float:
     """
     name = measure.name.capitalize()
     cm = parse_length(text, unit, of=name) / 10
-    if not (math.isfinite(cm) and 0 < cm <= LARGEST):
+    if not (math.isfinite(cm) and measure.low * SMALLEST < cm <= LARGEST):
         usual = Span(measure.low * 10, measure.high * 10)
         template = "{}: {} cannot be; it is usually {}."
         raise ReadingError(said(template, name, mm(cm * 10), usual))

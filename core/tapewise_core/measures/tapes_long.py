@@ -71,6 +71,12 @@ LONG = {
         seen=line((-16.8, 38.0), (16.8, 38.0)),
         landmarks=(named("arm crease", (16.8, 38.0)),),
     ),
+    "across_front": Tape(
+        view=View.FRONT,
+        frame=_TRUNK,
+        seen=line((-16.4, 38.6), (16.4, 38.6)),
+        landmarks=(named("arm crease", (16.4, 38.6)),),
+    ),
     "front_waist_length": Tape(
         view=View.FRONT,
         frame=_TRUNK,

@@ -14,6 +14,8 @@ _bust = around((-15.9, 46.4), (15.9, 46.4), 3.0)
 _under_bust = around((-14.7, 53.6), (14.7, 53.6), 2.8)
 _waist = around((-12.8, 65.0), (12.8, 65.0), 2.6)
 _hip = around((-12.7, 84.0), (9.8, 84.0), 3.0)
+_high_hip = around((-14.6, 73.0), (14.6, 73.0), 2.8)
+_over_shoulder = around((-22.6, 39.0), (22.6, 39.0), 3.4)
 _upper_arm = around((17.5, 49.2), (23.4, 47.6), 1.1)
 _wrist = around((25.8, 85.8), (30.1, 84.6), 0.9)
 
@@ -40,6 +42,16 @@ ROUND = {
             named("side neck", (6.8, 26.3)),
             named("pit of the neck", (0, 32.6)),
             named("nape bone", (0, 24.5), "left"),
+        ),
+    ),
+    "over_shoulder_girth": Tape(
+        view=View.FRONT,
+        frame=_TRUNK,
+        seen=_over_shoulder[0],
+        hidden=_over_shoulder[1],
+        landmarks=(
+            named("shoulder point", (18.2, 31.5)),
+            named("roundest part", (22.6, 39.4)),
         ),
     ),
     "high_bust": Tape(
@@ -69,6 +81,13 @@ ROUND = {
         seen=_waist[0],
         hidden=_waist[1],
         landmarks=(named("elastic", (12.8, 65.0)),),
+    ),
+    "high_hip": Tape(
+        view=View.FRONT,
+        frame=_TRUNK,
+        seen=_high_hip[0],
+        hidden=_high_hip[1],
+        landmarks=(named("hip bone", (14.6, 73.0)),),
     ),
     "hip": Tape(
         view=View.SIDE,

@@ -4,7 +4,7 @@ The file is JSON: lengths in cm, ``unit`` is what the person reads and types.
 Everything but format, version, name and each value may be left out::
 
     {"format": "tapewise profile", "version": 1, "name": "Ada", "unit": "in",
-     "reference": "women", "waist_site": "navel",
+     "reference": "women", "waist_site": "navel", "age": 34,
      "measures": {"bust": {"value": 92.25, "origin": "measured",
                            "readings": [92.0, 92.5], "taken": "2026-11-02"}}}
 
@@ -73,6 +73,9 @@ class Profile(BaseModel):
     unit: Unit = Unit.CM
     reference: Reference = Reference.NOT_SAID
     waist_site: WaistSite = WaistSite.NOT_SAID
+    age: Annotated[float | None, AfterValidator(rules.years)] = Field(
+        default=None, json_schema_extra=rules.AGE
+    )
     measures: _Measures = Field(
         default_factory=lambda: MappingProxyType({}), json_schema_extra=rules.MEASURES
     )
@@ -110,6 +113,8 @@ class Profile(BaseModel):
     def text(self) -> str:
         """Return the text of the file that holds this profile: a line for each measure."""
         content = self.model_dump(mode="json")
+        if self.age is None:
+            del content["age"]
         measures = content.pop("measures")
         head = [f"  {_spelt(key)}: {_spelt(value)},\n" for key, value in content.items()]
         rows = [f"    {_spelt(key)}: {_spelt(_told(row))}" for key, row in measures.items()]
@@ -165,6 +170,10 @@ class Profile(BaseModel):
     def with_waist_site(self, site: WaistSite) -> Self:
         """Return the profile with how the waist was found."""
         return self._with(waist_site=site)
+
+    def with_age(self, age: float | None) -> Self:
+        """Return the profile with an age [years], or with none said."""
+        return self._with(age=age)
 
     def _with(self, **changes: Any) -> Self:
         """Return a copy with some fields changed, checked like a file."""

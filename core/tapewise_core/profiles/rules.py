@@ -20,8 +20,14 @@ CENTIMETRES = {"type": "number", "exclusiveMinimum": 0, "maximum": LARGEST}
 LONGEST_NAME = 80
 """Characters of a person's name; what still fits beside the title of a printed sheet."""
 
+OLDEST = 120.0
+"""No person is older [years] (our choice)."""
+
 MOST_READINGS = 5
 """Readings kept of one measure; three settle it."""
+
+AGE: JsonDict = {"exclusiveMinimum": 0, "maximum": OLDEST}
+"""What :func:`years` passes, as JSON schema."""
 
 MEASURES: JsonDict = {"propertyNames": {"enum": [*BY_KEY]}}
 """Keys that :func:`known` passes, as JSON schema."""
@@ -45,6 +51,13 @@ def centimetres(value: float) -> float:
     if not (math.isfinite(value) and 0 < value <= LARGEST):
         raise ValueError(f"must be more than 0 and at most {LARGEST:g} cm")
     return value
+
+
+def years(age: float | None) -> float | None:
+    """Pass an age [years] that a person can have, or none."""
+    if age is not None and not (math.isfinite(age) and 0 < age <= OLDEST):
+        raise ValueError(f"must be more than 0 and at most {OLDEST:g} years")
+    return age
 
 
 def few(readings: tuple[float, ...]) -> tuple[float, ...]:

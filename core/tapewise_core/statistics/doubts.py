@@ -54,14 +54,14 @@ def worst(body: Given, limit: float) -> Doubt | None:
     key = max(body.keys, key=lambda name: abs(body.z(name)))
     if abs(body.z(key)) < limit:
         return None
-    doubt = _doubt(body, key, body.without(key))
+    doubt = doubt_of(body, key)
     return doubt if abs(doubt.z) >= limit else None
 
 
 def again(key: str, known: Mapping[str, float], rest: Given) -> Doubt:
     """Return how one reading [cm] lies to the readings that agree with each other."""
     kept = {name: known[name] for name in (*rest.keys, key)}
-    return _doubt(given(kept, rest.population), key, rest)
+    return doubt_of(given(kept, rest.population), key)
 
 
 def normal(far: float) -> float:
@@ -78,6 +78,8 @@ def normal(far: float) -> float:
     return math.copysign(size, far) if far else 0.0
 
 
-def _doubt(body: Given, key: str, rest: Given) -> Doubt:
+def doubt_of(body: Given, key: str) -> Doubt:
+    """Return how one reading of a body lies to all its others."""
+    rest = body.without(key)
     wider = rest.widening()
     return Doubt(key, body.z(key) / wider, wider, body, rest)

@@ -7,15 +7,18 @@ from dataclasses import dataclass, replace
 
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
 from tapewise_core.measures.catalogue import NAMES
-from tapewise_core.statistics.adults import refusal
 from tapewise_core.statistics.given import Given, given
-from tapewise_core.statistics.population import SITED, population
+from tapewise_core.statistics.population import SITED, children, population
+from tapewise_core.statistics.remarks import HALF_90
 from tapewise_core.statistics.rules import rule_of_thumb
 from tapewise_core.statistics.trust import trusted
-from tapewise_core.units import Unit
+from tapewise_core.statistics.whose import Whose, refusal, whose
+from tapewise_core.text.told import Told, joined, said
+from tapewise_core.units import mm
 
-HALF_90 = 1.6449
-"""Half a 90 % interval in spreads, of a normal distribution."""
+CHILD_WIDER = 1.5
+"""Where a form may be a child's, what children were not measured for is so much wider (our
+choice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +36,7 @@ class Estimate:
     high: float
     drawn_from: tuple[str, ...]
     rule: tuple[float, str] | None
-    remark: str = ""
+    remark: Told = ()
 
     @property
     def how(self) -> str:
@@ -42,17 +45,14 @@ class Estimate:
         return f"estimated from {names or 'what is usual, for nothing near it is known'}"
 
     @property
-    def says(self) -> str:
-        """A sentence for a person who reads centimetres."""
-        return self.tell(Unit.CM)
-
-    def tell(self, unit: Unit) -> str:
-        """Return a sentence for a person."""
-        half, middle = unit.number((self.high - self.low) * 5), unit.spell(self.cm * 10)
-        said = f"{middle} ± {half}, {self.how}: nine bodies in ten lie within that."
+    def says(self) -> Told:
+        """The sentences for a person."""
+        half, middle = mm((self.high - self.low) * 5), mm(self.cm * 10)
+        told = said("{} ± {}, {}: nine bodies in ten lie within that.", middle, half, self.how)
+        rule: Told = ()
         if self.rule is not None:
-            said += f" The trade's rule, {self.rule[1]}, gives {unit.spell(self.rule[0] * 10)}."
-        return f"{said} {self.remark}".rstrip()
+            rule = said("The trade's rule, {}, gives {}.", self.rule[1], mm(self.rule[0] * 10))
+        return joined((told, rule, self.remark))
 
     def as_value(self) -> Value:
         """Return the estimate as a body's value, marked as what it is."""
@@ -64,21 +64,24 @@ def estimate(
     reference: Reference,
     waist_site: WaistSite,
     confirmed: frozenset[str] = frozenset(),
+    age: float | None = None,
 ) -> Mapping[str, Estimate]:
-    """Return an estimate for every measure of the table that is not known [cm].
+    """Return an estimate for every measure that the surveys hold and that is not known [cm].
 
-    Drawn from whatever is known, in any combination, nothing included; a reading that the
-    others contradict so much that it would be warned of is left out unless confirmed. Empty
-    where :func:`tapewise_core.statistics.adults.refusal` has something to say.
+    Drawn from whatever is known, in any combination, nothing included, and from an age
+    [years]; a reading that the others contradict so much that it would be warned of is left
+    out unless confirmed. Empty where :func:`tapewise_core.statistics.whose.refusal` has
+    something to say.
     """
-    if refusal(known, confirmed) is not None:
+    if refusal(known, confirmed, age):
         return {}
-    people = population(reference, waist_site)
+    who = whose(known, confirmed, age)
+    people = population(reference, waist_site, age)
     believed = trusted(known, confirmed, people)
     missing = tuple(key for key in people.measures if key not in known)
     body = given(believed, people)
-    wider = body.widening()
-    return {
+    wider = body.widening() * (CHILD_WIDER if who is Whose.PERHAPS else 1.0)
+    found = {
         key: replace(
             _estimate(body, key, wider),
             rule=rule_of_thumb(key, believed, reference, waist_site),
@@ -86,6 +89,22 @@ def estimate(
         )
         for key in missing
     }
+    return found if who is Whose.GROWN else _down_to_children(found, believed)
+
+
+def _down_to_children(
+    found: Mapping[str, Estimate], known: Mapping[str, float]
+) -> dict[str, Estimate]:
+    """Let intervals reach down to where a child's of these readings would begin."""
+    young = given(known, children())
+    lower = {}
+    for key, one in found.items():
+        low = one.low
+        if key in young.population.keys:
+            mean, spread = young.of(key)
+            low = min(low, young.population.unscaled(key, mean - HALF_90 * spread))
+        lower[key] = replace(one, low=low, spread=(one.high - low) / 2 / HALF_90)
+    return lower
 
 
 def _estimate(body: Given, key: str, wider: float) -> Estimate:
@@ -98,11 +117,11 @@ def _estimate(body: Given, key: str, wider: float) -> Estimate:
     return Estimate(key, value, spread, low, high, body.leaned_on(key), None)
 
 
-def _remark(key: str, wider: float, site: WaistSite) -> str:
+def _remark(key: str, wider: float, site: WaistSite) -> Told:
     """Say what makes an estimate wider than it need be, or had to be."""
-    said = []
+    told = []
     if key in SITED and site is WaistSite.NOT_SAID:
-        said.append("Say how you found the waist, and it comes nearer.")
+        told.append(said("Say how you found the waist, and it comes nearer."))
     if wider > 1:
-        said.append("The range is widened, because the data hold few bodies of this size.")
-    return " ".join(said)
+        told.append(said("The range is widened, because the data hold few bodies of this size."))
+    return joined(told)

@@ -13,10 +13,13 @@ from dataclasses import dataclass
 from tapewise_core.statistics.population import WEIGHT, Population
 
 Row = list[float]
-LARGE, VERY_LARGE = 35.0, 40.0
-"""Body mass index [kg/m²] above which the tables hold few bodies."""
-WIDER, MUCH_WIDER = 1.3, 1.6
-"""How much wider spreads become above them."""
+WIDENINGS = ((45.0, 1.7), (40.0, 1.3), (35.0, 1.1))
+"""Body mass index [kg/m²], and how much wider spreads become above it, where the tables hold few.
+
+With the bent scales so much is enough in the fitted half of NHANES.
+"""
+RARE_HEIGHT, A_LITTLE = 3.0, 1.15
+"""A height so many spreads from the mean is rare, and spreads are widened a little too."""
 
 
 @dataclass(frozen=True)
@@ -61,6 +64,22 @@ class Given:
         variance = self.population.covariance[key][key] + self.population.definition[key] ** 2
         return mean, math.sqrt(variance - sum(map(_times, share, covariance)))
 
+    def together(self, keys: tuple[str, ...]) -> tuple[Row, list[Row]]:
+        """Return means and covariance, on the model's scale, of measures that were not read."""
+        people = self.population
+        mean = [self.of(key)[0] for key in keys]
+        shares = {key: self._shares(key) for key in keys}
+        covariance = [
+            [
+                people.covariance[one][two]
+                - sum(map(_times, shares[one][0], shares[two][1]))
+                + (people.definition[one] ** 2 if one == two else 0.0)
+                for two in keys
+            ]
+            for one in keys
+        ]
+        return mean, covariance
+
     def leaned_on(self, key: str) -> tuple[str, ...]:
         """Return the readings that narrow an estimate most, the weightiest first.
 
@@ -82,7 +101,8 @@ class Given:
     def widening(self) -> float:
         """Return how much wider spreads are to be for the size of this body."""
         index = self.body_mass_index()
-        return MUCH_WIDER if index > VERY_LARGE else WIDER if index > LARGE else 1.0
+        size = next((wider for above, wider in WIDENINGS if index > above), 1.0)
+        return max(size, A_LITTLE) if self._is_rare_height() else size
 
     def body_mass_index(self) -> float:
         """Return the body mass index [kg/m²] that the readings suggest; nobody is weighed.
@@ -93,6 +113,31 @@ class Given:
         weight = math.exp(self.of(WEIGHT)[0])
         height = self._height() / 100
         return weight / height**2
+
+    def log_density(self) -> float:
+        """Return the logarithm of how likely these readings are, for each cm of each of them."""
+        total, body = 0.0, self
+        while body.keys:
+            key = body.keys[-1]
+            total += body.log_density_of(key, body.read(key))
+            body = body.without(key)
+        return total
+
+    def log_density_of(self, key: str, cm: float) -> float:
+        """Return the logarithm of how likely a reading of so many cm is beside all others."""
+        mean, spread = self.others(key)
+        off = (self.population.scaled(key, cm) - mean) / spread
+        slope = self.population.scale(key).slope(cm)
+        return math.log(slope / spread / math.sqrt(2 * math.pi)) - off * off / 2
+
+    def read(self, key: str) -> float:
+        """Return a reading [cm]."""
+        people = self.population
+        return people.unscaled(key, people.mean[key] + self.off[self.keys.index(key)])
+
+    def _is_rare_height(self) -> bool:
+        spread = math.sqrt(self.population.covariance["height"]["height"])
+        return abs(self._height() - self.population.mean["height"]) > RARE_HEIGHT * spread
 
     def _height(self) -> float:
         """Height [cm] as it was read, or as the others suggest it where it is missing or wild."""

@@ -8,12 +8,13 @@ from dataclasses import dataclass
 
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import NAMES
-from tapewise_core.statistics.adults import refusal
-from tapewise_core.statistics.estimate import HALF_90
 from tapewise_core.statistics.given import Given, given
 from tapewise_core.statistics.population import population
+from tapewise_core.statistics.remarks import HALF_90
 from tapewise_core.statistics.trust import trusted
-from tapewise_core.units import Unit
+from tapewise_core.statistics.whose import refusal
+from tapewise_core.text.told import Told, said
+from tapewise_core.units import mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,15 +32,12 @@ class Worth:
     then: float
 
     @property
-    def says(self) -> str:
-        """A sentence for a person who reads centimetres."""
-        return self.tell(Unit.CM)
-
-    def tell(self, unit: Unit) -> str:
-        """Return a sentence for a person."""
-        now, then = unit.number(self.now * 10), unit.spell(self.then * 10)
-        name = NAMES[self.key]
-        return f"Measuring the {name} brings the line that follows it from ± {now} to ± {then}."
+    def says(self) -> Told:
+        """The sentence for a person."""
+        return said(
+            "Measuring the {} brings the line that follows it from ± {} to ± {}.",
+            NAMES[self.key], mm(self.now * 10), mm(self.then * 10),
+        )  # fmt: skip
 
 
 def worth(
@@ -48,17 +46,22 @@ def worth(
     reference: Reference,
     waist_site: WaistSite,
     confirmed: frozenset[str] = frozenset(),
+    age: float | None = None,
 ) -> tuple[Worth, ...]:
     """Return the missing measures of a garment, the one most worth taking first.
 
     ``known`` holds what was measured [cm]; ``needs`` says by how many cm a garment moves for
     each cm of a measure. Empty if nothing is missing or nothing can be estimated.
     """
-    if refusal(known, confirmed) is not None:
+    if refusal(known, confirmed, age):
         return ()
-    people = population(reference, waist_site)
+    people = population(reference, waist_site, age)
     body = given(trusted(known, confirmed, people), people)
-    missing = {key: moves for key, moves in needs.items() if key not in known and moves}
+    missing = {
+        key: moves
+        for key, moves in needs.items()
+        if key in people.measures and key not in known and moves
+    }
     now = _spreads(body, missing)
     ranked = (_worth(body, key, missing, now) for key in missing)
     return tuple(sorted(ranked, key=lambda one: -one.gain))
@@ -109,8 +112,8 @@ def _half(body: Given, key: str, wider: float) -> float:
 def _home(body: Given, key: str) -> float:
     """Half the 90 % interval [cm] that one reading at home leaves."""
     people = body.population
-    size = people.unscaled(key, body.of(key)[0]) if key in people.logs else 1.0
-    return HALF_90 * people.home[key] * size
+    slope = people.scale(key).slope(people.unscaled(key, body.of(key)[0]))
+    return HALF_90 * people.home[key] / slope
 
 
 def _together(spreads: Mapping[str, float]) -> float:

@@ -9,7 +9,7 @@ from enum import StrEnum
 from tapewise_core.measures.body import Body
 from tapewise_core.style.kind import WORDS, Value, ValueKind, value_told
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import Told
+from tapewise_core.text.told import Bound, Told
 from tapewise_core.units import cm
 
 
@@ -77,7 +77,7 @@ class Option:
     def limits(self) -> tuple[Told, Told]:
         """The lower and the upper limit of what is a length or a number."""
         if self.kind is ValueKind.LENGTH:
-            return (cm(self.low),), (cm(self.high),)
+            return (Bound(self.low * 10, "up"),), (Bound(self.high * 10, "down"),)
         return value_told(self.kind, self.low), value_told(self.kind, self.high)
 
     def allows(self, plain: float | str) -> bool:

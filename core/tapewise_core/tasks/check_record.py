@@ -83,7 +83,18 @@ CHECK: Shape[Checked] = Shape(
             listed(FINDING.kind),
             lambda one: findings_json(one.found.findings, one.reader),
         ),
-        Key("refused", maybe(TEXT), lambda one: one.found.refused or None, "why no estimates"),
+        Key(
+            "refused",
+            maybe(TEXT),
+            lambda one: one.reader.spell(one.found.refused) or None,
+            "why no estimates",
+        ),
+        Key(
+            "for_child",
+            listed(TEXT),
+            lambda one: [one.reader.spell(caution) for caution in one.found.for_child],
+            "what to heed in clothes for a child; empty for a grown person",
+        ),
         Key(
             "next",
             TEXT,

@@ -31,10 +31,10 @@ from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
-from tapewise_core.tasks.people import body_of, estimated_words
+from tapewise_core.tasks.people import body_of, estimated_words, for_child
 from tapewise_core.tasks.posture import posture_remarks
 from tapewise_core.tasks.settled import as_drawn, held_back
-from tapewise_core.text.told import Reader, joined
+from tapewise_core.text.told import Reader, joined, said
 from tapewise_core.units import Unit
 
 USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
@@ -162,7 +162,7 @@ def draft(
     if faults:
         raise OptionError(joined(faults))
     pattern, ways = page.draft(body, style), stitching(machines)
-    more = (*held_back(pattern.facts), *posture_remarks(whole, style))
+    more = (*held_back(pattern.facts), *posture_remarks(whole, style), *for_child(profile))
     remarks = tuple(dict.fromkeys((*pattern.remarks, *more)))
     pattern = replace(pattern, remarks=remarks)
     style = as_drawn(style, pattern.facts)
@@ -178,7 +178,7 @@ def _whole(profile: Profile, page: Garment) -> Body:
     body, refused = body_of(profile)
     missing = [body.name(key) for key in page.needs if key not in body]
     if missing:
-        raise DraftError(f"Still to measure: {', '.join(missing)}. {refused}".strip())
+        raise DraftError(joined((said("Still to measure: {}.", ", ".join(missing)), refused)))
     return body
 
 

@@ -65,7 +65,12 @@ def next_measure(profile: Profile, garment: str, unit: Unit) -> str:
     page = on_shelf(garment)
     needs = {key: factor for key, (factor, _) in page.moves.items()}
     ranked = worth(
-        profile.read_off(), needs, profile.reference, profile.waist_site, profile.confirmed()
+        profile.read_off(),
+        needs,
+        profile.reference,
+        profile.waist_site,
+        profile.confirmed(),
+        profile.age,
     )
     if not ranked or ranked[0].gain < SLIGHT / 3:
         return ""

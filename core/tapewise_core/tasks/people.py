@@ -15,6 +15,7 @@ from tapewise_core.profiles import store
 from tapewise_core.profiles.examples import DEMO
 from tapewise_core.profiles.files import read_file
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.text.told import Told
 from tapewise_core.units import Unit
 
 __all__ = ["DEMO", "Check", "body_of", "check", "person", "store"]
@@ -24,14 +25,16 @@ __all__ = ["DEMO", "Check", "body_of", "check", "person", "store"]
 class Check:
     """What a person should know about her measures before drafting.
 
-    ``refused`` says why nothing could be estimated, or is empty; ``oldest`` is the
-    day of the oldest reading that has one.
+    ``refused`` says why nothing could be estimated, or is empty; ``for_child`` holds what to
+    heed in children's clothes where the person is a child; ``oldest`` is the day of the oldest
+    reading that has one.
     """
 
     body: Body
     missing: tuple[str, ...]
     findings: tuple[Finding, ...]
-    refused: str = ""
+    refused: Told = ()
+    for_child: tuple[Told, ...] = ()
     oldest: date | None = None
 
     def too_old(self, today: date) -> bool:
@@ -66,23 +69,41 @@ def person(name_or_file: str) -> Profile:
     return store.load(name_or_file)
 
 
-def body_of(profile: Profile) -> tuple[Body, str]:
+def body_of(profile: Profile) -> tuple[Body, Told]:
     """Return a person's body with every gap filled by an estimate, and why not, if not."""
-    from tapewise_core.statistics.adults import refusal
     from tapewise_core.statistics.estimate import estimate
+    from tapewise_core.statistics.whose import refusal
 
     values = dict(profile.values())
     taken, sure = profile.read_off(), profile.confirmed()
-    guessed = estimate(taken, profile.reference, profile.waist_site, sure)
+    guessed = estimate(taken, profile.reference, profile.waist_site, sure, profile.age)
     for key, found in guessed.items():
         values[key] = _kept(values[key], found.as_value()) if key in values else found.as_value()
     known = Body(MappingProxyType(values), NAMES, profile.reference, profile.waist_site)
-    return known, refusal(taken, sure) or ""
+    return known, refusal(taken, sure, profile.age)
 
 
 def _kept(taken: Value, guess: Value) -> Value:
     """An estimate a person took stays as she took it; how far off it may be is told afresh."""
     return Value(taken.cm, Origin.ESTIMATED, guess.interval, guess.how)
+
+
+def plausible_bodies(profile: Profile, number: int, seed: int = 0) -> tuple[Body, ...]:
+    """Return so many bodies as the person's may be: what was read as it is, the rest drawn.
+
+    What was not measured is drawn together, so that each body hangs together; the same seed
+    gives the same bodies. Where nothing is missing or estimated all are alike.
+    """
+    from tapewise_core.statistics.joint import unmeasured
+
+    own = profile.read_off()
+    kept = {key: value for key, value in profile.values().items() if key in own}
+    spread = unmeasured(
+        own, profile.reference, profile.waist_site, profile.confirmed(), profile.age
+    )
+    drawn = ({key: Value(cm, Origin.ESTIMATED) for key, cm in one.items()}
+             for one in spread.draw(number, seed))  # fmt: skip
+    return tuple(Body(MappingProxyType(kept | one), NAMES) for one in drawn)
 
 
 def check(profile: Profile, unit: Unit | None = None) -> Check:
@@ -96,10 +117,18 @@ def check(profile: Profile, unit: Unit | None = None) -> Check:
         profile.reference,
         profile.waist_site,
         unit or profile.unit,
+        profile.age,
     )
     missing = tuple(row.key for row in CATALOGUE if row.key not in profile.measures)
     taken = [reading.taken for reading in profile.measures.values() if reading.taken]
-    return Check(body, missing, findings, refused, min(taken, default=None))
+    return Check(body, missing, findings, refused, for_child(profile), min(taken, default=None))
+
+
+def for_child(profile: Profile) -> tuple[Told, ...]:
+    """Return what to heed in clothes for a child, if the person is one."""
+    from tapewise_core.statistics.young import cautions_for
+
+    return cautions_for(profile.read_off(), profile.confirmed(), profile.age)
 
 
 def estimated_words(body: Body, keys: tuple[str, ...], unit: Unit) -> tuple[str, ...]:

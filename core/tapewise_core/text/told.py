@@ -11,7 +11,7 @@ import string
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from tapewise_core.units import MM_PER_INCH, Length, Unit, sixteenths
+from tapewise_core.units import MM_PER_INCH, Length, Unit, inside, sixteenths
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +69,22 @@ class Span:
 
 
 @dataclass(frozen=True, slots=True)
+class Bound:
+    """The least (``up``) or the most (``down``) that may be typed [mm], told no nearer than a
+    millimetre or a sixteenth of an inch and never beyond, so that it passes as it was told."""
+
+    mm: float
+    rounded: str
+
+    def tell(self, unit: Unit) -> str:
+        """Spell it in a unit."""
+        return f"{inside(self.mm, self.rounded, unit)} {unit.value}"
+
+    def __str__(self) -> str:
+        return self.tell(Unit.CM)
+
+
+@dataclass(frozen=True, slots=True)
 class OnPaper:
     """A length on printed paper [mm]: told in mm as printers have it, or to the sixteenth of an
     inch; ``tenths`` of a millimetre are shown even where there are none.
@@ -108,7 +124,7 @@ class PaperSpan:
         return self.tell(Unit.CM)
 
 
-Part = str | Length | OptionKey | LineName | About | Span | OnPaper | PaperSpan
+Part = str | Length | OptionKey | LineName | About | Span | Bound | OnPaper | PaperSpan
 """What a sentence is made of."""
 
 Told = tuple[Part, ...]
@@ -172,7 +188,7 @@ class Reader:
         match part:
             case str():
                 return part
-            case Length() | About() | Span() | OnPaper() | PaperSpan():
+            case Length() | About() | Span() | Bound() | OnPaper() | PaperSpan():
                 return part.tell(self.unit)
             case OptionKey():
                 return part.key.replace("-", " ") if self.plain else part.key

@@ -156,3 +156,19 @@ def test_at_a_corner_the_way_that_led_there_counts() -> None:
     """A notch at the end of an edge stands square to that edge."""
     assert L_SHAPE.at(30) == (Point(30, 0), Vector(1, 0))
     assert L_SHAPE.at(31) == (Point(30, 1), Vector(0, 1))
+
+
+@pytest.mark.parametrize("turned", [False, True])
+def test_chords_are_as_many_as_the_bend_asks_for(turned: bool) -> None:
+    """√(¾ · 12 / 0.05) is 13.4, so fourteen, wherever on the paper; a straight one takes one."""
+    at = (Point(300, 500), Point(340, 500), Point(380, 512), Point(420, 524))
+    assert len(Cubic(*(at[::-1] if turned else at)).parameters(0.05)) == 15
+    even = (Point(300, 500), Point(340, 510), Point(380, 520), Point(420, 530))
+    assert Cubic(*even).parameters(0.05) == [0, 1]
+
+
+def test_handles_without_any_length_leave_the_chord() -> None:
+    """At either end, wherever on the paper the curve lies."""
+    a, c = Point(20, 30), Point(50, 70)
+    assert Cubic(a, a, a, c).direction(0) == Vector(0.6, 0.8)
+    assert Cubic(a, c, c, c).direction(1) == Vector(0.6, 0.8)

@@ -4,7 +4,7 @@ import pytest
 from chance import DIRECTIONS, POINTS, SHARE, VECTORS, amount
 from hypothesis import assume, given
 
-from tapewise_core.geometry.point import Point, Vector, crossing
+from tapewise_core.geometry.point import DOWN, LEFT, RIGHT, UP, Point, Vector, crossing
 
 ANGLES = amount(-360, 360)
 
@@ -64,3 +64,20 @@ def test_the_null_vector_has_no_direction() -> None:
     """It stays what it is."""
     assert Vector(0, 0).unit() == Vector(0, 0)
     assert Vector(3, -4).unit() == Vector(0.6, -0.8)
+
+
+def test_the_four_ways_on_the_paper() -> None:
+    """A millimetre each, in pairs that undo each other, a quarter turn apart."""
+    assert (UP, LEFT) == (-DOWN, -RIGHT)
+    assert (RIGHT.square(), DOWN.square()) == (DOWN, LEFT)
+    assert RIGHT.length() == 1
+
+
+def test_lines_that_hardly_turn_still_cross_far_away() -> None:
+    """A ten-millionth of a right angle is a crossing; less than rounding leaves is none."""
+    origin, below = Point(0, 0), Point(0, 1)
+    found = crossing(origin, RIGHT, below, Vector(1, -1e-7))
+    assert found is not None
+    assert found.x == pytest.approx(1e7)
+    assert crossing(origin, RIGHT, below, Vector(1, -1e-10)) is None
+    assert crossing(origin, RIGHT * 1000, below, Vector(1000, -5e-7)) is None

@@ -114,6 +114,16 @@ def test_the_ratio_that_is_offered_is_enough() -> None:
     assert proof.settings == {"band-ratio": "0.76"}
 
 
+def test_the_ratio_that_is_offered_is_the_least_hundredth_that_is_enough() -> None:
+    """A band need not be longer than its cloth asks: 0.7496 is told as 0.75."""
+    tight = replace(
+        banded(400.0, chosen=style(band_ratio=0.67)),
+        cloth=Cloth(stretch=0.5, seam=0.4, band=0.5567),
+    )
+    proof = only(band_fits(tight))
+    assert (proof.limit, proof.settings) == (0.7496, {"band-ratio": "0.75"})
+
+
 def test_what_it_says_of_a_band() -> None:
     """The share, how far it is stretched, and what would be right."""
     assert in_cm(only(band_fits(banded(480.0)))) == (

@@ -47,6 +47,11 @@ def test_a_side_walked_backwards_is_measured_from_its_end() -> None:
     assert judged(only(notches_pair(sides(100.0, 100.0, turned))))[0] == 10.0
 
 
+def test_a_side_walked_forwards_is_measured_from_its_start() -> None:
+    """However much longer the other side runs on behind the notch."""
+    assert only(notches_pair(sides(100.0, 100.0, second_length=400.0))).holds
+
+
 def test_a_side_that_is_stretched_is_measured_as_if_it_were() -> None:
     """A band of 0.75 of its neckline: its quarter meets the neckline's quarter."""
     band = replace(SIDE, ratio=0.75)

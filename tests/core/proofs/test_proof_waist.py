@@ -124,6 +124,12 @@ def test_what_it_says_of_a_casing() -> None:
     assert "This cloth gives 90 % there" in in_cm(softer)
 
 
+def test_the_record_has_what_a_cloth_gives_to_the_hundredth() -> None:
+    """Six tenths of 33.43 %."""
+    cloth = Cloth(stretch=0.3343, seam=0.4, band=0.5)
+    assert only(casing_turns(replace(turned(500.0), cloth=cloth))).limit == 20.06
+
+
 def banded(band: float, chosen: Style | None = None) -> Case:
     """Return a band sewn to a waist of 780 mm."""
     pieces = strip("waistband", "waist", band), strip("skirt", "waist", 780.0)

@@ -68,7 +68,7 @@ def test_a_default_worked_out_from_a_body_is_not_fixed() -> None:
 @pytest.mark.parametrize(
     ("kind", "low", "high"),
     [
-        (ValueKind.LENGTH, "3/8 in", "3 1/2 in"),
+        (ValueKind.LENGTH, "7/16 in", "3 1/2 in"),
         (ValueKind.PERCENT, "1 %", "9 %"),
         (ValueKind.WEIGHT, "1 g/m²", "9 g/m²"),
         (ValueKind.RATIO, "1", "9"),

@@ -1,11 +1,14 @@
 """What is typed is read in the reader's unit; what is answered is told in it."""
 
+import re
+
 import pytest
 from people_made_up import body
 
 from tapewise_core.errors import OptionError
-from tapewise_core.garments.shelf import garment
-from tapewise_core.style.settle import settle
+from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.shelf import garment, garments
+from tapewise_core.style.settle import read, settle, within
 from tapewise_core.text.told import OptionKey, Reader
 from tapewise_core.units import Unit
 
@@ -23,7 +26,7 @@ def refusal(asked: dict[str, str], unit: Unit) -> OptionError:
     ("unit", "typed", "told"),
     [
         (Unit.CM, "31", "neck-depth must be from 3 cm to 30 cm, and is 31 cm."),
-        (Unit.IN, "12", "neck-depth must be from 1 1/8 in to 11 3/4 in, and is 12 in."),
+        (Unit.IN, "12", "neck-depth must be from 1 3/16 in to 11 3/4 in, and is 12 in."),
     ],
 )
 def test_limits_are_told_in_the_readers_unit(unit: Unit, typed: str, told: str) -> None:
@@ -68,10 +71,32 @@ def test_a_style_says_what_it_has_not() -> None:
 def test_a_style_refuses_a_value_of_another_kind() -> None:
     """A word is no length."""
     style = settle(TOP, {}, body(), Unit.CM)
-    for read, key in (
+    for ask, key in (
         (style.length, "fit"),
         (style.number, "ease"),
         (style.choice, "ease"),
     ):
         with pytest.raises(TypeError, match=key):
-            read(key)
+            ask(key)
+
+
+@pytest.mark.parametrize("unit", list(Unit))
+@pytest.mark.parametrize("page", garments(), ids=lambda page: page.name)
+def test_a_limit_passes_as_it_was_told(page: Garment, unit: Unit) -> None:
+    """Whoever types what the refusal says would be right is not refused again."""
+    for option in page.options:
+        if option.bounded:
+            for told in map(Reader(unit).spell, option.limits):
+                typed = told.removesuffix(" %").replace("−", "-")
+                assert within(option, read(option, typed, unit)) == (), (option.key, told)
+
+
+def test_what_one_option_asks_of_another_passes_as_it_was_told() -> None:
+    """The shortest body, in sixteenths: told from above, typed back."""
+    page, someone = garment("jersey-top"), body()
+    for unit, shortest in ((Unit.CM, "{} cm"), (Unit.IN, "{} in")):
+        fault = page.agree(someone, settle(TOP, {"body-length": "25 cm"}, someone, unit))[0]
+        found = re.search(r"asks for (.*?) (?:cm|in) at least", Reader(unit).spell(fault))
+        assert found, fault
+        asked = {"body-length": shortest.format(found[1])}
+        assert page.agree(someone, settle(TOP, asked, someone, unit)) == ()

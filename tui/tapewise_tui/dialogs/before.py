@@ -11,11 +11,12 @@ from textual.widgets import Static
 
 from tapewise_core.measures.advice import BEFORE
 from tapewise_core.text.told import Reader
+from tapewise_tui.order import HELPED
 
 MORE = {"Read": " You are asked for both."}
 """What is to be said on the screen besides, after the advice for everywhere."""
 
-HELP = "is wanted for six at the end; with two mirrors or a photograph you manage alone."
+HELP = f"is wanted for the last {len(HELPED)}; with two mirrors or a photograph you manage alone."
 
 
 class BeforeDialog(ModalScreen[None]):

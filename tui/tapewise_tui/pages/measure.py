@@ -205,7 +205,7 @@ class MeasurePage(Page):
     def action_estimate(self) -> None:
         says = measuring.estimate(self.desk, self.key)
         if says is None:
-            self.warn(self.desk.check.refused or "There is nothing to estimate it from yet.")
+            self.warn(measuring.refused(self.desk) or "There is nothing to estimate it from yet.")
             return
         self._next(says)
 

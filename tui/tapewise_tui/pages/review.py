@@ -11,6 +11,7 @@ from textual.widget import Widget
 from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.measures.finding import Finding
 from tapewise_core.tasks.guesses import next_measure
 from tapewise_tui import measuring, reviewing, words
 from tapewise_tui.page import PAGES_KEY, Page
@@ -109,12 +110,19 @@ class ReviewPage(Page):
     def action_accept(self) -> None:
         row = self.row
         if row.finding is not None and row.finding.proposed:
-            self._done(measuring.correct(self.desk, row.finding))
+            self._take(row.finding)
         elif row.measure.key not in self.desk.profile.measures:
-            says = measuring.estimate(self.desk, row.measure.key)
-            self._done(says) if says else self.warn("There is nothing to estimate it from yet.")
+            taken = measuring.estimate(self.desk, row.measure.key)
+            self._done(taken) if taken else self.warn("There is nothing to estimate it from yet.")
         else:
             self.warn("Nothing is offered for this row; Enter changes it, F8 measures again.")
+
+    def _take(self, finding: Finding) -> None:
+        """Take what a finding proposes; what no profile may hold is said, and changes nothing."""
+        try:
+            self._done(measuring.correct(self.desk, finding))
+        except TapewiseError as error:
+            self.warn(error)
 
     def action_confirm(self) -> None:
         row = self.row

@@ -8,8 +8,8 @@ from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.neck_options import fall_of, own_half_width, side_neck_height
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.text.told import Bound, Told, said
 from tapewise_core.text.told import OptionKey as Key
-from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
 UNDER_ARM_TO_HEM = 80.0
@@ -41,12 +41,12 @@ What = str | Key
 
 def _more(what: What, value: float, other: What, limit: float) -> Told:
     template = "{} is {}, and {} allows {} at the most: {} too much."
-    return said(template, what, mm(value), other, mm(limit), mm(value - limit))
+    return said(template, what, mm(value), other, Bound(limit, "down"), mm(value - limit))
 
 
 def _less(what: What, value: float, other: What, limit: float) -> Told:
     template = "{} is {}, and {} asks for {} at least: {} too little."
-    return said(template, what, mm(value), other, mm(limit), mm(limit - value))
+    return said(template, what, mm(value), other, Bound(limit, "up"), mm(limit - value))
 
 
 def _neck_depth(body: Body, style: TopStyle) -> Told | None:

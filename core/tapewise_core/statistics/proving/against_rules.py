@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -28,7 +27,7 @@ class Compared:
     mended: float
 
 
-def compared(folds: Sequence[Group], sex: str, tallies: Tallies) -> list[Compared]:
+def compared(group: Group, sex: str, tallies: Tallies) -> list[Compared]:
     """Return each measure that a rule gives from height, bust, waist and hip.
 
     The waist is midway, as the rules mean it, and what a rule is worked out from is the
@@ -37,7 +36,7 @@ def compared(folds: Sequence[Group], sex: str, tallies: Tallies) -> list[Compare
     rows = []
     for key, tally in tallies.items():
         rules = rules_for(key, dict.fromkeys(FOUR, 100.0), Reference(sex))
-        misses = [(rule, _misses(folds, rule)) for rule in rules]
+        misses = [(rule, _misses(group, rule)) for rule in rules]
         if misses:
             rule, miss = min(misses, key=lambda pair: float(np.mean(np.abs(pair[1]))))
             mended = min(float(np.mean(np.abs(m - np.median(m)))) for _, m in misses)
@@ -46,12 +45,7 @@ def compared(folds: Sequence[Group], sex: str, tallies: Tallies) -> list[Compare
     return rows
 
 
-def _misses(folds: Sequence[Group], rule: Rule) -> np.ndarray:
+def _misses(group: Group, rule: Rule) -> np.ndarray:
     """Return by how much a rule is too large [cm] for everybody."""
-    return np.array(
-        [
-            rule.value(true) - true[rule.key]
-            for fold in folds
-            for true in map(fold.true, range(len(fold)))
-        ]
-    )
+    everybody = map(group.true, range(len(group)))
+    return np.array([rule.value(true) - true[rule.key] for true in everybody])

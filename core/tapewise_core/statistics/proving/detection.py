@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
@@ -10,6 +9,7 @@ import numpy as np
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.statistics.judge import findings_in
+from tapewise_core.statistics.kinds import Kind
 from tapewise_core.statistics.population import Population
 from tapewise_core.statistics.proving.mishaps import MISHAPS, Mishap
 from tapewise_core.statistics.proving.people import Form
@@ -29,18 +29,26 @@ class Caught:
     wrong: int = 0
 
     def add(self, mishap: Mishap, honest: Form, findings: tuple[Finding, ...]) -> None:
-        """Count one form: caught at all, with a warning, by a fixed range; others accused."""
+        """Count one form: caught at all, with a warning, by a fixed range; others accused.
+
+        Named right is a name for what happened, with the values that were read; named wrong is
+        a form with any other name or number on it. Of a mistyped digit it may be asked, without
+        a number, whether one is missing.
+        """
         touching = [one for one in findings if set(one.measures) & set(mishap.wrong)]
         self.forms += 1
         self.hinted += bool(touching)
         self.warned += _warns(touching)
         self.by_range += any(_out_of_range(key, mishap.form[key]) for key in mishap.wrong)
         self.others += _warns([one for one in findings if one not in touching])
-        for finding in findings:
-            if finding.slip is not None:
-                right = finding in touching and _right(finding, mishap, honest)
-                self.right += right
-                self.wrong += not right
+        named = [one for one in findings if one.slip is not None]
+        right = [one for one in named if one in touching and _right(one, mishap, honest)]
+        self.right += bool(right)
+        self.wrong += any(one not in right and not _only_asks(one, mishap) for one in named)
+
+    def share(self, name: str) -> float:
+        """Return one count in 100 forms."""
+        return 100 * float(getattr(self, name)) / self.forms if self.forms else float("nan")
 
 
 @dataclass
@@ -61,41 +69,47 @@ class Honest:
         self.named += any(one.slip for one in findings)
         self.inches += bool(in_inches and str(in_inches[0].slip).startswith("whole form"))
 
+    def share(self, name: str) -> float:
+        """Return one count in 100 forms."""
+        return 100 * float(getattr(self, name)) / self.forms if self.forms else float("nan")
+
 
 def judged_honest(people: Population, forms: list[Form]) -> Honest:
     """Judge honest forms, and each again in inches."""
     honest = Honest()
     for form in forms:
         inches = {key: cm / 2.54 for key, cm in form.items()}
-        honest.add(_judge(people, form), _judge(people, inches))
+        honest.add(judged(people, form), judged(people, inches))
     return honest
 
 
-def judged_mishaps(people: Population, forms: list[Form], seed: int = 5) -> dict[str, Caught]:
+def judged_mishaps(
+    people: Population, forms: list[Form], names: tuple[str, ...] = tuple(MISHAPS), seed: int = 5
+) -> dict[str, Caught]:
     """Judge each form once with each kind of slip in it."""
-    rng, counts = np.random.default_rng(seed), {name: Caught() for name in MISHAPS}
-    for name, mishap, honest in _mishaps(forms, rng):
-        counts[name].add(mishap, honest, _judge(people, mishap.form))
+    rng, counts = np.random.default_rng(seed), {name: Caught() for name in names}
+    for form in forms:
+        for name in names:
+            mishap = MISHAPS[name](form, rng)
+            if mishap is not None:
+                counts[name].add(mishap, form, judged(people, mishap.form))
     return {name: count for name, count in counts.items() if count.forms}
 
 
-def _mishaps(forms: list[Form], rng: np.random.Generator) -> Iterator[tuple[str, Mishap, Form]]:
-    for form in forms:
-        for name, make in MISHAPS.items():
-            mishap = make(form, rng) if "bust" in form or "bust" not in name else None
-            if mishap is not None:
-                yield name, mishap, form
-
-
-def _judge(people: Population, form: Form) -> tuple[Finding, ...]:
+def judged(people: Population, form: Form) -> tuple[Finding, ...]:
+    """Judge one form of a person who types centimetres."""
     return findings_in(people, form, frozenset(), Unit.CM)
+
+
+def _only_asks(finding: Finding, mishap: Mishap) -> bool:
+    return mishap.kind is Kind.MISTYPED and finding.slip == Kind.MISSING.value
 
 
 def _right(finding: Finding, mishap: Mishap, honest: Form) -> bool:
     """Say whether the slip is called what it was, and mended to what was read."""
     meant = (finding.proposed or {}).items()
     called = mishap.kind is not None and finding.slip == mishap.kind.value
-    return called and all(abs(honest[key] - cm) < 0.06 for key, cm in meant)
+    return called and all(abs(honest[key] - cm) < 0.4 for key, cm in meant)
 
 
 def _warns(findings: list[Finding] | tuple[Finding, ...]) -> bool:
