@@ -10,6 +10,7 @@ from types import MappingProxyType
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.making import PLAIN, Making
+from tapewise_core.geometry.crossings import distance_at_width
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Box, Margin
 from tapewise_core.geometry.path import Path, joined
@@ -52,6 +53,13 @@ class Notch:
     strokes: int = 1
 
 
+OPEN = 0.5
+"""A dart whose outline's ends lie so far apart is open at a seam [mm]."""
+
+NEAR = 40.0
+"""A dart that is open at an edge ends so near to it [mm]: a curved edge bends away a little."""
+
+
 @dataclass(frozen=True, slots=True)
 class Dart:
     """A dart inside a piece: its outline from point to point, and what it takes up [mm]."""
@@ -59,6 +67,15 @@ class Dart:
     name: str
     path: Path
     intake: float
+
+    def mouth(self, edge: Path) -> float | None:
+        """Return the walked distance of its mouth's middle along an edge it opens into, or None."""
+        a, b = self.path.start, self.path.end
+        if (b - a).length() < OPEN:
+            return None
+        at = distance_at_width(edge, (a.x + b.x) / 2)
+        near = at is not None and abs(edge.at(at)[0].y - a.y) < NEAR
+        return at if near else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,6 +117,16 @@ class Piece:
     def length(self, *names: str) -> float:
         """Return the length of one edge, or of several together [mm]; absent ones count nothing."""
         return sum(edge.path.length() for edge in self.edges if edge.name in names)
+
+    def sewn(self, *names: str) -> float:
+        """Return the length of edges [mm], darts that open into them closed."""
+        return sum(self.sewn_to(e.name, e.path.length()) for e in self.edges if e.name in names)
+
+    def sewn_to(self, name: str, distance: float) -> float:
+        """Return a walked distance along an edge [mm] less the darts closed on the way."""
+        path = self.edge(name).path
+        mouths = [(dart.mouth(path), dart.intake) for dart in self.darts]
+        return distance - sum(by for at, by in mouths if at is not None and at < distance)
 
     def stitch_line(self) -> list[Point]:
         """Return the closed stitch line as points, the first not repeated."""
@@ -200,6 +227,11 @@ class Seam:
     fullness: Fullness | None = None
 
 
+SMOOTH = 10.0
+"""How far two corners that join may be from a straight angle together [degrees] (common
+practice)."""
+
+
 @dataclass(frozen=True, slots=True)
 class Join:
     """Two edges of one line that must run on smoothly where a seam joins their ends.
@@ -211,7 +243,7 @@ class Join:
     name: str
     first: tuple[str, str, str]
     second: tuple[str, str, str]
-    within: float = 10.0
+    within: float = SMOOTH
 
 
 @dataclass(frozen=True, slots=True)
@@ -250,5 +282,5 @@ class Pattern:
         raise KeyError(name)
 
     def run_length(self, runs: tuple[EdgeRun, ...]) -> float:
-        """Return the walked length of one side of a seam [mm]."""
-        return sum(self.piece(run.piece).length(*run.edges) * run.times for run in runs)
+        """Return the walked length of one side of a seam [mm], darts closed."""
+        return sum(self.piece(run.piece).sewn(*run.edges) * run.times for run in runs)

@@ -11,18 +11,28 @@ from tapewise_core.geometry.segments import Segment
 
 def distance_at_height(path: Path, y: float) -> float | None:
     """Return the walked distance [mm] at which a path first reaches height ``y``, or None."""
-    found = _reached(path, lambda point: point.y - y)
-    if found is None:
-        return None
-    index, t = found
-    before = sum(segment.length() for segment in path.segments[:index])
-    return before + (path.segments[index].length_to(t) if t else 0.0)
+    return _walked(path, lambda point: point.y - y)
+
+
+def distance_at_width(path: Path, x: float) -> float | None:
+    """Return the walked distance [mm] at which a path first reaches width ``x``, or None."""
+    return _walked(path, lambda point: point.x - x)
 
 
 def point_at_height(path: Path, y: float) -> Point | None:
     """Return the first point of a path at height ``y`` [mm], or None if it never gets there."""
     found = _reached(path, lambda point: point.y - y)
     return None if found is None else path.segments[found[0]].at(found[1])
+
+
+def _walked(path: Path, over: Callable[[Point], float]) -> float | None:
+    """The walked distance to where ``over`` first changes sign [mm]."""
+    found = _reached(path, over)
+    if found is None:
+        return None
+    index, t = found
+    before = sum(segment.length() for segment in path.segments[:index])
+    return before + (path.segments[index].length_to(t) if t else 0.0)
 
 
 def _reached(path: Path, over: Callable[[Point], float]) -> tuple[int, float] | None:

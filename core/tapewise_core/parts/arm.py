@@ -17,7 +17,7 @@ forearm is thickest just below the elbow (common practice).
 FOREARM_OF_UPPER_ARM, FOREARM_OF_WRIST = 0.31, 1.07
 """Fullest forearm = 0.31 upper arm + 1.07 wrist; 2,208 women, residual 0.8 cm [ansur1]."""
 
-GENTLER = 5.0
+GENTLER = 4.0
 """The overarm falls this much less than the shoulder, so that the arm can lift [degrees]."""
 
 LEAST_FALL = 4.0
@@ -25,7 +25,7 @@ LEAST_FALL = 4.0
 
 
 def overarm_fall(shoulder: float, drop: float) -> float:
-    """Return how steeply the overarm falls [degrees]: the shoulder's own slope, less 5.
+    """Return how steeply the overarm falls [degrees]: the shoulder's own slope, less 4.
 
     ``shoulder`` is the shoulder's length and ``drop`` how far its point lies
     below the side neck [mm].

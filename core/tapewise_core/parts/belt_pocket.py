@@ -147,8 +147,7 @@ def marked(piece: Piece, style: BeltPocketStyle) -> Piece:
     """Return a back or front with its side seams marked for loops and pockets."""
     marks = [
         mark
-        for name in ("side", "side_2")
-        if piece.has_edge(name)
+        for name in (edge.name for edge in piece.edges if edge.name.partition("_")[0] == "side")
         for mark in _marks(
             piece.edge(name).path, name, heights(style, piece.levels["waist"]), style
         )
@@ -163,6 +162,6 @@ def _marks(side: Path, name: str, at: dict[str, float], style: BeltPocketStyle) 
         if distance is not None:
             found.append(Notch(name, distance, pair))
             if pair == "pocket top":
-                way = style.opening.mm * (1 if name == "side" else -1)
+                way = style.opening.mm * (1 if side.start.y < side.end.y else -1)
                 found.append(Notch(name, distance + way, "pocket bottom"))
     return found

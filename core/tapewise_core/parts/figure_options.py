@@ -13,16 +13,7 @@ from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, said
-from tapewise_core.units import Length, cm, mm
-
-PLAIN_RAISE = cm(1)
-"""The front's raised side neck on a body of average bust."""
-
-AVERAGE_CUP = cm(5)
-"""Bust less high bust on a body of average bust."""
-
-MOST_RAISE = 30.0
-"""The most a side neck is raised; what a body asks beyond goes to the hem [mm]."""
+from tapewise_core.units import Length, cm
 
 MOST_BELLY, MOST_SEAT = 2.0, 2.0
 """The most extra length taken from measures alone [cm]; more can be asked for."""
@@ -36,37 +27,9 @@ def shoulder_drop(body: Body, style: Style) -> Length:
     return body["shoulder_drop"]
 
 
-def raise_asked(body: Body, style: Style) -> Length | None:
-    """What the front asks for beyond the back, where both waist lengths were measured."""
-    if body.has("front_waist_length") and body.has("back_waist_length"):
-        rise = (style.length("neck-rise") - style.length("round-back")).called("neck rise")
-        return body["front_waist_length"] - (body["back_waist_length"] + rise)
-    return None
-
-
-def full_bust(body: Body, style: Style) -> Length:
-    """What the front asks for beyond a raise of 1 cm, by its waist length or by the high bust."""
-    asked = raise_asked(body, style)
-    if asked is not None:
-        return asked - PLAIN_RAISE
-    if body.has("bust") and body.has("high_bust"):
-        cup = (body["bust"] - body["high_bust"] - AVERAGE_CUP).mm / 5
-        return cm(round(min(max(cup, -10.0), 10.0)) / 10)
-    return cm(0)
-
-
-def front_raise(body: Body, style: Style) -> Length:
-    """1 cm and what a full or small bust asks for, from 0 to 3 cm."""
-    asked = raise_asked(body, style)
-    if asked is not None and not style.asked("full-bust"):
-        return asked
-    return PLAIN_RAISE + style.length("full-bust")
-
-
 def front_hem_drop(body: Body, style: Style) -> Length:
-    """What the bust asks for beyond the most a side neck is raised, and a belly's own length."""
-    beyond = max(0.0, PLAIN_RAISE.mm + style.length("full-bust").mm - MOST_RAISE)
-    return cm((beyond + style.length("full-belly").mm) / 10)
+    """A belly's own length."""
+    return style.length("full-belly")
 
 
 def full_belly(body: Body, style: Style) -> Length:
@@ -149,21 +112,6 @@ FIGURE = Options.of(
 )
 FIGURE_LENGTHS = Options.of(
     Option(
-        key="full-bust",
-        group=Group.FIGURE,
-        says=said("more length over a full bust; a minus is for a small one"),
-        default=full_bust,
-        default_says=said(
-            "front waist length − (back waist length + {}) − {} where measured, "
-            "else (bust − high bust − {}) ÷ 5 where measured, else 0",
-            OptionKey("neck-rise"),
-            PLAIN_RAISE,
-            AVERAGE_CUP,
-        ),
-        low=-2,
-        high=8,
-    ),
-    Option(
         key="full-belly",
         group=Group.FIGURE,
         says=said("more length on the centre front over a full belly"),
@@ -186,27 +134,11 @@ FIGURE_LENGTHS = Options.of(
         high=5,
     ),
     Option(
-        key="front-raise",
-        group=Group.FIGURE,
-        says=said("how far the front's side neck lies above the back's"),
-        default=front_raise,
-        default_says=said(
-            "{} + {}, from 0 to {}", PLAIN_RAISE, OptionKey("full-bust"), mm(MOST_RAISE)
-        ),
-        low=0,
-        high=3,
-    ),
-    Option(
         key="front-hem-drop",
         group=Group.FIGURE,
         says=said("extra length at the centre front's hem"),
         default=front_hem_drop,
-        default_says=said(
-            "what {} needs beyond a raise of {}, and {}",
-            OptionKey("full-bust"),
-            mm(MOST_RAISE),
-            OptionKey("full-belly"),
-        ),
+        default_says=said("{}", OptionKey("full-belly")),
         low=0,
         high=8,
     ),

@@ -64,13 +64,11 @@ class FigureStyle:
 
 @dataclass(frozen=True, slots=True)
 class FullnessStyle:
-    """Lengths over bust, belly and seat; ``asked`` are the keys of those the wearer chose
+    """Lengths over belly and seat; ``asked`` are the keys of those the wearer chose
     herself. A garment whose hem is not the body's adds nothing over a full seat."""
 
-    full_bust: Length
     full_belly: Length
     full_seat: Length
-    front_raise: Length
     front_hem_drop: Length
     asked: frozenset[str]
 
@@ -78,10 +76,8 @@ class FullnessStyle:
     def of(cls, style: Style) -> FullnessStyle:
         """Read it from a style."""
         return cls(
-            style.length("full-bust", NOTHING),
             style.length("full-belly"),
             style.length("full-seat", NOTHING),
-            style.length("front-raise", NOTHING),
             style.length("front-hem-drop"),
             frozenset(key for key in FULLNESS if style.asked(key)),
         )
@@ -91,8 +87,8 @@ class FullnessStyle:
         return _length(self, key)
 
 
-FULLNESS = ("full-bust", "full-belly", "full-seat", "front-raise", "front-hem-drop")
-"""The keys of the lengths over bust, belly and seat."""
+FULLNESS = ("full-belly", "full-seat", "front-hem-drop")
+"""The keys of the lengths over belly and seat."""
 
 
 def _length(view: FigureStyle | FullnessStyle, key: str) -> Length:

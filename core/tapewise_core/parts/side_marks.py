@@ -1,28 +1,16 @@
-"""The body's levels on a draft, and the marks that a side seam bears at them."""
+"""The marks that a side seam bears at the body's levels."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 
-from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Notch
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 
-BUST_BELOW_ARMSCYE = 0.25
-"""How far from the armscye line to the waist the bust is fullest (common practice)."""
-
-
 CLEAR = 10.0
 """A notch nearer to the end of its edge is left out [mm]."""
-
-
-def levels_of(draft: Draft) -> dict[str, float]:
-    """Return the body's levels on a draft [mm]."""
-    levels = {"armscye": draft["A"].y, "waist": draft["W"].y, "hip": draft["J"].y}
-    levels["bust"] = levels["armscye"] + BUST_BELOW_ARMSCYE * (levels["waist"] - levels["armscye"])
-    return levels
 
 
 def side_notches(side: Path, points: Mapping[str, Point]) -> tuple[Notch, ...]:

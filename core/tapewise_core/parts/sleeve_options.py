@@ -1,6 +1,7 @@
 """The options of a grown-on sleeve: its kind, its length, and its ease at the arm and at the hem.
 
-Amounts are common practice in the trade.
+What is not asked for is what this body can have: kinds and lengths are tried
+(:mod:`parts.grown_arm`). Amounts are common practice in the trade.
 """
 
 from __future__ import annotations
@@ -9,8 +10,10 @@ import math
 
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import FigureStyle
-from tapewise_core.parts.neck_options import fall_of, lowest_fall, own_half_width
+from tapewise_core.parts.grown_arm import SleeveWish, arm_of, found_length
+from tapewise_core.parts.grown_body import body_shoulder, side_of
 from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.parts.trunk_style import TrunkStyle
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -29,14 +32,14 @@ SLEEVES = {
 USUAL_ARM = 580.0
 """An arm's length where it is not known [mm] (common practice)."""
 
-SHORTEST_CAP, LONGEST_CAP = 80.0, 200.0
+SHORTEST_CAP = 80.0
 """A cap sleeve's length past the shoulder point [mm] (common practice)."""
 
-USUAL_EASE, LEAST_EASE = 6.0, 1.0
-"""The ease round the arm, and the least of it that a low underarm leaves [cm] (common practice)."""
+USUAL_EASE = 6.0
+"""The ease round the arm [cm] (common practice)."""
 
-UNDERARM_CLEAR = 10.0
-"""How far a cap's underarm is kept above halfway to the waist [mm]; a rounded one twice that."""
+TRIED = (USUAL_EASE, 5.0, 4.0, 3.0, 2.0)
+"""What is tried of it where no more can be had [cm] (our choice)."""
 
 WRIST_EASE = 3.0
 """What is left of the sleeve's ease at the wrist, so that a hand passes [cm] (common practice)."""
@@ -45,50 +48,81 @@ ELBOW_AT = 0.56
 """Down to here along the arm a sleeve keeps its ease, then it tapers (common practice)."""
 
 
-def sleeve_length(body: Body, style: Style) -> Length:
-    """The named sleeve's share of the arm; a cap as long as its square hem needs."""
-    cap = cap_length(body, style)
-    share = SLEEVES.get(SleeveKind(style.choice("sleeve")))
-    if share is None:
-        return cap
-    if "arm_length" not in body:
-        return cm(max(cap.mm, USUAL_ARM * share) / 10)
-    arm = body["arm_length"] if share == 1 else body["arm_length"] * share
-    return cap if arm.mm < cap.mm else arm
-
-
-def cap_length(body: Body, style: Style) -> Length:
-    """8 cm, or up to 20 where a square hem needs it to end outside the body's quarter."""
-    fall = math.radians(fall_of(body, FigureStyle.of(style)))
-    half = (body["upper_arm"].mm + style.length("sleeve-ease").mm) / 2
-    quarter = (body["bust"].mm + style.length("ease").mm) / 4
-    reach = quarter + half * math.sin(fall) - own_half_width(body, FigureStyle.of(style)).mm
-    needed = reach / math.cos(fall) - body["shoulder_length"].mm
-    return cm(min(max(SHORTEST_CAP, math.ceil(needed / 5 + 0.1) * 5), LONGEST_CAP) / 10)
+def sleeve_kind(body: Body, style: Style) -> str:
+    """The shortest kind that this body can have with the usual ease, or with less; else a cap."""
+    tried = ((kind, ease) for ease in TRIED for kind in SleeveKind)
+    return next((kind for kind, ease in tried if _had(body, style, kind, ease)), SleeveKind.CAP)
 
 
 def sleeve_ease(body: Body, style: Style) -> Length:
-    """6 cm, or as much as keeps the underarm above halfway from armscye line to waist."""
-    fall = math.radians(lowest_fall(body, FigureStyle.of(style)))
-    quarter = (body["bust"].mm + style.length("ease").mm) / 4
-    out = max(quarter - own_half_width(body, FigureStyle.of(style)).mm, 0.0)
-    overarm = out * math.tan(fall) - style.length("neck-rise").mm + style.length("round-back").mm
-    armscye, waist = body["armscye_depth"].mm, body["back_waist_length"].mm
-    clear = UNDERARM_CLEAR if style.choice("sleeve") == SleeveKind.CAP else 2 * UNDERARM_CLEAR
-    room = (armscye + waist) / 2 - clear - overarm
-    arm = body["upper_arm"].mm + style.length("full-arm").mm
-    ease = 2 * room * math.cos(fall) - arm
-    return cm(min(max(math.floor(ease / 5) / 2, LEAST_EASE), USUAL_EASE))
+    """6 cm, or as much as this body can have of the kind chosen, down to 2 cm."""
+    kind = SleeveKind(style.choice("sleeve"))
+    return cm(next((ease for ease in TRIED if _had(body, style, kind, ease)), USUAL_EASE))
+
+
+def sleeve_length(body: Body, style: Style) -> Length:
+    """The named sleeve's share of the arm; a cap as long as it needs."""
+    kind = SleeveKind(style.choice("sleeve"))
+    length = kind_length(body, kind)
+    found = _had(body, style, kind, style.length("sleeve-ease").mm / 10)
+    if found and found > length.mm + 0.1:
+        return cm(math.ceil(found / 5 - 0.02) / 2)
+    return length
+
+
+def kind_length(body: Body, kind: SleeveKind) -> Length:
+    """Return a kind's usual length; no sleeve is shorter than a cap."""
+    share = SLEEVES.get(kind)
+    if share is None:
+        return mm(SHORTEST_CAP)
+    if "arm_length" not in body:
+        return mm(USUAL_ARM * share)
+    arm = body["arm_length"] if share == 1 else body["arm_length"] * share
+    return arm if arm.mm > SHORTEST_CAP else mm(SHORTEST_CAP)
+
+
+def _had(body: Body, style: Style, kind: SleeveKind, ease: float) -> float | None:
+    """How long a sleeve of a kind gets on this body [mm], or None where it cannot be had.
+
+    A cap or a short sleeve may be up to 6 cm longer than usual.
+    """
+    figure = FigureStyle.of(style)
+    bodice = "body-length" not in style.chosen
+    trunk = TrunkStyle.of(style, body["back_waist_length"] if bodice else None)
+    half, rise = style.length("neck-half-width"), style.length("neck-rise")
+    shoulder = body_shoulder(body, figure, half, rise)
+    side, bust = side_of(body, trunk, figure, bodice=bodice), trunk.bust_ease.mm
+    usual = kind_length(body, kind).mm
+    for more in LONGER if kind is SleeveKind.SHORT else LONGER[:1]:
+        length = usual + more
+        wish = SleeveWish(length, ease * 10, _hem_ease(length, ease, _arm(body)) * 10)
+        found = found_length(arm_of(body, figure, shoulder, wish), side, bust)
+        if found:
+            return found
+    return None
+
+
+LONGER = (0.0, 20.0, 40.0, 60.0)
+"""By so much a short sleeve may be longer than usual where that lets it meet the body [mm]."""
+
+
+def _arm(body: Body) -> float:
+    return body["arm_length"].mm if "arm_length" in body else USUAL_ARM
 
 
 def sleeve_hem_ease(body: Body, style: Style) -> Length:
     """The sleeve's ease down to the elbow, tapering to 3 cm at the wrist."""
-    full = style.length("sleeve-ease")
-    arm = body["arm_length"].mm if "arm_length" in body else USUAL_ARM
-    past = (style.length("sleeve-length").mm / arm - ELBOW_AT) / (1 - ELBOW_AT)
-    if past <= 0 or full.mm <= WRIST_EASE * 10:
+    full, length = style.length("sleeve-ease"), style.length("sleeve-length").mm
+    hem = _hem_ease(length, full.mm / 10, _arm(body))
+    return full if hem == full.mm / 10 else cm(hem)
+
+
+def _hem_ease(length: float, full: float, arm: float) -> float:
+    """The ease at a hem [cm] for a sleeve's length and an arm's [mm]."""
+    past = (length / arm - ELBOW_AT) / (1 - ELBOW_AT)
+    if past <= 0 or full <= WRIST_EASE:
         return full
-    return cm(full.mm / 10 + (WRIST_EASE - full.mm / 10) * min(past, 1.0))
+    return full + (WRIST_EASE - full) * min(past, 1.0)
 
 
 SLEEVE = Options.of(
@@ -97,7 +131,8 @@ SLEEVE = Options.of(
         group=Group.STYLE,
         says=said("the sleeve's kind; sets {}", OptionKey("sleeve-length")),
         kind=ValueKind.CHOICE,
-        default=SleeveKind.CAP,
+        default=sleeve_kind,
+        default_says=said("the shortest that this body can have"),
         choices=tuple(SleeveKind),
     ),
     Option(
@@ -105,7 +140,7 @@ SLEEVE = Options.of(
         group=Group.EASE,
         says=said("ease round the arm"),
         default=sleeve_ease,
-        default_says=said("{}, less where the underarm would lie too low", cm(USUAL_EASE)),
+        default_says=said("{}, less where no more can be had", cm(USUAL_EASE)),
         low=0,
         high=24,
     ),
@@ -115,7 +150,7 @@ SLEEVE = Options.of(
         says=said("length from the shoulder point to the sleeve's hem, from a cap to the wrist"),
         default=sleeve_length,
         default_says=said(
-            "cap: {}, or as the body's width needs; else a share of the arm length",
+            "cap: {}, or as much longer as the body needs; else a share of the arm length",
             mm(SHORTEST_CAP),
         ),
         low=3,

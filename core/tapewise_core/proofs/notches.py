@@ -48,9 +48,10 @@ def _walked(pattern: Pattern, seam: Seam, side: int) -> dict[str, float]:
     for run in (seam.first, seam.second)[side]:
         piece = pattern.piece(run.piece)
         for name in filter(piece.has_edge, run.edges):
-            length = piece.length(name)
+            length = piece.sewn(name)
             for notch in (notch for notch in piece.notches if notch.edge == name):
-                walked = length - notch.distance if run.backwards else notch.distance
+                at = piece.sewn_to(name, notch.distance)
+                walked = length - at if run.backwards else at
                 found.setdefault(notch.pair, (before + walked) * stretch)
             before += length
     return found

@@ -10,34 +10,41 @@ from collections.abc import Callable
 from dataclasses import replace
 from types import MappingProxyType
 
-from tapewise_core.blocks.top.cut import cut_half, shoulder_past
+from tapewise_core.blocks.top.back import draft_back
+from tapewise_core.blocks.top.cut import cut_half
+from tapewise_core.blocks.top.front import draft_front
+from tapewise_core.blocks.top.levels import girths_of, levels_of
+from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.remarks import remarks
-from tapewise_core.blocks.top.seams import body_seams, facts, girths, lengths, side_joins
+from tapewise_core.blocks.top.seams import ALIKE, body_seams, dart_seams, facts, lengths, side_joins
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.blocks.top.whole import whole_pattern
+from tapewise_core.blocks.top.whole import Side, whole_pattern
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
-from tapewise_core.parts.hem import lower_of
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 
-BackOf = Callable[[Body, TopStyle, str], Draft]
-FrontOf = Callable[[Draft, TopStyle, str], Draft]
+PlanOf = Callable[[Body, TopStyle], TopPlan]
+"""Settles one half's shapes."""
+
+Told = Callable[[Draft], Draft]
+"""Adds a garment's own words to a finished half's draft."""
 
 
 def assemble(
-    garment: str, title: str, body: Body, style: TopStyle, back_of: BackOf, front_of: FrontOf
+    garment: str, title: str, body: Body, style: TopStyle, plan_of: PlanOf, told: Told = lambda d: d
 ) -> Pattern:
-    """Return the pattern of a top; ``back_of`` and ``front_of`` draft its halves."""
+    """Return the pattern of a top; ``plan_of`` settles a half, ``told`` is said on the back."""
     if style.figure.even:
-        return _alike(garment, title, body, style, both_halves(body, style, back_of, front_of))
-    sides = {
-        side: both_halves(body, lowered(style, side), back_of, front_of, f", {side} half")
-        for side in (LowerShoulder.LEFT, LowerShoulder.RIGHT)
-    }
-    return whole_pattern(garment, title, body, style, *sides.values())
+        plan = plan_of(body, style)
+        return _alike(garment, title, plan, both_halves(plan, told))
+    sides = []
+    for side in (LowerShoulder.LEFT, LowerShoulder.RIGHT):
+        plan = plan_of(body, lowered(style, side))
+        sides.append(Side(plan, both_halves(plan, told, f", {side} half")))
+    return whole_pattern(garment, title, style, *sides)
 
 
 def lowered(style: TopStyle, side: LowerShoulder) -> TopStyle:
@@ -49,34 +56,32 @@ def lowered(style: TopStyle, side: LowerShoulder) -> TopStyle:
     return replace(style, figure=replace(style.figure, shoulder_drop=drop))
 
 
-def both_halves(
-    body: Body, style: TopStyle, back_of: BackOf, front_of: FrontOf, side: str = ""
-) -> Halves:
+def both_halves(plan: TopPlan, told: Told, side: str = "") -> Halves:
     """Draft and cut back and front of one side."""
-    back = back_of(body, style, f"Back{side}")
-    front = front_of(back, style, f"Front{side}")
-    past = shoulder_past(back)
-    pieces = (cut_half(back, "back", past, style), cut_half(front, "front", past, style))
+    back = told(draft_back(plan, f"Back{side}"))
+    front = draft_front(back, plan, f"Front{side}")
+    pieces = (cut_half(plan, back, "back"), cut_half(plan, front, "front"))
     return Halves((back, front), *pieces)
 
 
-def _alike(garment: str, title: str, body: Body, style: TopStyle, halves: Halves) -> Pattern:
+def _alike(garment: str, title: str, plan: TopPlan, halves: Halves) -> Pattern:
     """The pattern of a body that is the same on both sides."""
-    finish: Finish = finish_neck(halves, style.neck, head=head_of(body))
+    style = plan.style
+    finish: Finish = finish_neck(halves, style.neck, head=head_of(plan.body))
     back, front = finish.back, finish.front
     pieces = (back, front, *finish.pieces)
     drafts = (*halves.drafts, *finish.drafts)
-    lower = lower_of(halves.drafts[0])
-    shoulder, *others = body_seams(style, lower=lower)
+    quarters = (back, front, back, front)
+    shoulder, *others = body_seams(plan, ALIKE, back.length("underarm"))
     return Pattern(
         garment=garment,
         title=title,
         drafts=tuple(map(with_allowances, drafts, pieces)),
         pieces=pieces,
-        seams=(shoulder, *finish.seams, *others),
-        joins=side_joins(style, lower=lower),
-        girths=girths((back, front, back, front), body, style),
-        facts=facts(halves.drafts[0], body, style, finish.neck),
+        seams=(shoulder, *finish.seams, *dart_seams(front), *others),
+        joins=side_joins(plan, ALIKE),
+        girths=girths_of(quarters, plan),
+        facts=replace(facts(plan, finish.neck), levels=levels_of(quarters, plan)),
         lengths=MappingProxyType(lengths(back, front)),
-        remarks=remarks(halves.drafts[0], body, style),
+        remarks=remarks(plan),
     )

@@ -48,12 +48,12 @@ def marked(bodice: Pattern, marks: tuple[Mark, ...]) -> Pattern:
 
 def back_half(bodice: Pattern) -> float:
     """Return the waist seam from the centre back to the side [mm]."""
-    return bodice.piece("back").length("waist")
+    return bodice.piece("back").sewn("waist")
 
 
 def _notches(bodice: Pattern, piece: Piece, marks: tuple[Mark, ...]) -> list[Notch]:
     """The marks that fall on one piece, on its plain edge and on the mirrored one."""
-    back, own = back_half(bodice), piece.length("waist")
+    back, own = back_half(bodice), piece.sewn("waist")
     found = []
     for mark in marks:
         on_back = mark.distance <= back + 0.5
@@ -61,11 +61,22 @@ def _notches(bodice: Pattern, piece: Piece, marks: tuple[Mark, ...]) -> list[Not
             continue
         at = back - mark.distance if on_back else mark.distance - back
         at = min(max(at, 0.0), own)
-        found.append(Notch("waist", at, mark.pair, mark.strokes))
+        found.append(Notch("waist", _opened(piece, "waist", at), mark.pair, mark.strokes))
         if piece.has_edge("waist_2"):
-            there = piece.length("waist_2")
-            found.append(Notch("waist_2", max(there - at, 0.0), mark.pair, mark.strokes))
+            there = max(piece.sewn("waist_2") - at, 0.0)
+            distance = _opened(piece, "waist_2", there)
+            found.append(Notch("waist_2", distance, mark.pair, mark.strokes))
     return found
+
+
+def _opened(piece: Piece, edge: str, sewn: float) -> float:
+    """Where on an edge a place of the sewn seam lies, the darts on the way open [mm]."""
+    at = sewn
+    for dart in piece.darts:
+        mouth = dart.mouth(piece.edge(edge).path)
+        if mouth is not None and mouth - dart.intake / 2 < at:
+            at += dart.intake
+    return at
 
 
 def waist_join(bodice: Pattern, skirt: tuple[EdgeRun, ...]) -> Seam:

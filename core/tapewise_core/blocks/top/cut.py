@@ -2,93 +2,158 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
+from tapewise_core.blocks.top.overarm import wider_of
+from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
-from tapewise_core.geometry.crossings import point_at_height
+from tapewise_core.drafting.piece import Edge, Fullness, Notch, Piece, make_piece
+from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.darts import (
+    beside,
+    full_notches,
+    fullness,
+    open_side,
+    side_edges,
+    waist_dart,
+)
 from tapewise_core.parts.hem import EDGE_OF, HEM, lower_of
-from tapewise_core.parts.side_marks import CLEAR, levels_of, side_notches
-
-LINES = ("neckline", "shoulder", "sleeve_hem", "underarm", "side")
-"""The edges of a half, clockwise from the centre's top; its lower edge follows."""
+from tapewise_core.parts.side_marks import CLEAR, side_notches
 
 SLIT = 15.0
 """The allowance turned back along a slit [mm] (common practice)."""
 
 
-def cut_half(draft: Draft, name: str, past: float, style: TopStyle) -> Piece:
-    """Return one half on the fold; ``past`` is the shoulder point's distance from the neck [mm]."""
-    paper = draft.paper
+NARROW = 8.0
+"""A cap's bent hem is turned no wider than this, or bound [mm] (common practice)."""
+
+HAIR = 0.05
+"""Nobody draws less [mm]."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Half:
+    """What a half is cut from."""
+
+    plan: TopPlan
+    draft: Draft
+    front: bool
+
+    @property
+    def side(self) -> Path:
+        """The side, a dart's mouth ruled across."""
+        return open_side(self.plan.front.side) if self.front else self.plan.foot.side
+
+    @property
+    def levels(self) -> dict[str, float]:
+        """The heights of the body's levels on this half [mm]."""
+        at = self.plan.side.levels
+        found = dict(self.plan.front.levels) if self.front else {
+            level.name: level.depth for level in (at.armscye, at.bust, at.waist, at.hip)
+        }  # fmt: skip
+        if self.plan.side.bodice:
+            found.pop("hip")
+        return found
+
+
+def cut_half(plan: TopPlan, draft: Draft, name: str) -> Piece:
+    """Return one half on the fold."""
+    half, paper = _Half(plan, draft, name == "front"), draft.paper
     centre = ruled(paper.line(lower_of(draft)).start, paper.line("neckline").start)
-    edges = (*_edges(draft, style), Edge("centre", centre, 0.0, fold=True))
-    levels = levels_of(draft)
-    points = _points(draft, name, past, levels)
-    grain = _grain(points, centre)
-    notches = _notches(edges, points, past)
-    return make_piece(name, edges, points, grain, notches=notches, on_fold=True, levels=levels)
+    edges = (*_edges(half), Edge("centre", centre, 0.0, fold=True))
+    points = _points(half)
+    dart = plan.front_dart if half.front else plan.back_dart
+    return make_piece(
+        name,
+        edges,
+        points,
+        _grain(points, centre),
+        notches=_notches(half, edges, points),
+        on_fold=True,
+        levels=half.levels,
+        darts=(waist_dart(dart),) if dart else (),
+    )
 
 
-def shoulder_past(back: Draft) -> float:
-    """Return how far along the overarm seam from the neckline the shoulder point lies [mm]."""
-    shoulder = back.paper.line("shoulder")
-    if len(shoulder.segments) > 1:
-        return shoulder.segments[0].length()
-    return (back["P"] - shoulder.start).length()
-
-
-def _edges(draft: Draft, style: TopStyle) -> tuple[Edge, ...]:
-    lines = draft.paper.lines
-    edges = [_edge(line, lines[line], style) for line in LINES if line in lines]
-    edges.append(_lower(draft, style))
+def _edges(half: _Half) -> tuple[Edge, ...]:
+    lines, style = half.draft.paper.lines, half.plan.style
+    edges = [
+        _cap_hem(half, lines[line])
+        if line == "sleeve_hem" and half.plan.grown.cap
+        else _edge(line, lines[line], style)
+        for line in ("neckline", "shoulder", "sleeve_hem", "underarm")
+        if line in lines
+    ]
+    allowance = style.allowances.along("side")
+    side = (Edge("side", half.plan.foot.side, allowance),)
+    edges += side_edges(half.plan.front.side, allowance) if half.front else side
     if style.hem.split:
-        index = next(i for i, edge in enumerate(edges) if edge.name == "side")
-        edges[index : index + 1] = _split(edges[index], style.hem.slit.mm)
-    return tuple(edges)
+        edges[-1:] = _split(edges[-1], style.hem.slit.mm)
+    lower = lower_of(half.draft)
+    path = lines[lower].reversed()
+    last = Edge(EDGE_OF[lower], path, style.allowances.along(lower), turned=lower == HEM)
+    return (*edges, last)
 
 
 def _edge(line: str, path: Path, style: TopStyle) -> Edge:
-    turned = line == "sleeve_hem"
     if line == "neckline":
-        turned = style.neck.turned
-    return Edge(line, path, style.allowances.along(line), turned)
+        return Edge(line, path, style.allowances.along(line), style.neck.turned)
+    return Edge(line, path, style.allowances.along(line), line == "sleeve_hem")
 
 
-def _lower(draft: Draft, style: TopStyle) -> Edge:
-    """A hem, turned up; or a waist seam with a seam's allowance."""
-    lower = lower_of(draft)
-    path = draft.paper.line(lower).reversed()
-    return Edge(EDGE_OF[lower], path, style.allowances.along(lower), turned=lower == HEM)
+def _cap_hem(half: _Half, path: Path) -> Edge:
+    """A cap's hem, bent as an armhole is: it takes no more than a narrow allowance."""
+    allowance = min(half.plan.style.allowances.along("sleeve_hem"), NARROW)
+    return Edge("sleeve_hem", path, allowance)
 
 
 def _split(side: Edge, length: float) -> tuple[Edge, Edge]:
     """The side seam, and the slit below it, its edge turned back."""
     above, below = side.path.split(side.path.length() - length)
-    return Edge("side", above, side.allowance), Edge("split", below, SLIT)
+    return Edge(side.name, above, side.allowance), Edge("split", below, SLIT)
 
 
-def _points(draft: Draft, name: str, past: float, levels: dict[str, float]) -> dict[str, Point]:
-    paper = draft.paper
+def _points(half: _Half) -> dict[str, Point]:
+    paper, plan = half.draft.paper, half.plan
     top = paper.line("neckline").start
-    points = {"centre_front": top} if name.startswith("front") else {"nape": draft["N"]}
+    points = {"centre_front": top} if half.front else {"nape": half.draft["N"]}
     if top.y > 0.05 and "nape" in points:
         points["centre_back"] = top
+    shoulder = paper.line("shoulder")
     points |= {
-        "side_neck": paper.line("shoulder").start,
-        "shoulder_point": paper.line("shoulder").at(past)[0],
-        "overarm_end": paper.line("shoulder").end,
+        "side_neck": shoulder.start,
+        "shoulder_point": shoulder.at(_past(plan, front=half.front))[0],
+        "overarm_end": shoulder.end,
         "sleeve_hem_end": paper.line("sleeve_hem").end,
-        "underarm": paper.line("side").start,
-        f"{lower_of(draft)}_side": draft["M"],
-        "centre_hem": paper.line(lower_of(draft)).start,
+        "underarm": half.side.start,
+        f"{lower_of(half.draft)}_side": half.side.end,
+        "centre_hem": paper.line(lower_of(half.draft)).start,
     }
-    side: Path = paper.line("side")
+    return points | _at_levels(half)
+
+
+def _at_levels(half: _Half) -> dict[str, Point]:
+    """Where the side passes bust, waist and hip; a bust line above it is measured at its top."""
+    found, side = {}, half.side
     for level in ("bust", "waist", "hip"):
-        at = point_at_height(side, levels[level])
-        if at is not None:
-            points[f"{level}_side"] = at
-    return points
+        y = half.levels.get(level)
+        if y is None or y > side.end.y + HAIR:
+            continue
+        if y >= side.end.y - HAIR:
+            found[f"{level}_side"] = side.end
+        elif y <= side.start.y:
+            found[f"{level}_side"] = side.start
+        elif at := point_at_height(side, y):
+            found[f"{level}_side"] = at
+    return found
+
+
+def _past(plan: TopPlan, *, front: bool) -> float:
+    """How far along the overarm seam from the neckline the shoulder point lies [mm]."""
+    return plan.shoulders[front].length - wider_of(plan)
 
 
 def _grain(points: dict[str, Point], centre: Path) -> tuple[Point, Point]:
@@ -97,12 +162,40 @@ def _grain(points: dict[str, Point], centre: Path) -> tuple[Point, Point]:
     return Point(x, foot - height * 0.55), Point(x, foot - height * 0.12)
 
 
-def _notches(edges: tuple[Edge, ...], points: dict[str, Point], past: float) -> tuple[Notch, ...]:
-    """The shoulder point, the underarm of a sleeve that has one, waist and hip."""
+def side_fullness(plan: TopPlan) -> Fullness | None:
+    """Return what the front's side has more than the back's, walked from the underarm."""
+    room = plan.front.room
+    if not room.eased and not room.gathered:
+        return None
+    back = plan.foot.side
+    waist = distance_at_height(back, plan.side.levels.waist.depth) or back.length()
+    return fullness(plan.front.side, back.length(), waist, gathered=room.gathered > 0)
+
+
+def _notches(half: _Half, edges: tuple[Edge, ...], points: dict[str, Point]) -> tuple[Notch, ...]:
+    """The shoulder point, the underarm of a sleeve that has one, waist, hip, and the fullness."""
     paths = {edge.name: edge.path for edge in edges}
-    found = []
+    plan, found = half.plan, []
+    past = _past(plan, front=half.front)
     if past < paths["shoulder"].length() - CLEAR:
         found.append(Notch("shoulder", past, "shoulder point"))
     if "underarm" in paths:
         found.append(Notch("side", 0.0, "underarm", 2))
-    return (*found, *side_notches(paths["side"], points))
+    return (*found, *_side_notches(half, edges))
+
+
+def _side_notches(half: _Half, edges: tuple[Edge, ...]) -> tuple[Notch, ...]:
+    """The back's marks, and on the front their partners at the same walked places."""
+    plan = half.plan
+    side = plan.foot.side
+    if plan.style.hem.split:
+        side, _ = side.split(side.length() - plan.style.hem.slit.mm)
+    at = plan.side.levels
+    points = {}
+    for name, y in (("waist", at.waist.depth), ("hip", at.hip.depth)):
+        found = point_at_height(side, y)
+        if found is not None:
+            points[f"{name}_side"] = found
+    full = side_fullness(plan)
+    marks = (*side_notches(side, points), *full_notches(full))
+    return beside(marks, plan.front.side, full) if half.front else marks

@@ -1,116 +1,89 @@
-"""The front of the grown-on-sleeve jersey top: the back traced, with three changes.
+"""The front of the grown-on-sleeve jersey top: the back traced, with its own neck and bust room.
 
-The side neck is raised, the centre front's hem may be lower, and the neckline
-is its own. Z is the front's side neck, F the neckline on the centre front, O
-the hem there. Numbers without another source are common practice in the trade.
+The neck point is raised or lowered, the front below the bust is let down for a dart, eased
+length or gathers, the centre front's hem may be lower, and the neckline is its own. Z is the
+front's side neck, F the neckline on the centre front, O the hem there.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
-from tapewise_core.blocks.top.style import TopStyle
+from tapewise_core.blocks.top.back import HAIR, hem_steps
+from tapewise_core.blocks.top.overarm import front_overarm
+from tapewise_core.blocks.top.plan import TopPlan
+from tapewise_core.blocks.top.sleeve import hem_steps as sleeve_hem
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
-from tapewise_core.geometry.path import Path, curved
-from tapewise_core.parts.hem import hem_line, lower_of
-from tapewise_core.parts.hem_style import HemStyle
-from tapewise_core.parts.neckline import front_curve, nearest, neck_of
-from tapewise_core.parts.shoulder import draw_shoulder
+from tapewise_core.parts.dart_steps import eased_side_steps, side_dart_steps, waist_dart_steps
+from tapewise_core.parts.neckline import front_curve, nearest
+from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 
-EASED_IN = 5.0
-"""How much longer the front's overarm may be and still be eased in [mm] (common practice)."""
-
-SQUARE_ENOUGH = 3.0
-"""A sleeve hem further from square to the front's overarm is redrawn [degrees]."""
+KEPT = (*"NACWJBPEHTYUMSI", "Q1", "Q2", "Q3", "Q4", "H1", "Y1", "Y2")
+"""The back's points that the front takes over."""
 
 
-HemOf = Callable[[Draft, str, float, HemStyle, str], Draft]
-"""Draws the lower edge of a name from a point on the centre to the side, whose lean is given."""
-
-
-def draft_front(
-    back: Draft, style: TopStyle, title: str = "Front", hem_of: HemOf = hem_line
-) -> Draft:
+def draft_front(back: Draft, plan: TopPlan, title: str = "Front") -> Draft:
     """Return the front, drafted over the finished back with the centre front on a fold."""
-    raised = style.fullness.front_raise
-    draft = Draft(title).trace("the back's side, underarm and lines across", _traced(back))
-    neck = "S"
-    if raised.mm > 0.05:
-        draft, neck = draft.up("S", "Z", raised, "the front's side neck"), "Z"
-    draft, end = _overarm_end(draft, back, neck)
-    draft, neck = _neck(draft, back, neck, end)
-    past = (back["P"] - back[neck_of(back)]).length()
-    draft = draw_shoulder(draft, neck, end, style.figure.forward_shoulder, past)
-    draft = _sleeve_hem(draft, back, neck, end)
-    draft = _neckline(draft, neck, style)
-    return _hem(draft, style, hem_of, lower_of(back))
+    draft = Draft(title).trace("the back's side, underarm and lines across", _traced(back, plan))
+    draft = front_overarm(draft, plan)
+    draft = sleeve_hem(draft, plan, front=True)
+    draft = _neckline(draft, plan)
+    draft, corner = _side(draft, plan)
+    if plan.front_dart:
+        draft, waist = _waist_fold(draft, plan)
+        draft = waist_dart_steps(draft, plan.front_dart, waist)
+    return _hem(draft, plan, corner)
 
 
-def _traced(back: Draft) -> DraftingPaper:
-    """What the front takes over from the back."""
-    points = [name for name in back.paper.points if name in "NSAWJBPEHUVCDGM"]
-    lines = [name for name in back.paper.lines if name in ("underarm", "side")]
+def _traced(back: Draft, plan: TopPlan) -> DraftingPaper:
+    """What the front takes over from the back: its side too, where the front's is no other."""
+    points = [name for name in back.paper.points if name in KEPT]
+    lines = [name for name in back.paper.lines if name == "underarm"]
+    if plan.front.room.lower < 1e-6:
+        lines.append("side")
     return back.paper.only(points, lines)
 
 
-def _overarm_end(draft: Draft, back: Draft, neck: str) -> tuple[Draft, str]:
-    """The overarm's end, trued to the back's where more than a little would have to be eased in."""
-    length = (back["E"] - back["S"]).length()
-    if (draft["E"] - draft[neck]).length() - length <= EASED_IN:
-        return draft, "E"
-    called = "the end of the front's overarm line, trued to the back's length"
-    return draft.along(neck, "E", "e", mm(length), called), "e"
-
-
-def _neck(draft: Draft, back: Draft, neck: str, end: str) -> tuple[Draft, str]:
-    """Where a neckline wider than the neck begins, as far along the overarm as on the back."""
-    if "s" not in back.paper.points:
-        return draft, neck
-    by = mm((back["s"] - back["S"]).length())
-    return draft.along(neck, end, "z", by, "where the wider neckline begins, as on the back"), "z"
-
-
-def _sleeve_hem(draft: Draft, back: Draft, neck: str, end: str) -> Draft:
-    """The back's sleeve hem where it still leaves the overarm square, else one that does."""
-    old = back.paper.line("sleeve_hem")
-    cap = "underarm" not in back.paper.lines
-    last = "U" if cap and "U" in draft.paper.points else "H"
-    square = (draft[end] - draft[neck]).unit().square()
-    if end == "E" and square.angle_to(old.leaving()) <= SQUARE_ENOUGH:
-        if len(old.flattened()) == 2:
-            return draft.rule("sleeve_hem", "E", last)
-        return draft.curve("sleeve_hem", old, ("E", last), "As on the back.")
-    third = (old.end - draft[end]).length() / 3
-    toward = old.arriving() * -third
-    path = curved(draft[end], draft[end] + square * third, old.end + toward, old.end)
-    how = "Leave the front's own overarm square and run into the back's hem."
-    return draft.curve("sleeve_hem", path, (end, last), how)
-
-
-def _neckline(draft: Draft, neck: str, style: TopStyle) -> Draft:
-    depth = style.neck.depth
+def _neckline(draft: Draft, plan: TopPlan) -> Draft:
+    neck = next(name for name in ("Z1", "Z", "S") if name in draft.paper.points)
+    depth = plan.style.neck.depth
     draft = draft.down("N", "F", depth, "the neckline on the centre front")
     corner = mm(draft[neck].x)
     draft = draft.across("F", "X", corner, "a corner below the neckline's end")
     overarm = draft.paper.line("shoulder").leaving()
-    path, manner = front_curve(style.neck.kind, draft["F"], draft[neck], overarm)
+    path, manner = front_curve(plan.style.neck.kind, draft["F"], draft[neck], overarm)
     check = nearest("f", path, "X", draft)
     return draft.curve("neckline", path, ("F", neck), manner, (check,))
 
 
-def _hem(draft: Draft, style: TopStyle, hem_of: HemOf, lower: str) -> Draft:
+def _side(draft: Draft, plan: TopPlan) -> tuple[Draft, str]:
+    """The front's own side, where it is let down for the bust, and its corner at the hem."""
+    front, lower = plan.front.side, plan.front.room.lower
+    if lower < 1e-6:
+        return draft, "M"
+    path = front.lower or front.upper
+    called = said("the side at the {}", LineName(plan.lower))
+    draft = set_off(draft, "B", "M1", path.end, called)
+    top = "Q1" if plan.grown.cap else "U"
+    if front.dart:
+        return side_dart_steps(draft, front, top, "C", "M1"), "M1"
+    fold = "B" if plan.side.bodice else "W"
+    return eased_side_steps(draft, front, top, (fold, lower), "M1"), "M1"
+
+
+def _waist_fold(draft: Draft, plan: TopPlan) -> tuple[Draft, str]:
+    """The point on the fold from which the waist dart is set off, let down with the front."""
+    fold, lower = "B" if plan.side.bodice else "W", plan.front.room.lower
+    if lower < HAIR:
+        return draft, fold
+    return draft.down(fold, "W1", mm(lower), "the front's waist line, let down"), "W1"
+
+
+def _hem(draft: Draft, plan: TopPlan, corner: str) -> Draft:
     """The back's lower edge, lower at the centre by what is wanted, running out at the side."""
-    drop, centre = style.fullness.front_hem_drop, "B"
-    if drop.mm > 0.05:
-        called = said("the {} on the centre front", LineName(lower))
+    drop, centre = mm(plan.front.fold - plan.foot.fold), "B"
+    if drop.mm > HAIR:
+        called = said("the {} on the centre front", LineName(plan.lower))
         draft, centre = draft.down("B", "O", drop, called), "O"
-    return hem_of(draft, centre, lean_of(draft.paper.line("side")), style.hem, lower)
-
-
-def lean_of(side: Path) -> float:
-    """Return how far a side seam leans outwards at the hem for each step down."""
-    along = side.arriving()
-    return along.x / along.y
+    return hem_steps(draft, plan, plan.front.fold, centre, corner)

@@ -4,17 +4,16 @@ from __future__ import annotations
 
 from types import MappingProxyType
 
-from tapewise_core.parts.figure_style import FullnessStyle
 from tapewise_core.parts.sleeve_style import SleeveStyle
 from tapewise_core.parts.trunk_style import TrunkStyle
+from tapewise_core.proofs.levels import ASKED
 from tapewise_core.proofs.proof import ALWAYS, ProofId
 from tapewise_core.style.style import Style
 
 
 def idle(style: Style) -> tuple[str, ...]:
-    """The lower arm matters only to sleeves that reach it, high bust where its amount is used."""
-    unused = () if SleeveStyle.of(style).length.mm > SHORT_SLEEVE else ("wrist", "arm_length")
-    return (*unused, "high_bust") if "full-bust" in FullnessStyle.of(style).asked else unused
+    """The lower arm matters only to sleeves that reach it."""
+    return () if SleeveStyle.of(style).length.mm > SHORT_SLEEVE else ("wrist", "arm_length")
 
 
 def idle_below(style: Style) -> tuple[str, ...]:
@@ -36,7 +35,9 @@ NEEDS = (
 )  # fmt: skip
 
 
-HELPS = ("neck", "front_waist_length", "high_bust", "wrist", "arm_length")
+HELPS = (
+    "neck", "front_waist_length", "high_bust", "neck_to_bust_point", "wrist", "arm_length",
+)  # fmt: skip
 
 
 BELOW_WAIST = ("waist_to_knee", "waist_to_floor")
@@ -48,6 +49,7 @@ LONG_HELPS = (*HELPS, *BELOW_WAIST)
 COVERS = ALWAYS | {
     ProofId.HEAD, ProofId.NECKBAND, ProofId.STRIDE, ProofId.GIRTH, ProofId.EASE, ProofId.LINE,
     ProofId.UNDERARM_TOP, ProofId.UNDERARM_FOOT, ProofId.SIDE, ProofId.HAND,
+    *ASKED,
 }  # fmt: skip
 """The proofs that every top answers for."""
 
@@ -65,7 +67,8 @@ MOVES = MappingProxyType({
     "shoulder_drop": (1.5, "the sleeve's slope"),
     "neck": (0.4, "the neckline's width"),
     "front_waist_length": (1.0, "the front's length"),
-    "high_bust": (0.2, "the front's length"),
+    "high_bust": (0.2, "the bust line"),
+    "neck_to_bust_point": (0.6, "the bust line"),
     "arm_length": (0.3, "the sleeve's width"),
     "wrist": (0.5, "the sleeve's hem"),
 })  # fmt: skip

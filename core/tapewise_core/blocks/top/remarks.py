@@ -1,29 +1,28 @@
-"""What the drafter of a top should read: amounts taken from the body, a sleeve that ends badly."""
+"""What the drafter of a top should read: amounts taken from the body, a sleeve that is changed."""
 
 from __future__ import annotations
 
+from tapewise_core.blocks.top.cut import NARROW
+from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.drafting.draft import Draft
-from tapewise_core.measures.body import Body
-from tapewise_core.parts.figure_options import MOST_RAISE, PLAIN_RAISE
+from tapewise_core.parts.shape.bust_room import Wish, worth_measuring
 from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import mm
 
 FIGURE_SAYS = {
-    "full-bust": "{} for the bust",
     "full-belly": "{} on the centre front for a full belly",
     "full-seat": "{} on the centre back for a full seat",
 }
 """Amounts that a draft takes from the measures by itself."""
 
-
 WORTH_SAYING = 5.0
 """A smaller amount taken from the measures goes without saying [mm]."""
 
 
-def remarks(back: Draft, body: Body, style: TopStyle) -> tuple[Told, ...]:
+def remarks(plan: TopPlan) -> tuple[Told, ...]:
     """Return the sentences, with their lengths not yet spelt."""
-    return (*_taken(style), *_raise(style), *_chosen(style), *_cap(back))
+    style = plan.style
+    return (*_taken(style), *_bust(plan), *_chosen(style), *_sleeve(plan), *_side(plan))
 
 
 def _taken(style: TopStyle) -> tuple[Told, ...]:
@@ -31,26 +30,37 @@ def _taken(style: TopStyle) -> tuple[Told, ...]:
     for key, says in FIGURE_SAYS.items():
         amount = style.fullness.amount(key)
         if abs(amount.mm) >= WORTH_SAYING and key not in style.fullness.asked:
-            more = "More length" if amount.mm > 0 else "Less length"
             why = said(says, mm(abs(amount.mm)))
-            template = "{}: {}, taken from the measures; set {} to change it."
-            found.append(said(template, more, why, OptionKey(key)))
+            template = "More length: {}, taken from the measures; set {} to change it."
+            found.append(said(template, why, OptionKey(key)))
     return tuple(found)
 
 
-def _raise(style: TopStyle) -> tuple[Told, ...]:
-    asked = PLAIN_RAISE.mm + style.fullness.full_bust.mm
-    if asked <= MOST_RAISE or "front-raise" in style.fullness.asked:
-        return ()
-    return (
-        said(
-            "The front asks for a raise of {}; {} are taken at the side neck and {} at the "
-            "centre front's hem.",
-            mm(asked),
-            mm(MOST_RAISE),
-            mm(asked - MOST_RAISE),
-        ),
+def _bust(plan: TopPlan) -> tuple[Told, ...]:
+    """How the front's own length is drawn, what is left of it, and when to measure it."""
+    room, found = plan.front.room, []
+    ways = (
+        ("the front's neck point {} up", room.raised),
+        ("the front's neck point {} down", -room.raised),
+        ("the back's neck point {} up", room.back_raised),
+        ("{} eased in at the side", room.eased),
+        ("a side dart of {}", room.dart),
+        ("{} gathered at the side", room.gathered),
     )
+    drawn = [said(words, mm(by)) for words, by in ways if by >= WORTH_SAYING]
+    if drawn:
+        longer = "longer" if room.surplus > 0 else "shorter"
+        each = drawn[0]
+        for more in drawn[1:]:
+            each = (*each, ", ", *more)
+        words = "The front is {} {} than the back: {}; set {} to change it."
+        found.append(said(words, mm(abs(room.surplus)), longer, each, OptionKey("bust-room")))
+    body = plan.body
+    if body.has("high_bust") and plan.style.trunk.bust_room is not Wish.NONE:
+        measured = body.has("front_waist_length") and body.has("back_waist_length")
+        longer_by = room.surplus if measured else None
+        found.append(worth_measuring(body["bust"].mm, body["high_bust"].mm, longer_by))
+    return tuple(words for words in (*found, *plan.front.told) if words)
 
 
 CHOSEN_SAYS = {
@@ -71,16 +81,26 @@ def _chosen(style: TopStyle) -> tuple[Told, ...]:
     )
 
 
-def _cap(back: Draft) -> tuple[Told, ...]:
-    points = back.paper.points
-    if "underarm" in back.paper.lines or "U" not in points:
-        return ()
-    if points["H"].x >= points["U"].x - 0.05:
-        return ()
-    return (
-        said(
-            "This short sleeve would end inside the body's quarter, so its underarm was moved out "
-            "to it; a longer {} gives a straight, square hem.",
-            OptionKey("sleeve-length"),
-        ),
-    )
+def _sleeve(plan: TopPlan) -> tuple[Told, ...]:
+    """A cap that had to be longer than asked, a hem that had to be wider."""
+    cap, sleeve, found = plan.grown.cap, plan.grown.sleeve, []
+    if cap and cap.longer > 0.5:
+        words = "The cap is {} longer than asked, so that its hem stands outside the body."
+        found.append(said(words, mm(cap.longer)))
+    if cap and plan.style.allowances.along("sleeve_hem") > NARROW:
+        words = "The cap's hem bends in under the arm, so it has only {} to turn or to bind."
+        found.append(said(words, mm(NARROW)))
+    if sleeve and sleeve.wider > 0.1:
+        words = "The sleeve is {} wider than asked, so that it meets the body under the arm."
+        found.append(said(words, mm(2 * sleeve.wider)))
+    return tuple(found)
+
+
+def _side(plan: TopPlan) -> tuple[Told, ...]:
+    """What the side seam could not give, and the darts it needs."""
+    seam = plan.grown.line
+    found = [seam.held_back, seam.hip_held_back]
+    if plan.back_dart:
+        words = "Waist darts of {} in each half of back and front; set {} to none for none."
+        found.append(said(words, mm(plan.back_dart.intake), OptionKey("waist-darts")))
+    return tuple(words for words in found if words)

@@ -2,101 +2,119 @@
 
 from __future__ import annotations
 
-from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.drafting.draft import Draft
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+
+from tapewise_core.blocks.top.cut import side_fullness
+from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Facts, Neck, Side, Underarm
 from tapewise_core.drafting.making import How, Making
-from tapewise_core.drafting.piece import EdgeRun, Girth, Join, Piece, Seam, SeamKind
-from tapewise_core.geometry.point import crossing
-from tapewise_core.measures.body import Body
-from tapewise_core.parts.arm import UPPER_ARM_AT, arm_at
-from tapewise_core.parts.girths import trunk_girths
+from tapewise_core.drafting.piece import SMOOTH, EdgeRun, Fullness, Join, Piece, Seam, SeamKind
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
 
+Names = Mapping[str, str]
+"""A half's own edges by their names on its piece; those that are not in it keep their own."""
 
-def body_seams(
-    style: TopStyle, front: str = "", back: str = "", where: str = "", lower: str = HEM
-) -> tuple[Seam, ...]:
-    """Return the seams of one side; ``front`` and ``back`` are the suffixes of its edges.
 
-    Edges with a suffix lie on the mirrored half, where a clockwise walk runs the other way. A
-    body whose ``lower`` edge is a waist seam has no hem.
+@dataclass(frozen=True, slots=True)
+class Sewn:
+    """How the edges of one side of the body are called on the pieces of back and front.
+
+    Edges with another name lie on the mirrored half, where a clockwise walk runs the other way.
     """
 
-    def run(piece: str, names: tuple[str, ...], suffix: str) -> tuple[EdgeRun, ...]:
-        edges = tuple(name + suffix for name in names)
-        return (EdgeRun(piece, edges, backwards=bool(suffix)),)
+    front: Names = field(default_factory=dict)
+    back: Names = field(default_factory=dict)
+    where: str = ""
+
+    def run(self, piece: str, names: tuple[str, ...]) -> tuple[EdgeRun, ...]:
+        """Return a walk along edges of one piece."""
+        known = self.front if piece == "front" else self.back
+        edges = tuple(known.get(name, name) for name in names)
+        return (EdgeRun(piece, edges, backwards=bool(known)),)
+
+    def name(self, piece: str, edge: str) -> str:
+        """Return an edge's name on a piece."""
+        return (self.front if piece == "front" else self.back).get(edge, edge)
+
+
+ALIKE = Sewn()
+"""Both sides of the body alike: the halves' own names."""
+
+
+def body_seams(plan: TopPlan, sewn: Sewn, underarm: float) -> tuple[Seam, ...]:
+    """Return the seams of one side; ``underarm`` is a sleeve's own seam above the side [mm].
+
+    A body whose lower edge is a waist seam has no hem.
+    """
 
     def both(kind: SeamKind, how: How, *names: str) -> Seam:
-        runs = run("front", names, front), run("back", names, back)
-        return Seam(kind, *runs, making=Making(how), where=where)
+        runs = sewn.run("front", names), sewn.run("back", names)
+        return Seam(kind, *runs, making=Making(how), where=sewn.where)
 
-    hem = (both(SeamKind.HEM, How.HEM, "hem"),) if lower == HEM else ()
+    style = plan.style
+    hem = (both(SeamKind.HEM, How.HEM, "hem"),) if plan.lower == HEM else ()
     slit = (both(SeamKind.SLIT, How.SLIT, "split"),) if style.hem.split else ()
+    side = both(SeamKind.SIDE, How.SIDES, "underarm", "side", *_second(plan))
     return (
         both(SeamKind.SHOULDER, How.STAYED, "shoulder"),
-        both(SeamKind.SIDE, How.SIDES, "underarm", "side"),
+        replace(side, fullness=_walked(side_fullness(plan), underarm)),
         both(SeamKind.SLEEVE_HEM, How.SLEEVE_HEM, "sleeve_hem"),
         *slit,
         *hem,
     )
 
 
-def side_joins(
-    style: TopStyle, front: str = "", back: str = "", where: str = "", lower: str = HEM
-) -> tuple[Join, ...]:
+def _second(plan: TopPlan) -> tuple[str, ...]:
+    """The side below a dart, where the front has one."""
+    return ("side_2",) if plan.front.side.dart else ()
+
+
+def _walked(full: Fullness | None, before: float) -> Fullness | None:
+    """The fullness, walked from the sleeve's hem."""
+    if full is None:
+        return None
+    return replace(full, start=full.start + before, end=full.end + before)
+
+
+def dart_seams(front: Piece, sewn: Sewn = ALIKE) -> tuple[Seam, ...]:
+    """Return the seam that closes a side dart, where the front has one."""
+    upper, lower = (sewn.run("front", (name,)) for name in ("dart_upper", "dart_lower"))
+    if not front.has_edge(upper[0].edges[0]):
+        return ()
+    return (Seam(SeamKind.DART, upper, lower, making=Making(How.SIDE_DART), where=sewn.where),)
+
+
+AT_HEM = 5.0
+"""A sleeve's hem runs on under the arm within so much of a straight angle [degrees]; more shows as
+a notch or a tail (common practice). A cap has no seam there that its hem could run across: its
+edge opens above the side."""
+
+
+def side_joins(plan: TopPlan, sewn: Sewn) -> tuple[Join, ...]:
     """Return the lines of one side that run on across a seam."""
+    where = f", {sewn.where}" if sewn.where else ""
 
-    def across(name: str, line: str, beside: str) -> Join:
-        first = ("back", line + back, beside + back)
-        return Join(f"{name}{where}", first, ("front", line + front, beside + front))
+    def across(
+        name: str, line: str, beside: str, front_beside: str | None = None, within: float = SMOOTH
+    ) -> Join:
+        first, second = (
+            (piece, sewn.name(piece, line), sewn.name(piece, edge))
+            for piece, edge in (("back", beside), ("front", front_beside or beside))
+        )
+        return Join(f"{name}{where}", first, second, within)
 
-    edge = EDGE_OF[lower]
-    side = "split" if style.hem.split else "side"
+    edge = EDGE_OF[plan.lower]
+    under_arm = across("sleeve hem across the underarm", "sleeve_hem", "underarm", within=AT_HEM)
+    side = "split" if plan.style.hem.split else "side"
+    front = "side_2" if side == "side" and plan.front.side.dart else side
     return (
         across("neckline across the shoulder", "neckline", "shoulder"),
         across("sleeve hem across the overarm", "sleeve_hem", "shoulder"),
-        across(f"{edge} across the side seam", edge, side),
+        *(() if plan.grown.cap else (under_arm,)),
+        across(f"{edge} across the side seam", edge, side, front),
     )
-
-
-def girths(halves: tuple[Piece, ...], body: Body, style: TopStyle) -> tuple[Girth, ...]:
-    """Return the closed girths beside the body's; ``halves`` are left back and front, then right.
-
-    A garment that is the same on both sides has the same two halves twice.
-    """
-    return (*trunk_girths(halves, body), *arm_girths(halves[:2], body, style))
-
-
-def arm_girths(halves: tuple[Piece, ...], body: Body, style: TopStyle) -> tuple[Girth, ...]:
-    """Return one sleeve's girth at its hem and at the upper arm, square to the overarm.
-
-    Where the body of a wide top still covers the upper arm there is only the hem's.
-    """
-    sleeve = style.sleeve.length.mm
-    hem = sum(half.length("sleeve_hem") for half in halves)
-    past = body["arm_length"].mm * UPPER_ARM_AT if "arm_length" in body else sleeve
-    at_hem = Girth("sleeve hem", hem, arm_at(body, sleeve).mm)
-    if sleeve <= past:
-        return (Girth("upper arm", hem, body["upper_arm"].mm), at_hem)
-    if not all(half.has_edge("underarm") for half in halves):
-        return (at_hem,)
-    upper = sum(_half_at(half, past) for half in halves)
-    return (Girth("upper arm", upper, body["upper_arm"].mm), at_hem)
-
-
-def _half_at(half: Piece, past: float) -> float:
-    """Half a sleeve's girth at a distance below the shoulder point [mm].
-
-    Where the body still is there, as on a wide top, where the sleeve leaves it.
-    """
-    shoulder, underarm = half.points["shoulder_point"], half.edge("underarm").path
-    along = (half.points["overarm_end"] - shoulder).unit()
-    leaves = (half.points["underarm"] - shoulder).dot(along)
-    at = shoulder + along * max(past, leaves)
-    opposite = crossing(at, along.square(), underarm.start, underarm.leaving())
-    return (opposite - at).length() if opposite else half.length("sleeve_hem")
 
 
 def lengths(back: Piece, front: Piece) -> dict[str, float]:
@@ -110,14 +128,14 @@ def lengths(back: Piece, front: Piece) -> dict[str, float]:
     }
 
 
-def facts(back: Draft, body: Body, style: TopStyle, neck: Neck) -> Facts:
-    """Return what proofs ask of a top, all but its hem."""
-    ease = style.trunk.ease.mm
+def facts(plan: TopPlan, neck: Neck) -> Facts:
+    """Return what proofs ask of a top, all but its hem and its levels."""
+    body, trunk, at = plan.body, plan.style.trunk, plan.side.levels
     return Facts(
         head=body["head"].mm if "head" in body else None,
-        ease=ease,
-        hand=hand_of(body, style.sleeve.length),
+        ease=trunk.ease.mm,
+        hand=hand_of(body, plan.style.sleeve.length),
         neck=neck,
-        underarm=Underarm(back.paper.line("side").start.y, back["A"].y, back["W"].y),
-        side=Side((body["waist"].mm + ease) / 4),
+        underarm=Underarm(plan.foot.side.start.y, at.armscye.depth, at.waist.depth),
+        side=Side((body["waist"].mm + trunk.waist_ease.mm) / 4),
     )

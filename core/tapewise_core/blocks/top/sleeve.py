@@ -2,96 +2,134 @@
 
 from __future__ import annotations
 
-from tapewise_core.blocks.top.style import TopStyle
+from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.geometry.point import Point
-from tapewise_core.measures.body import Body
-from tapewise_core.parts.arm import UPPER_ARM_AT, arm_at
-from tapewise_core.parts.side_draft import quarter
-from tapewise_core.parts.underarm import (
-    Underarm,
-    bends_at,
-    cap,
-    longer,
-    reach_of,
-    short_or_long,
-)
+from tapewise_core.drafting.passing import Passing
+from tapewise_core.parts.grown_arm import SleeveWish, hem_girth
+from tapewise_core.parts.shape.grown_cap import Cap
+from tapewise_core.parts.shape.grown_lines import STRAIGHT_HEM
+from tapewise_core.parts.shape.grown_sleeve import PLACE_ROOM, Sleeve
+from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length, mm
 
-CLEAR = 3.0
-"""The underarm is kept this much above halfway from the armscye line to the waist [mm]."""
+HAIR = 0.05
+"""Nobody draws less [mm]."""
 
 
-def upper_arm_past(body: Body, style: TopStyle) -> float:
-    """Return how far past the shoulder point the upper arm lies [mm]; a cap ends before it."""
-    sleeve = style.sleeve.length.mm
-    return body["arm_length"].mm * UPPER_ARM_AT if "arm_length" in body else sleeve
+def sleeve_steps(draft: Draft, plan: TopPlan) -> Draft:
+    """Return the back with its sleeve; the side's own points are on the paper."""
+    if plan.grown.cap:
+        return _cap(draft, plan, plan.grown.cap)
+    sleeve = plan.grown.sleeve
+    assert sleeve is not None, "a grown-on sleeve is either a sleeve or a cap"
+    return _underarm(_sleeve(draft, plan, sleeve), plan, sleeve)
 
 
-def draft_sleeve(draft: Draft, body: Body, style: TopStyle) -> tuple[Draft, Underarm]:
-    """Return the draft with the sleeve's hem and its underarm's points."""
-    sleeve, past = style.sleeve.length.mm, upper_arm_past(body, style)
-    half = (arm_at(body, sleeve) + style.sleeve.hem_ease) / 2
-    if sleeve <= past:
-        half = _upper_half(body, style)
-    width = quarter(body, style.trunk, "bust")
-    draft = draft.square(("S", "E"), "H", half, "the end of the sleeve's hem").across(
-        "A", "Q", width, "the body's quarter on the armscye line, never narrower"
-    )
-    upper = draft["H"]
-    if sleeve > past:
-        draft = _upper_arm(draft, body, style, past)
-        upper = draft["T"]
-    corner = short_or_long(draft["E"], draft["H"], upper, width.mm, draft["A"].y)
-    if corner is None:
-        return _cap(draft, width)
-    return _longer(draft, corner)
+def _sleeve(draft: Draft, plan: TopPlan, sleeve: Sleeve) -> Draft:
+    """Both ends of the hem, and a long sleeve's width where the arm is fullest."""
+    called = "the end of the sleeve's hem"
+    half = _hem_half(plan)
+    if sleeve.wider > HAIR:
+        half = half + mm(sleeve.wider).called("what lets it meet the body")
+    draft = draft.square(("P", "E"), "H", half, called)
+    if plan.grown.arm.is_long:
+        at = plan.grown.arm.place + PLACE_ROOM
+        words = "just below the upper arm's fullest"
+        draft = draft.along("P", "E", "R", mm(at), words)
+        way = "downward, square to P–E,"
+        half = _corrected(_upper_half(plan), plan.grown.arm.upper / 2)
+        draft = draft.toward("R", "T", half, sleeve.square, way, "the sleeve at the upper arm")
+    return draft
 
 
-def _upper_half(body: Body, style: TopStyle) -> Length:
+def _hem_half(plan: TopPlan) -> Length:
+    if not plan.grown.arm.is_long:
+        return _upper_half(plan)
+    sleeve = plan.style.sleeve
+    wish = SleeveWish(sleeve.length.mm, sleeve.ease.mm, sleeve.hem_ease.mm)
+    return _corrected(hem_girth(plan.body, wish) / 2, plan.grown.arm.hem / 2)
+
+
+def _corrected(half: Length, drawn: float) -> Length:
+    """What a line's bend takes is added, so that the finished width is as asked."""
+    more = drawn - half.mm
+    return half + mm(more).called("what the bend takes") if abs(more) > HAIR else half
+
+
+def _upper_half(plan: TopPlan) -> Length:
     """Half the sleeve where the arm is fullest."""
-    room = style.figure.full_arm.called("full arm")
-    return (body["upper_arm"] + style.sleeve.ease + room) / 2
+    room = plan.style.figure.full_arm.called("full arm")
+    return (plan.body["upper_arm"] + plan.style.sleeve.ease + room) / 2
 
 
-def _upper_arm(draft: Draft, body: Body, style: TopStyle, past: float) -> Draft:
-    along = (draft["E"] - draft["S"]).unit()
-    called = "midway between shoulder and elbow, where the upper arm is measured"
-    half = _upper_half(body, style)
-    return draft.along("P", "E", "R", mm(past), called).toward(
-        "R", "T", half, along.square(), "downward, square to S–E,", "the sleeve at the upper arm"
+def _underarm(draft: Draft, plan: TopPlan, sleeve: Sleeve) -> Draft:
+    """The corner under the arm, rounded, and the lines that meet there."""
+    lines = plan.grown.lines
+    assert lines is not None, "a sleeve has lines"
+    draft = _corner(draft, sleeve)
+    start = "T" if plan.grown.arm.is_long else "H"
+    reach = mm((sleeve.meeting - sleeve.ends).length())
+    draft = draft.along("Y", start, "Y1", reach, "where the rounding of the underarm begins")
+    draft = draft.toward(
+        "Y", "Y2", reach, sleeve.ends - sleeve.meeting, "down along the side seam", "where it ends"
     )
-
-
-def _cap(draft: Draft, width: Length) -> tuple[Draft, Underarm]:
-    shape = cap(draft["E"], draft["H"], width.mm, draft["A"].y)
-    if shape.moved_out:
-        down = shape.point.y - draft["A"].y
-        draft = _down_or_there(draft, "Q", "U", down, "the underarm, gone out to the quarter")
-        how = "Leave the overarm square, at least as long as its square hem would be."
-        return draft.curve("sleeve_hem", shape.hem, ("E", "U"), how), shape
-    if shape.point != draft["H"]:
-        called = "the underarm, on the armscye line and no higher"
-        draft = draft.along("E", "H", "U", mm((shape.point - draft["E"]).length()), called)
-        return draft.rule("sleeve_hem", "E", "U"), shape
-    return draft.rule("sleeve_hem", "E", "H", remark="H is the underarm too"), shape
-
-
-def _down_or_there(draft: Draft, start: str, name: str, by: float, called: str) -> Draft:
-    """Mark a point below another, or beside it where there is no way to go."""
-    if by > 0.05:
-        return draft.down(start, name, mm(by), called)
-    return draft.across("A", name, mm(draft[start].x), called)
-
-
-def _longer(draft: Draft, corner: Point) -> tuple[Draft, Underarm]:
-    bends = "T" in draft.paper.points and bends_at(draft["H"], draft["T"], corner)
-    before = "T" if bends else "H"
-    halfway = (draft["A"].y + draft["W"].y) / 2
-    reach = reach_of(draft[before], corner, halfway - CLEAR)
-    draft = draft.rule("sleeve_hem", "E", "H")
-    draft = _down_or_there(draft, "Q", "C", corner.y - draft["Q"].y, "the corner under the arm")
-    draft = draft.down("C", "V", mm(reach), "where the rounding of the underarm ends").along(
-        "C", before, "Y", mm(reach), "where it begins"
+    draft = _hem(draft, plan, sleeve)
+    by = mm((lines.under.end - draft["Y"]).length())
+    check = Passing("U", lines.under.end, "Y", by, "at its nearest: the underarm point")
+    first = "H1" if "H1" in draft.paper.points else "H"
+    bend = ", bent gently at T," if start == "T" else ""
+    manner = said(
+        f"Straight{bend} to Y1, then round towards Y2 with a radius of {{}}.", mm(sleeve.radius)
     )
-    return draft, longer(draft["E"], draft["H"], corner, draft["T"] if bends else None, reach)
+    return draft.curve("underarm", lines.under, (first, "Y1"), manner, (check,))
+
+
+def _corner(draft: Draft, sleeve: Sleeve) -> Draft:
+    """Where the under-seam would meet the side's straight line, from a point on that line."""
+    start = max(("Q1", "Q2"), key=lambda name: (sleeve.meeting - draft[name]).length())
+    way = sleeve.meeting - draft[start]
+    told = f"{'up' if way.y < 0 else 'down'} along the side seam's straight line"
+    return draft.toward(start, "Y", mm(way.length()), way, told, "the corner under the arm")
+
+
+def _hem(draft: Draft, plan: TopPlan, sleeve: Sleeve) -> Draft:
+    """The hem's corner, moved along the under-seam where the sleeve narrows, and the hem."""
+    way = plan.grown.hem.end - sleeve.corner
+    if way.length() >= HAIR:
+        called = "the hem's corner, moved because the sleeve narrows"
+        told = "outwards along the under-seam, carried on"
+        draft = draft.toward("H", "H1", mm(way.length()), way, told, called)
+    return hem_steps(draft, plan, front=False)
+
+
+def hem_steps(draft: Draft, plan: TopPlan, *, front: bool) -> Draft:
+    """Return the draft of back or front with half the sleeve's hem."""
+    moved = plan.overarms[front].runs_out is not None
+    path, plain = plan.hem(front=front), plan.grown.hem
+    start, end = "E2" if moved else "E", "H1" if "H1" in draft.paper.points else "H"
+    if plan.grown.cap:
+        names = [name for name in ("Y1", "Y2") if name in draft.paper.points]
+        return draft.curve("sleeve_hem", path, (start, *names, "Q1"), _cap_manner(plan.grown.cap))
+    if len(plain.segments) == 1 and not moved:
+        return draft.rule("sleeve_hem", start, end)
+    straight = mm(STRAIGHT_HEM * (plain.end - plain.start).length())
+    words = "Square to the overarm for the first {}, then bent to meet the under-seam square."
+    return draft.curve("sleeve_hem", path, (start, end), said(words, straight))
+
+
+def _cap(draft: Draft, plan: TopPlan, cap: Cap) -> Draft:
+    """A cap's hem: straight down from the overarm and round into the side seam at Q1."""
+    by = mm((cap.knee - cap.hem_top).length())
+    draft = draft.square(("P", "E"), "H", by, "straight below on the underarm's level")
+    first, rest = cap.hem.start, cap.hem.segments[1].start
+    assert (rest - first).length() > 0, "a cap's hem begins straight"
+    reach = (cap.knee - rest).length()
+    draft = draft.along("H", "E", "Y1", mm(reach), "where the rounding begins")
+    if cap.knee.x - reach - cap.underarm.x > HAIR:
+        draft = draft.inward("H", "Y2", mm(reach), "where it ends")
+    return hem_steps(draft, plan, front=False)
+
+
+def _cap_manner(cap: Cap) -> Told:
+    words = "Straight to Y1, then round with a radius of {} into the level of the underarm."
+    return said(words, mm(cap.radius))

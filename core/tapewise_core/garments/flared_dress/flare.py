@@ -1,157 +1,113 @@
-"""A side that flares from the waist or the hip, and the hem that hangs level under it.
+"""A side that flares from the waist or the hip, without a knob, and the hem levelled under it.
 
-The flared side is as long as the centre below the same level; because it slants
-its end lies higher by L − √(L² − f²), for a length L and a flare f (exact).
+The side seam below the hip line is as long as the fold below it. Numbers are ``our choice``
+where no other source is named.
 """
 
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
+from tapewise_core.blocks.top.foot import Foot, curve_end, too_short
+from tapewise_core.blocks.top.plan import TopPlan, plan_of
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.drafting.draft import Draft
 from tapewise_core.errors import DraftError
 from tapewise_core.garments.flared_dress.style import FlareFrom, FlareStyle
-from tapewise_core.geometry.path import Path, curved, ruled
-from tapewise_core.geometry.point import Point, Vector, crossing
+from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.hem import HEM, HEM_MANNER, draw_underarm, slit_told, waist_check
-from tapewise_core.parts.hem_style import HemStyle
-from tapewise_core.parts.side_draft import quarter
-from tapewise_core.parts.side_seam import SideSeam, side_seam
-from tapewise_core.parts.underarm import Underarm
+from tapewise_core.parts.grown_arm import Grown
+from tapewise_core.parts.grown_body import SideOf, lift_of, side_of
+from tapewise_core.parts.shape.below_hip import BEND_BELOW
+from tapewise_core.parts.shape.bends import bend
+from tapewise_core.parts.shape.side_hem import levelled
+from tapewise_core.parts.shape.side_slopes import unshaped
 from tapewise_core.text.told import OptionKey, said
-from tapewise_core.units import Length, mm
-
-ROUNDED = 140.0
-"""The side is rounded so far before and after the level it flares from, at the most [mm]."""
+from tapewise_core.units import mm
 
 SHORTEST = 100.0
-"""The least length below the level that a side flares from [mm]."""
+"""The least length below the level that a side flares from [mm] (our choice)."""
+
+MOST = 0.8
+"""No flare is more than this share of the length below its level (our choice)."""
+
+WIDEST = 250.0
+"""A hip's quarter is drawn no further out by a flare from the waist [mm] (our choice)."""
 
 
-def risen(length: float, flare: float) -> float:
-    """Return how much higher a flared side ends than the centre [mm].
-
-    >>> [round(risen(l, f), 2) for l, f in ((500, 80), (600, 150), (700, 200))]
-    [6.44, 19.05, 29.18]
-    """
-    return length - math.sqrt(length * length - flare * flare)
-
-
-def flared_side(
-    draft: Draft, underarm: Underarm, body: Body, style: TopStyle, flared: FlareStyle
-) -> tuple[Draft, Underarm]:
-    """Return the draft with its side seam flared to the hem, and its underarm."""
-    waist, hip = quarter(body, style.trunk, "waist"), quarter(body, style.trunk, "hip")
-    seam = side_seam(
-        underarm.side,
-        Point(waist.mm, draft["W"].y),
-        Point(hip.mm, draft["J"].y),
-        style.trunk.shaping,
-    )
-    draft = draft.across("W", "I", waist, "the waist's quarter, a limit for the side seam")
+def flared_plan(body: Body, style: TopStyle, flared: FlareStyle) -> TopPlan:
+    """Return the plan of one half of a flared dress; raises DraftError for too much flare."""
+    side = side_of(body, style.trunk, style.figure)
+    fold = style.trunk.length.mm + lift_of(body, style.figure).mm
+    at = side.levels
+    start = at.hip.depth if flared.start is FlareFrom.HIP else at.waist.depth
+    slope = _slope(flared.amount.mm, fold - start)
     if flared.start is FlareFrom.WAIST:
-        return _from_waist(draft, underarm, seam, hip, style, flared)
-    above, lean = _above_hip(seam, underarm.side, draft)
-    if above.end.x - hip.mm > 0.05:
-        hip = Length(above.end.x, ("hip ÷ 4, let out to follow the wider waist",))
-    draft = draft.across("J", "G", hip, "the side at the hip, where the flare begins")
-    return _flared(draft, underarm, above, "G", style, flared, lean * (draft["B"].y - draft["J"].y))
+        side = _from_waist(side, slope)
+    side = replace(side, wish=replace(side.wish, flare=slope))
+
+    def foot(made: Grown, fold: float, style: TopStyle) -> Foot:
+        return _foot(made, fold, None if flared.start is FlareFrom.WAIST else flared.amount.mm)
+
+    return plan_of(body, style, side=side, foot=foot)
 
 
-def _above_hip(seam: SideSeam, top: Point, draft: Draft) -> tuple[Path, float]:
-    """The top's own side seam and its lean; straight past a waist that would bulge it outwards."""
-    waist = draft["I"]
-    slope = (waist.x - top.x) / (waist.y - top.y)
-    if slope <= (seam.hip.x - top.x) / (seam.hip.y - top.y):
-        return seam.path, seam.lean
-    end = Point(top.x + slope * (seam.hip.y - top.y), seam.hip.y)
-    return ruled(top, end), slope
-
-
-def _from_waist(
-    draft: Draft,
-    underarm: Underarm,
-    seam: SideSeam,
-    hip: Length,
-    style: TopStyle,
-    flared: FlareStyle,
-) -> tuple[Draft, Underarm]:
-    """Straight from the underarm to the waist, and from there past the hip to the hem."""
-    top, level = underarm.side, draft["W"].y
-    straight = top.x + (hip.mm - top.x) * (level - top.y) / (draft["J"].y - top.y)
-    limit = draft["I"].x
-    share = style.trunk.shaping
-    at = max(limit, straight - share * max(0.0, straight - limit))
-    called = "the side at the waist, where the flare begins: not inside I"
-    draft = draft.across("W", "D", mm(at), called)
-    draft = draft.across("J", "G", hip, "the hip's quarter, which the side must clear")
-    below = draft["B"].y - level
-    least = below * max((hip.mm - at) / (draft["J"].y - level), (at - top.x) / (level - top.y))
-    return _flared(draft, underarm, ruled(top, draft["D"]), "D", style, flared, least)
-
-
-def _flared(
-    draft: Draft,
-    underarm: Underarm,
-    above: Path,
-    start: str,
-    style: TopStyle,
-    flared: FlareStyle,
-    least: float,
-) -> tuple[Draft, Underarm]:
-    """Set off the flare below its level and draw the whole side."""
-    length = draft["B"].y - draft[start].y
-    asked = flared.amount
-    flare = asked if asked.mm >= least else mm(least).called("the side's own slant, carried on,")
-    if length < SHORTEST or flare.mm > 0.8 * length:
+def _slope(flare: float, length: float) -> float:
+    """How far the side goes out per step down, for a flare over a length along the side [mm]."""
+    if length < SHORTEST or flare > MOST * length:
         raise DraftError(
             said(
                 "A flare of {} needs more than the {} that are left below the level it begins at; "
                 "choose a longer {} or less flare.",
-                mm(flare.mm),
+                mm(flare),
                 mm(length),
                 OptionKey("body-length"),
             )
         )
-    rise = risen(length, flare.mm)
-    down = Length(length - rise, ("√(", length, "² − ", flare.mm, "²)"))
-    height = "the height of the side's hem: the side is as long as the centre, and slants"
-    draft = draft.down(start, "m", down, height).across("m", "M", flare, "the side at the hem")
-    whole = _rounded(above, draft["M"])
-    underarm = underarm.leaning(whole.leaving())
-    draft = draw_underarm(draft, underarm)
-    side = underarm.rounding.then(whole) if underarm.rounding else whole
-    top = ("V",) if underarm.rounding else ()
-    name = "U" if "U" in draft.paper.points else "H"
-    manner = f"One gentle curve, rounded at {start} without a corner; straight below to the hem."
-    check = waist_check(draft, side)
-    draft = draft.curve("side", side, (name, *top, start, "M"), manner, check)
-    return slit_told(draft, style.hem), underarm
+    return flare / math.sqrt(length * length - flare * flare)
 
 
-def _rounded(above: Path, end: Point) -> Path:
-    """The side above the level and the straight flare below, their corner rounded off."""
-    corner, coming = above.end, above.arriving()
-    going = (end - corner).unit()
-    if coming.angle_to(going) < 0.2:
-        return above.then(ruled(corner, end))
-    reach = min(ROUNDED, 0.5 * above.length(), 0.5 * (end - corner).length())
-    before, _ = above.split(above.length() - reach)
-    meets = crossing(before.end, before.arriving(), corner, going) or corner
-    after = corner + going * reach
-    first, last = before.end.toward(meets, 0.6), after.toward(meets, 0.6)
-    bend = curved(before.end, first, last, after)
-    return before.then(bend).then(ruled(after, end))
+def _from_waist(side: SideOf, slope: float) -> SideOf:
+    """The hip let out to where a line of the flare's slope passes it from the waist's circle.
+
+    The waist stays where it would be without the flare.
+    """
+    plain = side.seam(side.levels.armscye.depth)
+    waist = plain.asked + plain.kept + plain.dart
+    hip = _hip_for(waist, side.levels.hip.depth - side.levels.waist.depth, slope)
+    if hip <= side.wide.hip:
+        return side
+    wide = replace(side.wide, hip=hip)
+    loose = unshaped(plain.at, wide)
+    gone = (loose - plain.asked) / max(loose - wide.waist, 1e-9)
+    shaping = min(max(gone, 0.0), 1.0) if loose > wide.waist else side.wish.shaping
+    return replace(side, wide=wide, wish=replace(side.wish, shaping=shaping))
 
 
-def flared_hem(draft: Draft, centre: str, lean: float, style: HemStyle, lower: str = HEM) -> Draft:
-    """Return the draft with its hem: level, then swung up to meet the flared side square."""
-    start, side = draft[centre], draft.paper.line("side").end
-    run = (start.y - side.y) / lean if lean > 1e-6 else side.x * 0.3
-    run = min(max(run, side.x * 0.1), 0.45 * side.x)
-    before = Point(side.x - 2 * run, start.y)
-    grip = run * 0.6
-    swing = curved(before, before + Vector(grip * 1.2, 0), side + Vector(-grip, grip * lean), side)
-    return draft.curve(lower, ruled(start, before).then(swing), (centre, "M"), HEM_MANNER)
+def _hip_for(waist: float, height: float, slope: float) -> float:
+    """The hip's quarter at which the ruler's line from the waist's circle has a slope [mm]."""
+    low, high = 0.1, WIDEST
+    for _ in range(30):
+        out = (low + high) / 2
+        line = bend(Point(waist, 0), Point(waist + out, height), alone=1.0)
+        low, high = (out, high) if line is not None and line.lean < slope else (low, out)
+    return waist + low
+
+
+def _foot(made: Grown, fold: float, flare: float | None) -> Foot:
+    """The side down to the hem, the flare below the hip as wide as asked."""
+    hip = made.seam.path.end
+    if fold <= hip.y + 1:
+        raise too_short(fold, max(hip.y, curve_end(made)))
+    seam = made.seam
+    if flare is not None and seam.flare > seam.trial.slope:
+        seam = replace(seam, flare=_below(seam.trial.slope, flare, fold - hip.y))
+    return Foot(levelled(seam, fold)[0], fold)
+
+
+def _below(slope: float, flare: float, length: float) -> float:
+    """The slope below its bend with which a side goes out by a flare in all [mm]."""
+    height = math.sqrt(length * length - flare * flare)
+    if height <= BEND_BELOW:
+        return max(slope, flare / height)
+    return max(slope, (flare - slope * BEND_BELOW / 2) / (height - BEND_BELOW / 2))

@@ -49,7 +49,7 @@ OF_THE_TOP = (
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio", "facing-width",
-    "full-bust", "full-belly", "full-seat", "front-raise", "front-hem-drop",
+    "full-belly", "full-seat", "front-hem-drop",
     "stretch", "cloth-width", "shrinkage",
     "seam-allowance", "neck-allowance", "hem-allowance",
 )  # fmt: skip

@@ -1,7 +1,7 @@
 """The flared dress: the jersey top with ease all round, longer, flared from waist or hip.
 
 Everything above the level where the flare begins is the top's own draft
-(:mod:`blocks.top.back`, :mod:`blocks.top.front`); below it see :mod:`garments.flared_dress.flare`.
+(:mod:`blocks.top.plan`); below it see :mod:`garments.flared_dress.flare`.
 """
 
 from __future__ import annotations
@@ -12,14 +12,12 @@ from types import MappingProxyType
 
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.assemble import assemble
-from tapewise_core.blocks.top.back import hem_centre, upper_back
-from tapewise_core.blocks.top.front import draft_front, lean_of
 from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece, Seam
-from tapewise_core.garments.flared_dress.flare import flared_hem, flared_side
+from tapewise_core.garments.flared_dress.flare import flared_plan
 from tapewise_core.garments.flared_dress.options import OPTIONS
 from tapewise_core.garments.flared_dress.style import FlareFrom, FlareStyle
 from tapewise_core.garments.garment import Garment
@@ -46,10 +44,11 @@ TITLE = "Flared jersey dress"
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
     top, more = TopStyle.of(style), BeltPocketStyle.of(style)
-    back_of = partial(flared_back, flared=FlareStyle.of(style), more=more)
-    pattern = assemble("flared-dress", TITLE, body, top, back_of, flared_front)
+    plan_of = partial(flared_plan, flared=FlareStyle.of(style))
+    told = partial(marks_told, style=more)
+    pattern = assemble("flared-dress", TITLE, body, top, plan_of, told)
     halves = tuple(marked(piece, more) for piece in pattern.pieces[:2])
-    drafts, pieces, seams = _extras(body["waist"] + top.trunk.ease, more)
+    drafts, pieces, seams = _extras(body["waist"] + top.trunk.waist_ease, more)
     finished = tuple(map(with_allowances, drafts, pieces))
     hem = body_hem(body, top.hem, *pattern.pieces[:2])
     return replace(
@@ -60,22 +59,6 @@ def draft(body: Body, style: Style) -> Pattern:
         facts=replace(pattern.facts, hem=hem),
         lengths=MappingProxyType({**pattern.lengths, "hem": hem.round}),
     )
-
-
-def flared_back(
-    body: Body, style: TopStyle, title: str, *, flared: FlareStyle, more: BeltPocketStyle
-) -> Draft:
-    """Return the back, drafted with the centre back on a fold."""
-    draft, underarm = upper_back(body, style, title)
-    draft, underarm = flared_side(draft, underarm, body, style, flared)
-    draft, centre = hem_centre(marks_told(draft, more), style)
-    lean = lean_of(draft.paper.line("side"))
-    return flared_hem(draft, centre, lean, style.hem)
-
-
-def flared_front(back: Draft, style: TopStyle, title: str) -> Draft:
-    """Return the front, drafted over the finished back."""
-    return draft_front(back, style, title, flared_hem)
 
 
 def _extras(
@@ -151,7 +134,7 @@ FLARED_DRESS = Garment(
     says="An easy dress with grown-on sleeves, flared from waist or hip, pulled on over the head.",
     needs=NEEDS,
     helps=LONG_HELPS,
-    measured_only=("front_waist_length", "high_bust"),
+    measured_only=("front_waist_length", "high_bust", "neck_to_bust_point"),
     idle=idle,
     options=OPTIONS,
     agree=agree,

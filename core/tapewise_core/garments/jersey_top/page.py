@@ -1,4 +1,4 @@
-"""The grown-on-sleeve jersey top: dropped shoulder, no darts, no closure.
+"""The grown-on-sleeve jersey top: dropped shoulder, no closure.
 
 The back (:mod:`blocks.top.back`), the front traced from it (:mod:`blocks.top.front`) and the
 neckline's finish (:mod:`parts.neck_finish`).
@@ -10,10 +10,9 @@ from dataclasses import replace
 
 from tapewise_core.blocks.top.agree import agree
 from tapewise_core.blocks.top.assemble import assemble
-from tapewise_core.blocks.top.back import draft_back
-from tapewise_core.blocks.top.front import draft_front
 from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle, idle_below
 from tapewise_core.blocks.top.options import TOP
+from tapewise_core.blocks.top.plan import plan_of
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
@@ -28,7 +27,7 @@ TITLE = "Jersey top with grown-on sleeves"
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
     top = TopStyle.of(style)
-    pattern = assemble("jersey-top", TITLE, body, top, draft_back, draft_front)
+    pattern = assemble("jersey-top", TITLE, body, top, plan_of)
     hem = body_hem(body, top.hem, *pattern.pieces[:2])
     return replace(pattern, facts=replace(pattern.facts, hem=hem))
 
@@ -45,10 +44,10 @@ def _idle(style: Style) -> tuple[str, ...]:
 JERSEY_TOP = Garment(
     name="jersey-top",
     title=TITLE,
-    says="A close top without darts or closure, its sleeves cut in one with the body.",
+    says="A close top without closure, its sleeves cut in one with the body.",
     needs=NEEDS,
     helps=LONG_HELPS,
-    measured_only=("front_waist_length", "high_bust"),
+    measured_only=("front_waist_length", "high_bust", "neck_to_bust_point"),
     idle=_idle,
     options=TOP,
     agree=_agree,

@@ -1,8 +1,6 @@
-"""The options of a dress with a circle skirt, and the body that its bodice is drafted for."""
+"""The options of a dress with a circle skirt."""
 
 from __future__ import annotations
-
-from types import MappingProxyType
 
 from tapewise_core.blocks.skirt.ring_options import SKIRT, circle
 from tapewise_core.blocks.top.options import TOP
@@ -89,7 +87,7 @@ OF_THE_TOP = (
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio", "facing-width",
-    "full-bust", "full-belly", "front-raise", "front-hem-drop",
+    "full-belly", "front-hem-drop",
     "stretch", "cloth-width", "shrinkage",
     "seam-allowance", "neck-allowance", "hem-allowance",
 )  # fmt: skip
@@ -124,11 +122,3 @@ def options_from(top: Options) -> Options:
 
 
 OPTIONS = options_from(TOP)
-
-
-def carried_down(body: Body) -> Body:
-    """Return the body that the bodice is drafted for: its side seam ends at the waist, so below
-    it the waist's width is carried down, and the seam can follow the waist without a corner."""
-    values = {**body.values, "hip": body.values["waist"]}
-    names = {**body.names, "hip": "waist, carried down,"}
-    return Body(MappingProxyType(values), MappingProxyType(names))

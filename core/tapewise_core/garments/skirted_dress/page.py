@@ -1,9 +1,9 @@
 """A dress with a circle skirt: the jersey top cut at the waist, a skirt of four fractions joined.
 
-The bodice is the grown-on-sleeve top (:mod:`blocks.top.back`, :mod:`blocks.top.front`) cut at the
-waist, with one allowance at the back and two at the front, because the bust lifts
-it there; the skirt is that of :mod:`blocks.skirt.ring_piece`, its waist edge as long as the
-bodice's waist seam. Numbers without another source are common practice in the trade.
+The bodice is the grown-on-sleeve top (:mod:`blocks.top.plan`) that ends at the waist, with one
+allowance at the back and two at the front, because the bust lifts it there; the skirt is that of
+:mod:`blocks.skirt.ring_piece`, its waist edge as long as the bodice's waist seam. Numbers without
+another source are common practice in the trade.
 """
 
 from __future__ import annotations
@@ -18,24 +18,22 @@ from tapewise_core.blocks.skirt.ring_seams import panel_seams, waist_runs
 from tapewise_core.blocks.skirt.style import SkirtStyle
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.assemble import assemble
-from tapewise_core.blocks.top.back import draft_back
 from tapewise_core.blocks.top.bodice import (
     back_half,
     marked,
     waist_join,
     waist_seam,
 )
-from tapewise_core.blocks.top.front import draft_front
 from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.plan import TopPlan, plan_of
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.skirted_dress.marks import notches_on, waist_marks
-from tapewise_core.garments.skirted_dress.options import OPTIONS, carried_down, shortened_by
+from tapewise_core.garments.skirted_dress.options import OPTIONS, shortened_by
 from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hem import WAIST_SEAM
@@ -90,20 +88,19 @@ def shortening(body: Body, style: Style) -> float:
 
 
 def _plain_waist(body: Body, style: Style) -> float:
-    """The waist seam of a bodice that allows for no weight [mm]."""
-    back = draft_back(carried_down(body), bodice_style(body, style, 0.0), lower=WAIST_SEAM)
-    return 4 * back.paper.line(WAIST_SEAM).length()
+    """The waist seam of a bodice that allows for no weight [mm], without drawing it."""
+    trunk = bodice_style(body, style, 0.0).trunk
+    return (body["waist"] + trunk.waist_ease).mm
 
 
 def bodice_of(body: Body, style: Style, shorter: float) -> Pattern:
     """Return the top that ends at the waist, shorter by an amount [mm]."""
-    own, top_style = carried_down(body), bodice_style(body, style, shorter)
-    return assemble("skirted-dress", TITLE, own, top_style, back_to_waist, draft_front)
+    return assemble("skirted-dress", TITLE, body, bodice_style(body, style, shorter), bodice_plan)
 
 
-def back_to_waist(body: Body, style: TopStyle, title: str) -> Draft:
-    """Return the top's back, its lower edge the waist seam."""
-    return draft_back(body, style, title, WAIST_SEAM)
+def bodice_plan(body: Body, style: TopStyle) -> TopPlan:
+    """Return the plan of a half whose lower edge is the waist seam."""
+    return plan_of(body, style, lower=WAIST_SEAM)
 
 
 def skirt_of(bodice: Pattern, style: SkirtStyle) -> Ring:
@@ -173,7 +170,7 @@ SKIRTED_DRESS = Garment(
     says="The jersey top cut at the waist, with a circle skirt sewn to it.",
     needs=NEEDS,
     helps=LONG_HELPS,
-    measured_only=("front_waist_length", "high_bust"),
+    measured_only=("front_waist_length", "high_bust", "neck_to_bust_point"),
     idle=idle,
     options=OPTIONS,
     agree=agree,

@@ -43,20 +43,20 @@ def lines(arm: Arm, sleeve: Sleeve) -> Lines:
     straight = _under(hem.end, sleeve)
     first, last = arc(sleeve.begins, sleeve.line, sleeve.ends, sleeve.radius, sleeve.angle)
     under = straight.then(first) if straight else first
-    return Lines(overarm(arm, sleeve), hem, under, last, _upper(arm, sleeve))
+    return Lines(overarm(arm, sleeve.along, sleeve.hem_top), hem, under, last, _upper(arm, sleeve))
 
 
-def overarm(arm: Arm, sleeve: Sleeve) -> Path:
+def overarm(arm: Arm, along: Vector, hem_top: Point) -> Path:
     """From the neck straight to the shoulder's end, over the bend of the lift, to the hem."""
     coming = (arm.shoulder - arm.neck).unit()
-    if coming.angle_to(sleeve.along) < 0.05:
-        return ruled(arm.neck, sleeve.hem_top)
+    if coming.angle_to(along) < 0.05:
+        return ruled(arm.neck, hem_top)
     reach = min(ROUNDED, 0.8 * (arm.shoulder - arm.neck).length(), 0.8 * arm.length)
-    before, after = arm.shoulder + coming * -reach, arm.shoulder + sleeve.along * reach
+    before, after = arm.shoulder + coming * -reach, arm.shoulder + along * reach
     turn = curved(
         before, before.toward(arm.shoulder, 0.65), after.toward(arm.shoulder, 0.65), after
     )
-    return ruled(arm.neck, before).then(turn).then(ruled(after, sleeve.hem_top))
+    return ruled(arm.neck, before).then(turn).then(ruled(after, hem_top))
 
 
 def square_hem(top: Point, corner: Point, leaving: Vector) -> Path:
@@ -94,13 +94,13 @@ def _under(corner: Point, sleeve: Sleeve) -> Path | None:
     to_curve = (begins - bend).dot(sleeve.line)
     bends = (bend - sleeve.corner).length() > 1e-6 and sleeve.deeper > 0.05
     if not bends or to_curve <= 1:
-        return ruled(corner, begins) if (begins - corner).dot(sleeve.line) > 0.01 else None
+        return ruled(corner, begins) if (begins - corner).dot(sleeve.line) > 1e-7 else None
     reach = min(SOFTENED, 0.9 * to_curve, 0.9 * (bend - corner).length())
     before = bend + (corner - bend).unit() * reach
     after = bend + sleeve.line * reach
     soft = curved(before, before.toward(bend, 0.65), after.toward(bend, 0.65), after)
     path = ruled(corner, before).then(soft)
-    return path.then(ruled(after, begins)) if (begins - after).length() > 0.01 else path
+    return path.then(ruled(after, begins)) if (begins - after).length() > 1e-7 else path
 
 
 def arc(start: Point, way: Vector, end: Point, radius: float, angle: float) -> tuple[Path, Path]:

@@ -165,16 +165,18 @@ class _Search:
         """The seam for a waist, leaning in at the bust line only as far as it must."""
         if self._trial(waist).keeps(LEAN):
             return self._trial(waist), waist
-        widest = 0.0 if self.wish.grown_on else TILT
+        widest = self._most_tilt()
         if not self._trial(waist, widest).keeps(LEAN):
             waist = self._closest(LEAN, widest, waist)
         less = most(lambda less: self._trial(waist, widest - less).keeps(LEAN), 0.0, widest)
         return self._trial(waist, widest - less), waist
 
+    def _most_tilt(self) -> float:
+        return 0.0 if self.wish.grown_on or self.wish.upright else TILT
+
     def reason(self, waist: float) -> Told:
         """Say what would not hold a little closer in."""
-        tilt = 0.0 if self.wish.grown_on else TILT
-        closer = self._trial(max(waist - 1.0, self.asked - DART_MOST), tilt)
+        closer = self._trial(max(waist - 1.0, self.asked - DART_MOST), self._most_tilt())
         if closer.lean > LEAN:
             return said("the side seam would lean over 39°")
         if closer.inward < INWARD:

@@ -46,13 +46,15 @@ class SideWish:
 
     ``shaping`` is the share, 0 to 1, of the way from the unshaped seam to the waist's own
     quarter; ``flare`` the slope below the hip, None without one; ``darts`` allows waist darts;
-    ``grown_on`` lets the seam run straight up into a grown-on sleeve's underarm.
+    ``grown_on`` lets the seam run straight up into a grown-on sleeve's underarm; ``upright``
+    keeps it from leaning in at the bust line, as a grown-on cap's does.
     """
 
     shaping: float = 0.5
     flare: float | None = None
     darts: bool = True
     grown_on: bool = False
+    upright: bool = False
 
 
 def unshaped(at: SideLevels, wide: SideQuarters) -> float:

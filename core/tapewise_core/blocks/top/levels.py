@@ -1,0 +1,143 @@
+"""What a grown-on top gives at each level beside what was asked, measured on its pieces."""
+
+from __future__ import annotations
+
+from tapewise_core.blocks.top.foot import curve_end
+from tapewise_core.blocks.top.plan import TopPlan
+from tapewise_core.drafting.facts import Level
+from tapewise_core.drafting.piece import Girth, Piece
+from tapewise_core.parts.arm import arm_at
+from tapewise_core.parts.grown_arm import reach
+from tapewise_core.parts.shape.grown_sleeve import PLACE_ROOM
+from tapewise_core.parts.trunk_levels import sleeve_level, trunk_levels
+from tapewise_core.text.told import Told, said
+from tapewise_core.units import mm
+
+Quarters = tuple[Piece, ...]
+"""Left back and front, then right back and front."""
+
+
+def trunk_given(halves: Quarters) -> dict[str, float]:
+    """Return the finished girths at bust, waist and hip, darts closed [mm]."""
+    found = {}
+    for name in ("bust", "waist", "hip"):
+        at = [half.points[f"{name}_side"].x for half in halves if f"{name}_side" in half.points]
+        if len(at) == len(halves):
+            found[name] = sum(at)
+    if "waist" in found:
+        found["waist"] -= sum(dart.intake for half in halves for dart in half.darts)
+    return found
+
+
+def levels_of(halves: Quarters, plan: TopPlan) -> tuple[Level, ...]:
+    """Return the facts of every level that the top covers, from the top down."""
+    seam, given = plan.grown.line, trunk_given(halves)
+    asked = seam.asked * 4
+    why = {"bust": _bust_why(plan), "waist": _waist_why(plan), "hip": _hip_why(plan)}
+    shown = {**given, **_shown(halves, plan)}
+    trunk = trunk_levels(plan.side.levels, plan.style.trunk, asked, shown, why)
+    return (*trunk, *_sleeve(halves[:2], plan))
+
+
+def _shown(halves: Quarters, plan: TopPlan) -> dict[str, float]:
+    """The levels that are shown and never aimed at, where the side seam passes them."""
+    found, side, front = {}, plan.foot.side, plan.front.room.lower
+    if front or plan.side.bodice:
+        return {}
+    for level in (plan.side.levels.under_bust, plan.side.levels.high_hip):
+        if curve_end(plan.grown) <= level.depth <= side.end.y:
+            found[level.name] = 4 * plan.grown.line.width(level.depth)
+    return found
+
+
+def _bust_why(plan: TopPlan) -> Told:
+    """A bust line above the underarm point is measured there: higher up it is the sleeve's too."""
+    bust, top = plan.side.levels.bust.depth, plan.foot.side.start.y
+    if bust < top:
+        words = "the underarm lies {} below the bust line; it is measured there"
+        return said(words, mm(top - bust))
+    words = "the curve under the arm ends {} below the bust line, so that line is wider"
+    return said(words, mm(max(curve_end(plan.grown) - bust, 0.0)))
+
+
+def _waist_why(plan: TopPlan) -> Told:
+    seam = plan.grown.line
+    return seam.held_back or said("the side seam stays smooth from the underarm down")
+
+
+def _hip_why(plan: TopPlan) -> Told:
+    seam = plan.grown.line
+    if seam.hip_held_back:
+        return seam.hip_held_back
+    return said("the side seam flares from the waist")
+
+
+def _sleeve(halves: Quarters, plan: TopPlan) -> tuple[Level, ...]:
+    """The sleeve's levels: at the upper arm and at the hem."""
+    body, style, arm = plan.body, plan.style, plan.grown.arm
+    upper = body["upper_arm"].mm
+    ease = style.sleeve.ease.mm + style.figure.full_arm.mm
+    given = arm_girths(halves, plan)
+    if plan.grown.cap:
+        why = said("a cap's hem is the armhole, which has to clear the whole shoulder")
+        return (sleeve_level("upper_arm", upper, ease, given["upper_arm"], why),)
+    why = _wider_why(plan)
+    found = [sleeve_level("upper_arm", upper, ease, given["upper_arm"], why)]
+    at_hem = arm_at(body, arm.length).mm
+    if not arm.is_long:
+        why = why or said("so short a sleeve is as wide at its hem as at the upper arm")
+    hem_ease = style.sleeve.hem_ease.mm if arm.length > arm.place else ease
+    found.append(sleeve_level("sleeve_hem", at_hem, hem_ease, given["sleeve_hem"], why))
+    return tuple(found)
+
+
+def _wider_why(plan: TopPlan) -> Told:
+    sleeve = plan.grown.sleeve
+    if sleeve is None or not plan.grown.lines:
+        return ()
+    if sleeve.wider > 0.1:
+        return said("the hem is {} wider, so that the sleeve meets the body", mm(2 * sleeve.wider))
+    if plan.grown.arm.is_long and _station(plan) > plan.grown.arm.place + PLACE_ROOM:
+        return said("the curve under the arm begins past the upper arm's fullest; measured there")
+    return ()
+
+
+def arm_girths(halves: Quarters, plan: TopPlan) -> dict[str, float]:
+    """Return one sleeve's girths at the upper arm and at its hem, measured on the pieces [mm]."""
+    hem = sum(half.length("sleeve_hem") for half in halves)
+    if plan.grown.cap:
+        return {"upper_arm": hem}
+    arm = plan.grown.arm
+    at = _station(plan) if arm.is_long else arm.length - AT_HEM
+    upper = sum(_half_at(half, plan, at) for half in halves)
+    return {"upper_arm": upper, "sleeve_hem": hem}
+
+
+def _station(plan: TopPlan) -> float:
+    """Where the upper arm is measured past the shoulder's end: where the sleeve leaves the body
+    at the least [mm]."""
+    arm, sleeve = plan.grown.arm, plan.grown.sleeve
+    assert sleeve is not None, "a long sleeve is no cap"
+    begins = (sleeve.begins - arm.shoulder).dot(plan.along)
+    return max(arm.place + PLACE_ROOM, begins)
+
+
+AT_HEM = 0.01
+"""A short sleeve's width is taken so far before its hem [mm]."""
+
+
+def _half_at(half: Piece, plan: TopPlan, past: float) -> float:
+    """Half a sleeve's girth square to the overarm, so far past the shoulder's end [mm]."""
+    start, way = plan.shoulder.end + plan.along * past, plan.along.square()
+    found = [reach(start, way, half.edge(name).path) for name in ("underarm", "side")]
+    return min((value for value in found if value is not None), default=half.length("sleeve_hem"))
+
+
+def girths_of(halves: Quarters, plan: TopPlan) -> tuple[Girth, ...]:
+    """Return the closed girths beside the body's."""
+    body = plan.body
+    trunk = (Girth(name, girth, body[name].mm) for name, girth in trunk_given(halves).items())
+    arm, given = plan.grown.arm, arm_girths(halves[:2], plan)
+    upper = Girth("upper arm", given["upper_arm"], body["upper_arm"].mm)
+    hem = given.get("sleeve_hem", given["upper_arm"])
+    return (*trunk, upper, Girth("sleeve hem", hem, arm_at(body, arm.length).mm))

@@ -1,0 +1,150 @@
+"""The overarm of a grown-on top on its draft: shoulder, lift, and what moves it front or back."""
+
+from __future__ import annotations
+
+import math
+
+from tapewise_core.blocks.top.plan import TopPlan
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.parts.grown_overarm import MOVED, Overarm
+from tapewise_core.parts.neck_options import own_half_width
+from tapewise_core.text.told import Told, said
+from tapewise_core.units import Length, cm, mm
+
+SLOPE_RUN = cm(20)
+"""How far out the slope is set off; any length serves."""
+
+
+def back_overarm(draft: Draft, plan: TopPlan) -> Draft:
+    """Return the back with its side neck, its shoulder and its overarm."""
+    draft = _side_neck(draft, plan)
+    raised = plan.room.back_raised
+    slope = "the slope: the shoulder's own less 4°, so that the arm can lift"
+    draft = _slope(draft, "S", ("K", "L"), plan.shoulder.fall, slope)
+    name = "S1" if raised > MOVED else "P"
+    draft = draft.along("S", "L", name, _shoulder(plan), "the shoulder point")
+    if raised > MOVED:
+        draft = draft.down("S1", "P", mm(raised), "the shoulder point as it would be, not raised")
+    draft = _sleeve_slope(draft, plan)
+    draft = _moved(draft, plan, "S", -plan.room.back_raised, front=False)
+    return _drawn(draft, plan, "S", front=False)
+
+
+def front_overarm(draft: Draft, plan: TopPlan) -> Draft:
+    """Return the front with its side neck and its overarm over the traced back's points."""
+    raised, neck = plan.room.raised - plan.room.back_raised, "S"
+    if abs(raised) > MOVED:
+        verb, neck = (draft.up if raised > 0 else draft.down), "Z"
+        draft = verb("S", "Z", mm(abs(raised)), "the front's side neck")
+    draft = _moved(draft, plan, neck, plan.room.raised, front=True)
+    return _drawn(draft, plan, neck, front=True)
+
+
+def _side_neck(draft: Draft, plan: TopPlan) -> Draft:
+    """Half the neck out and the rise up; a round back has less of a rise, a flat one more."""
+    figure, neck = plan.style.figure, plan.style.neck
+    own = own_half_width(plan.body, figure)
+    base = own if neck.half_width.mm > own.mm else neck.half_width
+    rise, lifted = neck.rise, figure.round_back
+    called = "the side neck"
+    if abs(lifted.mm) > MOVED:
+        kind = "round" if lifted.mm > 0 else "flat"
+        rise, called = rise - lifted, f"the side neck, its rise changed for a {kind} back"
+    if plan.room.back_raised > MOVED:
+        rise = rise + mm(plan.room.back_raised).called("what the back is longer")
+    return draft.across("N", "X", base, "a corner below the side neck").up("X", "S", rise, called)
+
+
+def _slope(draft: Draft, start: str, names: tuple[str, str], degrees: float, called: str) -> Draft:
+    drop = SLOPE_RUN.mm * math.tan(math.radians(degrees))
+    working = Length(drop, (SLOPE_RUN.mm, f" × tan {degrees:.1f}°"))
+    draft = draft.across(start, names[0], SLOPE_RUN, "a help for the slope")
+    return draft.down(names[0], names[1], working, called)
+
+
+def _shoulder(plan: TopPlan) -> Length:
+    """The shoulder's length, and what a narrower neckline leaves of the neck."""
+    figure = plan.style.figure
+    narrower = own_half_width(plan.body, figure) - plan.style.neck.half_width
+    if narrower.mm <= MOVED:
+        return plan.body["shoulder_length"]
+    share = math.cos(math.radians(plan.shoulder.fall))
+    return plan.body["shoulder_length"] + mm(narrower.mm / share).called(
+        "what the neck is narrower"
+    )
+
+
+def _sleeve_slope(draft: Draft, plan: TopPlan) -> Draft:
+    """The sleeve's end, on the shoulder's own line or on a lifted, flatter one."""
+    called: Told = ("the end of the overarm line",)
+    by = plan.style.sleeve.length.called("sleeve length")
+    longer = plan.grown.cap.longer if plan.grown.cap else 0.0
+    if longer > MOVED:
+        by = by + mm(longer).called("what the cap needs")
+    drawn = plan.grown.sleeve or plan.grown.cap
+    lift = drawn.lift if drawn else 0.0
+    if lift <= MOVED:
+        return draft.toward("P", "E", by, plan.along, "on along the shoulder's slope", called)
+    fall = math.degrees(math.atan2(plan.along.y, plan.along.x))
+    words = (
+        f"the sleeve's slope, {lift:.1f}° flatter: lifted, so that the underarm needs no digging"
+    )
+    draft = _slope(draft, "P", ("L1", "L2"), fall, words)
+    return draft.along("P", "L2", "E", by, called)
+
+
+def _moved(draft: Draft, plan: TopPlan, neck: str, raised: float, *, front: bool) -> Draft:
+    """The shoulder's end where it is raised, or goes forward, and the overarm's trued end."""
+    overarm = plan.overarms[front]
+    if overarm.runs_out is None:
+        return draft
+    start, half = "P", raised / 2
+    if not front and "S1" in draft.paper.points:
+        draft, start = draft.down("S1", "S2", mm(-half), "the shoulder's end, half as much"), "S2"
+    elif front and abs(half) > MOVED:
+        verb = draft.up if half > 0 else draft.down
+        draft, start = verb("P", "S2", mm(abs(half)), "the shoulder's end, half as much"), "S2"
+    moved = plan.style.figure.forward_shoulder
+    if moved.mm > MOVED:
+        square = (draft["P"] - draft[neck]).unit().square()
+        way, side = (square, "downward") if front else (-square, "upward")
+        told = f"{side}, square to {neck}–P,"
+        called = "where the seam of a forward shoulder passes"
+        draft, start = draft.toward(start, "S3", moved, way, told, called), "S3"
+    called = "the shoulder's end, so that both shoulder seams are as long"
+    draft = draft.along(neck, start, "S4", mm(plan.shoulders[front].length), called)
+    by = mm((overarm.path.end - draft["P"]).length())
+    return draft.along("P", "E", "E2", by, "the overarm's end, so that both seams are as long")
+
+
+def _drawn(draft: Draft, plan: TopPlan, neck: str, *, front: bool) -> Draft:
+    """Rule or draw the overarm, from where a wider neckline begins."""
+    overarm = plan.overarms[front]
+    path, wider = overarm.path, wider_of(plan)
+    if wider > MOVED:
+        _, path = path.split(wider)
+        name, way = ("Z1" if front else "s"), path.start - draft[neck]
+        called = "where the wider neckline begins"
+        draft = draft.toward(neck, name, mm(way.length()), way, "along the overarm line", called)
+        neck = name
+    end = "E" if overarm.runs_out is None else "E2"
+    if len(path.segments) == 1 and path.flattened() == [path.start, path.end]:
+        return draft.rule("shoulder", neck, end, remark="straight through P, the overarm line")
+    return draft.curve("shoulder", path, (neck, end), _manner(plan, overarm))
+
+
+def _manner(plan: TopPlan, overarm: Overarm) -> Told:
+    if overarm.runs_out is None:
+        return said("Along S–P and P–E, the bend at P rounded over {} to each side.", cm(5))
+    out = (overarm.runs_out - plan.shoulder.end).length()
+    return said(
+        "Straight to {} before S4, past it, and in one gentle curve into the line P–E, {} from P.",
+        cm(5), mm(out),
+    )  # fmt: skip
+
+
+def wider_of(plan: TopPlan) -> float:
+    """Return how far along the overarm a neckline that is wider than the neck begins [mm]."""
+    own = own_half_width(plan.body, plan.style.figure).mm
+    wider = max(plan.style.neck.half_width.mm - own, 0.0)
+    return wider / math.cos(math.radians(plan.shoulder.fall))
