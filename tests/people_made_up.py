@@ -56,9 +56,10 @@ CHOICES: dict[str, tuple[str, ...]] = {
     "sleeve": ("cap", "short", "elbow", "three-quarter", "long"),
     "hem": ("straight", "curved", "split"),
     "fit": ("fitted", "straight", "eased"),
+    "bust-room": ("auto", "none", "raise", "side-ease", "side-dart", "gathers"),
+    "waist-darts": ("auto", "none"),
 }
 SIZES: dict[str, tuple[float, float]] = {
-    "front-raise": (0, 3),
     "front-hem-drop": (0, 4),
     "waist-shaping": (0, 100),
     "sleeve-length": (3, 50),

@@ -10,13 +10,14 @@ from read_aloud import spelt
 from shapely.geometry import Polygon
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.piece import Pattern, Piece, SeamKind
 from tapewise_core.errors import DraftError
 from tapewise_core.garments.shelf import garment
 from tapewise_core.geometry.cut_check import allowances_off
 from tapewise_core.geometry.outline import is_simple
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
+from tapewise_core.proofs.corners import corner
 from tapewise_core.proofs.proof import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
@@ -48,8 +49,20 @@ def halves(made: list[Made]) -> list[tuple[Pattern, Piece]]:
 
 
 def test_nearly_everybody_gets_a_top(made: list[Made]):
-    """Only sleeves whose underarm would reach the waist are refused."""
-    assert len(made) > 190
+    """Only sleeves that a body cannot have are refused, of bodies far wider than people are."""
+    assert len(made) > 160
+
+
+def test_a_refusal_names_a_sleeve_that_works():
+    """A cap on a full body whose shoulders are short: the length it proposes is drafted."""
+    one = body(bust=118.0, waist=108.0, hip=122.0, upper_arm=38.0, shoulder_length=11.0)
+    with pytest.raises(DraftError) as refused:
+        TOP.draft(one, settle(TOP.options, {"sleeve-length": "3"}, one, Unit.CM))
+    words = str(refused.value)
+    assert "set-in sleeves" in words
+    length = words.partition("sleeve-length ")[2].split()[0]
+    pattern = TOP.draft(one, settle(TOP.options, {"sleeve-length": length}, one, Unit.CM))
+    assert pattern.piece("back").length("shoulder") == pytest.approx(110 + float(length) * 10, abs=5)
 
 
 def test_every_number_told_is_the_distance_drawn(made: list[Made]):
@@ -100,28 +113,50 @@ def test_the_underarm_is_never_above_the_armscye_line(halves: list[tuple[Pattern
         assert piece.points["underarm"].y >= pattern.facts.underarm.armscye - 1e-6
 
 
-def test_the_body_is_never_narrower_than_the_bust_at_the_underarm(made: list[Made]):
-    """A quarter of the bust and its ease, wherever a short sleeve would end."""
-    for one, style, pattern in made:
-        quarter = (one["bust"].mm + style.length("ease").mm) / 4
-        side = pattern.pieces[0].edge("side").path
-        assert max(p.x for p in side.flattened()) >= quarter - 0.1
+def test_asked_is_given_or_the_reason_is_said(made: list[Made]):
+    """Within what is worth a word, 3 mm round; the bust is never narrower than asked."""
+    for _, _, pattern in made:
+        for level in pattern.facts.levels:
+            if level.asked is not None and level.held_back is None:
+                assert abs(level.given - level.asked) <= 3.0 + 1e-6, level
+            if level.name == "bust":
+                assert level.given >= level.asked - 0.1
 
 
-def test_the_side_seam_keeps_outside_the_waist_and_bends_one_way(
+def test_given_is_what_the_pieces_measure(halves: list[tuple[Pattern, Piece]]):
+    """The quarters at a level added up, waist darts closed."""
+    for pattern, piece in halves:
+        if piece.name == "front" or not piece.on_fold:
+            continue
+        back, front = pattern.pieces[:2]
+        for level in pattern.facts.levels:
+            at = [half.points.get(f"{level.name}_side") for half in (back, front)]
+            if all(at):
+                taken = sum(dart.intake for half in (back, front) for dart in half.darts)
+                found = 2 * sum(point.x for point in at)
+                found -= 2 * taken if level.name == "waist" else 0
+                assert level.given == pytest.approx(found, abs=0.01)
+
+
+def test_the_side_seam_keeps_outside_the_waist_and_has_no_corner(
     halves: list[tuple[Pattern, Piece]],
 ):
-    """No corner at the waist and no wave; the rounding under the arm is not part of it."""
+    """From the underarm to the hem it never turns by more than a few degrees at once."""
     for pattern, piece in halves:
         if "waist_side" in piece.points:
             assert piece.points["waist_side"].x >= pattern.facts.side.waist - 0.05
-        path = piece.edge("side").path
-        rounding = len(path.segments[0].flattened(0.01)) if piece.has_edge("underarm") else 0
-        points = path.flattened(0.01)[rounding:]
-        turns = [
-            (b - a).cross(c - b) for a, b, c in zip(points, points[1:], points[2:], strict=False)
-        ]
-        assert not turns or min(turns) > -1e-3 or max(turns) < 1e-3, piece.name
+        segments = piece.edge("side").path.segments
+        for before, after in pairwise(segments):
+            assert before.direction(1.0).angle_to(after.direction(0.0)) < 1.0, piece.name
+
+
+def test_sleeve_hems_meet_in_a_straight_line_under_the_arm(halves: list[tuple[Pattern, Piece]]):
+    """Both corners of a sleeve's hem add up to 180 degrees, within 5."""
+    for pattern, piece in halves:
+        if piece.name == "front" or not piece.has_edge("underarm"):
+            continue
+        both = sum(corner(half, "sleeve_hem", "underarm") for half in pattern.pieces[:2])
+        assert both == pytest.approx(180, abs=5)
 
 
 def test_necklines_are_square_to_the_fold_and_flat_there(halves: list[tuple[Pattern, Piece]]):
@@ -145,12 +180,14 @@ def test_necklines_meet_the_shoulder_almost_square(halves: list[tuple[Pattern, P
 
 
 def test_front_and_back_meet_at_every_seam(made: list[Made]):
-    """Overarms within 5 mm, sides alike."""
+    """Overarms alike, however the front is raised; sides alike with what is eased or gathered."""
     for _, _, pattern in made:
         back, front = pattern.pieces[:2]
-        assert abs(front.length("shoulder") - back.length("shoulder")) <= 5.0 + 1e-6
-        sides = [piece.length("underarm", "side") for piece in (back, front)]
-        assert sides[0] == pytest.approx(sides[1], abs=0.01)
+        assert front.length("shoulder") == pytest.approx(back.length("shoulder"), abs=0.05)
+        side = next(seam for seam in pattern.seams if seam.kind is SeamKind.SIDE)
+        more = side.fullness.more if side.fullness else 0.0
+        sides = [pattern.run_length(runs) for runs in (side.first, side.second)]
+        assert sides[0] - more == pytest.approx(sides[1], abs=2.0)
 
 
 def test_default_tops_pass_every_proof_for_nearly_everybody():
@@ -169,14 +206,15 @@ def test_default_tops_pass_every_proof_for_nearly_everybody():
 
 
 def test_a_raised_side_neck_keeps_the_sleeve_hem_square():
-    """Even 3 cm on the shortest cap, where the front's overarm is trued to the back's."""
-    asked = {"front-raise": "3", "sleeve-length": "3"}
-    one = body()
-    pattern = TOP.draft(one, settle(TOP.options, asked, one, Unit.CM))
-    back, front = pattern.pieces[:2]
-    assert front.length("shoulder") == pytest.approx(back.length("shoulder"), abs=0.01)
-    overarm, hem = front.edge("shoulder").path, front.edge("sleeve_hem").path
-    assert overarm.arriving().angle_to(hem.leaving()) == pytest.approx(90, abs=0.01)
+    """On the shortest cap too, where the front's overarm is trued to the back's."""
+    one = body(front_waist_length=45.5)
+    for sleeve in ("cap", "short", "long"):
+        pattern = TOP.draft(one, settle(TOP.options, {"sleeve": sleeve}, one, Unit.CM))
+        back, front = pattern.pieces[:2]
+        assert front.points["side_neck"].y < back.points["side_neck"].y - 10
+        assert front.length("shoulder") == pytest.approx(back.length("shoulder"), abs=0.01)
+        overarm, hem = front.edge("shoulder").path, front.edge("sleeve_hem").path
+        assert overarm.arriving().angle_to(hem.leaving()) == pytest.approx(90, abs=0.1)
 
 
 @pytest.mark.parametrize("length", ["33", "38", "45", "60", "63", "90", "140"])

@@ -19,13 +19,15 @@ DEEPER = cm(3)
 def draft_facing(half: Draft, name: str, style: NeckStyle) -> Draft:
     """Return a facing traced from the half it is sewn to; ``name`` is back or front."""
     neckline = half.paper.line("neckline")
-    start, neck, end = _letters(half, neckline)
+    start, neck = _letters(neckline, half)
     width = style.facing_width
     draft = Draft(f"{name.capitalize()} facing").trace(
-        f"the {name}'s neckline, with the letters at both its ends and at the overarm's end",
-        half.paper.only((start, neck, end), ("neckline",)),
+        f"the {name}'s neckline, with the letters at both its ends, and the overarm's line",
+        half.paper.only((start, neck), ("neckline",)),
     )
-    draft = draft.along(neck, end, "g", width, "the facing's edge on the overarm").down(
+    way = half.paper.line("shoulder").leaving()
+    edge = "the facing's edge on the overarm"
+    draft = draft.toward(neck, "g", width, way, "along the overarm", edge).down(
         start, "h", width + DEEPER, "its edge on the centre"
     )
     draft = draft.rule("shoulder", neck, "g")
@@ -33,12 +35,18 @@ def draft_facing(half: Draft, name: str, style: NeckStyle) -> Draft:
     return draft.curve("outer", _outer(draft, neck, name, style), ("h", "g"), manner)
 
 
-def _letters(half: Draft, neckline: Path) -> tuple[str, str, str]:
-    """The letters at the neckline's ends and at the overarm's end."""
-    shoulder = half.paper.line("shoulder")
-    places = (neckline.start, neckline.end, shoulder.end)
-    found = [next(n for n, at in half.paper.points.items() if at == place) for place in places]
-    return found[0], found[1], found[2]
+def _letters(neckline: Path, half: Draft) -> tuple[str, str]:
+    """The letters at the neckline's ends."""
+
+    def at(place: Point) -> str:
+        points = half.paper.points.items()
+        return next(name for name, point in points if (point - place).length() < SAME)
+
+    return at(neckline.start), at(neckline.end)
+
+
+SAME = 1e-6
+"""Points nearer than this are one [mm]: rounding."""
 
 
 def _outer(draft: Draft, neck: str, name: str, style: NeckStyle) -> Path:

@@ -102,10 +102,15 @@ def leans(seam: SideSeam) -> bool:
 
 
 def below(seam: SideSeam, y: float) -> Path:
-    """Return a seam from a height down [mm]."""
+    """Return a seam from a height down [mm]; a crumb left of a line that ends there is dropped."""
     distance = distance_at_height(seam.path, y)
     assert distance is not None, "an underarm ends on its side seam"
-    return seam.path.split(distance)[1] if distance > 1e-9 else seam.path
+    rest = seam.path.split(distance)[1] if distance > CRUMB else seam.path
+    return Path(tuple(segment for segment in rest.segments if segment.length() > CRUMB))
+
+
+CRUMB = 1e-6
+"""A line this short is rounding [mm]."""
 
 
 def side_of(body: Body, trunk: TrunkStyle, figure: FigureStyle, *, bodice: bool = False) -> SideOf:

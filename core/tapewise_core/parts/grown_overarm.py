@@ -56,9 +56,15 @@ def overarm_of(line: ShoulderLine, arm: Arm, along: Vector, hem_top: Point) -> O
     coming = (line.end - line.neck).unit()
     before = line.neck + coming * (line.length - min(ROUNDED, 0.8 * line.length))
     after = arm.shoulder + along * min(arm.place, OF_SLEEVE * (hem_top - arm.shoulder).length())
-    third = (after - before).length() / 3
-    bent = curved(before, before + coming * third, after + along * -third, after)
-    upper = ruled(line.neck, before).then(bent)
+    turned = (coming + (after - line.end).unit()).unit()
+    upper = ruled(line.neck, before).then(_bent(before, coming, line.end, turned))
+    upper = upper.then(_bent(line.end, turned, after, along))
     rest = plain.length() - upper.length()
     end = after + along * rest
     return Overarm(upper.then(ruled(after, end)), (hem_top - end).dot(along), after)
+
+
+def _bent(start: Point, leaving: Vector, end: Point, arriving: Vector) -> Path:
+    """A gentle curve with the directions of both its ends."""
+    third = (end - start).length() / 3
+    return curved(start, start + leaving * third, end + arriving * -third, end)

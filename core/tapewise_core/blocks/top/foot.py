@@ -17,7 +17,7 @@ from tapewise_core.parts.shape.side_seam import SideSeam
 from tapewise_core.text.told import LineName, OptionKey, said
 from tapewise_core.units import mm
 
-LEAST_BELOW = 10.0
+LEAST_BELOW = 30.0
 """A side seam goes on so far below the underarm's curve at the least [mm] (our choice)."""
 
 
@@ -40,16 +40,19 @@ def foot_of(made: Grown, fold: float, style: TopStyle) -> Foot:
         return Foot(seam.path, fold)
     if end >= seam.path.end.y:
         return Foot(levelled(seam, end)[0], fold)
-    return Foot(_cropped(made, end), fold)
+    return Foot(_cropped(made, end, curved=style.hem.curved), fold)
 
 
-def _cropped(made: Grown, hem: float) -> Path:
-    """The side seam cut off where a hem that meets it square ends, found by closing in."""
+def _cropped(made: Grown, hem: float, *, curved: bool) -> Path:
+    """The side seam cut off where a hem that meets it square ends, found by closing in.
+
+    A curved hem swings up by itself.
+    """
     path, least = made.seam.path, curve_end(made) + LEAST_BELOW
     end = point_at_height(path, hem)
     if hem <= least or end is None:
         raise too_short(hem, least)
-    for _ in range(6):
+    for _ in range(0 if curved else 6):
         along = path.at(distance_at_height(path, end.y) or 0.0)[1]
         wanted = hem - end.x * CURVED_PART * along.x / along.y
         end = point_at_height(path, max(wanted, least)) or end

@@ -23,7 +23,7 @@ from tapewise_core.parts.shape.side_dart import (
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
-BELOW_CURVE = 10.0
+BELOW_CURVE = 30.0
 """A side dart's mouth begins so far below the end of the underarm's curve [mm] (our choice)."""
 
 MOST_SLANT = math.tan(math.radians(15))
