@@ -62,7 +62,9 @@ def test_a_refusal_names_a_sleeve_that_works():
     assert "set-in sleeves" in words
     length = words.partition("sleeve-length ")[2].split()[0]
     pattern = TOP.draft(one, settle(TOP.options, {"sleeve-length": length}, one, Unit.CM))
-    assert pattern.piece("back").length("shoulder") == pytest.approx(110 + float(length) * 10, abs=5)
+    assert pattern.piece("back").length("shoulder") == pytest.approx(
+        110 + float(length) * 10, abs=5
+    )
 
 
 def test_every_number_told_is_the_distance_drawn(made: list[Made]):
