@@ -18,7 +18,6 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
-from tapewise_core.proofs.levels import ASKED
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
