@@ -50,7 +50,7 @@ SET_IN_TOP = Garment(
     options=OPTIONS,
     agree=agree,
     draft=draft,
-    covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE, *ASKED},
+    covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE},
     moves=MappingProxyType({**MOVES, **ACROSS}),
     sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )
