@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from types import MappingProxyType
 
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.making import Elastic, How, Making
 from tapewise_core.drafting.piece import (
+    Dart,
     Edge,
     EdgeRun,
+    Fullness,
     Notch,
     Pattern,
     Piece,
@@ -86,6 +89,7 @@ _SLIT = seam(SeamKind.SLIT, How.SLIT, "panel right", "panel right")
 _WAIST = seam(SeamKind.WAIST, How.STAYED_WAIST, "skirt top", "skirt top")
 _PANEL = rectangle("panel", 200, 80, {"right": 15})
 _BODY = (FRONT, BACK)
+_DART = Dart("waist dart", ruled(Point(90, 150), Point(100, 250), Point(90, 350)), 20.0)
 
 
 def _banded(kind: SeamKind, how: How, edges: str) -> Pattern:
@@ -101,6 +105,14 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
                 seam(SeamKind.SIDE, How.PLAIN, "front right", "back right"),
                 seam(SeamKind.BAND_JOIN, How.PLAIN, "front top", "front bottom"),
             ),
+        ),
+        "side-darts": pattern_of(
+            _BODY, (seam(SeamKind.DART, How.SIDE_DART, "front top", "front bottom"),)
+        ),
+        "waist-darts": pattern_of((replace(FRONT, darts=(_DART,)), replace(BACK, darts=(_DART,)))),
+        "sides-eased": pattern_of(_BODY, (replace(_SIDE, fullness=Fullness(12, 40, 120)),)),
+        "sides-gathered": pattern_of(
+            _BODY, (replace(_SIDE, fullness=Fullness(40, 40, 120, gathered=True)),)
         ),
         "shoulders": pattern_of(_BODY, (_SHOULDER,)),
         "shoulders-eased": pattern_of((LONGER, BACK), (_SHOULDER,)),

@@ -58,9 +58,8 @@ def test_a_length_that_is_none_is_refused_with_its_option():
 
 def test_defaults_stay_within_their_limits():
     """What a body asks beyond them is cut off."""
-    style = settled({}, front_waist_length=60.0)
-    assert style.length("front-raise").mm == 30
-    assert style.length("full-bust").mm == 80
+    style = settled({"sleeve": "long"}, arm_length=95.0)
+    assert style.length("sleeve-length").mm == 900
 
 
 def test_a_default_may_be_a_choice_or_a_number():

@@ -50,7 +50,7 @@ def _styles(garment: str) -> Iterator[dict[str, str]]:
     options = [option for option in on_shelf(garment).options if option.words]
     for _ in range(3):
         yield {one.key: rng.choice(one.words) for one in options if rng.random() < 0.6}
-    figure = {"round-back": "0.4 cm", "full-bust": "2 cm", "lower-shoulder": "left"}
+    figure = {"round-back": "0.4 cm", "forward-shoulder": "1 cm", "lower-shoulder": "left"}
     known = {option.key for option in on_shelf(garment).options}
     yield {key: text for key, text in figure.items() if key in known}
 

@@ -71,10 +71,12 @@ def test_what_the_neck_cannot_take_is_eased_darted_or_gathered():
     darted = made(full, sleeve="cap")
     front = darted.piece("front")
     legs = front.length("dart_upper"), front.length("dart_lower")
-    assert legs[0] == pytest.approx(legs[1]) and legs[0] > 30
+    assert legs[0] == pytest.approx(legs[1])
+    assert legs[0] > 30
     gathered = made(full, bust_room="gathers")
     side = next(seam for seam in gathered.seams if seam.fullness)
-    assert side.fullness.gathered and side.fullness.more > 20
+    assert side.fullness.gathered
+    assert side.fullness.more > 20
 
 
 def test_a_dart_that_finds_no_room_is_gathered_and_it_is_said():
@@ -121,8 +123,8 @@ def test_a_round_back_has_less_of_a_neck_rise_and_a_flat_one_more(amount: str, r
 
 def test_a_forward_shoulder_moves_the_seam_to_the_front():
     """Back and front change by the same amount, and the seam stays equally long."""
-    one = body()
-    plain, forward = made(one), made(one, forward_shoulder="1.5")
+    one = body(("front_waist_length",))
+    plain, forward = (made(one, sleeve="short", forward_shoulder=by) for by in ("0", "1.5"))
     back = (
         plain.piece("back").points["shoulder_point"],
         forward.piece("back").points["shoulder_point"],
@@ -133,8 +135,8 @@ def test_a_forward_shoulder_moves_the_seam_to_the_front():
     )
     assert back[1].y < back[0].y
     assert front[1].y > front[0].y
-    assert (back[1] - back[0]).length() == pytest.approx(15, abs=0.1)
-    assert (front[1] - front[0]).length() == pytest.approx(15, abs=0.1)
+    assert (back[1] - back[0]).length() == pytest.approx(15, abs=0.3)
+    assert (front[1] - front[0]).length() == pytest.approx(15, abs=0.3)
     assert "forward shoulder" in told(forward)
 
 

@@ -23,15 +23,18 @@ def with_allowances(draft: Draft, piece: Piece) -> Draft:
 
 def _with_notches(draft: Draft, piece: Piece) -> Draft:
     """Say where the notches go, measured along the stitch lines."""
-    plain = [notch for notch in piece.notches if not notch.edge.endswith("_2")]
-    words = joined(map(_told, plain), "; ")
+    darted = piece.has_edge("dart_lower")
+    plain = [notch for notch in piece.notches if darted or not notch.edge.endswith("_2")]
+    words = joined((_told(notch, darted=darted) for notch in plain), "; ")
     return draft.note(NOTCHES, *words, ".") if words else draft
 
 
-def _told(notch: Notch) -> Told:
+def _told(notch: Notch, *, darted: bool) -> Told:
+    """One notch; a side that a dart interrupts goes on below it."""
     strokes = "two strokes" if notch.strokes == 2 else "one stroke"
     at = said("{} from its start", mm(notch.distance)) if notch.distance else ("at its start",)
-    return said("{}, {}, on the {} {}", notch.pair, strokes, LineName(notch.edge), at)
+    below = " below the dart" if darted and notch.edge == "side_2" else ""
+    return said("{}, {}, on the {}{} {}", notch.pair, strokes, LineName(notch.edge), below, at)
 
 
 NOTCHES = (

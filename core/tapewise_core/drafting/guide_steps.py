@@ -97,6 +97,55 @@ def _circle(centre: Point, at: Point) -> Path:
 
 
 @dataclass(frozen=True, slots=True)
+class Off:
+    """A point beside a straight line: its ``foot`` so far ``along``, itself so far ``out``."""
+
+    foot: str
+    name: str
+    along: Length
+    out: Length
+    side: str
+
+
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """Set off points of a curve from the straight line between two points."""
+
+    start: str
+    end: str
+    places: tuple[Off, ...]
+
+    def draw(self, paper: DraftingPaper) -> DraftingPaper:
+        """Rule the line thinly and mark the feet and the points beside them."""
+        start, end = paper.point(self.start), paper.point(self.end)
+        along = (end - start).unit()
+        right = along.square() if along.square().x > 0 else -along.square()
+        paper = paper.with_guide(f"{self.start}–{self.end}", ruled(start, end))
+        for place in self.places:
+            foot = start + along * place.along.mm
+            way = right if place.side == "right" else -right
+            paper = paper.with_point(place.foot, foot)
+            paper = paper.with_point(place.name, foot + way * place.out.mm)
+        return paper
+
+    def tell(self) -> Told:
+        """Say how far along each stands, and how far out."""
+        line = f"{self.start}–{self.end}"
+        each = (
+            said("{} {} from {} and {} {} to its {}", p.foot, p.along, self.start, p.name, p.out,
+                 p.side)
+            for p in self.places
+        )  # fmt: skip
+        words = "Rule thinly {}. Mark on it, and square to it, points of the curve: {}."
+        return said(words, line, joined(each, "; "))
+
+    def stated(self) -> tuple[Stated, ...]:
+        """State how far along, and how far out."""
+        feet = ((self.start, place.foot, place.along) for place in self.places)
+        return (*feet, *((place.foot, place.name, place.out) for place in self.places))
+
+
+@dataclass(frozen=True, slots=True)
 class Shift:
     """One place of a line that is moved: from a point on it to a new one, so far."""
 
@@ -113,7 +162,8 @@ class Shift:
 
 @dataclass(frozen=True, slots=True)
 class Shifted:
-    """Draw a line again, moved ``how`` at several places; ``line`` None for a guide."""
+    """Draw a line again, moved ``how`` at several places; ``line`` None for a guide, ``where`` says
+    where those places are that have no name yet."""
 
     of: str
     how: str
@@ -121,6 +171,7 @@ class Shifted:
     called: str
     path: Path
     places: tuple[Shift, ...]
+    where: str = ""
 
     def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Mark the places and draw the line through them."""
@@ -137,8 +188,8 @@ class Shifted:
         each = joined((said("{}–{} {}", p.start, p.name, p.by) for p in self.places), ", ")
         line = LineName(self.called)
         names = "–".join(place.name for place in self.places)
-        words = "Move the {} {}, square across at each place: {}. Draw the {} through {}."
-        return said(words, self.of, self.how, each, line, names)
+        words = "Move the {} {}, square across at each place: {}{}. Draw the {} through {}."
+        return said(words, self.of, self.how, each, self.where, line, names)
 
     def stated(self) -> tuple[Stated, ...]:
         """State how far each place is moved."""

@@ -25,6 +25,9 @@ MITRE = 3.0
 """A corner longer than this many allowances is blunted, as in the SVG and PDF stroke rules."""
 
 
+SEAL = 0.05
+"""Half the width of a sliver that closes a slit between two allowances [mm]."""
+
 FAR = 10000.0
 """Further than any piece reaches [mm]."""
 
@@ -164,7 +167,9 @@ def _corner(edge: Margin, after: Margin) -> list[Point]:
     mirrored = edge.turned != after.turned and _folds(coming, going)
     if mirrored or after.width <= 0:
         return []
-    if coming.cross(going) < 1e-6:
+    if abs(coming.cross(going)) < 1e-6:
+        return _sealed(edge.path.end, coming, min(edge.width, after.width))
+    if coming.cross(going) < 0:
         return []
     corner = edge.path.end
     first = corner + _outward(coming) * edge.width
@@ -175,6 +180,15 @@ def _corner(edge: Margin, after: Margin) -> list[Point]:
     if (tip - first).dot(coming) < 0 or (last - tip).dot(going) < 0:
         return [corner, first, last]  # a wide allowance steps down to a narrow one
     return [corner, first, tip, last]
+
+
+def _sealed(corner: Point, along: Vector, width: float) -> list[Point]:
+    """A sliver over the line at which two allowances meet that run straight on.
+
+    Their square ends lie on each other to the last digit or not quite, which may leave a slit.
+    """
+    before, after, out = along * -SEAL, along * SEAL, _outward(along) * width
+    return [corner + before, corner + before + out, corner + after + out, corner + after]
 
 
 def _tidy(points: list[Point]) -> list[Point]:

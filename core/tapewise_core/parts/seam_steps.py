@@ -9,11 +9,10 @@ share of the cup.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.guide_steps import Light, Ruler, Shift, Shifted
+from tapewise_core.drafting.guide_steps import Beside, Light, Off, Ruler
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
@@ -140,21 +139,19 @@ def on_curve(draft: Draft, path: Path, ends: tuple[str, str]) -> tuple[Draft, tu
     F numbers the feet on the straight line, C the points on the curve, going on from those there.
     """
     number = 1 + max((int(p[1:]) for p in draft.paper.points if _is_curve(p)), default=0)
-    start, names = draft[ends[0]], []
+    start = draft[ends[0]]
+    places: list[Off] = []
     chord = (draft[ends[1]] - start).unit()
+    right = chord.square() if chord.square().x > 0 else -chord.square()
     for share in PLACES:
-        at = path.at(path.length() * share)[0]
-        along, out = (at - start).dot(chord), (at - start).dot(chord.square())
-        if abs(out) < CURVED:
-            continue
-        foot, point = f"F{number}", f"C{number}"
-        draft = draft.along(*ends, foot, mm(along), "on the straight line between them")
-        side = chord.square() if out > 0 else -chord.square()
-        way = f"square to {'–'.join(ends)}, to the {'right' if side.x > 0 else 'left'},"
-        draft = draft.toward(foot, point, mm(abs(out)), side, way, "a point of the curve")
-        names.append(point)
-        number += 1
-    return draft, tuple(names)
+        way = path.at(path.length() * share)[0] - start
+        out = way.dot(right)
+        if abs(out) >= CURVED:
+            at = number + len(places)
+            side = "right" if out > 0 else "left"
+            places.append(Off(f"F{at}", f"C{at}", mm(way.dot(chord)), mm(abs(out)), side))
+    names = tuple(place.name for place in places)
+    return (draft.then(Beside(*ends, tuple(places))) if places else draft), names
 
 
 def set_off(draft: Draft, start: str, name: str, to: Point, called: str | Told) -> Draft:
@@ -193,32 +190,3 @@ def seam_line(draft: Draft, path: Path, share: Share) -> Draft:
     if share.bust == share.hip == 0.0:
         return draft.curve("side", path, names, MANNER)
     return draft.then(Light(SEAM, path, names, MANNER))
-
-
-def shared_line(
-    draft: Draft, seam: Path, traced: Path, share: Share, line: str | None, called: str = "side"
-) -> Draft:
-    """Return the draft with the seam moved by the front's or the back's share of the cup.
-
-    ``traced`` is the path that comes of it; ``line`` its name, None for a guide that is changed
-    afterwards, which is ``called`` so.
-    """
-    sign = 1.0 if traced.start.x > seam.start.x else -1.0
-    places = []
-    for number, (name, y) in enumerate(_heights(seam, share), start=1):
-        at = point_at_height(seam, y)
-        if at is not None:
-            to = Point(at.x + sign * share.at(y), y)
-            places.append(Shift(name, f"V{number}", at, to))
-    how = "outwards" if sign > 0 else "inwards"
-    return draft.then(Shifted(SEAM, how, line, called, traced, tuple(places)))
-
-
-def _heights(seam: Path, share: Share) -> Iterator[tuple[str, float]]:
-    """The underarm, the bust line, three places below it, the hip line, with their points."""
-    yield "Q1", seam.start.y
-    way = share.hip_level - share.bust_level
-    for name, part in (("Q2", 0.0), *((f"P{i}", p) for i, p in enumerate(PLACES, 1)), ("Q4", 1.0)):
-        y = share.bust_level + part * way
-        if y <= seam.end.y + HAIR:
-            yield name, y

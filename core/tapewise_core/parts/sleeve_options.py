@@ -63,11 +63,12 @@ def sleeve_ease(body: Body, style: Style) -> Length:
 def sleeve_length(body: Body, style: Style) -> Length:
     """The named sleeve's share of the arm; a cap as long as it needs."""
     kind = SleeveKind(style.choice("sleeve"))
-    length = kind_length(body, kind)
-    found = _had(body, style, kind, style.length("sleeve-ease").mm / 10)
-    if found and found > length.mm + 0.1:
-        return cm(math.ceil(found / 5 - 0.02) / 2)
-    return length
+    ease = style.length("sleeve-ease").mm / 10
+    length, found = kind_length(body, kind), _had(body, style, kind, ease)
+    if not found or found <= length.mm + 0.1:
+        return length
+    even = math.ceil(found / 5 - 0.02) * 5.0
+    return cm((even if _found(body, style, even, ease) else found) / 10)
 
 
 def kind_length(body: Body, kind: SleeveKind) -> Length:
@@ -86,20 +87,22 @@ def _had(body: Body, style: Style, kind: SleeveKind, ease: float) -> float | Non
 
     A cap or a short sleeve may be up to 6 cm longer than usual.
     """
+    usual = kind_length(body, kind).mm
+    tried = LONGER if kind is SleeveKind.SHORT else LONGER[:1]
+    lengths = (_found(body, style, usual + more, ease) for more in tried)
+    return next((length for length in lengths if length), None)
+
+
+def _found(body: Body, style: Style, length: float, ease: float) -> float | None:
+    """How long a sleeve of a length [mm] and an ease [cm] gets on this body, or None."""
     figure = FigureStyle.of(style)
     bodice = "body-length" not in style.chosen
     trunk = TrunkStyle.of(style, body["back_waist_length"] if bodice else None)
     half, rise = style.length("neck-half-width"), style.length("neck-rise")
     shoulder = body_shoulder(body, figure, half, rise)
     side, bust = side_of(body, trunk, figure, bodice=bodice), trunk.bust_ease.mm
-    usual = kind_length(body, kind).mm
-    for more in LONGER if kind is SleeveKind.SHORT else LONGER[:1]:
-        length = usual + more
-        wish = SleeveWish(length, ease * 10, _hem_ease(length, ease, _arm(body)) * 10)
-        found = found_length(arm_of(body, figure, shoulder, wish), side, bust)
-        if found:
-            return found
-    return None
+    wish = SleeveWish(length, ease * 10, _hem_ease(length, ease, _arm(body)) * 10)
+    return found_length(arm_of(body, figure, shoulder, wish), side, bust)
 
 
 LONGER = (0.0, 20.0, 40.0, 60.0)

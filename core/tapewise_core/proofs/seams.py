@@ -59,16 +59,11 @@ def _walked(pattern: Pattern, seam: Seam) -> Proof:
             "in.",
             long, mm(abs(apart)), short, mm(limit),
         )  # fmt: skip
-    elif more:
-        says += said(
-            " The {} has {} of them more, {}.", LineName(seam.first[0].piece), mm(more), _how(seam)
-        )
+    elif seam.fullness:
+        how = "gathered" if seam.fullness.gathered else "eased"
+        words = f"{name} meet: {{}} and {{}}, the {{}}'s extra {{}} {how} in between its notches."
+        says = said(words, mm(first), mm(second - more), LineName(sides[0][1]), mm(more))
     elif abs(apart) > UNNOTICED:
         says = said(f"{name}: the {{}} is eased in by {{}}.", long, mm(abs(apart)))
     of = ", ".join(filter(None, (WORDS[seam.kind], seam.where)))
     return in_cm(ProofId.SEAM, of, abs(apart), limit, holds, says)
-
-
-def _how(seam: Seam) -> str:
-    gathered = seam.fullness is not None and seam.fullness.gathered
-    return "gathered in between its notches" if gathered else "eased in between its notches"

@@ -69,7 +69,11 @@ AND = " and "
 
 def _wider(case: Case, more: dict[str, float]) -> dict[str, Length | str]:
     offered = {key: by for key, by in more.items() if case.offers(key)}
-    return {key: at_least(case.style.length(key).mm + by) for key, by in offered.items()}
+    return {key: at_least(case.style.length(key).mm + by * MORE) for key, by in offered.items()}
+
+
+MORE = 1.01
+"""A waist seam that bends grows by a little less than its ease (our geometry)."""
 
 
 def casing_turns(case: Case) -> Answer:

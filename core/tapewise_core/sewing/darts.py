@@ -31,9 +31,9 @@ def waist(pattern: Pattern) -> tuple[Told, ...]:
     names = joined([(title(piece.name).lower(),) for piece in pieces], " and ")
     return (
         said(
-            "Sew the waist darts of {} while it lies flat: fold each on its middle, right sides "
-            "together, and sew from the waist to one tip and from the waist to the other, running "
-            "off at the fold. Knot the threads, and press the darts towards the centre.",
+            "Sew the waist darts of {} while each lies flat: fold a dart on its middle, right "
+            "sides together, and sew from the waist to one tip and from the waist to the other, "
+            "running off at the fold. Knot the threads, and press the darts towards the centre.",
             names,
         ),
     )

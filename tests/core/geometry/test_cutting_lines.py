@@ -122,3 +122,22 @@ def test_the_cut_line_lies_farther_from_a_corner_that_points_inwards(depth: floa
     tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
     deeper = [Point(p.x + 0.2, p.y) if p == tip else p for p in cut]
     assert max(allowances_off(deeper, margins)) > 0.05
+
+
+@pytest.mark.parametrize("lean", [0.0, 3.3, 9.7, 14.25, 21.9])
+def test_a_seam_that_runs_straight_on_with_another_allowance_steps_without_a_slit(
+    lean: float,
+) -> None:
+    """As a side seam does into its slit, at whatever angle it leans."""
+    start, way = Point(400, 0), Vector(0, 1).turned(-lean)
+    middle, end = start + way * 393.8255194, start + way * 573.8255194
+    margins = [
+        Margin(ruled(Point(0, 0), start), 8),
+        Margin(ruled(start, middle), 8),
+        Margin(ruled(middle, end), 15),
+        Margin(ruled(end, Point(0, end.y)), 25, turned=True),
+        Margin(ruled(Point(0, end.y), Point(0, 0)), 0, fold=True),
+    ]
+    cut = cut_line(margins)
+    assert teeth(cut) == ()
+    assert is_simple(cut)

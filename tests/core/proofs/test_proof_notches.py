@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 from hand_made import case, in_cm, in_inches, judged, only, sewn, strip
 
-from tapewise_core.drafting.piece import EdgeRun, Notch, Seam, SeamKind
+from tapewise_core.drafting.piece import EdgeRun, Fullness, Notch, Seam, SeamKind
 from tapewise_core.proofs.notches import notches_pair
 from tapewise_core.proofs.proof import Case, ProofId
 
@@ -105,3 +105,11 @@ def test_a_notch_without_its_partner_fails(lonely: str) -> None:
 def test_what_it_says_where_all_meet() -> None:
     """One sentence."""
     assert in_cm(only(notches_pair(sides(9.0, 9.0)))) == "Every notch meets its partner."
+
+
+@pytest.mark.parametrize(("first", "second"), [(40.0, 40.0), (106.0, 100.0), (212.0, 200.0)])
+def test_fullness_moves_the_first_sides_notches(first: float, second: float) -> None:
+    """Before it nothing, within it in proportion, after it by all of it; else they are apart."""
+    full = replace(SIDE, fullness=Fullness(12.0, 50.0, 150.0))
+    assert judged(only(notches_pair(sides(first, second, full)))) == (0.0, 0.1, "cm", True)
+    assert not only(notches_pair(sides(first + 2, second, full))).holds

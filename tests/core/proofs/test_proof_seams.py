@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hand_made import case, in_cm, in_inches, judged, only, reason, sewn, strip
 
-from tapewise_core.drafting.piece import EdgeRun, Seam, SeamKind
+from tapewise_core.drafting.piece import EdgeRun, Fullness, Seam, SeamKind
 from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.proofs.seams import seams_meet
 
@@ -17,6 +19,7 @@ LIMITS = {
     SeamKind.BAND_JOIN: (0.5, "ends of the band"),
     SeamKind.SLEEVE: (5.0, "sleeve seams"),
     SeamKind.WAISTBAND: (3.0, "waistband and waist"),
+    SeamKind.DART: (0.5, "dart's legs"),
 }
 """What each kind may differ by [mm], and its name."""
 
@@ -94,3 +97,18 @@ def test_seams_sewn_stretched_are_not_compared() -> None:
     assert reason(seams_meet(case(*pieces, seams=(seam,)))) == (
         "No two edges are sewn to each other unstretched."
     )
+
+
+@pytest.mark.parametrize(("gathered", "how"), [(False, "eased"), (True, "gathered")])
+def test_fullness_counts_as_taken_in(gathered: bool, how: str) -> None:
+    """A front longer by what is eased or gathered meets; without it, it would be caught."""
+    pieces = strip("front", "side", 412.0), strip("back", "side", 400.0)
+    full = Fullness(12.0, 50.0, 150.0, gathered=gathered)
+    seam = replace(sewn(SeamKind.SIDE, "front.side", "back.side"), fullness=full)
+    proof = only(seams_meet(case(*pieces, seams=(seam,))))
+    assert proof.holds
+    assert in_cm(proof) == (
+        f"Side and underarm seams meet: 41.2 cm and 40 cm, the front's extra 1.2 cm {how} in "
+        "between its notches."
+    )
+    assert not only(seams_meet(case(*pieces, seams=(replace(seam, fullness=None),)))).holds

@@ -16,7 +16,15 @@ from tapewise_core.units import Unit
 
 MIDDLE_BUILD = {**MIDDLE, "waist_to_knee": 58.0, "waist_to_floor": 102.0}
 FULL_BUILD = {**MIDDLE_BUILD, "bust": 124.0, "waist": 112.0, "hip": 128.0, "upper_arm": 40.0}
+CURVED_BUILD = {
+    **MIDDLE_BUILD, "bust": 108.0, "high_bust": 93.0, "waist": 68.0, "hip": 124.0,
+    "front_waist_length": 47.0,
+}  # fmt: skip
+BUILDS = {"middle": MIDDLE_BUILD, "full": FULL_BUILD, "curved": CURVED_BUILD}
 """Bodies of different build, invented [cm]."""
+
+ON_CURVES = ("waist-darts", "bust-room")
+"""Options that matter to a body of strong curves alone."""
 
 MATTERS_WITH = {
     "hem-rise": {"hem": "curved"},
@@ -30,6 +38,7 @@ MATTERS_WITH = {
     "belt-ends": {"belt": "yes"},
     "pocket-below-waist": {"pockets": "yes"},
     "pocket-opening": {"pockets": "yes"},
+    "waist-darts": {"waist-shaping": "100"},
 }
 """The choices beside which an option matters, as far as a garment offers them."""
 
@@ -37,11 +46,10 @@ EVERY = [(page.name, option.key) for page in garments() for option in page.optio
 
 
 @cache
-def drafted(name: str, full: bool, asked: tuple[tuple[str, str], ...]) -> Drafted | str:
+def drafted(name: str, who: str, asked: tuple[tuple[str, str], ...]) -> Drafted | str:
     """Return a draft, or the sentence that refuses it; anything else is a crash."""
-    build = FULL_BUILD if full else MIDDLE_BUILD
     try:
-        return draft(person(build), name, dict(asked), unit=Unit.CM, made=DAY)
+        return draft(person(BUILDS[who]), name, dict(asked), unit=Unit.CM, made=DAY)
     except TapewiseError as error:
         return str(error)
 
@@ -69,8 +77,11 @@ def differ(usual: Drafted, other: Drafted | str) -> bool:
 
 def beside(name: str, option: Option) -> tuple[tuple[str, str], ...]:
     """Return the choices beside which an option is tried."""
-    offered = {(each.key, word) for each in garment(name).options for word in each.words}
-    return tuple(MATTERS_WITH.get(option.key, {}).items() & offered)
+    offered = {each.key: each.words for each in garment(name).options}
+    wanted = MATTERS_WITH.get(option.key, {}).items()
+    return tuple(
+        (k, word) for k, word in wanted if k in offered and (not offered[k] or word in offered[k])
+    )
 
 
 def ends(option: Option) -> tuple[str, ...]:
@@ -92,13 +103,13 @@ def test_an_option_changes_something_and_breaks_nothing(name: str, key: str) -> 
     the least room: never a crash, never an empty refusal.
     """
     option = garment(name).options[key]
-    way = beside(name, option)
-    usual = drafted(name, False, way)
+    way, who = beside(name, option), "curved" if key in ON_CURVES else "middle"
+    usual = drafted(name, who, way)
     assert isinstance(usual, Drafted), usual
-    tried = (drafted(name, False, (*way, (key, value))) for value in ends(option) + between(option))
+    tried = (drafted(name, who, (*way, (key, value))) for value in ends(option) + between(option))
     assert any(differ(usual, other) for other in tried)
     for end in ends(option):
-        found = drafted(name, True, (*way, (key, end)))
+        found = drafted(name, "full", (*way, (key, end)))
         if isinstance(found, str):
             assert found.endswith("."), found
             assert len(found.split()) > 4, found
@@ -107,12 +118,12 @@ def test_an_option_changes_something_and_breaks_nothing(name: str, key: str) -> 
 @pytest.mark.parametrize("name", [page.name for page in garments()])
 def test_the_usual_style_fits_the_full_build(name: str) -> None:
     """Otherwise its refusals would say nothing about the options."""
-    assert isinstance(drafted(name, True, ()), Drafted)
+    assert isinstance(drafted(name, "full", ()), Drafted)
 
 
 def test_an_option_that_nobody_reads_is_found_out() -> None:
     """A style that differs in its own list alone counts as the same."""
-    usual, same = (drafted("jersey-top", False, asked) for asked in ((), (("hem-rise", "9"),)))
+    usual, same = (drafted("jersey-top", "middle", asked) for asked in ((), (("hem-rise", "9"),)))
     assert isinstance(usual, Drafted)
     assert isinstance(same, Drafted)
     assert usual.style != same.style

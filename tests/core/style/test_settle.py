@@ -54,9 +54,9 @@ def test_an_unknown_option_like_no_other_is_answered_with_all_there_are() -> Non
 
 def test_a_default_beyond_its_limits_is_cut_off_in_silence() -> None:
     """The wearer did not ask for it."""
-    style = settle(TOP, {}, body(front_waist_length=60.0), Unit.CM)
-    assert style.length("full-bust").mm == 80
-    assert not style.asked("full-bust")
+    style = settle(TOP, {"sleeve": "long"}, body(arm_length=95.0), Unit.CM)
+    assert style.length("sleeve-length").mm == 900
+    assert not style.asked("sleeve-length")
 
 
 def test_a_style_says_what_it_has_not() -> None:

@@ -37,10 +37,10 @@ from tapewise_core.parts.seam_steps import (
     seam_line,
     seam_steps,
     set_off,
-    shared_line,
 )
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.waist_darts import DartLevels, WaistDart, back_dart
+from tapewise_core.parts.shared_seam import shared_line
 from tapewise_core.parts.side_draft import NAPE_AT
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, cm, mm

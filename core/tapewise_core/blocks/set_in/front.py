@@ -24,9 +24,10 @@ from tapewise_core.geometry.path import Path
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import eased_side_steps, side_dart_steps
 from tapewise_core.parts.neckline import front_curve, nearest
-from tapewise_core.parts.seam_steps import SEAM, set_off, shared_line
+from tapewise_core.parts.seam_steps import SEAM, set_off
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.waist_darts import WaistDart, front_dart
+from tapewise_core.parts.shared_seam import shared_line
 from tapewise_core.text.told import Told
 from tapewise_core.units import mm
 

@@ -136,7 +136,7 @@ def _points(half: _Half) -> dict[str, Point]:
 
 
 def _at_levels(half: _Half) -> dict[str, Point]:
-    """Where the side passes bust, waist and hip; a bust line above it is measured at its top."""
+    """Where the side passes bust, waist and hip, or a bust line above it the underarm's curve."""
     found, side = {}, half.side
     for level in ("bust", "waist", "hip"):
         y = half.levels.get(level)
@@ -145,10 +145,19 @@ def _at_levels(half: _Half) -> dict[str, Point]:
         if y >= side.end.y - HAIR:
             found[f"{level}_side"] = side.end
         elif y <= side.start.y:
-            found[f"{level}_side"] = side.start
+            found[f"{level}_side"] = _above(half, y)
         elif at := point_at_height(side, y):
             found[f"{level}_side"] = at
     return found
+
+
+def _above(half: _Half, y: float) -> Point:
+    """Where a level above the underarm passes its curve; above that, where the curve begins."""
+    lines, sleeve = half.draft.paper.lines, half.plan.grown.sleeve
+    if sleeve is None:
+        return point_at_height(lines["sleeve_hem"].reversed(), y) or half.side.start
+    at = point_at_height(lines["underarm"].reversed(), y)
+    return at if at is not None and at.x < sleeve.begins.x else sleeve.begins
 
 
 def _past(plan: TopPlan, *, front: bool) -> float:

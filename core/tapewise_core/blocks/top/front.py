@@ -48,6 +48,10 @@ def _traced(back: Draft, plan: TopPlan) -> DraftingPaper:
 def _neckline(draft: Draft, plan: TopPlan) -> Draft:
     neck = next(name for name in ("Z1", "Z", "S") if name in draft.paper.points)
     depth = plan.style.neck.depth
+    if "Z" in draft.paper.points and draft["Z"].y > draft["S"].y:
+        depth = depth + mm(draft["Z"].y - draft["S"].y).called(
+            "what the front's neck point lies lower"
+        )
     draft = draft.down("N", "F", depth, "the neckline on the centre front")
     corner = mm(draft[neck].x)
     draft = draft.across("F", "X", corner, "a corner below the neckline's end")

@@ -51,10 +51,10 @@ def _shown(halves: Quarters, plan: TopPlan) -> dict[str, float]:
 
 
 def _bust_why(plan: TopPlan) -> Told:
-    """A bust line above the underarm point is measured there: higher up it is the sleeve's too."""
+    """A bust line above the underarm point is measured on its curve: higher up is the sleeve."""
     bust, top = plan.side.levels.bust.depth, plan.foot.side.start.y
     if bust < top:
-        words = "the underarm lies {} below the bust line; it is measured there"
+        words = "the underarm lies {} below the bust line, which is measured on its curve"
         return said(words, mm(top - bust))
     words = "the curve under the arm ends {} below the bust line, so that line is wider"
     return said(words, mm(max(curve_end(plan.grown) - bust, 0.0)))
@@ -99,7 +99,7 @@ def _wider_why(plan: TopPlan) -> Told:
         return said("the hem is {} wider, so that the sleeve meets the body", mm(2 * sleeve.wider))
     if plan.grown.arm.is_long and _station(plan) > plan.grown.arm.place + PLACE_ROOM:
         return said("the curve under the arm begins past the upper arm's fullest; measured there")
-    return ()
+    return said("the under-seam bends there, and its bend is softened") if sleeve.deeper else ()
 
 
 def arm_girths(halves: Quarters, plan: TopPlan) -> dict[str, float]:

@@ -9,6 +9,7 @@ from tapewise_core.blocks.top.options import TOP
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.parts.shape.underarm import DROPS, SLEEVE_EASES, by_fit
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.parts.trunk_style import Fit
@@ -95,6 +96,15 @@ WORDS = {
     "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED),
     "sleeve": tuple(KINDS),
+    "waist-darts": ("auto", "none"),
+    "bust-room": (
+        BustRoom.AUTO,
+        BustRoom.NONE,
+        BustRoom.RAISE,
+        BustRoom.SIDE_EASE,
+        BustRoom.SIDE_DART,
+        BustRoom.GATHERS,
+    ),
 }
 """The jersey top's words that it is drafted for."""
 

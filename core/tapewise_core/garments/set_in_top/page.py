@@ -48,5 +48,5 @@ SET_IN_TOP = Garment(
     draft=draft,
     covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE},
     moves=MappingProxyType({**MOVES, "across_back": (1.0, "the armhole")}),
-    sources=("ansur1", "baldt", "conover", "iso8559-1"),
+    sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )
