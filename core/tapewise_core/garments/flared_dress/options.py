@@ -11,6 +11,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.kind import ValueKind
@@ -67,6 +68,15 @@ WORDS = {
         SleeveKind.ELBOW,
         SleeveKind.THREE_QUARTER,
         SleeveKind.LONG,
+    ),
+    "waist-darts": ("auto", "none"),
+    "bust-room": (
+        BustRoom.AUTO,
+        BustRoom.NONE,
+        BustRoom.RAISE,
+        BustRoom.SIDE_EASE,
+        BustRoom.SIDE_DART,
+        BustRoom.GATHERS,
     ),
 }
 """The top's words that the dress is drafted for."""
