@@ -56,7 +56,7 @@ def test_a_file_name_never_comes_from_the_name_as_typed(people, name):
 def test_two_people_of_one_file_name_do_not_overwrite_each_other():
     """Names that differ only in marks or signs share a slug and keep a file each."""
     names = ["Zoe", "Zoë", "zoe", "Zoe!", "张伟", "李娜"]
-    places = {store.save(ADA.with_name(name)) for name in names}
+    places = {store.save(Profile.of(name)) for name in names}
     assert len(places) == len(names)
     assert [store.load(name).name for name in names] == names
 
@@ -111,7 +111,7 @@ def test_an_unknown_name_is_answered_with_near_ones():
 def test_a_saved_person_can_be_deleted_and_an_example_not(people):
     """Examples belong to the program."""
     store.save(ADA)
-    assert store.delete("ada byron") == people / "ada-byron.json"
+    assert store.delete("Ada Byron") == people / "ada-byron.json"
     assert not list(people.iterdir())
     with pytest.raises(FilesError, match="example that came with the program"):
         store.delete(DEMO)

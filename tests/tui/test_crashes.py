@@ -184,7 +184,7 @@ def test_a_second_file_of_a_person_is_shown_with_its_fault(data_folder: Path) ->
     async def steps(at: Walk) -> None:
         at.page.query_one(Rows).to(str(copy))
         await at.press("enter")
-        assert f"second file of {NAME}, who is in {own.name}" in at.said
+        assert f"a copy of {NAME}, who is in {own.name}; which of the two counts?" in at.said
         await at.press("f8")
         assert "a copy is deleted." in at.said
         at.page.query_one(Rows).to(str(own))

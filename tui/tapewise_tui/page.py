@@ -117,7 +117,7 @@ class Page(Screen[None]):
         profile = self.desk.state.profile
         name = profile.name if profile else ""
         self.query_one(PagesTape).show(name, self.desk.unit.value)
-        if self.desk.trouble:
+        if self.desk.trouble or self.desk.asked:
             self.tell("")
 
     def keep_typed(self) -> None:
@@ -127,6 +127,8 @@ class Page(Screen[None]):
         """Say what happened, or that the disk did not take it."""
         if self.desk.trouble:
             self.warn(f"Kept only until you leave: {self.desk.trouble}")
+        elif self.desk.asked:
+            self.warn(self.desk.question)
         else:
             self.query_one(Saying).tell(sentence)
 

@@ -14,6 +14,10 @@ LARGEST_FILE = 1_000_000
 """Bytes above which a file is no person's; a full one has under 10,000."""
 
 
+STRAY = ".tapewise-"
+"""How the name of a file begins that is not in its place yet."""
+
+
 def read_file(path: Path) -> Profile:
     """Return the profile a file holds.
 
@@ -67,13 +71,14 @@ def write_file(path: Path, profile: Profile) -> None:
     """
     place = Path(os.path.realpath(path))
     try:
-        _replace(place, profile.text().encode())
+        put(place, profile.text().encode())
     except (OSError, ValueError) as fault:
         raise FilesError(f"{path} cannot be written: {reason(fault)}.") from fault
 
 
-def _replace(place: Path, content: bytes) -> None:
-    handle, aside = tempfile.mkstemp(prefix=".tapewise-", suffix=".tmp", dir=place.parent)
+def put(place: Path, content: bytes) -> None:
+    """Write a file aside and put it in place, for its owner alone; raises OSError."""
+    handle, aside = tempfile.mkstemp(prefix=STRAY, suffix=".tmp", dir=place.parent)
     try:
         with os.fdopen(handle, "wb") as file:
             file.write(content)
@@ -84,6 +89,17 @@ def _replace(place: Path, content: bytes) -> None:
         with contextlib.suppress(OSError):
             os.unlink(aside)
         raise
+    sync_folder(place.parent)
+
+
+def sync_folder(folder: Path) -> None:
+    """Have the disk keep what a folder lists now, where the system can be asked to."""
+    with contextlib.suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
 
 
 def reason(fault: OSError | ValueError) -> str:

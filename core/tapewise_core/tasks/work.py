@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import contextlib
 import os
+from dataclasses import replace
 from itertools import count
 from pathlib import Path
 
@@ -71,6 +72,15 @@ def save(work: Work) -> None:
     write_all(place.parent, {place.name: text_of(work).encode()})
     with contextlib.suppress(OSError):
         os.chmod(place, 0o600)
+
+
+def follow(old: str, new: str) -> None:
+    """Keep what is made for a person under her new name; raises FilesError with a sentence."""
+    made = _usable(_place(old))
+    if made is not None and old != new:
+        save(replace(made, person=new))
+        with contextlib.suppress(OSError):
+            _place(old).unlink()
 
 
 def _place(person: str) -> Path:

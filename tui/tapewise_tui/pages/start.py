@@ -109,7 +109,7 @@ class StartPage(Page):
         if profile is None:
             return
         try:
-            people.store.save(profile)
+            people.store.add(profile)
         except TapewiseError as error:
             self.warn(error)
             return
@@ -125,10 +125,9 @@ class StartPage(Page):
         if profile is None or entry is None or entry.profile in (None, profile):
             return
         try:
-            people.store.save(profile)
-            self.undone.append((f"change to {entry.name}", lambda: _back(entry, profile)))
-            if profile.name != entry.name and not entry.shipped:
-                people.store.remove(entry)
+            kept = people.store.keep(_own(profile, entry), _on_file(entry)).profile
+            work.follow(entry.name, kept.name)
+            self.undone.append((f"change to {entry.name}", lambda: _back(entry, kept)))
         except TapewiseError as error:
             self.warn(error)
             return
@@ -144,10 +143,11 @@ class StartPage(Page):
         except TapewiseError as error:
             self.warn(error)
             return
-        said, old = f"{entry.name} is deleted.", entry.profile
-        if old is not None:
-            self.undone.append((f"{entry.name} deleted", lambda: people.store.save(old)))
-            said += " ctrl+z brings the measures back."
+        said = f"{entry.name} is deleted."
+        if not entry.fault:
+            undo = (f"{entry.name} deleted", lambda: people.store.restore(entry.name))
+            self.undone.append(undo)
+            said += " ctrl+z brings everything back, for a day."
         self.show()
         self.tell(said)
 
@@ -179,9 +179,20 @@ def _open(profile: Profile) -> str:
     return ", ".join(said) or "nothing"
 
 
+def _on_file(entry: Entry) -> Profile | None:
+    return None if entry.shipped else entry.profile
+
+
+def _own(profile: Profile, entry: Entry) -> Profile:
+    """An example under another name is somebody new."""
+    renamed = entry.shipped and profile.name != entry.name
+    return people.somebody_new(profile) if renamed else profile
+
+
 def _back(entry: Entry, changed: Profile) -> None:
     """Put a person back as she was before a change."""
-    if entry.shipped or changed.name != entry.name:
+    if entry.shipped:
         people.store.delete(changed.name)
-    if not entry.shipped and entry.profile is not None:
-        people.store.save(entry.profile)
+    elif entry.profile is not None:
+        people.store.keep(entry.profile, changed)
+        work.follow(changed.name, entry.name)
