@@ -195,7 +195,9 @@ def test_people_go_in_and_out_and_away(
     capsys.readouterr()
     assert run("profiles", "list", "--json") == 0
     assert "Ada Test" in {row["name"] for row in json.loads(capsys.readouterr().out)}
-    assert run("profiles", "delete", "Ada Test") == 0
+    assert run("profiles", "delete", "Ada Test") == 2
+    assert "--yes" in capsys.readouterr().err
+    assert run("profiles", "delete", "Ada Test", "--yes") == 0
     assert run("profiles", "show", "Ada Test") == 2
 
 

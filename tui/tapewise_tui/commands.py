@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import json
 import shlex
 import sys
 from pathlib import Path
@@ -14,7 +13,9 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
 from tapewise_core.units import Unit
 from tapewise_tui import telling
+from tapewise_tui.commands_people import profiles
 from tapewise_tui.exits import FINE, LOOK
+from tapewise_tui.printing import print_json, say
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.check_record import Gain
@@ -69,9 +70,9 @@ def draft(options: argparse.Namespace) -> int:
     paper = Paper(options.overlap, options.roll_width, options.page_margin)
     written = save(drafted, Path(options.out), tuple(options.format), paper)
     if options.json:
-        _print_json(telling.draft_json(drafted, findings, options.out, written))
+        print_json(telling.draft_json(drafted, findings, options.out, written))
     else:
-        print("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
+        say("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
     loud = any(finding.severity.value == "warning" for finding in findings)
     return LOOK if drafted.failing or loud else FINE
 
@@ -104,11 +105,11 @@ def check(options: argparse.Namespace) -> int:
     found = people.check(profile, unit)
     gain = _gain(profile, options.garment, unit)
     if options.json:
-        _print_json(CHECK.of(Checked(found, Reader(unit), gain)))
+        print_json(CHECK.of(Checked(found, Reader(unit), gain)))
     else:
-        print("\n".join(telling.check_lines(profile.name, found, unit)))
+        say("\n".join(telling.check_lines(profile.name, found, unit)))
         if gain:
-            print("\n".join(telling.gain_lines(gain)))
+            say("\n".join(telling.gain_lines(gain)))
     return LOOK if found.unlikely else FINE
 
 
@@ -133,15 +134,15 @@ def garments(options: argparse.Namespace) -> int:
     elif options.name is None:
         rows = shop.garment_list()
     elif options.json:
-        _print_json(shop.garment_sheet(options.name))
+        print_json(shop.garment_sheet(options.name))
         return FINE
     else:
-        print("\n".join(shop.garment_lines(options.name, _unit(options))))
+        say("\n".join(shop.garment_lines(options.name, _unit(options))))
         return FINE
     if options.json:
-        _print_json(rows)
+        print_json(rows)
     else:
-        print("\n".join(f"{row['name']}: {row['says']}" for row in rows))
+        say("\n".join(f"{row['name']}: {row['says']}" for row in rows))
     return FINE
 
 
@@ -152,50 +153,9 @@ def _sources(options: argparse.Namespace) -> int:
     if options.name is None:
         raise OptionError("--sources needs a garment: tapewise garments jersey-top --sources.")
     if options.json:
-        _print_json(shop.garment_sources(options.name))
+        print_json(shop.garment_sources(options.name))
     else:
-        print("\n".join(shop.source_lines(options.name)))
-    return FINE
-
-
-def profiles(options: argparse.Namespace) -> int:
-    """Do one act with the people on file."""
-    act = options.act or "list"
-    if act == "list":
-        entries = people.store.listing()
-        if options.json:
-            _print_json([telling.entry_json(entry) for entry in entries])
-        else:
-            print("\n".join(telling.entry_lines(entries)))
-        return FINE
-    if act == "show":
-        profile = _person(options)
-        if options.json:
-            print(profile.text(), end="")
-        else:
-            print("\n".join(telling.profile_lines(profile, _unit(options))))
-        return FINE
-    return _keep(act, options)
-
-
-def _keep(act: str, options: argparse.Namespace) -> int:
-    """Copy in, copy out or delete, and say what was done."""
-    if act == "copy-in":
-        name = people.store.copy_in(Path(options.file), replace=options.replace).name
-        done = {"saved": name}
-        says = f"Saved {name}."
-    elif act == "copy-out":
-        path = people.store.copy_out(options.person, Path(options.to), replace=options.replace)
-        done = {"written": str(path)}
-        says = f"Wrote {path}."
-    else:
-        path = people.store.delete(options.person)
-        done = {"deleted": str(path)}
-        says = f"Deleted {options.person}."
-    if options.json:
-        _print_json(done)
-    else:
-        print(says)
+        say("\n".join(shop.source_lines(options.name)))
     return FINE
 
 
@@ -207,9 +167,9 @@ def measure(options: argparse.Namespace) -> int:
     sheet = measuring_sheet(options.garment, _unit(options))
     if options.out:
         write_sheet(sheet, Path(options.out))
-        print(f"Wrote {options.out}.")
+        say(f"Wrote {options.out}.")
     else:
-        print(sheet_text(sheet), end="")
+        say(sheet_text(sheet))
     return FINE
 
 
@@ -217,7 +177,7 @@ def schema(options: argparse.Namespace) -> int:
     """Print the JSON schema of what a machine reads or writes."""
     from tapewise_core.tasks.schemas import schema as schema_of
 
-    _print_json(schema_of(options.name))
+    print_json(schema_of(options.name))
     return FINE
 
 
@@ -234,7 +194,3 @@ def serve(options: argparse.Namespace) -> int:
     command = shlex.join([sys.executable, "-m", "tapewise_tui"])
     Server(command, host="127.0.0.1", port=options.port, title="Tapewise").serve()
     return FINE
-
-
-def _print_json(value: object) -> None:
-    print(json.dumps(value, ensure_ascii=False, indent=1, allow_nan=False))

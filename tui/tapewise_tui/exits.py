@@ -11,3 +11,6 @@ WRONG = 2
 
 BROKEN = 3
 """The program itself is at fault."""
+
+STOPPED = 130
+"""Stopped from the keyboard, or an answer was no."""

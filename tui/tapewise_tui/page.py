@@ -16,6 +16,7 @@ from textual.widgets import Footer
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.work import PAGES
+from tapewise_core.text.legible import legible
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets.saying import Saying
 from tapewise_tui.widgets.tape import PagesTape
@@ -130,12 +131,12 @@ class Page(Screen[None]):
         elif self.desk.asked:
             self.warn(self.desk.question)
         else:
-            self.query_one(Saying).tell(sentence)
+            self.query_one(Saying).tell(legible(sentence))
 
     def warn(self, trouble: str | TapewiseError) -> None:
         """Say what is wrong, an error in the reader's unit."""
         told = trouble.told if isinstance(trouble, TapewiseError) else trouble
-        self.query_one(Saying).warn(self.desk.reader.spell(told))
+        self.query_one(Saying).warn(legible(self.desk.reader.spell(told)))
 
     @on(PagesTape.Pointed)
     def point(self, event: PagesTape.Pointed) -> None:

@@ -2,21 +2,14 @@
 
 from __future__ import annotations
 
-import argparse
-from typing import NoReturn
-
 from tapewise_core import __version__
+from tapewise_tui.parser_base import Commands, Parser
+from tapewise_tui.parser_base import add as _add
+from tapewise_tui.parser_base import machine_readable as _machine_readable
+from tapewise_tui.parser_base import unit as _unit
+from tapewise_tui.parser_people import acts as people_acts
 
 PERSON = "a saved person's name, an example's, or a profile file (.json)"
-
-
-class Parser(argparse.ArgumentParser):
-    """A parser whose faults are one sentence and exit code 2."""
-
-    def error(self, message: str) -> NoReturn:
-        """Say what is wrong and where help is."""
-        sentence = message[:1].upper() + message[1:]
-        self.exit(2, f"tapewise: {sentence}; see “{self.prog} --help”.\n")
 
 
 def parser() -> Parser:
@@ -31,23 +24,6 @@ def parser() -> Parser:
     for add in (_demo, _draft, _check, _garments, _profiles, _measure, _schema, _serve):
         add(commands)
     return top
-
-
-Commands = argparse._SubParsersAction  # argparse names no public type for it
-
-
-def _add(commands: Commands[Parser], name: str, says: str, example: str) -> Parser:
-    return commands.add_parser(name, help=says, description=says, epilog=f"Example: {example}")
-
-
-def _machine_readable(command: Parser) -> None:
-    command.add_argument("--json", action="store_true", help="print JSON for a machine")
-
-
-def _unit(command: Parser) -> None:
-    command.add_argument(
-        "--unit", choices=("cm", "in"), help="what people read, and what bare numbers are in"
-    )
 
 
 def _demo(commands: Commands[Parser]) -> None:
@@ -116,31 +92,11 @@ def _garments(commands: Commands[Parser]) -> None:
 
 
 def _profiles(commands: Commands[Parser]) -> None:
-    says = "list, show, copy in, copy out or delete people"
+    says = "list, show, copy, compare, restore or delete people"
     command = _add(commands, "profiles", says, 'tapewise profiles show "Marta Lindqvist"')
     _machine_readable(command)
     acts = command.add_subparsers(dest="act", metavar="ACT")
-    _machine_readable(_add(acts, "list", "list everyone on file", "tapewise profiles list"))
-    for act, says, what in (
-        ("show", "show one person's measures", 'show "Marta Lindqvist"'),
-        ("copy-in", "save the person a profile file holds", "copy-in ada.json"),
-        ("copy-out", "write a person to a file or folder", "copy-out Ada ada.json"),
-        ("delete", "delete a saved person", "delete Ada"),
-    ):
-        _act(acts, act, says, f"tapewise profiles {what}")
-
-
-def _act(acts: Commands[Parser], act: str, says: str, example: str) -> None:
-    command = _add(acts, act, says, example)
-    argument = "file" if act == "copy-in" else "person"
-    command.add_argument(argument, metavar=argument.upper())
-    if act == "copy-out":
-        command.add_argument("to", metavar="FILE", help="a file to write, or a folder")
-    if act.startswith("copy"):
-        command.add_argument("--replace", action="store_true", help="replace what is there")
-    if act == "show":
-        _unit(command)
-    _machine_readable(command)
+    people_acts(acts)
 
 
 def _measure(commands: Commands[Parser]) -> None:

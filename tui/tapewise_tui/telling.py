@@ -117,7 +117,9 @@ def entry_json(entry: Entry) -> dict[str, object]:
         "name": entry.name,
         "file": str(entry.path),
         "example": entry.shipped,
-        "measures": len(entry.profile.measures) if entry.profile else 0,
+        "id": entry.known.id or None,
+        "measures": entry.known.measures,
+        "groups": list(entry.known.groups),
         "fault": entry.fault or None,
     }
 
@@ -126,11 +128,13 @@ def entry_lines(entries: Sequence[Entry]) -> Iterator[str]:
     """Return everyone on file, a line each."""
     for entry in entries:
         kind = "example" if entry.shipped else "saved"
-        if entry.profile is None:
+        known = entry.known
+        if entry.fault:
             yield f"{entry.name}: cannot be used: {entry.fault}"
         else:
-            count = len(entry.profile.measures)
-            yield f"{entry.name}: {kind}, {count} of {len(NAMES)} measures, in {entry.profile.unit}"
+            groups = f"; {', '.join(known.groups)}" if known.groups else ""
+            count = f"{known.measures} of {len(NAMES)} measures"
+            yield f"{entry.name}: {kind}, {count}, in {known.unit}{groups}"
 
 
 def profile_lines(profile: Profile, unit: Unit) -> Iterator[str]:

@@ -33,7 +33,10 @@ def data_folder() -> Path:
         return typed_path(elsewhere)
     from platformdirs import user_data_path
 
-    found = user_data_path("tapewise", appauthor=False)
+    try:
+        found = user_data_path("tapewise", appauthor=False)
+    except RuntimeError:
+        found = Path("~")
     if not found.is_absolute():
         raise FilesError(
             f"There is no home folder to keep people in; set {DATA_VARIABLE} to a folder."
@@ -58,6 +61,17 @@ def _own_data_folder() -> Path:
     if shared:
         return folder
     return private(folder)
+
+
+def write_private(place: Path, text: str) -> None:
+    """Write a text for the owner alone, whatever the umask says; raises OSError."""
+    private(place.parent)
+    with open(
+        place, "w", encoding="utf-8", opener=lambda path, flags: os.open(path, flags, 0o600)
+    ) as file:
+        file.write(text)
+    with contextlib.suppress(OSError):
+        place.chmod(0o600)
 
 
 def private(folder: Path) -> Path:

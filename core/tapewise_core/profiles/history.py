@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
-from tapewise_core.errors import FilesError, ProfileError
+from tapewise_core.errors import FilesError, OptionError, ProfileError
 from tapewise_core.profiles.files import put, reason
 from tapewise_core.profiles.folders import private
 from tapewise_core.profiles.profile import Profile
@@ -52,6 +52,24 @@ def kept(all_states: Sequence[State]) -> tuple[State, ...]:
     newer_days = {state.when.date() for state in all_states[-LAST:]}
     days = (state for day, state in last_of_day.items() if day not in newer_days)
     return (*days, *all_states[-LAST:])
+
+
+def chosen(kept_states: Sequence[State], which: str) -> State:
+    """Return a state by its number, 1 being how she is now, or by its day, the last of that day.
+
+    Raises OptionError if there is no such state.
+    """
+    if which.isascii() and which.isdigit() and len(which) < 6:
+        if 1 <= int(which) <= len(kept_states):
+            return kept_states[int(which) - 1]
+        raise OptionError(f"There is no state {which}; there are 1 to {len(kept_states)}.")
+    for state in kept_states:
+        if state.when.date().isoformat() == which:
+            return state
+    raise OptionError(
+        f"“{which}” is no state; give a number from 1 (now) to {len(kept_states)} "
+        "or a day such as 2026-11-02 that “tapewise profiles history” lists."
+    )
 
 
 def note(data: Path, profile: Profile, when: datetime) -> None:

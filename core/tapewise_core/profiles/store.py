@@ -104,7 +104,12 @@ def delete(name: str, *, for_good: bool = False) -> Path:
 
     It can be undone for a day, unless it is for good. Examples stay.
     """
-    return remove(exact(name, listing()), for_good=for_good)
+    return remove(named_exactly(name), for_good=for_good)
+
+
+def named_exactly(name: str) -> Entry:
+    """Return the entry called exactly so; raises FilesError with the near names if none is."""
+    return exact(name, listing())
 
 
 def remove(entry: Entry, *, for_good: bool = False) -> Path:
@@ -150,6 +155,13 @@ def states(name: str) -> tuple[State, ...]:
         return before
     when = datetime.fromtimestamp(find(name).path.stat().st_mtime)
     return (State(when, profile), *before)
+
+
+def restore_state(name: str, which: str) -> State:
+    """Make a person what she was in an earlier state, which is a number or a day; return it."""
+    was = history.chosen(states(name), which)
+    keep(was.profile, load(name))
+    return was
 
 
 def copy_in(path: Path, *, replace: bool = False) -> Profile:

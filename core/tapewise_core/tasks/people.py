@@ -16,10 +16,20 @@ from tapewise_core.profiles.examples import DEMO
 from tapewise_core.profiles.files import read_file
 from tapewise_core.profiles.merging import merged
 from tapewise_core.profiles.profile import Profile, new_id
+from tapewise_core.tasks.people_changes import to_come
 from tapewise_core.text.told import Told
 from tapewise_core.units import Unit
 
-__all__ = ["DEMO", "Check", "body_of", "check", "merged", "person", "somebody_new", "store"]
+__all__ = [
+    "DEMO",
+    "Check",
+    "body_of",
+    "check",
+    "merged",
+    "person",
+    "somebody_new",
+    "store",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +134,7 @@ def check(profile: Profile, unit: Unit | None = None) -> Check:
         unit or profile.unit,
         profile.age,
     )
+    findings = (*findings, *to_come(profile, date.today()))
     missing = tuple(row.key for row in CATALOGUE if row.key not in profile.measures)
     taken = [reading.taken for reading in profile.measures.values() if reading.taken]
     return Check(body, missing, findings, refused, for_child(profile), min(taken, default=None))

@@ -34,7 +34,7 @@ def write_all(folder: Path, files: Mapping[str, bytes]) -> list[tuple[str, int]]
     except OSError as fault:
         _unmake(made)
         raise FilesError(_says(fault, folder)) from fault
-    except FilesError:
+    except BaseException:
         _unmake(made)
         raise
     return [(name, len(content)) for name, content in files.items()]
@@ -53,7 +53,7 @@ def _make(folder: Path) -> list[Path]:
     missing: list[Path] = []
     try:
         missing = [path for path in (folder, *folder.parents) if not path.exists()]
-        folder.mkdir(parents=True, exist_ok=True)
+        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
     except FileExistsError:
         raise FilesError(f"{folder} is a file; give the name of a folder to write into.") from None
     except NotADirectoryError:
@@ -91,10 +91,15 @@ def _write_aside(aside: Path, files: Mapping[str, bytes]) -> None:
     for name, content in files.items():
         place = aside / "new" / name
         place.parent.mkdir(parents=True, exist_ok=True)
-        with place.open("wb") as file:
+        with open(place, "wb", opener=_for_owner) as file:
             file.write(content)
             file.flush()
             os.fsync(file.fileno())
+
+
+def _for_owner(name: str, flags: int) -> int:
+    """Open a file that only its owner may read: it says how a person is built."""
+    return os.open(name, flags, 0o600)
 
 
 def _swap(aside: Path, folder: Path, names: list[str]) -> None:
@@ -109,7 +114,7 @@ def _swap(aside: Path, folder: Path, names: list[str]) -> None:
             kept = _kept(place, old)
             swapped.append((place, kept))
             os.replace(aside / "new" / name, place)
-    except OSError:
+    except BaseException:
         _swap_back(swapped)
         _unmake(made)
         raise
