@@ -8,13 +8,14 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, OptionError
+from tapewise_core.profiles.files import typed_path
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people, people_changes
 from tapewise_core.text.legible import legible
 from tapewise_core.units import Unit
 from tapewise_tui import telling, telling_states
-from tapewise_tui.exits import FINE, STOPPED
-from tapewise_tui.printing import print_json, say
+from tapewise_tui.exits import FINE, LOOK, STOPPED
+from tapewise_tui.printing import complain, print_json, say
 
 Act = Callable[[argparse.Namespace], int]
 
@@ -58,13 +59,59 @@ def _show(options: argparse.Namespace) -> int:
 
 
 def _copy_in(options: argparse.Namespace) -> int:
-    name = people.store.copy_in(Path(options.file), replace=options.replace).name
+    if options.template:
+        from tapewise_core.tasks.class_table import template
+
+        print(template(), end="")
+        return FINE
+    if options.file is None:
+        raise OptionError("Name the file to copy in, or ask for a --template of a table.")
+    path = typed_path(options.file)
+    if path.suffix.lower() in (".csv", ".tsv"):
+        return _class_in(options, path)
+    name = people.store.copy_in(path, replace=options.replace).name
     return _done(options, {"saved": name}, f"Saved {name}.")
 
 
+def _class_in(options: argparse.Namespace, path: Path) -> int:
+    """Copy a whole class in; every fault is told, the rows without one are saved."""
+    from tapewise_core.tasks.classes import copy_in
+
+    taken = copy_in(path, replace=options.replace)
+    faults = [{"row": f.row, "column": f.column, "says": f.says} for f in taken.faults]
+    count = len(taken.saved)
+    says = f"Saved {count} {'person' if count == 1 else 'people'}."
+    _done(options, {"saved": list(taken.saved), "faults": faults}, says)
+    for fault in taken.faults:
+        complain(f"{path.name}, {fault}")
+    return LOOK if taken.faults else FINE
+
+
 def _copy_out(options: argparse.Namespace) -> int:
-    path = people.store.copy_out(options.person, Path(options.to), replace=options.replace)
+    place = typed_path(options.to)
+    if options.person is None or place.suffix.lower() == ".csv":
+        from tapewise_core.tasks.classes import copy_out
+
+        path = copy_out(_those(options), place, replace=options.replace)
+    else:
+        path = people.store.copy_out(options.person, place, replace=options.replace)
     return _done(options, {"written": str(path)}, f"Wrote {path}.")
+
+
+def _those(options: argparse.Namespace) -> list[Profile]:
+    """Whoever is named, else everybody saved, or of a group."""
+    if options.person is not None:
+        return [people.store.load(options.person)]
+    if not options.to.lower().endswith(".csv"):
+        raise OptionError("Several people go into a table; name a .csv file.")
+    entries = [entry for entry in people.store.listing() if not entry.shipped]
+    if options.group is not None:
+        entries = [entry for entry in entries if options.group in entry.known.groups]
+    found = [entry.profile for entry in entries if entry.profile is not None]
+    if not found:
+        raise OptionError(f"Nobody is in the group “{options.group}”." if options.group
+                          else "Nobody is saved yet.")  # fmt: skip
+    return found
 
 
 def _delete(options: argparse.Namespace) -> int:

@@ -29,17 +29,21 @@ def _show(there: Commands[Parser]) -> Parser:
 
 
 def _copy_in(there: Commands[Parser]) -> Parser:
-    says = "save the person a profile file holds"
-    command = add(there, "copy-in", says, "tapewise profiles copy-in ada.json")
-    command.add_argument("file", metavar="FILE")
+    says = "save the person a profile file holds, or everyone in a table"
+    command = add(there, "copy-in", says, "tapewise profiles copy-in class.csv")
+    command.add_argument("file", nargs="?", metavar="FILE", help="a .json file, or a .csv table")
+    command.add_argument("--template", action="store_true", help="print an empty table")
     command.add_argument("--replace", action="store_true", help="replace what is there")
     return command
 
 
 def _copy_out(there: Commands[Parser]) -> Parser:
-    says = "write a person to a file or folder"
-    command = _of_person(there, "copy-out", says, "tapewise profiles copy-out Ada ada.json")
+    says = "write a person to a file or folder, or many people into a table"
+    command = add(there, "copy-out", says, "tapewise profiles copy-out Ada ada.json")
+    help_ = "left out, everybody saved goes into a .csv table"
+    command.add_argument("person", nargs="?", metavar="PERSON", help=help_)
     command.add_argument("to", metavar="FILE", help="a file to write, or a folder")
+    command.add_argument("--group", metavar="NAME", help="only those of a group")
     command.add_argument("--replace", action="store_true", help="replace what is there")
     return command
 

@@ -24,7 +24,7 @@ def read_file(path: Path) -> Profile:
     Raises FilesError if the file cannot be read, and ProfileError, with the file
     named and all faults, if it does not hold a profile.
     """
-    content = _bytes(path)
+    content = file_bytes(path)
     if len(content) > LARGEST_FILE:
         raise ProfileError(f"{path} is larger than 1 MB, so it is no person's file.")
     try:
@@ -35,11 +35,14 @@ def read_file(path: Path) -> Profile:
         raise ProfileError((f"{path}: ", *error.told), error.faults, str(path)) from None
 
 
-def _bytes(path: Path) -> bytes:
-    """Read no more than tells that a file is too large."""
+def file_bytes(path: Path) -> bytes:
+    """Return what a file holds, of a large one no more than tells that it is too large.
+
+    Raises FilesError with a sentence.
+    """
     try:
         if path.exists() and not path.is_file():
-            raise FilesError(f"{path} is not a file; give the name of a person's file.")
+            raise FilesError(f"{path} is not a file; give the name of one.")
         with path.open("rb") as file:
             return file.read(LARGEST_FILE + 1)
     except FileNotFoundError:
