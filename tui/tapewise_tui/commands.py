@@ -13,9 +13,11 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
 from tapewise_core.units import Unit
 from tapewise_tui import telling
+from tapewise_tui.commands_batch import batch
 from tapewise_tui.commands_people import profiles
 from tapewise_tui.exits import FINE, LOOK
 from tapewise_tui.printing import print_json, say
+from tapewise_tui.settings_asked import asked
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.check_record import Gain
@@ -32,6 +34,7 @@ def run(options: argparse.Namespace) -> int:
         "measure": measure,
         "schema": schema,
         "serve": serve,
+        "batch": batch,
     }
     return acts[options.command](options)
 
@@ -62,7 +65,7 @@ def draft(options: argparse.Namespace) -> int:
     drafted = drafted_for(
         profile,
         options.garment,
-        _asked(options.set),
+        asked(options.set),
         unit=_unit(options),
         machines=machines_named(options.machines),
     )
@@ -75,21 +78,6 @@ def draft(options: argparse.Namespace) -> int:
         say("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
     loud = any(finding.severity.value == "warning" for finding in findings)
     return LOOK if drafted.failing or loud else FINE
-
-
-def _asked(settings: list[str]) -> dict[str, str]:
-    """Turn OPTION=VALUE into a mapping; raises OptionError for anything else."""
-    asked: dict[str, str] = {}
-    for setting in settings:
-        key, equals, value = setting.partition("=")
-        if not equals or not key.strip() or not value.strip():
-            raise OptionError(
-                f"--set takes OPTION=VALUE, such as sleeve-length=25, not “{setting}”."
-            )
-        if key.strip() in asked:
-            raise OptionError(f"--set names {key.strip()} twice; name it once.")
-        asked[key.strip()] = value.strip()
-    return asked
 
 
 def _unit(options: argparse.Namespace) -> Unit:

@@ -21,7 +21,10 @@ def parser() -> Parser:
     )
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
-    for add in (_demo, _draft, _check, _garments, _profiles, _measure, _schema, _serve):
+    for add in (
+        *(_demo, _draft, _batch, _check, _garments, _profiles),
+        *(_measure, _schema, _serve),
+    ):
         add(commands)
     return top
 
@@ -37,6 +40,30 @@ def _draft(commands: Commands[Parser]) -> None:
     command = _add(commands, "draft", "draft a garment and write its files", example)
     command.add_argument("person", metavar="PERSON", help=PERSON)
     command.add_argument("garment", metavar="GARMENT", help="see “tapewise garments”")
+    _style(command)
+    _machine_readable(command)
+
+
+def _batch(commands: Commands[Parser]) -> None:
+    says = "draft a garment for everyone in a table, a folder each"
+    example = "tapewise batch class.csv jersey-top --out class --set ease=4"
+    command = _add(commands, "batch", says, example)
+    help_ = "a table; “tapewise profiles copy-in --template” prints an empty one"
+    command.add_argument("people", metavar="TABLE", help=help_)
+    command.add_argument("garment", metavar="GARMENT", help="see “tapewise garments”")
+    help_ = "how many people at a time; as many as there are processors is usual"
+    command.add_argument("--jobs", type=int, metavar="N", help=help_)
+    help_ = "write how to draft it by hand too, with its pictures"
+    command.add_argument("--steps", action="store_true", help=help_)
+    help_ = "work on a cluster, such as tcp://HOST:8786; needs the extra “cluster”"
+    command.add_argument("--cluster", metavar="ADDRESS", help=help_)
+    command.add_argument("--quiet", action="store_true", help="say only what is wrong")
+    _style(command)
+    _machine_readable(command)
+
+
+def _style(command: Parser) -> None:
+    """Let a command be told style, paper and formats."""
     command.add_argument("--out", required=True, metavar="DIR", help="the folder to write into")
     command.add_argument(
         "--set",
@@ -65,7 +92,6 @@ def _draft(commands: Commands[Parser]) -> None:
         ("page-margin", "what the printer leaves blank; 10 mm is usual (3/8 in)"),
     ):
         command.add_argument(f"--{name}", metavar="LENGTH", help=says)
-    _machine_readable(command)
 
 
 def _check(commands: Commands[Parser]) -> None:

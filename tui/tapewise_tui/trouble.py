@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import traceback
 from pathlib import Path
 
@@ -33,3 +34,11 @@ def _written(error: BaseException) -> Path:
     place = data_folder() / "trouble.txt"
     write_private(place, "".join(traceback.format_exception(error)))
     return place
+
+
+def keep(trace: str) -> None:
+    """Write down what went wrong in another process, if there is room for it."""
+    from tapewise_core.profiles.folders import data_folder, write_private
+
+    with contextlib.suppress(OSError, TapewiseError):
+        write_private(data_folder() / "trouble.txt", trace)

@@ -59,6 +59,21 @@ def contents(
     return files
 
 
+def short_contents(
+    drafted: Drafted, formats: Sequence[str] = (), paper: Paper = USUAL_PAPER
+) -> dict[str, bytes]:
+    """Return the files a batch writes: all but how to draft it by hand, with its pictures."""
+    texts = _pattern_texts(drafted, drafted.drawings())
+    files = {name: text.encode() for name, text in texts}
+    files["checklist.md"] = markdown(drafted.checklist()).encode()
+    if formats:
+        drawn = pattern_set(drafted)
+        for name in dict.fromkeys(formats):
+            files |= _further(drawn, name, paper, drafted.unit)
+    files["draft.json"] = record_text(drafted, [*files, "draft.json"]).encode()
+    return files
+
+
 def _further(drawn: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[str, bytes]:
     """The files of one further format."""
     from tapewise_core.writers.formats import PaperOptions, render
@@ -93,14 +108,19 @@ def pattern_set(drafted: Drafted) -> PatternSet:
 
 def _texts(drafted: Drafted, drawn: PatternSet) -> Iterator[tuple[str, str]]:
     """The files that are always written, by name, from what is drawn and told already."""
-    title = f"{drafted.garment.title} for {drafted.person}"
-    yield "pattern.svg", svg(beside(title, _description(drafted), drawn.pieces))
-    for piece, drawing in zip(drafted.pattern.pieces, drawn.pieces, strict=True):
-        yield f"pieces/{piece.name}.svg", svg(with_squares(drawing))
+    yield from _pattern_texts(drafted, drawn.pieces)
     yield "instructions.md", markdown(drawn.instructions)
     pictures = step_files(drawn.instructions)
     yield from ((name, svg(picture)) for name, picture in pictures.items())
     yield "checklist.md", markdown(drawn.checklist)
+
+
+def _pattern_texts(drafted: Drafted, drawings: Sequence[Drawing]) -> Iterator[tuple[str, str]]:
+    """All pieces on one sheet, and each by itself."""
+    title = f"{drafted.garment.title} for {drafted.person}"
+    yield "pattern.svg", svg(beside(title, _description(drafted), tuple(drawings)))
+    for piece, drawing in zip(drafted.pattern.pieces, drawings, strict=True):
+        yield f"pieces/{piece.name}.svg", svg(with_squares(drawing))
 
 
 def step_files(told: Document) -> Mapping[str, Drawing]:
