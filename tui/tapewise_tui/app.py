@@ -14,6 +14,7 @@ from textual.screen import Screen
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
+from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work import PAGES
 from tapewise_core.units import Unit
 from tapewise_tui import trouble
@@ -199,5 +200,6 @@ def run() -> int:
     with contextlib.suppress(TapewiseError):  # the first page says what is wrong
         people.store.tidy()
     app = TapewiseApp()
+    app.theme = settings().look or app.theme
     app.run()
     return app.return_code or 0

@@ -15,9 +15,10 @@ from tapewise_core.units import Unit
 from tapewise_tui import telling
 from tapewise_tui.commands_batch import batch
 from tapewise_tui.commands_people import profiles
+from tapewise_tui.commands_projects import noted, projects, settings, taken_up
 from tapewise_tui.exits import FINE, LOOK
 from tapewise_tui.printing import print_json, say
-from tapewise_tui.settings_asked import asked
+from tapewise_tui.settings_asked import asked, usual_machines, usual_unit
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.check_record import Gain
@@ -35,6 +36,8 @@ def run(options: argparse.Namespace) -> int:
         "schema": schema,
         "serve": serve,
         "batch": batch,
+        "projects": projects,
+        "settings": settings,
     }
     return acts[options.command](options)
 
@@ -49,7 +52,7 @@ def _person(options: argparse.Namespace) -> Profile:
 def demo(options: argparse.Namespace) -> int:
     """Draft the jersey top for the example person into ./tapewise-demo."""
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
-    usual: dict[str, object] = {"unit": None, "machines": "overlocker,coverstitch", "format": []}
+    usual: dict[str, object] = {"unit": None, "machines": None, "format": [], "project": None}
     paper = dict.fromkeys(("overlap", "roll_width", "page_margin"))
     return draft(argparse.Namespace(**made, **usual, **paper, json=options.json))
 
@@ -61,17 +64,22 @@ def draft(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.drafting import machines_named
     from tapewise_core.tasks.files import save
 
+    project = taken_up(options, asked(options.set)) if options.project else None
+    if None in (options.person, options.garment, options.out):
+        raise OptionError("A draft needs PERSON, GARMENT and --out DIR, or a --project NAME.")
     profile = _person(options)
     drafted = drafted_for(
         profile,
         options.garment,
         asked(options.set),
         unit=_unit(options),
-        machines=machines_named(options.machines),
+        machines=machines_named(options.machines or usual_machines()),
     )
     findings = people.check(profile, drafted.unit).about(drafted.used)
     paper = Paper(options.overlap, options.roll_width, options.page_margin)
     written = save(drafted, Path(options.out), tuple(options.format), paper)
+    if project is not None:
+        noted(project)
     if options.json:
         print_json(telling.draft_json(drafted, findings, options.out, written))
     else:
@@ -81,7 +89,8 @@ def draft(options: argparse.Namespace) -> int:
 
 
 def _unit(options: argparse.Namespace) -> Unit:
-    return Unit(options.unit) if options.unit else Unit.CM
+    """The unit asked for, else the person's, else the one set for the user."""
+    return Unit(options.unit or usual_unit())
 
 
 def check(options: argparse.Namespace) -> int:

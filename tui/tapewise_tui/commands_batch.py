@@ -15,7 +15,7 @@ from tapewise_core.profiles.files import typed_path
 from tapewise_tui import trouble
 from tapewise_tui.exits import FINE, LOOK
 from tapewise_tui.printing import complain, print_json, say
-from tapewise_tui.settings_asked import asked
+from tapewise_tui.settings_asked import asked, usual_machines
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.batch import Batch
@@ -69,7 +69,7 @@ def _usual(options: argparse.Namespace) -> Order:
         made=date.today(),
         asked=tuple(asked(options.set).items()),
         formats=tuple(dict.fromkeys(options.format)),
-        machines=options.machines,
+        machines=options.machines or usual_machines(),
         unit=options.unit or "",
         paper=Paper(options.overlap, options.roll_width, options.page_margin),
         steps=options.steps,

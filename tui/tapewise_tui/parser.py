@@ -8,6 +8,7 @@ from tapewise_tui.parser_base import add as _add
 from tapewise_tui.parser_base import machine_readable as _machine_readable
 from tapewise_tui.parser_base import unit as _unit
 from tapewise_tui.parser_people import acts as people_acts
+from tapewise_tui.parser_projects import projects, settings
 
 PERSON = "a saved person's name, an example's, or a profile file (.json)"
 
@@ -22,7 +23,7 @@ def parser() -> Parser:
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for add in (
-        *(_demo, _draft, _batch, _check, _garments, _profiles),
+        *(_demo, _draft, _batch, _check, _garments, _profiles, projects, settings),
         *(_measure, _schema, _serve),
     ):
         add(commands)
@@ -38,9 +39,11 @@ def _demo(commands: Commands[Parser]) -> None:
 def _draft(commands: Commands[Parser]) -> None:
     example = "tapewise draft ada.json jersey-top --out my-top --set sleeve-length=25 --unit cm"
     command = _add(commands, "draft", "draft a garment and write its files", example)
-    command.add_argument("person", metavar="PERSON", help=PERSON)
-    command.add_argument("garment", metavar="GARMENT", help="see “tapewise garments”")
-    _style(command)
+    command.add_argument("person", nargs="?", metavar="PERSON", help=PERSON)
+    command.add_argument("garment", nargs="?", metavar="GARMENT", help="see “tapewise garments”")
+    help_ = "draw a project again, or keep this draft as a project of that name"
+    command.add_argument("--project", metavar="NAME", help=help_)
+    _style(command, out_needed=False)
     _machine_readable(command)
 
 
@@ -62,9 +65,11 @@ def _batch(commands: Commands[Parser]) -> None:
     _machine_readable(command)
 
 
-def _style(command: Parser) -> None:
+def _style(command: Parser, *, out_needed: bool = True) -> None:
     """Let a command be told style, paper and formats."""
-    command.add_argument("--out", required=True, metavar="DIR", help="the folder to write into")
+    command.add_argument(
+        "--out", required=out_needed, metavar="DIR", help="the folder to write into"
+    )
     command.add_argument(
         "--set",
         action="append",
@@ -75,9 +80,9 @@ def _style(command: Parser) -> None:
     _unit(command)
     command.add_argument(
         "--machines",
-        default="overlocker,coverstitch",
         metavar="LIST",
-        help="any of overlocker, coverstitch, zigzag, joined by commas",
+        help="any of overlocker, coverstitch, zigzag, joined by commas; overlocker,coverstitch "
+        "unless “tapewise settings” says otherwise",
     )
     command.add_argument(
         "--format",

@@ -1,4 +1,4 @@
-"""Options of a style as they are typed: ``--set OPTION=VALUE``."""
+"""What is asked: options as they are typed, and what is set once for the user."""
 
 from __future__ import annotations
 
@@ -20,3 +20,17 @@ def asked(settings: Iterable[str]) -> dict[str, str]:
             raise OptionError(f"--set names {key.strip()} twice; name it once.")
         found[key.strip()] = value.strip()
     return found
+
+
+def usual_machines() -> str:
+    """Return the machines set for the user, else those assumed."""
+    from tapewise_core.tasks.settings import settings
+
+    return settings().machines or "overlocker,coverstitch"
+
+
+def usual_unit() -> str:
+    """Return the unit set for the user, else centimetres."""
+    from tapewise_core.tasks.settings import settings
+
+    return settings().unit or "cm"

@@ -6,11 +6,12 @@ Whoever writes does so alone and changes only what it changed; every state is ke
 
 from __future__ import annotations
 
+import contextlib
 import os
 from datetime import datetime
 from pathlib import Path
 
-from tapewise_core.errors import FilesError, ProfileError
+from tapewise_core.errors import FilesError, ProfileError, TapewiseError
 from tapewise_core.profiles import examples, history, trash
 from tapewise_core.profiles.entries import Entry as Entry
 from tapewise_core.profiles.entries import entries_in
@@ -55,6 +56,16 @@ def load(name: str) -> Profile:
     if entry.profile is None:
         raise ProfileError(entry.fault or f"{entry.path} is no longer there.")
     return entry.profile
+
+
+def id_of(name: str) -> str:
+    """Return the id of whoever is called exactly so: saved, an example, or not on file yet."""
+    usual = people_folder() / f"{slug(name)}.json"
+    with contextlib.suppress(TapewiseError):
+        if usual.exists() and (there := read_file(usual)).name == name:
+            return there.id
+        return exact(name, listing()).known.id or id_of_name(name)
+    return id_of_name(name)
 
 
 def on_file(profile: Profile) -> bool:

@@ -125,8 +125,9 @@ class StartPage(Page):
         if profile is None or entry is None or entry.profile in (None, profile):
             return
         try:
+            work.bring_over(entry.name, entry.known.id)
             kept = people.store.keep(_own(profile, entry), _on_file(entry)).profile
-            work.follow(entry.name, kept.name)
+            work.follow(kept.id, kept.name)
             self.undone.append((f"change to {entry.name}", lambda: _back(entry, kept)))
         except TapewiseError as error:
             self.warn(error)
@@ -195,4 +196,4 @@ def _back(entry: Entry, changed: Profile) -> None:
         people.store.delete(changed.name)
     elif entry.profile is not None:
         people.store.keep(entry.profile, changed)
-        work.follow(changed.name, entry.name)
+        work.follow(changed.id, entry.name)
