@@ -35,6 +35,12 @@ def _answer(given: list[str]) -> int:
     if given in (["--version"], ["-V"]):
         print(f"tapewise {__version__}")
         return FINE
+    if sorted(given) in (["--json", "--version"], ["--json", "-V"]):
+        from tapewise_tui.commands_about import versions
+        from tapewise_tui.printing import print_json
+
+        print_json(versions())
+        return FINE
     from tapewise_tui.printing import let_every_sign_pass
 
     let_every_sign_pass()
@@ -97,7 +103,9 @@ def _run(given: list[str]) -> int:
         return run()
     from tapewise_tui.parser import parser
 
-    options = parser().parse_args(given)
+    top = parser()
+    options = top.parse_args(given)
+    options.top = top
     from tapewise_tui import commands
 
     try:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import shlex
 import sys
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -12,7 +13,7 @@ from tapewise_core.errors import OptionError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
 from tapewise_core.units import Unit
-from tapewise_tui import telling
+from tapewise_tui import commands_about, telling
 from tapewise_tui.commands_batch import batch
 from tapewise_tui.commands_people import profiles
 from tapewise_tui.commands_projects import noted, projects, settings, taken_up
@@ -39,6 +40,14 @@ def run(options: argparse.Namespace) -> int:
         "projects": projects,
         "settings": settings,
     }
+    about: dict[str, Callable[[], int]] = {
+        "doctor": lambda: commands_about.doctor(options),
+        "help": lambda: commands_about.help_on(options, options.top),
+        "completion": lambda: commands_about.completion(options, options.top),
+        "man": lambda: commands_about.man(options.top),
+    }
+    if options.command in about:
+        return about[options.command]()
     return acts[options.command](options)
 
 
@@ -54,7 +63,9 @@ def demo(options: argparse.Namespace) -> int:
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
     usual: dict[str, object] = {"unit": None, "machines": None, "format": [], "project": None}
     paper = dict.fromkeys(("overlap", "roll_width", "page_margin"))
-    return draft(argparse.Namespace(**made, **usual, **paper, json=options.json))
+    return draft(
+        argparse.Namespace(**made, **usual, **paper, json=options.json, quiet=options.quiet)
+    )
 
 
 def draft(options: argparse.Namespace) -> int:
@@ -82,7 +93,7 @@ def draft(options: argparse.Namespace) -> int:
         noted(project)
     if options.json:
         print_json(telling.draft_json(drafted, findings, options.out, written))
-    else:
+    elif not options.quiet:
         say("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
     loud = any(finding.severity.value == "warning" for finding in findings)
     return LOOK if drafted.failing or loud else FINE
@@ -103,7 +114,7 @@ def check(options: argparse.Namespace) -> int:
     gain = _gain(profile, options.garment, unit)
     if options.json:
         print_json(CHECK.of(Checked(found, Reader(unit), gain)))
-    else:
+    elif not options.quiet:
         say("\n".join(telling.check_lines(profile.name, found, unit)))
         if gain:
             say("\n".join(telling.gain_lines(gain)))

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import argparse
+
 from tapewise_core import __version__
-from tapewise_tui.parser_base import Commands, Parser
+from tapewise_tui.exits import MEANINGS
+from tapewise_tui.parser_base import Commands, Parser, quiet
 from tapewise_tui.parser_base import add as _add
 from tapewise_tui.parser_base import machine_readable as _machine_readable
 from tapewise_tui.parser_base import unit as _unit
@@ -18,21 +21,59 @@ def parser() -> Parser:
     top = Parser(
         prog="tapewise",
         description="Draft patterns to a person's own measures. Without a command the app opens.",
-        epilog='Example: tapewise draft "Marta Lindqvist" jersey-top --out my-top',
+        epilog=_map(),
+        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for add in (
         *(_demo, _draft, _batch, _check, _garments, _profiles, projects, settings),
-        *(_measure, _schema, _serve),
+        *(_measure, _schema, _serve, _doctor, _help, _completion, _man),
     ):
         add(commands)
     return top
 
 
+def _map() -> str:
+    """Which command when, and what the exit codes mean."""
+    codes = "\n".join(f"  {code:>3}  {meaning}" for code, meaning in MEANINGS.items())
+    return f"""Where to begin:
+  tapewise                      opens the app, which asks for everything step by step
+  tapewise demo                 shows what comes out
+  tapewise measure --print      a sheet to measure by
+  tapewise garments             what can be drafted, and with which options
+  tapewise draft "Marta Lindqvist" jersey-top --out my-top
+  tapewise help COMMAND         says all about one command
+
+Exit codes:
+{codes}"""
+
+
+def _doctor(commands: Commands[Parser]) -> None:
+    says = "say what is installed, where things lie and what is wrong with them"
+    _machine_readable(_add(commands, "doctor", says, "tapewise doctor"))
+
+
+def _help(commands: Commands[Parser]) -> None:
+    command = _add(commands, "help", "say all about one command", "tapewise help profiles delete")
+    command.add_argument("words", nargs="*", metavar="COMMAND")
+
+
+def _completion(commands: Commands[Parser]) -> None:
+    says = "print what a shell needs to complete commands and options"
+    example = "tapewise completion bash > ~/.local/share/bash-completion/completions/tapewise"
+    command = _add(commands, "completion", says, example)
+    command.add_argument("shell", choices=("bash", "zsh", "tcsh"), metavar="SHELL")
+
+
+def _man(commands: Commands[Parser]) -> None:
+    _add(commands, "man", "print the manual page", "tapewise man > tapewise.1")
+
+
 def _demo(commands: Commands[Parser]) -> None:
     says = "draft the jersey top for an example person into ./tapewise-demo; asks nothing"
     command = _add(commands, "demo", says, "tapewise demo")
+    quiet(command)
     _machine_readable(command)
 
 
@@ -43,6 +84,7 @@ def _draft(commands: Commands[Parser]) -> None:
     command.add_argument("garment", nargs="?", metavar="GARMENT", help="see “tapewise garments”")
     help_ = "draw a project again, or keep this draft as a project of that name"
     command.add_argument("--project", metavar="NAME", help=help_)
+    quiet(command)
     _style(command, out_needed=False)
     _machine_readable(command)
 
@@ -60,7 +102,7 @@ def _batch(commands: Commands[Parser]) -> None:
     command.add_argument("--steps", action="store_true", help=help_)
     help_ = "work on a cluster, such as tcp://HOST:8786; needs the extra “cluster”"
     command.add_argument("--cluster", metavar="ADDRESS", help=help_)
-    command.add_argument("--quiet", action="store_true", help="say only what is wrong")
+    quiet(command)
     _style(command)
     _machine_readable(command)
 
@@ -106,6 +148,7 @@ def _check(commands: Commands[Parser]) -> None:
     command.add_argument(
         "--garment", metavar="NAME", help="say too what this garment would gain from measuring"
     )
+    quiet(command)
     _unit(command)
     _machine_readable(command)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_tui.parser_base import Commands, Parser, add, machine_readable, unit
+from tapewise_tui.parser_base import Commands, Parser, add, machine_readable, quiet, unit
 
 _EXAMPLE = "Marta Lindqvist"
 
@@ -13,6 +13,9 @@ def acts(there: Commands[Parser]) -> None:
         machine_readable(act(there))
     for act in (_duplicate, _set, _group):
         machine_readable(act(there))
+    for name, command in there.choices.items():
+        if name not in ("list", "show", "history", "compare"):
+            quiet(command)
 
 
 def _list(there: Commands[Parser]) -> Parser:
