@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from tapewise_core.errors import FilesError, ProfileError
-from tapewise_core.profiles import files, store
+from tapewise_core.profiles import copying, files, store
 from tapewise_core.profiles.examples import DEMO
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import slug
@@ -121,25 +121,25 @@ def test_copying_in_asks_before_it_replaces(tmp_path):
     """Somebody saved is only replaced when that was said."""
     path = tmp_path / "ada.json"
     path.write_text(ADA.text(), "utf-8")
-    assert store.copy_in(path) == ADA
+    assert copying.copy_in(path) == ADA
     path.write_text(ADA.with_value("hip", 99.0).text(), "utf-8")
     with pytest.raises(FilesError, match="saved already"):
-        store.copy_in(path)
+        copying.copy_in(path)
     assert store.load("Ada Byron") == ADA
-    store.copy_in(path, replace=True)
+    copying.copy_in(path, replace=True)
     assert store.load("Ada Byron").values()["hip"].cm == 99.0
 
 
 def test_copying_out_asks_before_it_replaces(tmp_path):
     """To a file, or into a folder under the slug."""
     store.save(ADA)
-    assert store.copy_out("Ada Byron", tmp_path) == tmp_path / "ada-byron.json"
+    assert copying.copy_out("Ada Byron", tmp_path) == tmp_path / "ada-byron.json"
     with pytest.raises(FilesError, match="exists already"):
-        store.copy_out("Ada Byron", tmp_path / "ada-byron.json")
-    store.copy_out("Ada Byron", tmp_path, replace=True)
+        copying.copy_out("Ada Byron", tmp_path / "ada-byron.json")
+    copying.copy_out("Ada Byron", tmp_path, replace=True)
     assert files.read_file(tmp_path / "ada-byron.json") == ADA
     with pytest.raises(FilesError, match="cannot be written: no such file"):
-        store.copy_out("Ada Byron", tmp_path / "nowhere" / "ada.json")
+        copying.copy_out("Ada Byron", tmp_path / "nowhere" / "ada.json")
 
 
 def test_a_failed_save_leaves_the_old_file_and_no_litter(people, monkeypatch):

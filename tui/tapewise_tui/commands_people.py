@@ -8,6 +8,7 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, OptionError
+from tapewise_core.profiles import copying
 from tapewise_core.profiles.files import typed_path
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people, people_changes
@@ -69,7 +70,7 @@ def _copy_in(options: argparse.Namespace) -> int:
     path = typed_path(options.file)
     if path.suffix.lower() in (".csv", ".tsv"):
         return _class_in(options, path)
-    name = people.store.copy_in(path, replace=options.replace).name
+    name = copying.copy_in(path, replace=options.replace).name
     return _done(options, {"saved": name}, f"Saved {name}.")
 
 
@@ -94,7 +95,7 @@ def _copy_out(options: argparse.Namespace) -> int:
 
         path = copy_out(_those(options), place, replace=options.replace)
     else:
-        path = people.store.copy_out(options.person, place, replace=options.replace)
+        path = copying.copy_out(options.person, place, replace=options.replace)
     return _done(options, {"written": str(path)}, f"Wrote {path}.")
 
 
@@ -174,7 +175,7 @@ def _compare(options: argparse.Namespace) -> int:
 
 
 def _duplicate(options: argparse.Namespace) -> int:
-    name = people.store.duplicate(options.person, options.name).name
+    name = copying.duplicate(options.person, options.name).name
     return _done(options, {"saved": name}, f"Saved {name} with the measures of {options.person}.")
 
 

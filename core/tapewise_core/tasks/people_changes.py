@@ -62,4 +62,4 @@ def to_come(profile: Profile, today: date) -> tuple[Finding, ...]:
     says = (
         f"{names}: taken on {max(late.values()).isoformat()}, a day still to come; mend the date."
     )
-    return (Finding(tuple(late), Severity.HINT, says[0].upper() + says[1:]),)
+    return (Finding(tuple(late), Severity.HINT, (says[0].upper() + says[1:],)),)

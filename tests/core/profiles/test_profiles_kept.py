@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 from tapewise_core.errors import FilesError
-from tapewise_core.profiles import history, store
+from tapewise_core.profiles import copying, history, store
 from tapewise_core.profiles.history import State, kept
 from tapewise_core.profiles.index import FEWEST
 from tapewise_core.profiles.profile import Profile
@@ -169,7 +169,7 @@ def test_a_copy_that_counts_takes_the_place_of_the_file(data: Path) -> None:
     copy = own.with_name("ada-byron_old.json")
     shutil.copy(own, copy)
     store.save(ADA.with_value("hip", 99.0))
-    store.copy_in(copy, replace=True)
+    copying.copy_in(copy, replace=True)
     assert [path.name for path in own.parent.iterdir()] == ["ada-byron.json"]
     assert hips() == [98.0, 99.0, 98.0]
 
@@ -266,8 +266,8 @@ def test_a_spoilt_index_is_made_again(data: Path) -> None:
 def test_a_second_person_with_the_same_measures() -> None:
     """Each is changed by itself from then on."""
     store.save(ADA)
-    twin = store.duplicate("Ada Byron", "Ada for trousers")
+    twin = copying.duplicate("Ada Byron", "Ada for trousers")
     store.save(twin.with_value("hip", 101.0))
     assert hips("Ada Byron") == [98.0]
     with pytest.raises(FilesError, match="already"):
-        store.duplicate("Ada Byron", "Ada for trousers")
+        copying.duplicate("Ada Byron", "Ada for trousers")
