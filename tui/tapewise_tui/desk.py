@@ -81,7 +81,7 @@ class Desk:
 
         Returns a sentence if the work kept for the person had to be set aside, else nothing.
         """
-        self._base = profile if people.store.on_file(profile) else None
+        self._base = profile
         made, remark = work.take_up(profile.name)
         self.state = State(profile, made)
         self.past, self.future = [], []

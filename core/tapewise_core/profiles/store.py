@@ -94,6 +94,8 @@ def keep(mine: Profile, base: Profile | None) -> Kept:
         if base is None:
             return save_as(mine, data)
         place = place_of(base)
+        if place is None and _is_example(base):
+            return save_as(mine, data)
         if place is None:
             raise FilesError(
                 f"{base.name} is no longer on file: deleted or spoilt elsewhere. "
@@ -107,6 +109,11 @@ def keep(mine: Profile, base: Profile | None) -> Kept:
             history.note(data, theirs, datetime.fromtimestamp(place.stat().st_mtime))
             history.note(data, mine, datetime.now())
         return Kept(new, written(data, place, theirs, new), clashes)
+
+
+def _is_example(profile: Profile) -> bool:
+    """Whether it is as it came with the program: the first change makes a copy of one's own."""
+    return any(one == profile for _, one in examples.examples())
 
 
 def delete(name: str, *, for_good: bool = False) -> Path:
