@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import shlex
-import sys
 from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -194,11 +192,14 @@ def serve(options: argparse.Namespace) -> int:
     if not 1 <= options.port <= 65535:
         raise OptionError(f"--port is a number from 1 to 65535, not {options.port}.")
     try:
-        from textual_serve.server import Server
+        from tapewise_tui import serving
     except ModuleNotFoundError:
         raise OptionError(
             "Serving needs one more package: .venv/bin/pip install '.[serve]' brings it."
         ) from None
-    command = shlex.join([sys.executable, "-m", "tapewise_tui"])
-    Server(command, host="127.0.0.1", port=options.port, title="Tapewise").serve()
+    try:
+        serving.serve(options.port)
+    except OSError as error:
+        reason = (error.strerror or "the system gives no reason").lower()
+        raise OptionError(f"Port {options.port} cannot be used: {reason}.") from None
     return FINE

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from datetime import date
 
 from textual import on
 from textual.binding import Binding
@@ -24,6 +25,11 @@ WELCOME = (
     "Tapewise drafts a jersey pattern to one person's own measures, proves it before anyone "
     "cuts, and says how to sew it. Take a tape, an elastic and about twenty minutes."
 )
+
+
+MANY = 60
+"""People above which the list counts what is missing and leaves unlikely values to the review, so
+that it stands at once (our choice)."""
 
 
 class StartPage(Page):
@@ -68,7 +74,8 @@ class StartPage(Page):
         self.entries = {str(entry.path): entry for entry in entries}
         table = self.query_one(Rows)
         columns = (("Person", 28), ("Last measured", 17), ("Open", 20))
-        table.fill(columns, [(str(entry.path), _row(entry)) for entry in entries])
+        brief = len(entries) > MANY
+        table.fill(columns, [(str(entry.path), _row(entry, brief=brief)) for entry in entries])
         self._resume(table)
         table.focus()
 
@@ -161,12 +168,22 @@ class StartPage(Page):
         return says
 
 
-def _row(entry: Entry) -> tuple[str, str, str]:
+def _row(entry: Entry, *, brief: bool) -> tuple[str, str, str]:
     name = f"{entry.name} (example)" if entry.shipped else entry.name
-    if entry.profile is None:
+    if entry.fault:
         return name, "", "cannot be read; Enter says why"
-    when = words.last_taken(entry.profile)
-    return name, words.day(when) if when else "never", _open(entry.profile)
+    last = entry.known.last
+    when = words.day(date.fromisoformat(last)) if last else "never"
+    if brief or entry.profile is None:
+        return name, when, _still(len(CATALOGUE) - entry.known.measures) or "nothing"
+    return name, when, _open(entry.profile)
+
+
+def _still(missing: int) -> str:
+    """Say how many measures are still to take."""
+    if missing == len(CATALOGUE):
+        return "everything"
+    return words.count(missing, "measure") if missing else ""
 
 
 def _open(profile: Profile) -> str:
@@ -175,9 +192,8 @@ def _open(profile: Profile) -> str:
     if len(check.missing) == len(CATALOGUE):
         return "everything"
     unlikely = sum(finding.severity.value == "warning" for finding in check.findings)
-    said = [words.count(len(check.missing), "measure")] if check.missing else []
-    said += [f"{unlikely} unlikely"] if unlikely else []
-    return ", ".join(said) or "nothing"
+    said = [_still(len(check.missing)), f"{unlikely} unlikely" if unlikely else ""]
+    return ", ".join(filter(None, said)) or "nothing"
 
 
 def _on_file(entry: Entry) -> Profile | None:
