@@ -122,3 +122,11 @@ def test_a_second_person_is_made_of_one() -> None:
     assert twin.values() == own.values()
     assert twin.id != own.id
     assert run("duplicate", "Ada Byron", "Ada for trousers") == 2
+
+
+def test_what_a_crash_left_is_swept_by_the_next_command(data_folder: Path) -> None:
+    """Strays hold full sets of measures; none outlives the next look at the people."""
+    stray = data_folder / "people" / ".tapewise-x1.tmp"
+    stray.write_text("{}")
+    assert run("list") == 0
+    assert not stray.exists()

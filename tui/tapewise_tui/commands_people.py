@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import argparse
+import contextlib
 import sys
 from collections.abc import Callable, Mapping
 from pathlib import Path
 
-from tapewise_core.errors import FilesError, OptionError
+from tapewise_core.errors import FilesError, OptionError, TapewiseError
 from tapewise_core.profiles import copying
 from tapewise_core.profiles.files import typed_path
 from tapewise_core.profiles.profile import Profile
@@ -22,7 +23,9 @@ Act = Callable[[argparse.Namespace], int]
 
 
 def profiles(options: argparse.Namespace) -> int:
-    """Do one act with the people on file."""
+    """Do one act with the people on file, what a crash left behind swept away before."""
+    with contextlib.suppress(TapewiseError):  # the act itself says what is wrong
+        people.store.tidy()
     return ACTS[options.act or "list"](options)
 
 
