@@ -6,6 +6,7 @@
   + OptionError     a style option is unknown, out of its limits, or disagrees with another
   + DraftError      the measures cannot be drawn as asked
   + FilesError      a file or folder cannot be read or written
+    - ForeignFilesError  files stand in the way that the program did not write
 """
 
 from __future__ import annotations
@@ -51,3 +52,17 @@ class DraftError(TapewiseError):
 
 class FilesError(TapewiseError):
     """A file or folder cannot be read or written."""
+
+
+class ForeignFilesError(FilesError):
+    """Files stand where some are to be written, and may be a person's own; ``names`` lists them."""
+
+    def __init__(self, folder: object, names: tuple[str, ...]) -> None:
+        self.names = names
+        many = f" and {len(names) - 3} more" if len(names) > 3 else ""
+        listed = ", ".join(f"“{name}”" for name in names[:3]) + many
+        them = "it" if len(names) == 1 else "them"
+        super().__init__(
+            f"{folder} holds {listed} already, and nothing says that Tapewise wrote {them} there; "
+            f"nothing is touched. Name another place, or let {them} be replaced (--replace)."
+        )

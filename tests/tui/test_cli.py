@@ -297,3 +297,42 @@ def test_readings_older_than_a_year_are_remarked_on(
     file.write_text(json.dumps(content))
     run("check", str(file))
     assert "oldest reading: 2019-04-01; measure again" in capsys.readouterr().out
+
+
+def test_a_folder_holds_one_draft(own_folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """The second draft says what it took away; a person's own file is refused, then replaced."""
+    whole = ("draft", "Marta Lindqvist", "jersey-top", "--out", "a")
+    assert run(*whole, "--format", "dxf") == 0
+    capsys.readouterr()
+    assert run(*whole, "--set", "neckline=boat") == 0
+    said = capsys.readouterr().out
+    assert "Removed, left by the draft before: " in said
+    assert not (own_folder / "a" / "pattern.dxf").exists()
+    (own_folder / "a" / "pattern.dxf").write_text("mine")
+    assert run(*whole, "--format", "dxf") == 2
+    assert "“pattern.dxf”" in capsys.readouterr().err
+    assert (own_folder / "a" / "pattern.dxf").read_text() == "mine"
+    assert run(*whole, "--format", "dxf", "--replace") == 0
+
+
+@pytest.mark.parametrize("out", ["", "  "])
+def test_a_place_to_write_has_a_name(
+    own_folder: Path, capsys: pytest.CaptureFixture[str], out: str
+) -> None:
+    """An empty one would fill whatever folder one happens to be in."""
+    for command in (("draft", "Marta Lindqvist", "jersey-top"), ("measure", "--print")):
+        assert run(*command, "--out", out) == 2
+        assert "nothing is named" in capsys.readouterr().err
+    assert not [p for p in own_folder.iterdir() if p.name != "data"]
+
+
+def test_a_measuring_sheet_replaces_no_file_of_ones_own(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The same sheet may be written twice; another file of that name stays."""
+    (own_folder / "mine.md").write_text("mine")
+    assert run("measure", "--print", "--out", "mine.md") == 2
+    assert "“mine.md”" in capsys.readouterr().err
+    assert (own_folder / "mine.md").read_text() == "mine"
+    assert run("measure", "--print", "--out", "mine.md", "--replace") == 0
+    assert run("measure", "--print", "--out", "mine.md") == 0

@@ -46,6 +46,7 @@ def demo(options: argparse.Namespace) -> int:
     """Draft the jersey top for the example person into ./tapewise-demo."""
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
     usual: dict[str, object] = {"unit": None, "machines": "overlocker,coverstitch", "format": []}
+    usual |= {"replace": False}
     paper = dict.fromkeys(("overlap", "roll_width", "page_margin"))
     return draft(argparse.Namespace(**made, **usual, **paper, json=options.json))
 
@@ -67,7 +68,8 @@ def draft(options: argparse.Namespace) -> int:
     )
     findings = people.check(profile, drafted.unit).about(drafted.used)
     paper = Paper(options.overlap, options.roll_width, options.page_margin)
-    written = save(drafted, Path(options.out), tuple(options.format), paper)
+    folder, formats = Path(options.out), tuple(options.format)
+    written = save(drafted, folder, formats, paper, replace=options.replace)
     if options.json:
         _print_json(telling.draft_json(drafted, findings, options.out, written))
     else:
@@ -205,8 +207,8 @@ def measure(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.sheet_files import sheet_text, write_sheet
 
     sheet = measuring_sheet(options.garment, _unit(options))
-    if options.out:
-        write_sheet(sheet, Path(options.out))
+    if options.out is not None:
+        write_sheet(sheet, Path(options.out), replace=options.replace)
         print(f"Wrote {options.out}.")
     else:
         print(sheet_text(sheet), end="")

@@ -50,6 +50,18 @@ def _unit(command: Parser) -> None:
     )
 
 
+def _named(text: str) -> str:
+    """A name that is there: an empty one would mean the folder one happens to be in."""
+    if not text.strip():
+        raise argparse.ArgumentTypeError("nothing is named; give a name such as my-top")
+    return text
+
+
+def _replace(command: Parser) -> None:
+    says = "replace files of the same names that no draft wrote"
+    command.add_argument("--replace", action="store_true", help=says)
+
+
 def _demo(commands: Commands[Parser]) -> None:
     says = "draft the jersey top for an example person into ./tapewise-demo; asks nothing"
     command = _add(commands, "demo", says, "tapewise demo")
@@ -61,7 +73,10 @@ def _draft(commands: Commands[Parser]) -> None:
     command = _add(commands, "draft", "draft a garment and write its files", example)
     command.add_argument("person", metavar="PERSON", help=PERSON)
     command.add_argument("garment", metavar="GARMENT", help="see “tapewise garments”")
-    command.add_argument("--out", required=True, metavar="DIR", help="the folder to write into")
+    command.add_argument(
+        "--out", required=True, type=_named, metavar="DIR", help="the folder to write into"
+    )
+    _replace(command)
     command.add_argument(
         "--set",
         action="append",
@@ -148,7 +163,10 @@ def _measure(commands: Commands[Parser]) -> None:
     command = _add(commands, "measure", says, "tapewise measure --print --garment jersey-top")
     command.add_argument("--print", action="store_true", required=True, help="print the sheet")
     command.add_argument("--garment", metavar="NAME", help="only what this garment uses")
-    command.add_argument("--out", metavar="FILE", help="write to a .md, .html or .pdf file")
+    command.add_argument(
+        "--out", type=_named, metavar="FILE", help="write to a .md, .html or .pdf file"
+    )
+    _replace(command)
     _unit(command)
 
 

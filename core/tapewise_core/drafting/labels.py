@@ -17,7 +17,10 @@ LARGEST, SMALLEST = 5.0, 2.2
 
 @dataclass(frozen=True, slots=True)
 class LabelHead:
-    """What every label of one pattern says; ``estimated`` are measures with their ±."""
+    """What every label of one pattern says; ``estimated`` are measures with their ±.
+
+    ``fingerprint`` is the same on all sheets of one draft; ``looks`` is its style in three words.
+    """
 
     garment: str
     person: str
@@ -25,6 +28,12 @@ class LabelHead:
     version: str
     unit: Unit
     estimated: tuple[str, ...] = ()
+    fingerprint: str = ""
+    looks: str = ""
+
+    def set_words(self) -> str:
+        """Say which set a sheet belongs to, or nothing where there is no fingerprint."""
+        return f"set {self.fingerprint}: {self.looks}" if self.fingerprint else ""
 
 
 TITLES = {
@@ -68,6 +77,7 @@ def label_lines(piece: Piece, number: int, total: int, heading: LabelHead) -> li
         f"{heading.garment}, for {heading.person}",
         f"piece {number} of {total}: {cut_words(piece)}",
         *_wrapped(f"allowances included: {allowance_words(piece, heading.unit)}"),
+        *filter(None, (heading.set_words(),)),
         f"{heading.date}, tapewise {heading.version}",
     ]
     if heading.estimated:

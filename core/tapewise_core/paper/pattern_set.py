@@ -19,7 +19,8 @@ class PatternSet:
 
     The inks of a piece name it as their ``part``. ``date`` is printed as it
     stands, so that the same draft gives the same bytes on any day. ``reader`` is whom
-    the pages speak to.
+    the pages speak to. ``fingerprint`` is the same on all sheets of one draft, ``looks`` its style
+    in three words.
     """
 
     title: str
@@ -31,10 +32,16 @@ class PatternSet:
     checklist: Document
     note: str = ""
     reader: Reader = ANYBODY
+    fingerprint: str = ""
+    looks: str = ""
 
     def label(self) -> str:
-        """Return the line that says on every page what this is."""
-        return " · ".join(word for word in (self.title, self.person, self.date) if word)
+        """Return the line that says on every page what this is, the fingerprint first.
+
+        Where a line is too long its end is left out, never the fingerprint.
+        """
+        words = (self.fingerprint, self.title, self.person, self.date, self.looks)
+        return " · ".join(filter(None, words))
 
 
 def piece_name(piece: Drawing) -> str:

@@ -69,11 +69,12 @@ def _widened(stroke: Stroke) -> Stroke:
 
 
 def _large_words(piece: Drawing) -> list[TextLine]:
-    """The piece's name and how to cut it; the small print is left to the paper files."""
+    """The piece's name, how to cut it, its set; the small print is left to the paper files."""
     words = [ink for ink in piece.inks if isinstance(ink, TextLine) and ink.layer is Layer.TEXT]
     level = [ink for ink in words if not ink.angle]
     label = [ink for ink in level if ink.bold][:1]
     label += [ink for ink in level if "cut " in ink.text and ink not in label][:1]
+    label += [ink for ink in level if ink.text.startswith("set ")][:1]
     if not label:
         return []
     start = label[0].at

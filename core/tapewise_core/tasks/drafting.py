@@ -29,6 +29,7 @@ from tapewise_core.sources import ESTIMATES, citations
 from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
+from tapewise_core.tasks.fingerprint import fingerprint, looks
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words, for_child
 from tapewise_core.text.told import Reader, joined, said
@@ -89,9 +90,27 @@ class Drafted:
     @cached_property
     def label(self) -> LabelHead:
         """What every label says."""
-        when = self.made.isoformat()
-        title = self.garment.title
-        return LabelHead(title, self.person, when, __version__, self.unit, self.estimated)
+        return LabelHead(
+            self.garment.title,
+            self.person,
+            self.made.isoformat(),
+            __version__,
+            self.unit,
+            self.estimated,
+            self.fingerprint,
+            looks(self.style),
+        )
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """Six signs that every sheet of this draft carries and no sheet of another.
+
+        The seams' stretch is left out: it follows from the machines, which change no line.
+        """
+        own = self.cloth
+        cloth = (own.stretch, own.band, own.width, own.shrinkage, own.weight)
+        used = {key: self.body.values[key] for key in self.used}
+        return fingerprint(self.person, self.garment.name, used, self.style, cloth)
 
     @property
     def sources(self) -> tuple[str, ...]:

@@ -3,23 +3,39 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
-from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.errors import ForeignFilesError, OptionError, ReadingError
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.record import record_text
+from tapewise_core.tasks.record_read import listed
 from tapewise_core.units import Unit, parse_length
-from tapewise_core.writers.files import write_all
 from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
+from tapewise_core.writers.whole_set import finish, standing, write_set
 
 Tell = Callable[[str], object]
 """Whoever wants to know what is at hand while long work goes on."""
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """What was written, names and sizes [bytes], and what the draft before left and is gone."""
+
+    files: tuple[tuple[str, int], ...]
+    removed: tuple[str, ...] = ()
+
+    def removed_words(self) -> str:
+        """Say which files of the draft before are gone, or nothing."""
+        if not self.removed:
+            return ""
+        return f"Removed, left by the draft before: {', '.join(self.removed)}."
 
 
 def save(
@@ -28,17 +44,28 @@ def save(
     formats: Sequence[str] = (),
     paper: Paper = USUAL_PAPER,
     tell: Tell = str,
-) -> list[tuple[str, int]]:
-    """Write all files of a draft into a folder, all or none; return names and sizes [bytes].
+    *,
+    replace: bool = False,
+) -> Written:
+    """Write all files of a draft into a folder, all or none, in place of the draft before.
 
-    ``formats`` are names of further formats; ``tell`` hears what is at hand. Raises
-    OptionError for an unknown format and FilesError with a sentence; nothing is
+    ``formats`` are names of further formats; ``tell`` hears what is at hand. What no draft
+    wrote is replaced only if ``replace`` says so. Raises OptionError for an unknown format,
+    ForeignFilesError for what stands in the way, and FilesError with a sentence; nothing is
     half written then.
     """
+    finish(folder)
     files = contents(drafted, formats, paper, tell)
+    old = listed(folder)
+    if not replace:
+        foreign = tuple(standing(folder, [name for name in files if name not in old]))
+        if foreign:
+            raise ForeignFilesError(folder, foreign)
     last = len(dict.fromkeys(formats)) + 2
     tell(f"{last} of {last}: writing {len(files)} files …")
-    return write_all(folder, files)
+    removed = tuple(standing(folder, [name for name in old if name not in files]))
+    write_set(folder, files, removed)
+    return Written(tuple((name, len(content)) for name, content in files.items()), removed)
 
 
 def contents(
@@ -88,6 +115,8 @@ def pattern_set(drafted: Drafted) -> PatternSet:
         checklist=drafted.checklist(),
         reader=drafted.reader,
         note=f"estimated: {', '.join(drafted.estimated)}" if drafted.estimated else "",
+        fingerprint=drafted.fingerprint,
+        looks=drafted.label.looks,
     )
 
 
@@ -113,7 +142,7 @@ def step_files(told: Document) -> Mapping[str, Drawing]:
 
 
 def _description(drafted: Drafted) -> str:
-    said = f"{len(drafted.pattern.pieces)} pieces at full size. "
+    said = f"{len(drafted.pattern.pieces)} pieces at full size, {drafted.label.set_words()}. "
     if drafted.estimated:
         said += f"Estimated, not measured: {', '.join(drafted.estimated)}. "
     return said + "Measure the 100 mm square before cutting."

@@ -103,7 +103,8 @@ class _Page:
         return _whole(pattern.label(), [*self._top(pattern), *sections])
 
     def _top(self, pattern: PatternSet) -> list[str]:
-        facts = " · ".join(word for word in (pattern.person, pattern.date) if word)
+        words = (pattern.person, pattern.date, pattern.fingerprint, pattern.looks)
+        facts = " · ".join(filter(None, words))
         figures = "\n".join(self._figure(piece) for piece in pattern.pieces)
         return [
             f"<header>\n<h1>{_clean(pattern.title)}</h1>\n<p>{_clean(facts)}</p>",

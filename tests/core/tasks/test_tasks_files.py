@@ -49,7 +49,7 @@ def test_a_format_asked_for_twice_is_made_once() -> None:
 def test_saving_writes_what_was_made(tmp_path: Path) -> None:
     """Names and sizes are those on disk, and the last part told is the writing."""
     said: list[str] = []
-    written = dict(save(MADE, tmp_path / "top", tell=said.append))
+    written = dict(save(MADE, tmp_path / "top", tell=said.append).files)
     assert said[-1] == f"2 of 2: writing {len(written)} files …"
     on_disk = {
         str(file.relative_to(tmp_path / "top")): file.stat().st_size

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from textual.app import ComposeResult
 from textual.binding import Binding
@@ -11,6 +12,9 @@ from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from tapewise_tui import words
+
+if TYPE_CHECKING:
+    from tapewise_core.tasks.files import Written
 
 NEXT = (
     "Print one page first, at 100 %, and measure its square: 100 mm, or 4 in, neither more nor "
@@ -27,16 +31,17 @@ class WrittenDialog(ModalScreen[None]):
         Binding("f7", "open", "Open folder"),
     ]
 
-    def __init__(self, folder: Path, files: tuple[tuple[str, int], ...]) -> None:
+    def __init__(self, folder: Path, written: Written) -> None:
         super().__init__()
-        self.folder, self.files = folder, files
+        self.folder, self.written = folder, written
 
     def compose(self) -> ComposeResult:
         with Vertical(id="card", classes="tall"):
             yield Static("Written", classes="heading")
             yield Static(str(self.folder), markup=False)
             with VerticalScroll(classes="gap"):
-                yield Static("\n".join(_line(name, size) for name, size in self.files))
+                yield Static("\n".join(_line(name, size) for name, size in self.written.files))
+                yield Static(self.written.removed_words(), markup=False)
             yield Static(NEXT, classes="gap", markup=False)
             yield Static("F4: the list to sew by · F7: open the folder · Enter: close")
 
