@@ -24,6 +24,11 @@ class PageSize:
         """Return the sheet on its side."""
         return PageSize(f"{self.name} on its side", self.height, self.width)
 
+    @property
+    def paper(self) -> str:
+        """The paper's own name, whichever way it lies."""
+        return self.name.removesuffix(" on its side")
+
 
 A4 = PageSize("A4", 210.0, 297.0)
 A3 = PageSize("A3", 297.0, 420.0)

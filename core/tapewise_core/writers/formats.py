@@ -10,11 +10,12 @@ from types import MappingProxyType
 from tapewise_core.errors import OptionError
 from tapewise_core.paper import sizes
 from tapewise_core.paper.look import DARK, LIGHT
+from tapewise_core.paper.paging import OVERLAP
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.projector import canvas, projected
 from tapewise_core.paper.roll import rolled
 from tapewise_core.paper.sizes import PageSize
-from tapewise_core.paper.tiling import OVERLAP, large, tiled
+from tapewise_core.paper.tiling import large, tiled
 from tapewise_core.text.told import OnPaper, said
 from tapewise_core.writers.dxf import cutter_dxf, plain_dxf
 from tapewise_core.writers.html import html
