@@ -4,6 +4,7 @@
   + ReadingError    what was typed is not a usable length or amount
   + ProfileError    a person's file does not say what it must
   + OptionError     a style option is unknown, out of its limits, or disagrees with another
+    - PaperError      a pattern does not fit the paper one format has
   + DraftError      the measures cannot be drawn as asked
   + FilesError      a file or folder cannot be read or written
     - ForeignFilesError  files stand in the way that the program did not write
@@ -44,6 +45,10 @@ class ProfileError(TapewiseError):
 
 class OptionError(TapewiseError):
     """A style option is unknown, out of its limits, or disagrees with another."""
+
+
+class PaperError(OptionError):
+    """A pattern does not fit the paper of one format; others may take it."""
 
 
 class DraftError(TapewiseError):

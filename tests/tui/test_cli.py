@@ -336,3 +336,15 @@ def test_a_measuring_sheet_replaces_no_file_of_ones_own(
     assert (own_folder / "mine.md").read_text() == "mine"
     assert run("measure", "--print", "--out", "mine.md", "--replace") == 0
     assert run("measure", "--print", "--out", "mine.md") == 0
+
+
+def test_a_format_that_fails_is_exit_code_1_and_named(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """What could be written is there; the sentence says which format is not, and why."""
+    whole = ("draft", "Marta Lindqvist", "jersey-top", "--out", "a")
+    roll = ("--format", "pdf-roll", "--roll-width", "300 mm", "--format", "dxf")
+    assert run(*whole, *roll) == 1
+    assert "Not written: pdf-roll. “" in capsys.readouterr().out
+    assert (own_folder / "a" / "pattern.dxf").exists()
+    assert not (own_folder / "a" / "pattern-roll.pdf").exists()

@@ -75,7 +75,7 @@ def draft(options: argparse.Namespace) -> int:
     else:
         print("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
     loud = any(finding.severity.value == "warning" for finding in findings)
-    return LOOK if drafted.failing or loud else FINE
+    return LOOK if drafted.failing or loud or written.failed else FINE
 
 
 def _asked(settings: list[str]) -> dict[str, str]:

@@ -35,6 +35,7 @@ def draft_lines(
     yield f"  steps/ with {len(steps)} pictures"
     yield f"Every sheet says “{drafted.fingerprint}”; sheets that say another are another draft's."
     yield from filter(None, (written.removed_words(),))
+    yield from written.failed_words(drafted.reader)
     yield ""
     if drafted.estimated:
         yield f"Estimated, not measured: {', '.join(drafted.estimated)}."
@@ -66,6 +67,9 @@ def draft_json(
         "fingerprint": drafted.fingerprint,
         "files": [{"name": name, "bytes": size} for name, size in written.files],
         "removed": list(written.removed),
+        "not_written": [
+            {"format": one.format, "says": drafted.reader.spell(one.told)} for one in written.failed
+        ],
         "estimated": list(drafted.estimated_keys),
         "remarks": [drafted.reader.spell(remark) for remark in drafted.pattern.remarks],
         "findings": findings_json(findings, drafted.reader),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
-from tapewise_core.errors import OptionError
+from tapewise_core.errors import PaperError
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector
@@ -29,7 +29,7 @@ TYPE = 12.0
 def canvas(pattern: PatternSet) -> Drawing:
     """Return all pieces on one canvas with a grid behind them, its edges on grid lines.
 
-    Raises OptionError if the canvas would be longer than a page may be.
+    Raises PaperError if the canvas would be longer than a page may be.
     """
     pieces = [replace(piece, inks=_heavy(piece)) for piece in pattern.pieces]
     total = sum(ink_box(piece).width * ink_box(piece).height for piece in pieces)
@@ -38,7 +38,7 @@ def canvas(pattern: PatternSet) -> Drawing:
     whole = joined(pattern.title, pattern.description, laid, 10.0)
     box = _on_grid(whole.box)
     if max(box.width, box.height) > LONGEST:
-        raise OptionError(
+        raise PaperError(
             said(
                 "The pieces side by side take {} by {}, and one canvas may be {} long; take "
                 "pdf-roll or pdf-a4 for this one.",

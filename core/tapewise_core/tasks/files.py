@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
-from tapewise_core.errors import ForeignFilesError, OptionError, ReadingError
+from tapewise_core.errors import ForeignFilesError, OptionError, PaperError, ReadingError
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet
@@ -15,6 +15,7 @@ from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.record import record_text
 from tapewise_core.tasks.record_read import listed
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, parse_length
 from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
@@ -25,17 +26,38 @@ Tell = Callable[[str], object]
 
 
 @dataclass(frozen=True, slots=True)
+class Failed:
+    """A format whose paper the pattern does not fit, and why; the others are written."""
+
+    format: str
+    told: tuple[object, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """Every file by its relative name, and what could not be made."""
+
+    files: Mapping[str, bytes]
+    failed: tuple[Failed, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Written:
-    """What was written, names and sizes [bytes], and what the draft before left and is gone."""
+    """What was written, names and sizes [bytes], what is gone of the draft before, what failed."""
 
     files: tuple[tuple[str, int], ...]
     removed: tuple[str, ...] = ()
+    failed: tuple[Failed, ...] = ()
 
     def removed_words(self) -> str:
         """Say which files of the draft before are gone, or nothing."""
         if not self.removed:
             return ""
         return f"Removed, left by the draft before: {', '.join(self.removed)}."
+
+    def failed_words(self, reader: Reader) -> list[str]:
+        """Say which formats are missing, and why."""
+        return [f"Not written: {one.format}. {reader.spell(one.told)}" for one in self.failed]
 
 
 def save(
@@ -55,8 +77,8 @@ def save(
     half written then.
     """
     finish(folder)
-    files = contents(drafted, formats, paper, tell)
-    old = listed(folder)
+    whole = made(drafted, formats, paper, tell)
+    files, old = whole.files, listed(folder)
     if not replace:
         foreign = tuple(standing(folder, [name for name in files if name not in old]))
         if foreign:
@@ -65,7 +87,8 @@ def save(
     tell(f"{last} of {last}: writing {len(files)} files …")
     removed = tuple(standing(folder, [name for name in old if name not in files]))
     write_set(folder, files, removed)
-    return Written(tuple((name, len(content)) for name, content in files.items()), removed)
+    sizes = tuple((name, len(content)) for name, content in files.items())
+    return Written(sizes, removed, whole.failed)
 
 
 def contents(
@@ -73,17 +96,34 @@ def contents(
     formats: Sequence[str] = (),
     paper: Paper = USUAL_PAPER,
     tell: Tell = str,
-) -> dict[str, bytes]:
-    """Return every file by its relative name."""
+) -> Mapping[str, bytes]:
+    """Return every file by its relative name; formats the pattern does not fit are left out."""
+    return made(drafted, formats, paper, tell).files
+
+
+def made(
+    drafted: Drafted,
+    formats: Sequence[str] = (),
+    paper: Paper = USUAL_PAPER,
+    tell: Tell = str,
+) -> Made:
+    """Return every file, and the formats whose paper the pattern does not fit.
+
+    Raises OptionError for a format that does not exist or paper that cannot be.
+    """
     wanted = tuple(dict.fromkeys(formats))
     tell(f"1 of {len(wanted) + 2}: drawing the pieces and the drafting steps …")
     drawn = pattern_set(drafted)
     files = {name: text.encode() for name, text in _texts(drafted, drawn)}
+    failed: list[Failed] = []
     for number, name in enumerate(wanted, start=2):
         tell(f"{number} of {len(wanted) + 2}: laying out {name} …")
-        files |= _further(drawn, name, paper, drafted.unit)
+        try:
+            files |= _further(drawn, name, paper, drafted.unit)
+        except PaperError as fault:
+            failed.append(Failed(name, fault.told))
     files["draft.json"] = record_text(drafted, [*files, "draft.json"]).encode()
-    return files
+    return Made(files, tuple(failed))
 
 
 def _further(drawn: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[str, bytes]:

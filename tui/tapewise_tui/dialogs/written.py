@@ -11,6 +11,7 @@ from textual.containers import Vertical, VerticalScroll
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
+from tapewise_core.text.told import Reader
 from tapewise_tui import words
 
 if TYPE_CHECKING:
@@ -31,14 +32,16 @@ class WrittenDialog(ModalScreen[None]):
         Binding("f7", "open", "Open folder"),
     ]
 
-    def __init__(self, folder: Path, written: Written) -> None:
+    def __init__(self, folder: Path, written: Written, reader: Reader) -> None:
         super().__init__()
-        self.folder, self.written = folder, written
+        self.folder, self.written, self.reader = folder, written, reader
 
     def compose(self) -> ComposeResult:
         with Vertical(id="card", classes="tall"):
             yield Static("Written", classes="heading")
             yield Static(str(self.folder), markup=False)
+            for says in self.written.failed_words(self.reader):
+                yield Static(f"! {says}", classes="wrong", markup=False)
             with VerticalScroll(classes="gap"):
                 yield Static("\n".join(_line(name, size) for name, size in self.written.files))
                 yield Static(self.written.removed_words(), markup=False)

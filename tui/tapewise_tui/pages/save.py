@@ -163,7 +163,7 @@ class SavePage(Page):
         total = sum(size for _, size in files)
         count = words.count(len(files), "file")
         self.tell(f"{count}, {words.size(total)}, written to {event.folder}")
-        self.app.push_screen(WrittenDialog(event.folder, event.result))
+        self.app.push_screen(WrittenDialog(event.folder, event.result, self.desk.reader))
 
     @on(InTheWay)
     def in_the_way(self, event: InTheWay) -> None:
