@@ -103,3 +103,19 @@ def test_naming_the_formats_loads_no_library() -> None:
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "set()"
+
+
+@pytest.mark.parametrize("name", ["dxf", "svg-cut", "svg-projector"])
+def test_cutters_and_projectors_are_given_whole_pieces(name: str) -> None:
+    """No half on the fold: the blade would follow the fold."""
+    half = pattern()
+    whole = replace(half, whole=tuple(half.pieces[:1]))
+    assert render(name, whole) == render(name, replace(half, pieces=half.pieces[:1]))
+    assert render("pdf-a4", whole) == render("pdf-a4", half)
+
+
+def test_a_cut_file_has_cut_lines_alone() -> None:
+    """Neither words nor stitch lines nor squares."""
+    text = render("svg-cut", pattern())["cut.svg"].decode()
+    assert "<text" not in text
+    assert text.count("<path") == len(pattern().pieces)

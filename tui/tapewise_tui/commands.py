@@ -46,14 +46,14 @@ def demo(options: argparse.Namespace) -> int:
     """Draft the jersey top for the example person into ./tapewise-demo."""
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
     usual: dict[str, object] = {"unit": None, "machines": "overlocker,coverstitch", "format": []}
-    usual |= {"replace": False}
+    usual |= {"replace": False, "unfolded": False, "no_allowances": False, "piece": []}
     paper = dict.fromkeys(("overlap", "roll_width", "page_margin"))
     return draft(argparse.Namespace(**made, **usual, **paper, json=options.json))
 
 
 def draft(options: argparse.Namespace) -> int:
     """Draft, prove, write and tell."""
-    from tapewise_core.tasks.asked_paper import Paper
+    from tapewise_core.tasks.asked_paper import Paper, Shown
     from tapewise_core.tasks.drafting import draft as drafted_for
     from tapewise_core.tasks.drafting import machines_named
     from tapewise_core.tasks.files import save
@@ -67,7 +67,8 @@ def draft(options: argparse.Namespace) -> int:
         machines=machines_named(options.machines),
     )
     findings = people.check(profile, drafted.unit).about(drafted.used)
-    paper = Paper(options.overlap, options.roll_width, options.page_margin)
+    shown = Shown(options.unfolded, not options.no_allowances, tuple(options.piece))
+    paper = Paper(options.overlap, options.roll_width, options.page_margin, shown=shown)
     folder, formats = Path(options.out), tuple(options.format)
     written = save(drafted, folder, formats, paper, replace=options.replace)
     if options.json:

@@ -104,6 +104,19 @@ def _draft(commands: Commands[Parser]) -> None:
         ("page-margin", "what the printer leaves blank; 10 mm is usual (3/8 in)"),
     ):
         command.add_argument(f"--{name}", metavar="LENGTH", help=says)
+    command.add_argument(
+        "--unfolded", action="store_true", help="draw halves opened out, to cut from a single layer"
+    )
+    command.add_argument(
+        "--no-allowances", action="store_true", help="draw stitch lines only, to add your own"
+    )
+    command.add_argument(
+        "--piece",
+        action="append",
+        default=[],
+        metavar="NAME",
+        help="only this piece on paper, as often as wanted, such as front",
+    )
     _machine_readable(command)
 
 

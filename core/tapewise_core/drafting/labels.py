@@ -76,13 +76,20 @@ def label_lines(piece: Piece, number: int, total: int, heading: LabelHead) -> li
         title(piece.name),
         f"{heading.garment}, for {heading.person}",
         f"piece {number} of {total}: {cut_words(piece)}",
-        *_wrapped(f"allowances included: {allowance_words(piece, heading.unit)}"),
+        *_wrapped(_allowances(piece, heading.unit)),
         *filter(None, (heading.set_words(),)),
         f"{heading.date}, tapewise {heading.version}",
     ]
     if heading.estimated:
         lines += _listed("estimated, not measured:", heading.estimated)
     return lines
+
+
+def _allowances(piece: Piece, unit: Unit) -> str:
+    """What is added to the stitch line; nothing where the whole pattern is without."""
+    if any(edge.allowance for edge in piece.edges):
+        return f"allowances included: {allowance_words(piece, unit)}"
+    return "without allowances: add them on the cloth"
 
 
 def _wrapped(text: str, width: int = 46) -> list[str]:

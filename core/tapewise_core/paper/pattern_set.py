@@ -20,7 +20,7 @@ class PatternSet:
     The inks of a piece name it as their ``part``. ``date`` is printed as it
     stands, so that the same draft gives the same bytes on any day. ``reader`` is whom
     the pages speak to. ``fingerprint`` is the same on all sheets of one draft, ``looks`` its style
-    in three words.
+    in three words; ``whole`` are the pieces opened out about their folds.
     """
 
     title: str
@@ -34,6 +34,12 @@ class PatternSet:
     reader: Reader = ANYBODY
     fingerprint: str = ""
     looks: str = ""
+    whole: tuple[Drawing, ...] = ()
+
+    @property
+    def opened(self) -> tuple[Drawing, ...]:
+        """The pieces as they are cut from a single layer, none of them half."""
+        return self.whole or self.pieces
 
     def label(self) -> str:
         """Return the line that says on every page what this is, the fingerprint first.

@@ -31,7 +31,7 @@ def canvas(pattern: PatternSet) -> Drawing:
 
     Raises PaperError if the canvas would be longer than a page may be.
     """
-    pieces = [replace(piece, inks=_heavy(piece)) for piece in pattern.pieces]
+    pieces = [replace(piece, inks=_heavy(piece)) for piece in pattern.opened]
     total = sum(ink_box(piece).width * ink_box(piece).height for piece in pieces)
     widest = max((ink_box(piece).width for piece in pieces), default=0.0)
     laid = filled_strip(pieces, max(widest + 10, math.sqrt(total * 1.6)))

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from dataclasses import replace as changed
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
 from tapewise_core.errors import ForeignFilesError, OptionError, PaperError, ReadingError
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.paper.drawing import Drawing
-from tapewise_core.paper.pattern_set import PatternSet
-from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
+from tapewise_core.paper.pattern_set import PatternSet, piece_name
+from tapewise_core.tasks.asked_paper import AS_DRAFTED, USUAL_PAPER, Paper, Shown
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.record import record_text
 from tapewise_core.tasks.record_read import listed
@@ -113,7 +114,7 @@ def made(
     """
     wanted = tuple(dict.fromkeys(formats))
     tell(f"1 of {len(wanted) + 2}: drawing the pieces and the drafting steps …")
-    drawn = pattern_set(drafted)
+    drawn = pattern_set(drafted, paper.shown)
     files = {name: text.encode() for name, text in _texts(drafted, drawn)}
     failed: list[Failed] = []
     for number, name in enumerate(wanted, start=2):
@@ -142,15 +143,16 @@ def _length(what: str, text: str, unit: Unit) -> float:
         raise OptionError(error.told) from None
 
 
-def pattern_set(drafted: Drafted) -> PatternSet:
-    """Return everything a paper format needs."""
-    drawings = drafted.drawings()
+def pattern_set(drafted: Drafted, shown: Shown = AS_DRAFTED) -> PatternSet:
+    """Return everything a paper format needs; raises OptionError for a piece there is not."""
+    drawings = drafted.drawings(shown)
     return PatternSet(
         title=drafted.garment.title,
         description=f"{len(drawings)} pieces at full size. Measure a square before cutting.",
         person=drafted.person,
         date=drafted.label.date,
         pieces=drawings,
+        whole=drafted.drawings(changed(shown, unfolded=True)),
         instructions=drafted.instructions(),
         checklist=drafted.checklist(),
         reader=drafted.reader,
@@ -164,8 +166,8 @@ def _texts(drafted: Drafted, drawn: PatternSet) -> Iterator[tuple[str, str]]:
     """The files that are always written, by name, from what is drawn and told already."""
     title = f"{drafted.garment.title} for {drafted.person}"
     yield "pattern.svg", svg(beside(title, _description(drafted), drawn.pieces))
-    for piece, drawing in zip(drafted.pattern.pieces, drawn.pieces, strict=True):
-        yield f"pieces/{piece.name}.svg", svg(with_squares(drawing))
+    for drawing in drawn.pieces:
+        yield f"pieces/{piece_name(drawing)}.svg", svg(with_squares(drawing))
     yield "instructions.md", markdown(drawn.instructions)
     pictures = step_files(drawn.instructions)
     yield from ((name, svg(picture)) for name, picture in pictures.items())

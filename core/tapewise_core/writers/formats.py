@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from tapewise_core.errors import OptionError
 from tapewise_core.paper import sizes
+from tapewise_core.paper.cutting_out import cut_only
 from tapewise_core.paper.look import DARK, LIGHT
 from tapewise_core.paper.paging import OVERLAP
 from tapewise_core.paper.pattern_set import PatternSet
@@ -69,7 +70,14 @@ def _svg_projector(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
 
 
 def _dxf(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
-    return [cutter_dxf(pattern.pieces), plain_dxf(pattern.pieces)]
+    from tapewise_core.writers.dxf_2000 import cut_dxf, modern_dxf
+
+    pieces = pattern.opened
+    return [cutter_dxf(pieces), plain_dxf(pieces), modern_dxf(pieces), cut_dxf(pieces)]
+
+
+def _svg_cut(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
+    return [svg(cut_only(pattern)).encode()]
 
 
 def _html(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
@@ -129,10 +137,18 @@ _ALL = (
     ),
     Format(
         "dxf",
-        "for cutters with a block a piece, and plain for drawing programs",
+        "whole pieces in mm: a block a piece for cutters, plain for drawing programs (R12 and "
+        "2000), and nothing but the lines to cut",
         "dxf",
-        ("pattern-cutter.dxf", "pattern.dxf"),
+        ("pattern-cutter.dxf", "pattern.dxf", "pattern-2000.dxf", "cut.dxf"),
         _dxf,
+    ),
+    Format(
+        "svg-cut",
+        "nothing but the lines to cut, whole pieces beside each other",
+        "svg",
+        ("cut.svg",),
+        _svg_cut,
     ),
     Format(
         "html",
