@@ -47,7 +47,8 @@ def demo(options: argparse.Namespace) -> int:
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
     usual: dict[str, object] = {"unit": None, "machines": "overlocker,coverstitch", "format": []}
     usual |= {"replace": False, "unfolded": False, "no_allowances": False, "piece": []}
-    paper = dict.fromkeys(("overlap", "roll_width", "page_margin"))
+    usual |= {"no_pages": False}
+    paper = dict.fromkeys(("overlap", "roll_width", "page_margin", "page"))
     return draft(argparse.Namespace(**made, **usual, **paper, json=options.json))
 
 
@@ -57,6 +58,7 @@ def draft(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.drafting import draft as drafted_for
     from tapewise_core.tasks.drafting import machines_named
     from tapewise_core.tasks.files import save
+    from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 
     profile = _person(options)
     drafted = drafted_for(
@@ -68,9 +70,12 @@ def draft(options: argparse.Namespace) -> int:
     )
     findings = people.check(profile, drafted.unit).about(drafted.used)
     shown = Shown(options.unfolded, not options.no_allowances, tuple(options.piece))
-    paper = Paper(options.overlap, options.roll_width, options.page_margin, shown=shown)
-    folder, formats = Path(options.out), tuple(options.format)
-    written = save(drafted, folder, formats, paper, replace=options.replace)
+    paper = Paper(
+        options.overlap, options.roll_width, options.page_margin, options.page, shown=shown
+    )
+    formats = with_pages(options.format, paper, drafted.unit, pages=not options.no_pages)
+    refuse_idle(formats, paper)
+    written = save(drafted, Path(options.out), formats, paper, replace=options.replace)
     if options.json:
         _print_json(telling.draft_json(drafted, findings, options.out, written))
     else:

@@ -10,6 +10,9 @@ from tapewise_core import __version__
 PERSON = "a saved person's name, an example's, or a profile file (.json)"
 
 
+BARE = "a bare number is in mm, or in inches for those who read inches"
+
+
 class Parser(argparse.ArgumentParser):
     """A parser whose faults are one sentence and exit code 2."""
 
@@ -99,11 +102,19 @@ def _draft(commands: Commands[Parser]) -> None:
         help="a further format, as often as wanted; see “tapewise garments --formats”",
     )
     for name, says in (
-        ("overlap", "how far pages overlap; 12 mm is usual (1/2 in)"),
-        ("roll-width", "the plotter's roll, for pdf-roll; 914 mm is usual (36 in)"),
-        ("page-margin", "what the printer leaves blank; 10 mm is usual (3/8 in)"),
+        ("overlap", f"how far pages overlap; 12 mm is usual (1/2 in); {BARE}"),
+        ("roll-width", f"the plotter's roll, for pdf-roll; 914 mm is usual (36 in); {BARE}"),
+        ("page-margin", f"what the printer leaves blank; 10 mm is usual (3/8 in); {BARE}"),
     ):
         command.add_argument(f"--{name}", metavar="LENGTH", help=says)
+    command.add_argument(
+        "--page", metavar="WxH", help="paper of this size too, such as 30x42 cm or 11x17 in"
+    )
+    command.add_argument(
+        "--no-pages",
+        action="store_true",
+        help="leave out what is made unasked: pages to print at home, and the PDF to read",
+    )
     command.add_argument(
         "--unfolded", action="store_true", help="draw halves opened out, to cut from a single layer"
     )

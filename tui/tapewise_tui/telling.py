@@ -29,9 +29,9 @@ def draft_lines(
 
     yield f"{drafted.garment.title} for {drafted.person}, in {folder}:"
     steps = [name for name, _ in written.files if name.startswith("steps/")]
-    for name, size in written.files:
-        if name not in steps:
-            yield f"  {name}  ({max(size // 1024, 1)} kB)"
+    for purpose, files in written.by_purpose().items():
+        yield from (f"{purpose.capitalize()} this:",) if files else ()
+        yield from (f"  {name}  ({max(size // 1024, 1)} kB)" for name, size in files)
     yield f"  steps/ with {len(steps)} pictures"
     yield f"Every sheet says “{drafted.fingerprint}”; sheets that say another are another draft's."
     yield from filter(None, (written.removed_words(),))
@@ -58,6 +58,7 @@ def draft_json(
 ) -> dict[str, object]:
     """Return the same for a machine."""
     from tapewise_core.tasks.check_record import findings_json
+    from tapewise_core.tasks.files import purpose
     from tapewise_core.tasks.record import proofs_json, silent_json
 
     return {
@@ -65,7 +66,9 @@ def draft_json(
         "person": drafted.person,
         "folder": folder,
         "fingerprint": drafted.fingerprint,
-        "files": [{"name": name, "bytes": size} for name, size in written.files],
+        "files": [
+            {"name": name, "bytes": size, "for": purpose(name)} for name, size in written.files
+        ],
         "removed": list(written.removed),
         "not_written": [
             {"format": one.format, "says": drafted.reader.spell(one.told)} for one in written.failed

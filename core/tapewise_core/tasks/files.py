@@ -8,22 +8,37 @@ from dataclasses import replace as changed
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
-from tapewise_core.errors import ForeignFilesError, OptionError, PaperError, ReadingError
+from tapewise_core.errors import ForeignFilesError, PaperError
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, USUAL_PAPER, Paper, Shown
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.paper_asked import paper_options
 from tapewise_core.tasks.record import record_text
 from tapewise_core.tasks.record_read import listed
 from tapewise_core.text.told import Reader
-from tapewise_core.units import Unit, parse_length
+from tapewise_core.units import Unit
 from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
 from tapewise_core.writers.whole_set import finish, standing, write_set
 
 Tell = Callable[[str], object]
 """Whoever wants to know what is at hand while long work goes on."""
+
+
+READ = ("reading.pdf", "pattern.html", "instructions.md", "checklist.md")
+
+
+def purpose(name: str) -> str:
+    """Say what a person does with a file of the set: print, read or keep it.
+
+    >>> purpose("pattern-a4.pdf"), purpose("reading.pdf"), purpose("pieces/front.svg")
+    ('print', 'read', 'keep')
+    """
+    if name.startswith("pattern-") and name.endswith(".pdf"):
+        return "print"
+    return "read" if name in READ else "keep"
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +64,14 @@ class Written:
     files: tuple[tuple[str, int], ...]
     removed: tuple[str, ...] = ()
     failed: tuple[Failed, ...] = ()
+
+    def by_purpose(self) -> dict[str, list[tuple[str, int]]]:
+        """The files to print, to read and to keep; step pictures are left out."""
+        found: dict[str, list[tuple[str, int]]] = {"print": [], "read": [], "keep": []}
+        for name, size in self.files:
+            if not name.startswith("steps/"):
+                found[purpose(name)].append((name, size))
+        return found
 
     def removed_words(self) -> str:
         """Say which files of the draft before are gone, or nothing."""
@@ -129,18 +152,9 @@ def made(
 
 def _further(drawn: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[str, bytes]:
     """The files of one further format."""
-    from tapewise_core.writers.formats import PaperOptions, render
+    from tapewise_core.writers.formats import render
 
-    typed = {"overlap": paper.overlap, "roll": paper.roll_width, "margin": paper.margin}
-    asked = {key: _length(key, text, unit) for key, text in typed.items() if text}
-    return render(name, drawn, PaperOptions(**asked))
-
-
-def _length(what: str, text: str, unit: Unit) -> float:
-    try:
-        return parse_length(text, unit, of=f"The paper's {what}")
-    except ReadingError as error:
-        raise OptionError(error.told) from None
+    return render(name, drawn, paper_options(paper, unit))
 
 
 def pattern_set(drafted: Drafted, shown: Shown = AS_DRAFTED) -> PatternSet:

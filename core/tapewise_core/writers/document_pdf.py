@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from html import escape
 from io import BytesIO
-from itertools import zip_longest
+from itertools import groupby, zip_longest
 from typing import TYPE_CHECKING, Any
 
 from tapewise_core.paper.document import (
@@ -45,8 +45,10 @@ def document_pdf(document: Document, page: PageSize = A4_OR_LETTER) -> bytes:
 
     A step keeps together with its picture and whatever follows up to the next one.
     """
+    from reportlab import rl_config
     from reportlab.platypus import SimpleDocTemplate
 
+    rl_config.useA85 = 0  # as in the pages of the pattern: the same bytes whichever comes first
     file = BytesIO()
     margin = MARGIN * POINTS
     template = SimpleDocTemplate(
@@ -80,13 +82,31 @@ class _Setter:
         if not any(isinstance(block, Heading) and block.level == 1 for block in blocks):
             blocks.insert(0, Heading(document.title, 1))
         held: list[Flowable] = []
-        for block, after in zip_longest(blocks, blocks[1:]):
-            held.append(self._block(block))
-            opens = isinstance(block, Heading | NumberedStep)
-            if not opens and (after is None or isinstance(after, Heading | NumberedStep)):
+        parts = list(_in_runs(blocks))
+        for part, after in zip_longest(parts, parts[1:]):
+            if isinstance(part, list):
+                yield from (*held, self._side_by_side(part))
+                held = []
+                continue
+            held.append(self._block(part))
+            opens = isinstance(part, Heading | NumberedStep)
+            if not opens and (after is None or isinstance(after, Heading | NumberedStep | list)):
                 yield KeepTogether(held)
                 held = []
         yield from held
+
+    def _side_by_side(self, steps: Sequence[NumberedStep]) -> Flowable:
+        """Steps in rows, each over its picture, as many beside each other as there is room for."""
+        widest = max(step.picture.box.width for step in steps if step.picture) * POINTS + 10
+        columns = max(1, min(3, int(self.width / widest)))
+        cells = [self._over_its_picture(step) for step in steps]
+        cells += [[]] * (-len(cells) % columns)
+        rows: list[Any] = [cells[i : i + columns] for i in range(0, len(cells), columns)]
+        return _grid(rows, [self.width / columns] * columns, ruled=False)
+
+    def _over_its_picture(self, step: NumberedStep) -> list[Flowable]:
+        words = self._words(f"{step.number}. {step.text}", 9.0)
+        return [words, *([_picture(step.picture, self.lettering)] if step.picture else [])]
 
     def _block(self, block: Block) -> Flowable:
         match block:
@@ -132,6 +152,21 @@ class _Setter:
         picture = _picture(step.picture, self.lettering)
         wide = step.picture.box.width * POINTS + 8
         return _grid([[words, picture]], [self.width - wide, wide], ruled=False)
+
+
+def _in_runs(blocks: Sequence[Block]) -> Iterator[Block | list[NumberedStep]]:
+    """The blocks in order; steps with pictures that follow one another come as one list."""
+    for stepping, run in groupby(blocks, _is_pictured):
+        found = list(run)
+        steps = [block for block in found if isinstance(block, NumberedStep)]
+        if stepping and len(steps) > 1:
+            yield steps
+        else:
+            yield from found
+
+
+def _is_pictured(block: Block) -> bool:
+    return isinstance(block, NumberedStep) and block.picture is not None
 
 
 def _grid(rows: list[list[Flowable]], widths: list[float], *, ruled: bool) -> Flowable:

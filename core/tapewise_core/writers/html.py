@@ -55,9 +55,9 @@ main table { break-before: avoid; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; }
   nav { display: none; }
-  section { break-before: page; border-top: 0; margin-top: 0; }
-  .steps { grid-template-columns: 1fr 1fr; gap: 5mm; }
-  .step svg { height: 60mm; }
+  section { border-top: 0; margin-top: 8mm; }
+  .steps { grid-template-columns: 1fr 1fr 1fr; gap: 4mm; }
+  .step svg { height: 92mm; }
   main section { break-before: auto; }
 }
 """

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -43,10 +44,16 @@ class WrittenDialog(ModalScreen[None]):
             for says in self.written.failed_words(self.reader):
                 yield Static(f"! {says}", classes="wrong", markup=False)
             with VerticalScroll(classes="gap"):
-                yield Static("\n".join(_line(name, size) for name, size in self.written.files))
+                yield Static("\n".join(self._lines()), markup=False)
                 yield Static(self.written.removed_words(), markup=False)
             yield Static(NEXT, classes="gap", markup=False)
             yield Static("F4: the list to sew by · F7: open the folder · Enter: close")
+
+    def _lines(self) -> Iterator[str]:
+        """What to print first, what to read, what to keep."""
+        for purpose, files in self.written.by_purpose().items():
+            yield from (f"{purpose.capitalize()} this:",) if files else ()
+            yield from (_line(name, size) for name, size in files)
 
     def action_open(self) -> None:
         self.app.open_url(self.folder.absolute().as_uri())

@@ -95,16 +95,16 @@ class SavePage(Page):
         self.draft = result if isinstance(result, Drafted) else None
         said = f"{saving.summary(result)} {reviewing.warning(self.desk)}".strip()
         self.query_one("#summary", Static).update(said)
-        ticked = self.desk.work.formats
+        ticked = saving.formats(self.desk)
         items = [Item(name, says, name in ticked, name) for name, says in shop.formats()]
         self.query_one(TickList).fill(items)
 
     @on(TickList.Ticked)
     def tick(self, event: TickList.Ticked) -> None:
         event.stop()
-        made = self.desk.work
-        kept = tuple(name for name in made.formats if name != event.key)
-        formats = kept if event.key in made.formats else (*made.formats, event.key)
+        made, ticked = self.desk.work, saving.formats(self.desk)
+        kept = tuple(name for name in ticked if name != event.key)
+        formats = kept if event.key in ticked else (*ticked, event.key)
         self.desk.change(f"format {event.key}", made=replace(made, formats=formats))
         self.show()
 
@@ -137,7 +137,7 @@ class SavePage(Page):
 
         try:
             result: Written | str = save(
-                draft, folder, made.formats, made.paper, tell, replace=replaced
+                draft, folder, saving.formats(self.desk), made.paper, tell, replace=replaced
             )
         except ForeignFilesError as error:
             self.post_message(self.InTheWay(folder, error.names))
