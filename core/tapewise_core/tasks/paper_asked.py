@@ -15,18 +15,21 @@ if TYPE_CHECKING:
     from tapewise_core.writers.makers import PaperOptions
 
 READING = "pdf-reading"
+SIZED = "pdf-page"
+"""The format of paper whose size is typed."""
+
 HOME = {Unit.CM: "pdf-a4", Unit.IN: "pdf-letter"}
 """The paper that is at home where lengths are told in a unit (common practice)."""
 
 AT_HOME = ("pdf-a4", "pdf-letter", "pdf-a4-letter", "pdf-a3", "pdf-legal", "pdf-tabloid")
-AT_A_SHOP = ("pdf-a2", "pdf-a1", "pdf-a0", "pdf-24x36", "pdf-36x48", "pdf-page")
+AT_A_SHOP = ("pdf-a2", "pdf-a1", "pdf-a0", "pdf-24x36", "pdf-36x48", SIZED)
 JOINED = (*AT_HOME, *AT_A_SHOP)
 
 USED_BY = {
     "overlap": JOINED,
     "page_margin": (*JOINED, "pdf-roll"),
     "roll_width": ("pdf-roll",),
-    "page": ("pdf-page",),
+    "page": (SIZED,),
 }
 """Which formats make use of what may be asked of paper."""
 
@@ -42,8 +45,8 @@ def with_pages(formats: Sequence[str], paper: Paper, unit: Unit, *, pages: bool)
     ``--page`` asks for its format by itself. Pages of another home paper take the place of
     the usual one; without ``pages`` nothing is added.
     """
-    asked = [*formats, *(["pdf-page"] if paper.page else [])]
-    usual = [] if set(asked) & {*AT_HOME, "pdf-page"} else [HOME[unit]]
+    asked = [*formats, *([SIZED] if paper.page else [])]
+    usual = [] if set(asked) & {*AT_HOME, SIZED} else [HOME[unit]]
     return tuple(dict.fromkeys([*usual, READING, *asked] if pages else asked))
 
 

@@ -31,6 +31,9 @@ if TYPE_CHECKING:
 MARGIN = 15.0
 """Left blank all round [mm]."""
 
+LARGEST = 170.0
+"""The longest side of a picture on a page [mm], its words above it (our choice)."""
+
 PADDING = 6.0
 """What the library keeps free inside its margins [points]."""
 
@@ -97,7 +100,8 @@ class _Setter:
 
     def _side_by_side(self, steps: Sequence[NumberedStep]) -> Flowable:
         """Steps in rows, each over its picture, as many beside each other as there is room for."""
-        widest = max(step.picture.box.width for step in steps if step.picture) * POINTS + 10
+        shown = [step.picture.box for step in steps if step.picture]
+        widest = min(max(box.width for box in shown), LARGEST) * POINTS + 10
         columns = max(1, min(3, int(self.width / widest)))
         cells = [self._over_its_picture(step) for step in steps]
         cells += [[]] * (-len(cells) % columns)
@@ -150,7 +154,7 @@ class _Setter:
         if step.picture is None:
             return words
         picture = _picture(step.picture, self.lettering)
-        wide = step.picture.box.width * POINTS + 8
+        wide = picture.wrap(0, 0)[0] + 8
         return _grid([[words, picture]], [self.width - wide, wide], ruled=False)
 
 
@@ -182,21 +186,23 @@ def _grid(rows: list[list[Flowable]], widths: list[float], *, ruled: bool) -> Fl
 
 
 def _picture(drawing: Drawing, lettering: Lettering) -> Flowable:
-    """A drawing at full size, cut off at its own edges."""
+    """A drawing at its own size, smaller only where no page would hold it; cut off at its edges."""
     from reportlab.platypus import Flowable
 
     drawn, box = checked(drawing), drawing.box
+    scale = min(1.0, LARGEST / max(box.width, box.height, 1.0))
 
     class Picture(Flowable):
         def __init__(self) -> None:
             super().__init__()
-            self.width, self.height = box.width * POINTS, box.height * POINTS
+            self.width, self.height = scale * box.width * POINTS, scale * box.height * POINTS
 
         def draw(self) -> None:
             page = self.canv
             page.saveState()
+            page.scale(scale, scale)
             frame = page.beginPath()
-            frame.rect(0, 0, self.width, self.height)
+            frame.rect(0, 0, box.width * POINTS, box.height * POINTS)
             page.clipPath(frame, stroke=0, fill=0)
             page.translate(-box.left * POINTS, 0)
             pen = PdfPen(page, PRINTED, lettering)

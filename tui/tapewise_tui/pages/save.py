@@ -19,6 +19,7 @@ from tapewise_core.errors import ForeignFilesError, TapewiseError
 from tapewise_core.profiles.files import typed_path
 from tapewise_core.tasks import shop
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.paper_asked import SIZED
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, reviewing, saving, trouble, words
 from tapewise_tui.dialogs.replacing import ReplacingDialog
@@ -96,7 +97,9 @@ class SavePage(Page):
         said = f"{saving.summary(result)} {reviewing.warning(self.desk)}".strip()
         self.query_one("#summary", Static).update(said)
         ticked = saving.formats(self.desk)
-        items = [Item(name, says, name in ticked, name) for name, says in shop.formats()]
+        items = [
+            Item(name, says, name in ticked, name) for name, says in shop.formats() if name != SIZED
+        ]
         self.query_one(TickList).fill(items)
 
     @on(TickList.Ticked)
