@@ -19,6 +19,7 @@ from tapewise_core.paper.document import (
     Ticks,
 )
 from tapewise_core.paper.drawing import Drawing
+from tapewise_core.paper.lettering import shortened
 from tapewise_core.paper.look import PRINTED
 from tapewise_core.paper.safe import checked, plain
 from tapewise_core.paper.sizes import A4_OR_LETTER, PageSize
@@ -39,6 +40,9 @@ PADDING = 6.0
 
 BODY, HEADINGS = 9.5, {1: 17.0, 2: 13.0, 3: 11.0}
 """The size of type by level [points]."""
+
+SMALL = 8.0
+"""The type at the foot of each page [points]."""
 
 BOX, BULLET = "☐", "•"
 
@@ -66,7 +70,14 @@ def document_pdf(document: Document, page: PageSize = A4_OR_LETTER) -> bytes:
         creator="tapewise",
         invariant=1,
     )
-    template.build(list(_Setter((page.width - 2 * MARGIN) * POINTS - 2 * PADDING).set(document)))
+    setter = _Setter((page.width - 2 * MARGIN) * POINTS - 2 * PADDING)
+
+    def foot(canvas: Any, at: Any) -> None:
+        said = f"{shortened(plain(document.title), page.width - 60, 2.8)} · page {at.page}"
+        canvas.setFont(FONT, SMALL)
+        canvas.drawString(margin + PADDING, margin / 2, setter.lettering.shaped(said))
+
+    template.build(list(setter.set(document)), onFirstPage=foot, onLaterPages=foot)
     return file.getvalue()
 
 

@@ -6,7 +6,6 @@ costs a third of a second to import and leaves the unit out. y runs up, in mm.
 
 from __future__ import annotations
 
-import unicodedata
 from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
@@ -168,14 +167,14 @@ def _text(words: TextLine, layer: str) -> Pairs:
 
 
 def ascii_words(text: str) -> str:
-    """Return the text in the letters the release has; others are spelt by their number.
+    """Return the text in the letters the release has, other scripts by their sound.
 
-    >>> ascii_words("Zoë – 袖")
-    'Zoe - \\\\U+8896'
+    >>> ascii_words("Zoë Œhler – 袖")
+    'Zoe Oehler - Xiu'
     """
-    dashed = text.translate(str.maketrans("–—−“”‘’×·", "---\"\"''x-"))
-    bare = "".join(c for c in unicodedata.normalize("NFKD", dashed) if not unicodedata.combining(c))
-    return "".join(c if " " <= c <= "~" else f"\\U+{ord(c):04X}" for c in bare if ord(c) < 0x10000)
+    from anyascii import anyascii
+
+    return "".join(letter if " " <= letter <= "~" else " " for letter in anyascii(text))
 
 
 def _at(point: Point, group: int = 0) -> Pairs:
