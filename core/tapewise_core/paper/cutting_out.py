@@ -21,4 +21,4 @@ def cut_only(pattern: PatternSet) -> Drawing:
     ]
     widest = max(ink_box(piece).width for piece in pieces) + 10
     laid = nested([[piece] for piece in pieces], max(WIDE, widest))
-    return joined(pattern.title, pattern.description, laid, 10.0)
+    return joined(pattern.title, pattern.label(), laid, 10.0)

@@ -11,7 +11,7 @@ from typing import Any
 
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke
 from tapewise_core.paper.safe import checked
-from tapewise_core.writers.dxf import COLOURS, TOLERANCE, ascii_words, scale_square
+from tapewise_core.writers.dxf import CAPITALS, COLOURS, TOLERANCE, ascii_words, scale_square
 from tapewise_core.writers.dxf import apart as laid_apart
 
 MILLIMETRES = 4
@@ -23,15 +23,21 @@ def modern_dxf(pieces: Sequence[Drawing]) -> bytes:
     return _file([*pieces, scale_square()], tuple(Layer))
 
 
-def cut_dxf(pieces: Sequence[Drawing]) -> bytes:
-    """Return nothing but the lines to cut, closed, the pieces beside each other, in mm."""
-    return _file(pieces, (Layer.CUT,))
+def cut_dxf(pieces: Sequence[Drawing], remark: str = "") -> bytes:
+    """Return nothing but the lines to cut, closed, the pieces beside each other, in mm.
+
+    The remark stands in the file, where no machine cuts it.
+    """
+    said = f"999\n{ascii_words(remark)}\n".encode("ascii") if remark else b""
+    return said + _file(pieces, (Layer.CUT,))
 
 
 def _file(pieces: Sequence[Drawing], layers: Sequence[Layer]) -> bytes:
     from ezdxf import filemanagement
     from ezdxf._options import options
+    from ezdxf.enums import TextEntityAlignment as Align
 
+    aligned = {"start": Align.LEFT, "middle": Align.CENTER, "end": Align.RIGHT}
     options.write_fixed_meta_data_for_testing = True  # the same pieces give the same bytes
     document = filemanagement.new("R2000", units=MILLIMETRES)
     for layer in layers:
@@ -46,9 +52,10 @@ def _file(pieces: Sequence[Drawing], layers: Sequence[Layer]) -> bytes:
                 points = [(p.x, -p.y) for p in ink.path.flattened(TOLERANCE)]
                 points = points[:-1] if ink.closed and points[0] == points[-1] else points
                 space.add_lwpolyline(points, close=ink.closed, dxfattribs=where)
-            elif ink.bold:
-                text = space.add_text(ascii_words(ink.text), height=ink.size, dxfattribs=where)
-                text.set_placement((ink.at.x, -ink.at.y))
+            else:
+                text = space.add_text(ascii_words(ink.text), dxfattribs=where)
+                text.dxf.height, text.dxf.rotation = ink.size * CAPITALS, -ink.angle % 360
+                text.set_placement((ink.at.x, -ink.at.y), align=aligned[ink.anchor])
     out = StringIO()
     document.write(out)
     return out.getvalue().encode("ascii", "replace")

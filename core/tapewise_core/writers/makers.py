@@ -96,7 +96,8 @@ def dxf(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
     from tapewise_core.writers.dxf_2000 import cut_dxf, modern_dxf
 
     pieces = pattern.opened
-    return [cutter_dxf(pieces), plain_dxf(pieces), modern_dxf(pieces), cut_dxf(pieces)]
+    cut = cut_dxf(pieces, pattern.label())
+    return [cutter_dxf(pieces), plain_dxf(pieces), modern_dxf(pieces), cut]
 
 
 def svg_cut(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:

@@ -106,7 +106,7 @@ def test_the_same_draft_has_the_same_fingerprint() -> None:
 
 def test_every_sheet_says_the_fingerprint() -> None:
     """Labels, documents, record and HTML, in every file that is text."""
-    files = contents(BOAT, ("html", "svg-projector", "dxf"))
+    files = contents(BOAT, ("html", "svg-projector", "dxf", "svg-cut"))
     for name, content in files.items():
         if not name.startswith("steps/"):
             assert BOAT.fingerprint in content.decode(), name
