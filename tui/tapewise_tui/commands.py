@@ -60,18 +60,19 @@ def demo(options: argparse.Namespace) -> int:
     """Draft the jersey top for the example person into ./tapewise-demo."""
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
     usual: dict[str, object] = {"unit": None, "machines": None, "format": [], "project": None}
-    paper = dict.fromkeys(("overlap", "roll_width", "page_margin"))
-    return draft(
-        argparse.Namespace(**made, **usual, **paper, json=options.json, quiet=options.quiet)
-    )
+    usual |= {"replace": False, "unfolded": False, "no_allowances": False, "piece": []}
+    usual |= {"no_pages": False, "json": options.json, "quiet": options.quiet}
+    paper = dict.fromkeys(("overlap", "roll_width", "page_margin", "page"))
+    return draft(argparse.Namespace(**made, **usual, **paper))
 
 
 def draft(options: argparse.Namespace) -> int:
     """Draft, prove, write and tell."""
-    from tapewise_core.tasks.asked_paper import Paper
+    from tapewise_core.tasks.asked_paper import Paper, Shown
     from tapewise_core.tasks.drafting import draft as drafted_for
     from tapewise_core.tasks.drafting import machines_named
     from tapewise_core.tasks.files import save
+    from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 
     project = taken_up(options, asked(options.set)) if options.project else None
     if None in (options.person, options.garment, options.out):
@@ -85,8 +86,13 @@ def draft(options: argparse.Namespace) -> int:
         machines=machines_named(options.machines or usual_machines()),
     )
     findings = people.check(profile, drafted.unit).about(drafted.used)
-    paper = Paper(options.overlap, options.roll_width, options.page_margin)
-    written = save(drafted, Path(options.out), tuple(options.format), paper)
+    shown = Shown(options.unfolded, not options.no_allowances, tuple(options.piece))
+    paper = Paper(
+        options.overlap, options.roll_width, options.page_margin, options.page, shown=shown
+    )
+    formats = with_pages(options.format, paper, drafted.unit, pages=not options.no_pages)
+    refuse_idle(formats, paper)
+    written = save(drafted, Path(options.out), formats, paper, replace=options.replace)
     if project is not None:
         noted(project)
     if options.json:
@@ -94,7 +100,7 @@ def draft(options: argparse.Namespace) -> int:
     elif not options.quiet:
         say("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
     loud = any(finding.severity.value == "warning" for finding in findings)
-    return LOOK if drafted.failing or loud else FINE
+    return LOOK if drafted.failing or loud or written.failed else FINE
 
 
 def _unit(options: argparse.Namespace) -> Unit:
@@ -171,8 +177,8 @@ def measure(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.sheet_files import sheet_text, write_sheet
 
     sheet = measuring_sheet(options.garment, _unit(options))
-    if options.out:
-        write_sheet(sheet, Path(options.out))
+    if options.out is not None:
+        write_sheet(sheet, Path(options.out), replace=options.replace)
         say(f"Wrote {options.out}.")
     else:
         say(sheet_text(sheet))

@@ -16,6 +16,9 @@ from tapewise_tui.parser_projects import projects, settings
 PERSON = "a saved person's name, an example's, or a profile file (.json)"
 
 
+BARE = "a bare number is in mm, or in inches for those who read inches"
+
+
 def parser() -> Parser:
     """Return the parser with all commands."""
     top = Parser(
@@ -70,6 +73,18 @@ def _man(commands: Commands[Parser]) -> None:
     _add(commands, "man", "print the manual page", "tapewise man > tapewise.1")
 
 
+def _named(text: str) -> str:
+    """A name that is there: an empty one would mean the folder one happens to be in."""
+    if not text.strip():
+        raise argparse.ArgumentTypeError("nothing is named; give a name such as my-top")
+    return text
+
+
+def _replace(command: Parser) -> None:
+    says = "replace files of the same names that no draft wrote"
+    command.add_argument("--replace", action="store_true", help=says)
+
+
 def _demo(commands: Commands[Parser]) -> None:
     says = "draft the jersey top for an example person into ./tapewise-demo; asks nothing"
     command = _add(commands, "demo", says, "tapewise demo")
@@ -86,6 +101,7 @@ def _draft(commands: Commands[Parser]) -> None:
     command.add_argument("--project", metavar="NAME", help=help_)
     quiet(command)
     _style(command, out_needed=False)
+    _pages(command)
     _machine_readable(command)
 
 
@@ -109,9 +125,8 @@ def _batch(commands: Commands[Parser]) -> None:
 
 def _style(command: Parser, *, out_needed: bool = True) -> None:
     """Let a command be told style, paper and formats."""
-    command.add_argument(
-        "--out", required=out_needed, metavar="DIR", help="the folder to write into"
-    )
+    says = "the folder to write into"
+    command.add_argument("--out", required=out_needed, type=_named, metavar="DIR", help=says)
     command.add_argument(
         "--set",
         action="append",
@@ -134,11 +149,37 @@ def _style(command: Parser, *, out_needed: bool = True) -> None:
         help="a further format, as often as wanted; see “tapewise garments --formats”",
     )
     for name, says in (
-        ("overlap", "how far pages overlap; 12 mm is usual (1/2 in)"),
-        ("roll-width", "the plotter's roll, for pdf-roll; 914 mm is usual (36 in)"),
-        ("page-margin", "what the printer leaves blank; 10 mm is usual (3/8 in)"),
+        ("overlap", f"how far pages overlap; 12 mm is usual (1/2 in); {BARE}"),
+        ("roll-width", f"the plotter's roll, for pdf-roll; 914 mm is usual (36 in); {BARE}"),
+        ("page-margin", f"what the printer leaves blank; 10 mm is usual (3/8 in); {BARE}"),
     ):
         command.add_argument(f"--{name}", metavar="LENGTH", help=says)
+
+
+def _pages(command: Parser) -> None:
+    """Let a draft be told what is printed of it."""
+    _replace(command)
+    command.add_argument(
+        "--page", metavar="WxH", help="paper of this size too, such as 30x42 cm or 11x17 in"
+    )
+    command.add_argument(
+        "--no-pages",
+        action="store_true",
+        help="leave out what is made unasked: pages to print at home, and the PDF to read",
+    )
+    command.add_argument(
+        "--unfolded", action="store_true", help="draw halves opened out, to cut from a single layer"
+    )
+    command.add_argument(
+        "--no-allowances", action="store_true", help="draw stitch lines only, to add your own"
+    )
+    command.add_argument(
+        "--piece",
+        action="append",
+        default=[],
+        metavar="NAME",
+        help="only this piece on paper, as often as wanted, such as front",
+    )
 
 
 def _check(commands: Commands[Parser]) -> None:
@@ -178,7 +219,10 @@ def _measure(commands: Commands[Parser]) -> None:
     command = _add(commands, "measure", says, "tapewise measure --print --garment jersey-top")
     command.add_argument("--print", action="store_true", required=True, help="print the sheet")
     command.add_argument("--garment", metavar="NAME", help="only what this garment uses")
-    command.add_argument("--out", metavar="FILE", help="write to a .md, .html or .pdf file")
+    command.add_argument(
+        "--out", type=_named, metavar="FILE", help="write to a .md, .html or .pdf file"
+    )
+    _replace(command)
     _unit(command)
 
 
