@@ -160,5 +160,6 @@ def test_a_bent_edge_is_measured_square_to_its_own_lines() -> None:
 
 
 def test_no_allowance_at_all_is_found_as_none() -> None:
-    """An edge cut along its stitch line has nothing outside it, on a fold or elsewhere."""
+    """An edge cut along its stitch line has nothing outside it; cut inside, it is off by that."""
     assert allowance_kept(slanting(0, 0), Margin(LEVEL, 0)) == (0.0, 0.0)
+    assert allowance_kept(slanting(-2, -2), Margin(LEVEL, 0)) == (0.0, 2.0)
