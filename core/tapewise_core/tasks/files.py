@@ -11,7 +11,7 @@ from tapewise_core.drafting.sheets import beside, with_squares
 from tapewise_core.errors import ForeignFilesError, PaperError
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.paper.drawing import Drawing
-from tapewise_core.paper.pattern_set import PatternSet
+from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, USUAL_PAPER, Paper, Shown
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.paper_asked import paper_options
