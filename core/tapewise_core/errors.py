@@ -4,8 +4,10 @@
   + ReadingError    what was typed is not a usable length or amount
   + ProfileError    a person's file does not say what it must
   + OptionError     a style option is unknown, out of its limits, or disagrees with another
+    - PaperError      a pattern does not fit the paper one format has
   + DraftError      the measures cannot be drawn as asked
   + FilesError      a file or folder cannot be read or written
+    - ForeignFilesError  files stand in the way that the program did not write
 """
 
 from __future__ import annotations
@@ -45,9 +47,27 @@ class OptionError(TapewiseError):
     """A style option is unknown, out of its limits, or disagrees with another."""
 
 
+class PaperError(OptionError):
+    """A pattern does not fit the paper of one format; others may take it."""
+
+
 class DraftError(TapewiseError):
     """The measures cannot be drawn as asked."""
 
 
 class FilesError(TapewiseError):
     """A file or folder cannot be read or written."""
+
+
+class ForeignFilesError(FilesError):
+    """Files stand where some are to be written, and may be a person's own; ``names`` lists them."""
+
+    def __init__(self, folder: object, names: tuple[str, ...]) -> None:
+        self.names = names
+        many = f" and {len(names) - 3} more" if len(names) > 3 else ""
+        listed = ", ".join(f"“{name}”" for name in names[:3]) + many
+        them = "it" if len(names) == 1 else "them"
+        super().__init__(
+            f"{folder} holds {listed} already, and nothing says that Tapewise wrote {them} there; "
+            f"nothing is touched. Name another place, or let {them} be replaced (--replace)."
+        )

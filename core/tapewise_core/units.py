@@ -165,10 +165,19 @@ def named(name: str, mm: float) -> Length:
 _AMOUNT = re.compile(
     r"(?P<sign>[-+]?) ?"
     r"(?:(?P<feet>\d{1,2}) ?(?:'|ft|feet|foot) ?)?"
-    r"(?:(?P<decimal>\d*[.,]\d+|\d+[.,])"
+    r"(?:(?P<decimal>\d{0,9}[.,]\d{1,20}|\d{1,9}[.,])"
     r"|(?:(?P<whole>\d{1,6})(?![\d/])(?:[ -](?=\d+/))?)?(?:(?P<top>\d{1,3})/(?P<bottom>\d{1,3}))?)"
     r" ?(?P<unit>mm|cm|m|inches|inch|in|\"|'')?\.?"
 )
+_NUMBER = re.compile(r"[-+]?(?:\d{1,15}[.,]?\d{0,20}|[.,]\d{1,20})")
+"""No power of ten and no underscore: what people write, not what programs do."""
+
+_RAISED = re.compile("([⁰¹²³⁴-⁹]{1,3})[⁄∕/]([₀-₉]{1,3})")
+"""A fraction whose top is written small and high, and its bottom small and low."""
+
+_MARKED = ("<super>", "<sub>", "<circle>")
+"""Digits written so mean a power, an index or a list's number: never part of a length."""
+
 _UNIT_MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000)}
 _INCH = Fraction(254, 10)
 _PLAIN = str.maketrans("−–″”“′’⁄∕", '--"""\'\'//')
@@ -185,6 +194,8 @@ def parse_length(text: str, unit: Unit, *, signed: bool = False, of: str = "") -
     [920.0, 925.0, 925.0, 925.0]
     >>> [parse_length(t, Unit.IN) / 25.4 for t in ('36 1/4"', "36 1/4 in", "36.25in", "36¼")]
     [36.25, 36.25, 36.25, 36.25]
+    >>> parse_length("36¹⁄₄", Unit.IN) / 25.4
+    36.25
     >>> parse_length("5'6\\"", Unit.CM)
     1676.4
     """
@@ -208,19 +219,26 @@ def parse_number(text: str) -> float:
 
     Raises ReadingError with a sentence if the text is not a finite number.
     """
-    try:
-        value = float(_plain(text).removesuffix("%").strip().replace(",", "."))
-    except ValueError:
-        value = math.nan
-    if not math.isfinite(value):
+    written = _plain(text).removesuffix("%").strip()
+    if not _NUMBER.fullmatch(written):
         raise ReadingError(f"“{_shown(text)}” is not a number; type it like 0.83 or 50.")
-    return value
+    return float(written.replace(",", "."))
 
 
 def _plain(text: str) -> str:
-    """Spell fractions and quotation marks one way: ``36¼`` becomes ``36 1/4``."""
-    spaced = re.sub(r"(\d)([¼-¾⅐-⅞])", r"\1 \2", text)
+    """Spell fractions and quotation marks one way: ``36¼`` becomes ``36 1/4``.
+
+    Raised and lowered digits that make no fraction stay as they are, and so no length.
+    """
+    spaced = re.sub(r"(\d)([¼-¾⅐-⅞])", r"\1 \2", _RAISED.sub(_level, text))
+    if any(unicodedata.decomposition(sign).startswith(_MARKED) for sign in spaced):
+        return text
     return " ".join(unicodedata.normalize("NFKC", spaced).translate(_PLAIN).lower().split())
+
+
+def _level(raised: re.Match[str]) -> str:
+    top, bottom = (unicodedata.normalize("NFKC", part) for part in raised.groups())
+    return f" {top}/{bottom} "
 
 
 def _size(found: re.Match[str], unit: Unit) -> float:

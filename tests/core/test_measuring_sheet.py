@@ -145,3 +145,11 @@ def test_where_the_elastic_sits_is_asked_on_the_waist_s_page():
     asked = next(text for text in texts if "My elastic sits" in text)
     assert "Waist. Tie on a narrow elastic" in asked
     assert asked.count("My elastic sits") == 3
+
+
+def test_every_page_of_the_sheet_says_its_name_and_number() -> None:
+    """Loose sheets find together again."""
+    pages = pypdfium2.PdfDocument(BytesIO(document_pdf(measuring_sheet(None, Unit.CM))))
+    title = measuring_sheet(None, Unit.CM).title
+    for number, sheet in enumerate(pages, 1):
+        assert f"{title} · page {number}" in sheet.get_textpage().get_text_range()

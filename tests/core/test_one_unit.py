@@ -20,10 +20,11 @@ from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.measures.reading import read
 from tapewise_core.paper import sizes
+from tapewise_core.paper.paging import OVERLAP, Paging
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.projector import canvas
 from tapewise_core.paper.roll import rolled
-from tapewise_core.paper.tiling import OVERLAP, Paging, tiled
+from tapewise_core.paper.tiling import tiled
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Option
 from tapewise_core.style.settle import settle

@@ -3,23 +3,29 @@
 import re
 from collections import Counter
 from collections.abc import Iterable
+from dataclasses import replace
 from itertools import pairwise
 
 import pytest
 from paper_samples import EDGES, pattern, piece
 
 from tapewise_core.errors import OptionError
+from tapewise_core.geometry.outline import box_of
 from tapewise_core.geometry.path import curved, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper import sizes
 from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.grid import Grid, carrying, line_of
 from tapewise_core.paper.packing import ink_box, overlaps
+from tapewise_core.paper.paging import Paging
 from tapewise_core.paper.placing import placed
+from tapewise_core.paper.scale import RULE, WRONG, rule_name
 from tapewise_core.paper.shapes import Shape, kept_whole
 from tapewise_core.paper.sheet import Prints, Sheet
 from tapewise_core.paper.sizes import A0, A3, A4, A4_OR_LETTER, LETTER, PageSize
-from tapewise_core.paper.tiling import Paging, large, tiled
+from tapewise_core.paper.tiling import large, tiled
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
 
 PAGES = [A4, LETTER, A3, A4_OR_LETTER]
 
@@ -85,6 +91,16 @@ def test_ink_in_the_glue_zone_asks_for_no_page() -> None:
         (0, 0),
         (0, 1),
     ]
+
+
+def test_ink_under_the_border_of_another_page_asks_for_one() -> None:
+    """What shows on the page above is covered where the page to the left has blank paper."""
+    above = Stroke(ruled(Point(95, 50), Point(105, 50), Point(105, 95)), Layer.CUT)
+    left = Stroke(ruled(Point(50, 150), Point(95, 150)), Layer.CUT)
+    grid = Grid(100, 100, 9, 10)
+    far, near = (Stroke(ruled(Point(x, 95), Point(x, 108)), Layer.CUT) for x in (130, 115))
+    assert carrying([above, left, far], grid) == [(0, 0), (0, 1), (1, 0)]
+    assert carrying([above, left, near], grid) == [(0, 0), (0, 1), (1, 0), (1, 1)]
 
 
 def test_a_line_that_only_cuts_a_corner_is_not_lost() -> None:
@@ -179,13 +195,16 @@ def test_letters_pair() -> None:
 
 
 def test_every_page_says_its_place_and_what_it_is() -> None:
-    """Row, column, number of pages, scaling, garment, person and date are on each page."""
+    """Its number as a reader of the file counts, row, column, paper, garment, person and date."""
     prints = made()
-    count = len(prints.sheets) - 1
-    for number, sheet in enumerate(prints.sheets[1:], 1):
+    count = len(prints.sheets)
+    for number, sheet in enumerate(prints.sheets, 1):
+        text = " ".join(words_on(sheet))
+        assert f"page {number} of {count}" in text
+    for sheet in prints.sheets[1:]:
         text = " ".join(words_on(sheet))
         assert sheet.name in text
-        assert f"page {number} of {count}" in text
+        assert "A4 at 100 %" in text
         assert "Jersey top · Zoë Œhler · 2026-11-02" in text
         assert "50 mm" in words_on(sheet)
 
@@ -211,11 +230,59 @@ def test_the_map_page_comes_first_and_tells_the_scale() -> None:
     lines = {ink.name for ink in first.inks if isinstance(ink, Stroke)}
     assert {"100 mm by 100 mm", "4 in by 4 in", "200 mm across", "200 mm down"} <= lines
     texts = words_on(first)
-    for measured in ("97.3 mm", "94.1 mm", "93.75 mm"):
+    for measured, _ in WRONG[Unit.CM][:-1]:
         assert measured in texts
-    for sheet in prints.sheets[1:]:
-        row, column = re.findall(r"\d+", sheet.name)
-        assert f"{row}.{column}" in texts
+
+
+def test_the_map_shows_numbers_letters_and_pieces() -> None:
+    """Whoever holds page 7 finds it, its joins and its piece on the map."""
+    prints = made()
+    texts = words_on(prints.sheets[0])
+    numbers = {re.findall(r"page (\d+) of", " ".join(words_on(s)))[0] for s in prints.sheets[1:]}
+    joins = {
+        ink.name.removeprefix("join ")
+        for sheet in prints.sheets
+        for ink in sheet.inks
+        if isinstance(ink, Stroke) and ink.name.startswith("join ")
+    }
+    assert numbers | joins | {"front", "back"} <= set(texts)
+
+
+@pytest.mark.parametrize("unit", Unit)
+def test_the_long_rule_tells_one_hundredth_apart(unit: Unit) -> None:
+    """What it says when it is wrong is told in the reader's unit, and each row is another one."""
+    prints = tiled(replace(pattern(), reader=Reader(unit)), LETTER, 10.0, 12.0)
+    rules = [
+        ink
+        for ink in prints.sheets[0].inks
+        if isinstance(ink, Stroke) and ink.name.startswith(rule_name(unit))
+    ]
+    assert [ink.path.length() for ink in rules] == pytest.approx([RULE[unit]] * 2)
+    assert all(
+        0 < end.x < LETTER.width and 0 < end.y < LETTER.height
+        for ink in rules
+        for end in (ink.path.start, ink.path.end)
+    )
+    told = [measured for measured, _ in WRONG[unit]]
+    assert set(told[:-1]) <= set(words_on(prints.sheets[0]))
+    assert ("mm" in " ".join(told)) is (unit is Unit.CM)
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.name)
+def test_all_that_is_printed_lies_inside_the_corner_marks(page: PageSize) -> None:
+    """Four marks on every page; if all are seen, nothing of the pattern was cut off."""
+    for sheet in made(page).sheets:
+        marks = [i for i in sheet.inks if isinstance(i, Stroke) and i.name == "corner"]
+        assert len(marks) == 4
+        box = box_of(point for ink in marks for point in ink.corners())
+        assert 8 < box.left < 10
+        assert 8 < sheet.height - box.bottom < 10
+        if sheet.window:
+            at, seen = sheet.window.at, sheet.window.seen
+            assert box.left <= at.x
+            assert at.x + seen.width <= box.right
+            assert box.top <= at.y
+            assert at.y + seen.height <= box.bottom
 
 
 def test_a_row_of_pages_has_a_length_to_check() -> None:

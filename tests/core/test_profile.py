@@ -14,8 +14,9 @@ LEAST = {"format": "tapewise profile", "version": 1, "name": "Ada"}
 
 FULL = """{
   "format": "tapewise profile",
-  "version": 1,
+  "version": 2,
   "name": "Ada",
+  "id": "5c0f1d2e9ab34876",
   "unit": "in",
   "reference": "women",
   "waist_site": "navel",
@@ -131,13 +132,57 @@ def test_every_fault_is_reported_not_only_the_first():
 
 def test_a_newer_file_is_told_apart_from_a_broken_one():
     """Whatever else is new in it, the one thing to do is to update."""
-    with pytest.raises(ProfileError, match=r"version 2, .* newer Tapewise") as refused:
-        Profile.from_text(json.dumps({**LEAST, "version": 2, "colour": "red"}))
+    with pytest.raises(ProfileError, match=r"version 3, .* newer Tapewise") as refused:
+        Profile.from_text(json.dumps({**LEAST, "version": 3, "colour": "red"}))
     assert len(refused.value.faults) == 1
 
 
+def test_a_file_of_version_1_is_read_as_the_newest():
+    """What it says stays; the id follows from the name, so that it is the same each time."""
+    ada = Profile.from_text(json.dumps({**LEAST, "measures": {"hip": {"value": 98}}}))
+    assert (ada.version, ada.name, ada.values()["hip"].cm) == (2, "Ada", 98.0)
+    assert ada.id == Profile.from_text(json.dumps(LEAST)).id
+    assert ada.id != Profile.from_text(json.dumps({**LEAST, "name": "Bea"})).id
+    assert Profile.from_text(ada.text()) == ada
+
+
+NEW = {
+    "id": "5c0f1d2e9ab34876",
+    "age": 34.0,
+    "groups": ["Tuesday", "beginners"],
+    "adjustments": [
+        {"what": "hem", "amount": -1.5, "date": "2026-11-02", "garment": "jersey-top",
+         "symptom": "too long"},
+        {"what": "bust ease", "amount": 2.0},
+    ],
+    "loved": [{"name": "the blue one", "stretch": 40.0, "flat": {"bust": 45.0}}],
+}  # fmt: skip
+"""What version 2 adds."""
+
+
+def test_what_version_2_adds_comes_back():
+    """Id, age, groups, what fittings changed and garments that fit, to the letter."""
+    ada = Profile.from_text(json.dumps({**LEAST, "version": 2, **NEW}))
+    again = json.loads(ada.text())
+    assert {key: again[key] for key in NEW} == NEW
+    assert ada.adjustments[0].symptom == "too long"
+    assert Profile.from_text(ada.text()) == ada
+
+
+@pytest.mark.parametrize(
+    ("entry", "value"),
+    [("id", "../../etc"), ("id", ""), ("id", 7), ("age", 0), ("age", -3), ("age", 150),
+     ("age", float("nan")), ("groups", "Tuesday"), ("groups", ["a\x1b[2J"]), ("groups", [""]),
+     ("adjustments", [{"what": "hem"}]), ("adjustments", [{"what": "hem", "amount": 1e9}]),
+     ("loved", [{"name": "x", "flat": {"bust": -1}}]), ("loved", [{"name": "x", "stretch": 1e9}])],
+)  # fmt: skip
+def test_what_version_2_adds_is_checked_too(entry, value):
+    """One fault, with its place."""
+    assert fault(**{entry: value}).startswith(entry)
+
+
 @pytest.mark.parametrize("version", [0, -1, True, 1.0, "1", None])
-def test_a_version_is_the_whole_number_one(version):
+def test_a_version_is_a_whole_number_that_was_given_out(version):
     """True equals 1 in this language and is no version."""
     assert fault(version=version).startswith("version: must be ")
 
@@ -224,9 +269,8 @@ def test_each_setting_can_be_changed():
         .with_reference(Reference.MEN)
         .with_waist_site(WaistSite.MIDWAY)
     )
-    assert ada == Profile.of(
-        "Bo", unit=Unit.IN, reference=Reference.MEN, waist_site=WaistSite.MIDWAY
-    )
+    bo = Profile.of("Bo", unit=Unit.IN, reference=Reference.MEN, waist_site=WaistSite.MIDWAY)
+    assert ada == bo.having(id=ada.id)
 
 
 @pytest.mark.parametrize(("key", "value"), [("hips", 98.0), ("hip", -1.0), ("hip", float("nan"))])

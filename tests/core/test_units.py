@@ -113,6 +113,27 @@ def test_a_number_that_is_none_is_refused(text: str) -> None:
         parse_number(text)
 
 
+@pytest.mark.parametrize(
+    "text",
+    ["9²", "9₂", "²", "3①", "36¹", "1_000", "9" * 310, "0." + "1" * 4_300, "1" * 4_301, "1e3",
+     "9" * 310 + ".5", "." + "0" * 400 + "1", "0x10"],
+)  # fmt: skip
+def test_what_only_a_program_would_take_is_no_length(text: str) -> None:
+    """Powers, indices, underscores and endless digits are refused with one short sentence."""
+    for unit in Unit:
+        with pytest.raises(ReadingError, match="not a length") as refused:
+            parse_length(text, unit)
+        assert len(str(refused.value)) < 120
+    with pytest.raises(ReadingError, match="not a number"):
+        parse_number(text)
+
+
+@pytest.mark.parametrize("text", ["36¹⁄₄", "36 ¹⁄₄", "36¼", "36 1⁄4", "36 ¹/₄"])
+def test_a_fraction_may_be_written_small(text: str) -> None:
+    """Raised over lowered digits, as a word processor makes them."""
+    assert parse_length(text, Unit.IN) / 25.4 == 36.25
+
+
 def test_a_percentage_may_carry_its_sign() -> None:
     """People write 50 % as readily as 50."""
     assert parse_number("50 %") == 50

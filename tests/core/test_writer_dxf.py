@@ -1,8 +1,11 @@
 """DXF files: layers cutting rooms read, names of plain letters, y upwards."""
 
 import io
+from itertools import combinations
 
 import ezdxf
+import ezdxf.bbox
+import pytest
 from ezdxf.document import Drawing as Dxf
 from paper_samples import EDGES, pattern, piece
 
@@ -11,6 +14,7 @@ from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine
 from tapewise_core.writers.dxf import ascii_words, cutter_dxf, plain_dxf
+from tapewise_core.writers.dxf_2000 import cut_dxf, modern_dxf
 
 
 def read(data: bytes) -> Dxf:
@@ -23,7 +27,7 @@ def test_each_piece_is_a_block_placed_once() -> None:
     front = piece("Front (left)", EDGES["front"])
     drawing = read(cutter_dxf([front, front]))
     inserts = [insert.dxf.name for insert in drawing.modelspace().query("INSERT")]
-    assert inserts == ["FRONT-LEFT", "FRONT-LEFT-2"]
+    assert inserts == ["FRONT-LEFT", "FRONT-LEFT-2", "100-MM-SQUARE"]
 
 
 def test_marks_go_to_their_layers() -> None:
@@ -61,20 +65,51 @@ def test_y_runs_up() -> None:
 
 
 def test_plain_lines_lie_on_named_layers() -> None:
-    """A drawing program lists cut, stitch, marks and text, the stitch line broken."""
+    """A drawing program lists cut, stitch, marks, text and the square, the stitch line broken."""
     drawing = read(plain_dxf(pattern().pieces))
     space = drawing.modelspace()
-    assert {e.dxf.layer for e in space} == {"STITCH", "CUT", "MARKS", "TEXT"}
+    assert {e.dxf.layer for e in space} == {"STITCH", "CUT", "MARKS", "TEXT", "SCALE"}
     assert {e.dxf.linetype for e in space.query('POLYLINE[layer=="STITCH"]')} == {"DASHED"}
     assert len(space.query('POLYLINE[layer=="CUT"]')) == len(EDGES)
 
 
 def test_the_file_is_plain_letters_only() -> None:
     """The release knows no Unicode: accents are dropped, other letters spelt by number."""
-    assert ascii_words("Zoë Œhler × 2") == "Zoe \\U+0152hler x 2"
-    assert b"for Zoe \\U+0152hler" in cutter_dxf(pattern().pieces)
+    assert ascii_words("Zoë Œhler × 2") == "Zoe Oehler * 2"
+    assert b"for Zoe Oehler" in cutter_dxf(pattern().pieces)
 
 
 def test_the_same_pieces_give_the_same_bytes() -> None:
     """No time, no random handle is in the file."""
     assert cutter_dxf(pattern().pieces) == cutter_dxf(pattern().pieces)
+
+
+def test_pieces_of_the_cutter_file_lie_apart() -> None:
+    """No block lies over another, and a square of 100 tells the unit."""
+    drawing = read(cutter_dxf(pattern().pieces))
+    boxes = [ezdxf.bbox.extents(insert.virtual_entities()) for insert in
+             drawing.modelspace().query("INSERT")]  # fmt: skip
+    assert len(boxes) == len(pattern().pieces) + 1
+    assert not any(one.has_overlap(other) for one, other in combinations(boxes, 2))
+    (square,) = drawing.blocks.get("100-MM-SQUARE").query("POLYLINE")
+    assert tuple(ezdxf.bbox.extents([square]).size) == pytest.approx((100, 100, 0))
+
+
+def test_release_2000_says_its_unit() -> None:
+    """Millimetres, the same lines, nothing to mend; and made twice it is the same."""
+    data = modern_dxf(pattern().pieces)
+    drawing = read(data)
+    assert drawing.dxfversion == "AC1015"
+    assert drawing.units == 4
+    assert len(drawing.modelspace().query('LWPOLYLINE[layer=="CUT"]')) == len(pattern().pieces)
+    assert data == modern_dxf(pattern().pieces)
+
+
+def test_a_cut_file_holds_nothing_but_closed_cut_lines() -> None:
+    """As many as there are pieces, none over another."""
+    space = read(cut_dxf(pattern().pieces)).modelspace()
+    assert {entity.dxftype() for entity in space} == {"LWPOLYLINE"}
+    assert all(line.is_closed for line in space)
+    boxes = [ezdxf.bbox.extents([line]) for line in space]
+    assert len(boxes) == len(pattern().pieces)
+    assert not any(one.has_overlap(other) for one, other in combinations(boxes, 2))

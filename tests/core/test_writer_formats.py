@@ -12,7 +12,9 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke
-from tapewise_core.writers.formats import FORMATS, PaperOptions, render
+from tapewise_core.paper.sizes import PageSize
+from tapewise_core.writers.formats import FORMATS, render
+from tapewise_core.writers.makers import PaperOptions
 
 
 def with_piece(width: float, height: float) -> Drawing:
@@ -25,11 +27,12 @@ def with_piece(width: float, height: float) -> Drawing:
 @pytest.mark.parametrize("name", FORMATS)
 def test_every_format_gives_the_files_it_names(name: str) -> None:
     """Files bear the format's ending, are not empty, and are the same when made twice."""
-    files = render(name, pattern())
+    paper = PaperOptions(page=PageSize("30x42 cm", 300, 420) if name == "pdf-page" else None)
+    files = render(name, pattern(), paper)
     assert tuple(files) == FORMATS[name].files
     assert all(file.endswith(f".{FORMATS[name].extension}") for file in files)
     assert all(len(content) > 500 for content in files.values())
-    assert files == render(name, pattern())
+    assert files == render(name, pattern(), paper)
 
 
 def test_file_names_of_all_formats_are_different() -> None:
@@ -103,3 +106,35 @@ def test_naming_the_formats_loads_no_library() -> None:
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "set()"
+
+
+@pytest.mark.parametrize("name", ["dxf", "svg-cut", "svg-projector"])
+def test_cutters_and_projectors_are_given_whole_pieces(name: str) -> None:
+    """No half on the fold: the blade would follow the fold."""
+    half = pattern()
+    whole = replace(half, whole=tuple(half.pieces[:1]))
+    assert render(name, whole) == render(name, replace(half, pieces=half.pieces[:1]))
+    assert render("pdf-a4", whole) == render("pdf-a4", half)
+
+
+def test_a_cut_file_has_cut_lines_alone() -> None:
+    """Neither words nor stitch lines nor squares."""
+    text = render("svg-cut", pattern())["cut.svg"].decode()
+    assert "<text" not in text
+    assert text.count("<path") == len(pattern().pieces)
+
+
+@pytest.mark.parametrize(
+    ("name", "size"),
+    [("pdf-a1", (594, 841)), ("pdf-a2", (420, 594)), ("pdf-legal", (215.9, 355.6)),
+     ("pdf-tabloid", (279.4, 431.8)), ("pdf-24x36", (609.6, 914.4)),
+     ("pdf-36x48", (914.4, 1219.2))],
+)  # fmt: skip
+def test_paper_has_the_size_its_format_names(name: str, size: tuple[float, float]) -> None:
+    """Read back by pdfium, upright or lying."""
+    import pypdfium2
+
+    (data,) = render(name, pattern()).values()
+    for page in pypdfium2.PdfDocument(data):
+        found = sorted(points * 25.4 / 72 for points in page.get_size())
+        assert found == pytest.approx(sorted(size), abs=0.05)

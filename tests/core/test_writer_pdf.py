@@ -76,7 +76,7 @@ def test_names_in_other_alphabets_are_printed_and_found(name: str) -> None:
     """Greek, Cyrillic and accented Latin names are text that a search finds."""
     text = text_of(written(name))
     assert name in text
-    assert "stands for letters" not in text
+    assert "spelt in Latin" not in text
 
 
 @pytest.mark.parametrize("name", ["שרה לוי", "فاطمة"])
@@ -96,11 +96,16 @@ def test_a_date_beside_a_name_from_the_right_keeps_its_order() -> None:
     assert drawn.endswith(" · 2026-11-02")
 
 
-def test_letters_the_font_lacks_are_replaced_and_that_is_said() -> None:
-    """A name in a script outside the font becomes question marks, and the first page says so."""
-    text = text_of(written("後ろ 前"))
-    assert "?? ?" in text
-    assert "stands for letters this file's font does not have" in " ".join(text.split())
+@pytest.mark.parametrize(("name", "sound"), [
+    ("王小明", "WangXiaoMing"), ("김민지", "GimMinJi"), ("अनीता", "anita"), ("สมหญิง", "smhying"),
+    ("🌸", ":cherry_blossom:"),
+])  # fmt: skip
+def test_letters_the_font_lacks_are_spelt_by_their_sound(name: str, sound: str) -> None:
+    """A class can tell its patterns apart in any script, and the first page says what was done."""
+    text = text_of(written(name))
+    assert sound in text
+    assert "??" not in text
+    assert "spelt in Latin ones" in " ".join(text.split())
 
 
 def test_a_line_that_is_nowhere_is_refused() -> None:

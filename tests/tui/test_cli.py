@@ -195,7 +195,9 @@ def test_people_go_in_and_out_and_away(
     capsys.readouterr()
     assert run("profiles", "list", "--json") == 0
     assert "Ada Test" in {row["name"] for row in json.loads(capsys.readouterr().out)}
-    assert run("profiles", "delete", "Ada Test") == 0
+    assert run("profiles", "delete", "Ada Test") == 2
+    assert "--yes" in capsys.readouterr().err
+    assert run("profiles", "delete", "Ada Test", "--yes") == 0
     assert run("profiles", "show", "Ada Test") == 2
 
 
@@ -251,9 +253,84 @@ def test_version_loads_next_to_nothing() -> None:
 
 
 def test_draft_never_loads_the_app(own_folder: Path) -> None:
-    """The command line drafts without Textual, numpy's slow parts or a PDF library."""
+    """The command line drafts without Textual and without numpy's slow parts."""
     loaded = loaded_after("from tapewise_tui.cli import main; main(['demo'])")
+    assert not loaded & {"textual", "rich", "ezdxf", "scipy"}
+
+
+def test_without_pages_no_pdf_library_is_loaded(own_folder: Path) -> None:
+    """Whoever wants no pages does not wait for them."""
+    made = "['draft', 'Marta Lindqvist', 'jersey-top', '--out', 't', '--no-pages']"
+    loaded = loaded_after(f"from tapewise_tui.cli import main; main({made})")
     assert not loaded & {"textual", "rich", "reportlab", "scipy"}
+
+
+@pytest.mark.parametrize(("arguments", "pages"), [
+    ((), {"pattern-a4.pdf", "reading.pdf"}),
+    (("--unit", "in"), {"pattern-letter.pdf", "reading.pdf"}),
+    (("--format", "pdf-a3"), {"pattern-a3.pdf", "reading.pdf"}),
+    (("--format", "pdf-a0"), {"pattern-a4.pdf", "pattern-a0.pdf", "reading.pdf"}),
+    (("--page", "11x17 in"), {"pattern-page.pdf", "reading.pdf"}),
+    (("--page", "600x900", "--no-pages"), {"pattern-page.pdf"}),
+    (("--no-pages",), set()),
+])  # fmt: skip
+def test_pages_to_print_are_made_unasked(
+    own_folder: Path, arguments: tuple[str, ...], pages: set[str]
+) -> None:
+    """On the paper that is at home where the reader's unit is used, or on the one asked for."""
+    assert run("draft", "Marta Lindqvist", "jersey-top", "--out", "t", *arguments) == 0
+    assert {path.name for path in (own_folder / "t").glob("*.pdf")} == pages
+
+
+def test_what_is_written_is_told_as_what_to_do(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Print, read, keep, in this order; the demo too."""
+    assert run("demo") == 0
+    said = capsys.readouterr().out
+    places = [said.index(words) for words in (
+        "Print this:", "pattern-a4.pdf", "Read this:", "reading.pdf", "Keep this:", "draft.json",
+    )]  # fmt: skip
+    assert places == sorted(places)
+    assert run("demo", "--json") == 0
+    rows = {row["name"]: row["for"] for row in json.loads(capsys.readouterr().out)["files"]}
+    assert (rows["pattern-a4.pdf"], rows["reading.pdf"], rows["draft.json"]) == (
+        "print", "read", "keep",
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize(("arguments", "says"), [
+    (("--no-pages", "--overlap", "12"), "--overlap is for pdf-a4"),
+    (("--roll-width", "914"), "--roll-width is for pdf-roll, which is not asked for"),
+    (("--page", "A4"), "a width and a height"),
+    (("--page", "3x4"), "no paper to print on"),
+    (("--format", "pdf-page"), "pdf-page needs the paper's size"),
+    (("--piece", "hood"), "There is no piece “hood”"),
+])  # fmt: skip
+def test_a_wish_for_paper_that_cannot_be_is_refused(
+    own_folder: Path, capsys: pytest.CaptureFixture[str], arguments: tuple[str, ...], says: str
+) -> None:
+    """Also one that nothing asked for makes use of; nothing is written."""
+    assert run("draft", "Marta Lindqvist", "jersey-top", "--out", "t", *arguments) == 2
+    assert says in capsys.readouterr().err
+    assert not (own_folder / "t").exists()
+
+
+def test_bare_numbers_of_paper_are_millimetres_or_inches(own_folder: Path) -> None:
+    """12 is the usual overlap and 914 the usual roll, as the help says; 36 is one in inches."""
+
+    def made(*arguments: str) -> bytes:
+        whole = ("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--no-pages")
+        assert run(*whole, "--format", "pdf-a4", "--format", "pdf-roll", *arguments) == 0
+        return b"".join(
+            (own_folder / "t" / f"pattern-{name}.pdf").read_bytes() for name in ("a4", "roll")
+        )
+
+    assert made() == made("--overlap", "12", "--roll-width", "914", "--page-margin", "10")
+    assert made("--overlap", "5") != made("--overlap", "5 cm")
+    assert made("--unit", "in", "--roll-width", "36") == made(
+        "--unit", "in", "--roll-width", "914.4mm"
+    )
 
 
 def test_every_fault_of_a_file_is_named_on_one_line(
@@ -297,3 +374,54 @@ def test_readings_older_than_a_year_are_remarked_on(
     file.write_text(json.dumps(content))
     run("check", str(file))
     assert "oldest reading: 2019-04-01; measure again" in capsys.readouterr().out
+
+
+def test_a_folder_holds_one_draft(own_folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """The second draft says what it took away; a person's own file is refused, then replaced."""
+    whole = ("draft", "Marta Lindqvist", "jersey-top", "--out", "a")
+    assert run(*whole, "--format", "dxf") == 0
+    capsys.readouterr()
+    assert run(*whole, "--set", "neckline=boat") == 0
+    said = capsys.readouterr().out
+    assert "Removed, left by the draft before: " in said
+    assert not (own_folder / "a" / "pattern.dxf").exists()
+    (own_folder / "a" / "pattern.dxf").write_text("mine")
+    assert run(*whole, "--format", "dxf") == 2
+    assert "“pattern.dxf”" in capsys.readouterr().err
+    assert (own_folder / "a" / "pattern.dxf").read_text() == "mine"
+    assert run(*whole, "--format", "dxf", "--replace") == 0
+
+
+@pytest.mark.parametrize("out", ["", "  "])
+def test_a_place_to_write_has_a_name(
+    own_folder: Path, capsys: pytest.CaptureFixture[str], out: str
+) -> None:
+    """An empty one would fill whatever folder one happens to be in."""
+    for command in (("draft", "Marta Lindqvist", "jersey-top"), ("measure", "--print")):
+        assert run(*command, "--out", out) == 2
+        assert "nothing is named" in capsys.readouterr().err
+    assert not [p for p in own_folder.iterdir() if p.name != "data"]
+
+
+def test_a_measuring_sheet_replaces_no_file_of_ones_own(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The same sheet may be written twice; another file of that name stays."""
+    (own_folder / "mine.md").write_text("mine")
+    assert run("measure", "--print", "--out", "mine.md") == 2
+    assert "“mine.md”" in capsys.readouterr().err
+    assert (own_folder / "mine.md").read_text() == "mine"
+    assert run("measure", "--print", "--out", "mine.md", "--replace") == 0
+    assert run("measure", "--print", "--out", "mine.md") == 0
+
+
+def test_a_format_that_fails_is_exit_code_1_and_named(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """What could be written is there; the sentence says which format is not, and why."""
+    whole = ("draft", "Marta Lindqvist", "jersey-top", "--out", "a")
+    roll = ("--format", "pdf-roll", "--roll-width", "300 mm", "--format", "dxf")
+    assert run(*whole, *roll) == 1
+    assert "Not written: pdf-roll. “" in capsys.readouterr().out
+    assert (own_folder / "a" / "pattern.dxf").exists()
+    assert not (own_folder / "a" / "pattern-roll.pdf").exists()

@@ -13,6 +13,7 @@ from textual.widgets import Input, Select
 from walking import Walk, walk
 
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.profiles.slug import digest
 from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.people import person, store
 from tapewise_tui.pages.measure import MeasurePage
@@ -28,7 +29,7 @@ def begin(**more: object) -> Path:
     """Put an example person on file with some work; return the work's file."""
     store.save(person(NAME))
     work.save(replace(MADE, **more))  # type: ignore[arg-type]
-    return next(work.folder().glob("*.json"))
+    return next(work.folder().rglob("*.json"))
 
 
 async def chosen(at: Walk, garment: str) -> None:
@@ -184,7 +185,7 @@ def test_a_second_file_of_a_person_is_shown_with_its_fault(data_folder: Path) ->
     async def steps(at: Walk) -> None:
         at.page.query_one(Rows).to(str(copy))
         await at.press("enter")
-        assert f"second file of {NAME}, who is in {own.name}" in at.said
+        assert f"a copy of {NAME}, who is in {own.name}; which of the two counts?" in at.said
         await at.press("f8")
         assert "a copy is deleted." in at.said
         at.page.query_one(Rows).to(str(own))
@@ -203,16 +204,11 @@ def spoilt(**fields: object) -> Callable[[str], str]:
 
 
 SPOILT = {
-    "there is no page “dance”": spoilt(page="dance"),
     "there is no garment “tent”": spoilt(garment="tent"),
-    "there is no option “wings”": spoilt(asked={"wings": "2"}),
-    "there is no machine “loom”": spoilt(machines=["loom"]),
-    "there is no format “clay”": spoilt(formats=["clay"]),
     "“notes” must be text": spoilt(notes=3),
     "“asked” must be an object": spoilt(asked=[]),
     "“ticked” must be a list": spoilt(ticked="Cut"),
     "“notes” holds a sign that is none": spoilt(notes="\ud800"),
-    "somebody else's": spoilt(person="Bea Larkin"),
     "version 1": spoilt(version=2),
     "whose it is": lambda text: text.replace('"person"', '"persona"'),
     "nested far too deeply": lambda text: "[" * 100_000,
@@ -237,7 +233,57 @@ def test_a_work_file_that_cannot_be_used_is_set_aside(why: str) -> None:
     assert work.take_up(NAME) == (made, "")
 
 
-@pytest.mark.parametrize("why", ["there is no page “dance”", "nested far too deeply"])
+GONE = {
+    "the option “wings”": ({"asked": {"wings": "2", "stretch": "25"}}, {"stretch": "25"}),
+    "the machine “loom”": ({"machines": ["loom", "zigzag"], "asked": {"stretch": "25"}},
+                           {"stretch": "25"}),
+    "the format “clay”": ({"formats": ["clay"], "asked": {"stretch": "25"}}, {"stretch": "25"}),
+    "the page “dance”": ({"page": "dance", "asked": {"stretch": "25"}}, {"stretch": "25"}),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("gone", GONE)
+def test_a_choice_that_there_is_no_longer_is_named_and_the_rest_kept(gone: str) -> None:
+    """One sentence, once; notes, ticks and the other choices stay."""
+    place = begin(page="sew", notes="longer", ticked=("Cut",))
+    fields, asked = GONE[gone]
+    place.write_text(spoilt(**fields)(place.read_text("utf-8")), "utf-8")
+    made, said = work.take_up(NAME)
+    assert said == f"There is no longer {gone} that “jersey-top” asked for; all else is kept."
+    assert dict(made.asked) == asked
+    assert (made.notes, made.ticked) == ("longer", ("Cut",))
+    assert work.take_up(NAME) == (made, "")
+
+
+def test_the_last_good_state_of_a_spoilt_project_comes_back() -> None:
+    """What stood before the last change, and the spoilt file beside it."""
+    place = begin(notes="one")
+    work.save(replace(MADE, notes="two", when="2026-11-01T11:00:00"))
+    place.write_text("{", "utf-8")
+    made, said = work.take_up(NAME)
+    assert made.notes == "one"
+    assert "its last good state is back" in said
+    assert place.with_name(f"{place.name}.unusable").read_text("utf-8") == "{"
+
+
+def test_what_an_older_version_kept_becomes_a_project(data_folder: Path) -> None:
+    """Everything that was chosen, noted and ticked; the old file goes."""
+    place = begin(page="sew", notes="longer", asked={"stretch": "25"})
+    content = json.loads(place.read_text("utf-8"))
+    place.unlink()
+    old = data_folder / "work" / f"marta-lindqvist-{digest(NAME)}.json"
+    old.parent.mkdir()
+    for key in ("name", "owner", "cloth", "drafts"):
+        del content[key]
+    old.write_text(json.dumps({**content, "format": "tapewise work"}), "utf-8")
+    made, said = work.take_up(NAME)
+    assert said == ""
+    assert (made.notes, dict(made.asked), made.page) == ("longer", {"stretch": "25"}, "sew")
+    assert not old.exists()
+    assert [one.title for one in work.projects(NAME)] == ["jersey-top"]
+
+
+@pytest.mark.parametrize("why", ["there is no garment “tent”", "nested far too deeply"])
 def test_the_person_of_an_unusable_work_file_is_opened(why: str) -> None:
     """The app opens the first page and says what was set aside."""
     place = begin(page="sew")

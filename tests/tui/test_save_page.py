@@ -11,6 +11,8 @@ from walking import Walk, walk
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
+from tapewise_tui.dialogs.replacing import ReplacingDialog
+from tapewise_tui.dialogs.written import WrittenDialog
 
 
 @pytest.fixture(autouse=True)
@@ -77,3 +79,31 @@ def test_paper_that_cannot_be_is_refused_and_nothing_is_written(
         assert not (elsewhere / "top").exists()
 
     walk(steps)
+
+
+def test_a_file_of_ones_own_is_asked_about(elsewhere: Path) -> None:
+    """Enter leaves it and nothing is written; F6 replaces it."""
+    begin()
+    own = elsewhere / "top" / "checklist.md"
+    own.parent.mkdir()
+    own.write_text("mine")
+
+    async def leave(at: Walk) -> None:
+        await at.press("enter", "f6")
+        await at.settle()
+        assert isinstance(at.app.screen, ReplacingDialog)
+        await at.press("enter")
+        assert "Nothing was written" in at.said
+
+    walk(leave)
+    assert [path.name for path in own.parent.iterdir()] == ["checklist.md"]
+
+    async def give(at: Walk) -> None:
+        await at.press("enter", "f6")
+        await at.settle()
+        await at.press("f6")
+        await at.settle()
+        assert isinstance(at.app.screen, WrittenDialog)
+
+    walk(give)
+    assert own.read_text() != "mine"

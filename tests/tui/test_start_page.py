@@ -95,6 +95,41 @@ def test_a_person_renamed_or_deleted_comes_back_with_undo() -> None:
     walk(steps)
 
 
+def test_a_new_name_keeps_what_is_made_for_the_person() -> None:
+    """Notes, options, garment and ticks stay with whoever is renamed, and come back with undo."""
+    store.save(Profile.of("Abel Finch"))
+    made = work.Work("Abel Finch", garment="circle-skirt", ticked=("Cut",), notes="longer")
+    work.save(made.with_option("stretch", "25"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("f7")
+        at.app.screen.query_one("#name", Input).value = "Abel Fincher"
+        await at.press("f4")
+        kept = work.load("Abel Fincher")
+        assert (kept.garment, kept.ticked, kept.notes) == ("circle-skirt", ("Cut",), "longer")
+        assert dict(kept.asked) == {"stretch": "25"}
+        assert work.load("Abel Finch") == work.Work("Abel Finch")
+        await at.press("ctrl+z")
+        assert work.load("Abel Finch").notes == "longer"
+
+    walk(steps)
+
+
+def test_whoever_is_deleted_takes_her_work_along_and_brings_it_back() -> None:
+    """Somebody else of that name later inherits nothing; undo brings everything."""
+    store.save(Profile.of("Abel Finch"))
+    work.save(work.Work("Abel Finch", notes="private"))
+
+    async def steps(at: Walk) -> None:
+        at.page.query_one(Rows).to(str(store.find("Abel Finch").path))
+        await at.press("f8")
+        assert work.load("Abel Finch").notes == ""
+        await at.press("ctrl+z")
+        assert work.load("Abel Finch").notes == "private"
+
+    walk(steps)
+
+
 def test_an_example_stays_and_is_copied_when_changed() -> None:
     """Deleting is refused with a sentence; a measure typed makes a copy of one's own."""
 

@@ -13,18 +13,18 @@ from tapewise_core.tasks.people import store
 def test_what_the_disk_refuses_stays_on_the_desk(monkeypatch: pytest.MonkeyPatch) -> None:
     """A full disk is said; the value stays; once there is room everything is saved."""
     store.save(Profile.of("Abel Finch"))
-    real = store.save
+    real = store.keep
 
-    def full(profile: Profile) -> None:
+    def full(mine: Profile, base: Profile | None) -> None:
         raise FilesError("The disk is full; free some space first.")
 
     async def steps(at: Walk) -> None:
         await at.press("enter", "enter")
-        monkeypatch.setattr(store, "save", full)
+        monkeypatch.setattr(store, "keep", full)
         await at.type("56", "enter")
         assert "Kept only until you leave: The disk is full" in at.said
         assert at.app.desk.profile.measures["head"].value == 56
-        monkeypatch.setattr(store, "save", real)
+        monkeypatch.setattr(store, "keep", real)
         await at.type("56", "enter")
         assert "full" not in at.said
         assert store.load("Abel Finch").measures["head"].readings == (56.0, 56.0)

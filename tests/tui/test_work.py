@@ -42,20 +42,21 @@ def test_two_people_with_one_slug_do_not_share_work() -> None:
 def test_the_file_is_for_its_owner_alone() -> None:
     """Notes may be private."""
     work.save(FULL)
-    place = next(work.folder().glob("*.json"))
+    place = next(work.folder().rglob("*.json"))
     assert stat.S_IMODE(place.stat().st_mode) == 0o600
 
 
 @pytest.mark.parametrize(
     "text",
-    ["", "[]", "{", '{"format": "tapewise work", "version": 2, "person": "Ada"}', "\xff", "null",
+    ["[" * 100_000,
+     "", "[]", "{", '{"format": "tapewise work", "version": 2, "person": "Ada"}', "\xff", "null",
      '{"format": "tapewise work", "version": 1, "person": 3}',
      '{"format": "tapewise work", "version": 1, "person": "Ada", "machines": [1]}'],
 )  # fmt: skip
 def test_a_spoilt_file_is_a_fresh_start(text: str) -> None:
     """Nothing is refused: it holds no measure."""
     work.save(Work("Ada", notes="x"))
-    place = next(work.folder().glob("*.json"))
+    place = next(work.folder().rglob("*.json"))
     place.write_text(text, "latin-1")
     assert work.load("Ada") == Work("Ada")
     assert work.latest() is None
@@ -64,6 +65,18 @@ def test_a_spoilt_file_is_a_fresh_start(text: str) -> None:
 def test_a_folder_that_cannot_be_made_is_said(data_folder: Path) -> None:
     """One sentence names the folder."""
     data_folder.mkdir(parents=True)
-    (data_folder / "work").write_text("in the way")
-    with pytest.raises(FilesError, match="work"):
+    (data_folder / "projects").write_text("in the way")
+    with pytest.raises(FilesError, match="projects"):
         work.save(FULL)
+
+
+def test_a_second_garment_takes_nothing_from_the_first() -> None:
+    """Each garment of a person keeps its own choices; going back finds them as they were."""
+    top = Work("Ada", asked={"stretch": "25"}, ticked=("Cut",), when="2026-11-01T10:00:00")
+    work.save(top)
+    skirt = work.of_garment(top, "circle-skirt")
+    assert (skirt.garment, dict(skirt.asked), skirt.ticked) == ("circle-skirt", {}, ())
+    work.save(skirt.with_option("stretch", "40"))
+    back = work.of_garment(skirt, "jersey-top")
+    assert (dict(back.asked), back.ticked) == ({"stretch": "25"}, ("Cut",))
+    assert {one.title for one in work.projects("Ada")} == {"jersey-top", "circle-skirt"}

@@ -13,6 +13,8 @@ from textual.screen import Screen
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import people
+from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work import PAGES
 from tapewise_core.units import Unit
 from tapewise_tui import trouble
@@ -195,6 +197,9 @@ def run() -> int:
         print(f"tapewise: {said}", file=sys.stderr)
         return WRONG
     let_signs_pass()
+    with contextlib.suppress(TapewiseError):  # the first page says what is wrong
+        people.store.tidy()
     app = TapewiseApp()
+    app.theme = settings().look or app.theme
     app.run()
     return app.return_code or 0

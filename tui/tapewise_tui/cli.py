@@ -6,45 +6,93 @@ Everything a command needs is imported when it runs, so that ``--version`` and
 
 from __future__ import annotations
 
+import contextlib
+import errno
+import os
 import sys
 from collections.abc import Sequence
 
 from tapewise_core import __version__
 from tapewise_core.errors import ProfileError, TapewiseError
-from tapewise_tui.exits import BROKEN, FINE, WRONG
+from tapewise_tui.exits import BROKEN, FINE, STOPPED, WRONG
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command and return its exit code; every foreseen fault is one line on stderr."""
     given = list(sys.argv[1:] if arguments is None else arguments)
+    try:
+        code = _answer(given)
+        sys.stdout.flush()
+        return code
+    except BrokenPipeError:
+        _let_go()
+        return FINE
+    except OSError as error:
+        return _unforeseen(error) if error.errno not in _NO_ROOM else _no_room(error)
+
+
+def _answer(given: list[str]) -> int:
     if given in (["--version"], ["-V"]):
         print(f"tapewise {__version__}")
         return FINE
+    if sorted(given) in (["--json", "--version"], ["--json", "-V"]):
+        from tapewise_tui.commands_about import versions
+        from tapewise_tui.printing import print_json
+
+        print_json(versions())
+        return FINE
+    from tapewise_tui.printing import let_every_sign_pass
+
+    let_every_sign_pass()
     try:
         return _run(given)
     except TapewiseError as error:
         return _wrong(error, None)
-    except BrokenPipeError:
-        return _closed_pipe()
+    except OSError:
+        raise
     except Exception as error:  # whatever it is, a person reads a sentence
-        from tapewise_tui import trouble
-
-        print(f"tapewise: {trouble.note(error)}", file=sys.stderr)
-        return BROKEN
+        return _unforeseen(error)
     except KeyboardInterrupt:
-        print("tapewise: stopped; nothing half written is left.", file=sys.stderr)
-        return 130
+        print("tapewise: stopped; what was not finished is taken back.", file=sys.stderr)
+        return STOPPED
+
+
+_NO_ROOM = {errno.ENOSPC, errno.EDQUOT, errno.EFBIG, errno.EIO}
+"""What the system says where an output takes no more."""
+
+
+def _no_room(error: OSError) -> int:
+    """The output is full: the one thing left is to say so, if that can be said."""
+    _let_go()
+    with contextlib.suppress(OSError):
+        reason = (error.strerror or "the system gives no reason").lower()
+        print(f"tapewise: The output cannot be written: {reason}.", file=sys.stderr)
+    return WRONG
+
+
+def _unforeseen(error: Exception) -> int:
+    from tapewise_tui import trouble
+
+    print(f"tapewise: {trouble.note(error)}", file=sys.stderr)
+    return BROKEN
+
+
+def _let_go() -> None:
+    """Nobody takes the output; keep the interpreter from complaining at its end."""
+    with contextlib.suppress(OSError, ValueError):
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def _wrong(error: TapewiseError, unit: str | None) -> int:
     """Tell an error on one line in the reader's unit, with every fault of a file."""
     from tapewise_core.text.told import Reader
     from tapewise_core.units import Unit
+    from tapewise_tui.printing import complain
 
-    whole = " ".join(Reader(Unit(unit or Unit.CM)).spell(error.told).split())
+    whole = Reader(Unit(unit or Unit.CM)).spell(error.told)
     if isinstance(error, ProfileError) and len(error.faults) > 1:
         whole = f"{error.place}: {'; '.join(error.faults)}."
-    print(f"tapewise: {whole}", file=sys.stderr)
+    complain(whole)
     return WRONG
 
 
@@ -55,21 +103,15 @@ def _run(given: list[str]) -> int:
         return run()
     from tapewise_tui.parser import parser
 
-    options = parser().parse_args(given)
+    top = parser()
+    options = top.parse_args(given)
+    options.top = top
     from tapewise_tui import commands
 
     try:
         return commands.run(options)
     except TapewiseError as error:
         return _wrong(error, getattr(options, "unit", None))
-
-
-def _closed_pipe() -> int:
-    """Whoever read the output has gone; keep the interpreter from complaining at its end."""
-    import os
-
-    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-    return FINE
 
 
 if __name__ == "__main__":

@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 import argparse
-import json
-import shlex
-import sys
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -13,8 +11,13 @@ from tapewise_core.errors import OptionError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
 from tapewise_core.units import Unit
-from tapewise_tui import telling
+from tapewise_tui import commands_about, telling
+from tapewise_tui.commands_batch import batch
+from tapewise_tui.commands_people import profiles
+from tapewise_tui.commands_projects import noted, projects, settings, taken_up
 from tapewise_tui.exits import FINE, LOOK
+from tapewise_tui.printing import print_json, say
+from tapewise_tui.settings_asked import asked, usual_machines, usual_unit
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.check_record import Gain
@@ -31,7 +34,18 @@ def run(options: argparse.Namespace) -> int:
         "measure": measure,
         "schema": schema,
         "serve": serve,
+        "batch": batch,
+        "projects": projects,
+        "settings": settings,
     }
+    about: dict[str, Callable[[], int]] = {
+        "doctor": lambda: commands_about.doctor(options),
+        "help": lambda: commands_about.help_on(options, options.top),
+        "completion": lambda: commands_about.completion(options, options.top),
+        "man": lambda: commands_about.man(options.top),
+    }
+    if options.command in about:
+        return about[options.command]()
     return acts[options.command](options)
 
 
@@ -45,54 +59,53 @@ def _person(options: argparse.Namespace) -> Profile:
 def demo(options: argparse.Namespace) -> int:
     """Draft the jersey top for the example person into ./tapewise-demo."""
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
-    usual: dict[str, object] = {"unit": None, "machines": "overlocker,coverstitch", "format": []}
-    paper = dict.fromkeys(("overlap", "roll_width", "page_margin"))
-    return draft(argparse.Namespace(**made, **usual, **paper, json=options.json))
+    usual: dict[str, object] = {"unit": None, "machines": None, "format": [], "project": None}
+    usual |= {"replace": False, "unfolded": False, "no_allowances": False, "piece": []}
+    usual |= {"no_pages": False, "json": options.json, "quiet": options.quiet}
+    paper = dict.fromkeys(("overlap", "roll_width", "page_margin", "page"))
+    return draft(argparse.Namespace(**made, **usual, **paper))
 
 
 def draft(options: argparse.Namespace) -> int:
     """Draft, prove, write and tell."""
-    from tapewise_core.tasks.asked_paper import Paper
+    from tapewise_core.tasks.asked_paper import Paper, Shown
     from tapewise_core.tasks.drafting import draft as drafted_for
     from tapewise_core.tasks.drafting import machines_named
     from tapewise_core.tasks.files import save
+    from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 
+    project = taken_up(options, asked(options.set)) if options.project else None
+    if None in (options.person, options.garment, options.out):
+        raise OptionError("A draft needs PERSON, GARMENT and --out DIR, or a --project NAME.")
     profile = _person(options)
     drafted = drafted_for(
         profile,
         options.garment,
-        _asked(options.set),
+        asked(options.set),
         unit=_unit(options),
-        machines=machines_named(options.machines),
+        machines=machines_named(options.machines or usual_machines()),
     )
     findings = people.check(profile, drafted.unit).about(drafted.used)
-    paper = Paper(options.overlap, options.roll_width, options.page_margin)
-    written = save(drafted, Path(options.out), tuple(options.format), paper)
+    shown = Shown(options.unfolded, not options.no_allowances, tuple(options.piece))
+    paper = Paper(
+        options.overlap, options.roll_width, options.page_margin, options.page, shown=shown
+    )
+    formats = with_pages(options.format, paper, drafted.unit, pages=not options.no_pages)
+    refuse_idle(formats, paper)
+    written = save(drafted, Path(options.out), formats, paper, replace=options.replace)
+    if project is not None:
+        noted(project)
     if options.json:
-        _print_json(telling.draft_json(drafted, findings, options.out, written))
-    else:
-        print("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
+        print_json(telling.draft_json(drafted, findings, options.out, written))
+    elif not options.quiet:
+        say("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
     loud = any(finding.severity.value == "warning" for finding in findings)
-    return LOOK if drafted.failing or loud else FINE
-
-
-def _asked(settings: list[str]) -> dict[str, str]:
-    """Turn OPTION=VALUE into a mapping; raises OptionError for anything else."""
-    asked: dict[str, str] = {}
-    for setting in settings:
-        key, equals, value = setting.partition("=")
-        if not equals or not key.strip() or not value.strip():
-            raise OptionError(
-                f"--set takes OPTION=VALUE, such as sleeve-length=25, not “{setting}”."
-            )
-        if key.strip() in asked:
-            raise OptionError(f"--set names {key.strip()} twice; name it once.")
-        asked[key.strip()] = value.strip()
-    return asked
+    return LOOK if drafted.failing or loud or written.failed else FINE
 
 
 def _unit(options: argparse.Namespace) -> Unit:
-    return Unit(options.unit) if options.unit else Unit.CM
+    """The unit asked for, else the person's, else the one set for the user."""
+    return Unit(options.unit or usual_unit())
 
 
 def check(options: argparse.Namespace) -> int:
@@ -104,11 +117,11 @@ def check(options: argparse.Namespace) -> int:
     found = people.check(profile, unit)
     gain = _gain(profile, options.garment, unit)
     if options.json:
-        _print_json(CHECK.of(Checked(found, Reader(unit), gain)))
-    else:
-        print("\n".join(telling.check_lines(profile.name, found, unit)))
+        print_json(CHECK.of(Checked(found, Reader(unit), gain)))
+    elif not options.quiet:
+        say("\n".join(telling.check_lines(profile.name, found, unit)))
         if gain:
-            print("\n".join(telling.gain_lines(gain)))
+            say("\n".join(telling.gain_lines(gain)))
     return LOOK if found.unlikely else FINE
 
 
@@ -135,15 +148,15 @@ def garments(options: argparse.Namespace) -> int:
     elif options.name is None:
         rows = shop.garment_list()
     elif options.json:
-        _print_json(shop.garment_sheet(options.name))
+        print_json(shop.garment_sheet(options.name))
         return FINE
     else:
-        print("\n".join(shop.garment_lines(options.name, _unit(options))))
+        say("\n".join(shop.garment_lines(options.name, _unit(options))))
         return FINE
     if options.json:
-        _print_json(rows)
+        print_json(rows)
     else:
-        print("\n".join(f"{row['name']}: {row['says']}" for row in rows))
+        say("\n".join(f"{row['name']}: {row['says']}" for row in rows))
     return FINE
 
 
@@ -154,50 +167,9 @@ def _sources(options: argparse.Namespace) -> int:
     if options.name is None:
         raise OptionError("--sources needs a garment: tapewise garments jersey-top --sources.")
     if options.json:
-        _print_json(shop.garment_sources(options.name))
+        print_json(shop.garment_sources(options.name))
     else:
-        print("\n".join(shop.source_lines(options.name)))
-    return FINE
-
-
-def profiles(options: argparse.Namespace) -> int:
-    """Do one act with the people on file."""
-    act = options.act or "list"
-    if act == "list":
-        entries = people.store.listing()
-        if options.json:
-            _print_json([telling.entry_json(entry) for entry in entries])
-        else:
-            print("\n".join(telling.entry_lines(entries)))
-        return FINE
-    if act == "show":
-        profile = _person(options)
-        if options.json:
-            print(profile.text(), end="")
-        else:
-            print("\n".join(telling.profile_lines(profile, _unit(options))))
-        return FINE
-    return _keep(act, options)
-
-
-def _keep(act: str, options: argparse.Namespace) -> int:
-    """Copy in, copy out or delete, and say what was done."""
-    if act == "copy-in":
-        name = people.store.copy_in(Path(options.file), replace=options.replace).name
-        done = {"saved": name}
-        says = f"Saved {name}."
-    elif act == "copy-out":
-        path = people.store.copy_out(options.person, Path(options.to), replace=options.replace)
-        done = {"written": str(path)}
-        says = f"Wrote {path}."
-    else:
-        path = people.store.delete(options.person)
-        done = {"deleted": str(path)}
-        says = f"Deleted {options.person}."
-    if options.json:
-        _print_json(done)
-    else:
-        print(says)
+        say("\n".join(shop.source_lines(options.name)))
     return FINE
 
 
@@ -207,11 +179,11 @@ def measure(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.sheet_files import sheet_text, write_sheet
 
     sheet = measuring_sheet(options.garment, _unit(options))
-    if options.out:
-        write_sheet(sheet, Path(options.out))
-        print(f"Wrote {options.out}.")
+    if options.out is not None:
+        write_sheet(sheet, Path(options.out), replace=options.replace)
+        say(f"Wrote {options.out}.")
     else:
-        print(sheet_text(sheet), end="")
+        say(sheet_text(sheet))
     return FINE
 
 
@@ -219,7 +191,7 @@ def schema(options: argparse.Namespace) -> int:
     """Print the JSON schema of what a machine reads or writes."""
     from tapewise_core.tasks.schemas import schema as schema_of
 
-    _print_json(schema_of(options.name))
+    print_json(schema_of(options.name))
     return FINE
 
 
@@ -228,15 +200,14 @@ def serve(options: argparse.Namespace) -> int:
     if not 1 <= options.port <= 65535:
         raise OptionError(f"--port is a number from 1 to 65535, not {options.port}.")
     try:
-        from textual_serve.server import Server
+        from tapewise_tui import serving
     except ModuleNotFoundError:
         raise OptionError(
             "Serving needs one more package: .venv/bin/pip install '.[serve]' brings it."
         ) from None
-    command = shlex.join([sys.executable, "-m", "tapewise_tui"])
-    Server(command, host="127.0.0.1", port=options.port, title="Tapewise").serve()
+    try:
+        serving.serve(options.port)
+    except OSError as error:
+        reason = (error.strerror or "the system gives no reason").lower()
+        raise OptionError(f"Port {options.port} cannot be used: {reason}.") from None
     return FINE
-
-
-def _print_json(value: object) -> None:
-    print(json.dumps(value, ensure_ascii=False, indent=1, allow_nan=False))

@@ -9,8 +9,9 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 
-from tapewise_core.errors import FilesError
+from tapewise_core.errors import FilesError, TapewiseError
 from tapewise_core.measures.body import Origin, WaistSite
+from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people, work
 from tapewise_core.tasks.people import Check
@@ -40,6 +41,8 @@ class Desk:
         self.past: list[State] = []
         self.future: list[State] = []
         self.trouble = ""
+        self.asked: tuple[people.store.Clash, ...] = ()
+        self._base: Profile | None = None
         self._checked: tuple[Profile, Check] | None = None
 
     @property
@@ -78,6 +81,7 @@ class Desk:
 
         Returns a sentence if the work kept for the person had to be set aside, else nothing.
         """
+        self._base = profile
         made, remark = work.take_up(profile.name)
         self.state = State(profile, made)
         self.past, self.future = [], []
@@ -89,8 +93,7 @@ class Desk:
 
     def change(self, says: str, profile: Profile | None = None, made: Work | None = None) -> None:
         """Keep a change on the desk and on disk; ``trouble`` says if the disk refuses it."""
-        new = State(profile or self.state.profile, made or self.state.work, says)
-        self._keep(new)
+        new = self._keep(State(profile or self.state.profile, made or self.state.work, says))
         self.past = [*self.past[-MOST_UNDONE:], self.state]
         self.state, self.future = new, []
 
@@ -126,20 +129,19 @@ class Desk:
         """Take the last change back; return what it was, or None if there is none."""
         if not self.past:
             return None
-        before, now = self.past[-1], self.state
-        self._keep(self._here(before))
+        before = self._keep(self._here(self.past[-1]))
+        now = self.state
         self.past, self.future = self.past[:-1], [*self.future, now]
-        self.state = self._here(before)
+        self.state = before
         return now.says
 
     def redo(self) -> str | None:
         """Make a change again that was taken back; return what it was, or None."""
         if not self.future:
             return None
-        after, now = self.future[-1], self.state
-        self._keep(self._here(after))
-        self.future, self.past = self.future[:-1], [*self.past, now]
-        self.state = self._here(after)
+        after = self._keep(self._here(self.future[-1]))
+        self.future, self.past = self.future[:-1], [*self.past, self.state]
+        self.state = after
         return after.says
 
     def _here(self, state: State) -> State:
@@ -151,18 +153,50 @@ class Desk:
             state, work=replace(state.work, page=now.page, measure=now.measure, notes=now.notes)
         )
 
-    def _keep(self, new: State) -> None:
-        """Save what changed, and after trouble everything; what cannot be saved stays here."""
+    def _keep(self, new: State) -> State:
+        """Save what changed, and after trouble everything; what cannot be saved stays here.
+
+        Returns the state with what other windows changed meanwhile.
+        """
         everything = bool(self.trouble)
+        self.trouble = ""
         try:
             if new.profile is not None and (everything or new.profile is not self.state.profile):
-                people.store.save(new.profile)
+                new = replace(new, profile=self._merged(new.profile))
             if new.work is not None and (everything or new.work is not self.state.work):
                 work.save(self._stamped(new.work))
-        except FilesError as error:
+        except TapewiseError as error:
             self.trouble = self.reader.spell(error.told)
-        else:
-            self.trouble = ""
+        return new
+
+    def _merged(self, mine: Profile) -> Profile:
+        """Save a profile; what came in from elsewhere goes into every state that can be undone."""
+        kept = people.store.keep(mine, self._base)
+        self._base = kept.profile
+        if kept.profile != mine:
+            self.state, *self.past = (_with(one, mine, kept.profile) for one in self._all_past())
+            self.future = [_with(one, mine, kept.profile) for one in self.future]
+        self.asked = kept.clashes
+        return kept.profile
+
+    @property
+    def question(self) -> str:
+        """Ask which of two readings counts, where another window changed the same measure."""
+        return " ".join(map(self._question, self.asked))
+
+    def _question(self, clash: people.store.Clash) -> str:
+        mine, theirs = (
+            "nothing" if row is None else self.unit.spell(row.value * 10)
+            for row in (clash.mine, clash.theirs)
+        )
+        name = NAMES[clash.key]
+        return (
+            f"Which counts for {name}? Another window made it {theirs} while this one made it "
+            f"{mine}. {theirs} stands; enter {mine} once more if yours counts."
+        )
+
+    def _all_past(self) -> tuple[State, ...]:
+        return (self.state, *self.past)
 
     def _save_work(self) -> None:
         try:
@@ -173,6 +207,13 @@ class Desk:
     def _stamped(self, made: Work) -> Work:
         when = datetime.now() if self._today is None else datetime.combine(self._today, _NOON)
         return replace(made, when=when.isoformat(timespec="seconds"))
+
+
+def _with(state: State, mine: Profile, kept: Profile) -> State:
+    """A state with what others changed between what was saved and what is kept."""
+    if state.profile is None:
+        return state
+    return replace(state, profile=people.merged(mine, kept, state.profile)[0])
 
 
 _NOON = datetime(2000, 1, 1, 12).time()

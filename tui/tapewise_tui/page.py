@@ -16,6 +16,7 @@ from textual.widgets import Footer
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.work import PAGES
+from tapewise_core.text.legible import legible
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets.saying import Saying
 from tapewise_tui.widgets.tape import PagesTape
@@ -117,7 +118,7 @@ class Page(Screen[None]):
         profile = self.desk.state.profile
         name = profile.name if profile else ""
         self.query_one(PagesTape).show(name, self.desk.unit.value)
-        if self.desk.trouble:
+        if self.desk.trouble or self.desk.asked:
             self.tell("")
 
     def keep_typed(self) -> None:
@@ -127,13 +128,15 @@ class Page(Screen[None]):
         """Say what happened, or that the disk did not take it."""
         if self.desk.trouble:
             self.warn(f"Kept only until you leave: {self.desk.trouble}")
+        elif self.desk.asked:
+            self.warn(self.desk.question)
         else:
-            self.query_one(Saying).tell(sentence)
+            self.query_one(Saying).tell(legible(sentence))
 
     def warn(self, trouble: str | TapewiseError) -> None:
         """Say what is wrong, an error in the reader's unit."""
         told = trouble.told if isinstance(trouble, TapewiseError) else trouble
-        self.query_one(Saying).warn(self.desk.reader.spell(told))
+        self.query_one(Saying).warn(legible(self.desk.reader.spell(told)))
 
     @on(PagesTape.Pointed)
     def point(self, event: PagesTape.Pointed) -> None:

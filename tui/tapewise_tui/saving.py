@@ -6,7 +6,9 @@ from pathlib import Path
 
 from tapewise_core.profiles.slug import slug
 from tapewise_core.tasks import shop
+from tapewise_core.tasks.asked_paper import USUAL_PAPER
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.paper_asked import with_pages
 from tapewise_core.text.told import OnPaper
 from tapewise_tui import drafting
 from tapewise_tui.desk import Desk
@@ -19,6 +21,14 @@ PAPER = (
     ("roll_width", "roll", OnPaper(shop.USUAL_ROLL)),
 )
 """What may be asked of paper: its name in the work, its label, what is usual."""
+
+
+def formats(desk: Desk) -> tuple[str, ...]:
+    """Return the formats ticked; before the first writing, pages to print and one PDF to read."""
+    made = desk.work
+    if made.formats or made.folder:
+        return made.formats
+    return with_pages((), USUAL_PAPER, desk.unit, pages=True)
 
 
 def folder(desk: Desk) -> str:

@@ -18,8 +18,7 @@ from tapewise_core.units import Unit
 if TYPE_CHECKING:
     from tapewise_core.tasks.check_record import Gain
     from tapewise_core.tasks.drafting import Drafted
-
-Written = Sequence[tuple[str, int]]
+    from tapewise_core.tasks.files import Written
 
 
 def draft_lines(
@@ -29,11 +28,14 @@ def draft_lines(
     from tapewise_core.tasks.guesses import effect_words
 
     yield f"{drafted.garment.title} for {drafted.person}, in {folder}:"
-    steps = [name for name, _ in written if name.startswith("steps/")]
-    for name, size in written:
-        if name not in steps:
-            yield f"  {name}  ({max(size // 1024, 1)} kB)"
+    steps = [name for name, _ in written.files if name.startswith("steps/")]
+    for purpose, files in written.by_purpose().items():
+        yield from (f"{purpose.capitalize()} this:",) if files else ()
+        yield from (f"  {name}  ({max(size // 1024, 1)} kB)" for name, size in files)
     yield f"  steps/ with {len(steps)} pictures"
+    yield f"Every sheet says “{drafted.fingerprint}”; sheets that say another are another draft's."
+    yield from filter(None, (written.removed_words(),))
+    yield from written.failed_words(drafted.reader)
     yield ""
     if drafted.estimated:
         yield f"Estimated, not measured: {', '.join(drafted.estimated)}."
@@ -57,13 +59,21 @@ def draft_json(
 ) -> dict[str, object]:
     """Return the same for a machine."""
     from tapewise_core.tasks.check_record import findings_json
+    from tapewise_core.tasks.files import purpose
     from tapewise_core.tasks.record import proofs_json, silent_json
 
     return {
         "garment": drafted.garment.name,
         "person": drafted.person,
         "folder": folder,
-        "files": [{"name": name, "bytes": size} for name, size in written],
+        "fingerprint": drafted.fingerprint,
+        "files": [
+            {"name": name, "bytes": size, "for": purpose(name)} for name, size in written.files
+        ],
+        "removed": list(written.removed),
+        "not_written": [
+            {"format": one.format, "says": drafted.reader.spell(one.told)} for one in written.failed
+        ],
         "estimated": list(drafted.estimated_keys),
         "remarks": [drafted.reader.spell(remark) for remark in drafted.pattern.remarks],
         "findings": findings_json(findings, drafted.reader),
@@ -120,7 +130,9 @@ def entry_json(entry: Entry) -> dict[str, object]:
         "name": entry.name,
         "file": str(entry.path),
         "example": entry.shipped,
-        "measures": len(entry.profile.measures) if entry.profile else 0,
+        "id": entry.known.id or None,
+        "measures": entry.known.measures,
+        "groups": list(entry.known.groups),
         "fault": entry.fault or None,
     }
 
@@ -129,11 +141,13 @@ def entry_lines(entries: Sequence[Entry]) -> Iterator[str]:
     """Return everyone on file, a line each."""
     for entry in entries:
         kind = "example" if entry.shipped else "saved"
-        if entry.profile is None:
+        known = entry.known
+        if entry.fault:
             yield f"{entry.name}: cannot be used: {entry.fault}"
         else:
-            count = len(entry.profile.measures)
-            yield f"{entry.name}: {kind}, {count} of {len(NAMES)} measures, in {entry.profile.unit}"
+            groups = f"; {', '.join(known.groups)}" if known.groups else ""
+            count = f"{known.measures} of {len(NAMES)} measures"
+            yield f"{entry.name}: {kind}, {count}, in {known.unit}{groups}"
 
 
 def profile_lines(profile: Profile, unit: Unit) -> Iterator[str]:

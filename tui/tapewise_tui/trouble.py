@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import traceback
 from pathlib import Path
 
@@ -10,6 +11,7 @@ from tapewise_core.errors import TapewiseError
 
 def note(error: BaseException) -> str:
     """Write down where an unforeseen error came from and return a sentence for a person."""
+    error = _first(error)
     sentence = (
         f"Something went wrong inside the program ({type(error).__name__}); what you had entered "
         "is kept."
@@ -20,10 +22,23 @@ def note(error: BaseException) -> str:
         return sentence
 
 
-def _written(error: BaseException) -> Path:
-    from tapewise_core.tasks.people import store
+def _first(error: BaseException) -> BaseException:
+    """What went wrong in a worker, not that a worker failed: only the first tells where."""
+    inner = getattr(error, "error", None)
+    return inner if isinstance(inner, BaseException) else error
 
-    place = store.people_folder().parent / "trouble.txt"
-    place.parent.mkdir(parents=True, exist_ok=True)
-    place.write_text("".join(traceback.format_exception(error)), "utf-8")
+
+def _written(error: BaseException) -> Path:
+    from tapewise_core.profiles.folders import data_folder, write_private
+
+    place = data_folder() / "trouble.txt"
+    write_private(place, "".join(traceback.format_exception(error)))
     return place
+
+
+def keep(trace: str) -> None:
+    """Write down what went wrong in another process, if there is room for it."""
+    from tapewise_core.profiles.folders import data_folder, write_private
+
+    with contextlib.suppress(OSError, TapewiseError):
+        write_private(data_folder() / "trouble.txt", trace)

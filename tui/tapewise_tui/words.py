@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from datetime import date
 
 from tapewise_core.measures.body import Value
-from tapewise_core.profiles.profile import Profile
 from tapewise_core.units import Unit
 
 MONTHS = [
@@ -32,12 +31,6 @@ def day(when: date) -> str:
     '2 November 2026'
     """
     return f"{when.day} {MONTHS[when.month - 1]} {when.year}"
-
-
-def last_taken(profile: Profile) -> date | None:
-    """Return when a person was last measured, or None if nobody noted it."""
-    days = [reading.taken for reading in profile.measures.values() if reading.taken]
-    return max(days, default=None)
 
 
 def count(number: int, one: str, many: str | None = None) -> str:

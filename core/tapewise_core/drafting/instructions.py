@@ -35,6 +35,7 @@ def instructions(
             "fold, “down” along it."
         ),
         Bullets(TOOLS),
+        *_set(label),
     ]
     if label.estimated:
         said = "Estimated, not measured: " + ", ".join(label.estimated) + "."
@@ -45,6 +46,12 @@ def instructions(
     blocks += _steps(drafts, reader)
     blocks += _sources(sources)
     return Document(f"{label.garment} for {label.person}", tuple(blocks))
+
+
+def _set(label: LabelHead) -> Iterator[Block]:
+    """Which set of sheets this belongs to."""
+    if label.fingerprint:
+        yield Paragraph(f"This is {label.set_words()}; every sheet of it says so.")
 
 
 def _sources(cited: tuple[str, ...]) -> Iterator[Block]:

@@ -14,10 +14,19 @@ from tapewise_core.units import Unit
 LARGEST, SMALLEST = 5.0, 2.2
 """The type on a piece [mm]; below the smallest it can't be read from a cheap printer."""
 
+TITLE = 10.0
+"""The type of a piece's name where it has room [mm]: 28 points, read from a chair (our choice)."""
+
+LEADING = 1.35
+"""From baseline to baseline, as a share of the type's height."""
+
 
 @dataclass(frozen=True, slots=True)
 class LabelHead:
-    """What every label of one pattern says; ``estimated`` are measures with their ±."""
+    """What every label of one pattern says; ``estimated`` are measures with their ±.
+
+    ``fingerprint`` is the same on all sheets of one draft; ``looks`` is its style in three words.
+    """
 
     garment: str
     person: str
@@ -25,6 +34,12 @@ class LabelHead:
     version: str
     unit: Unit
     estimated: tuple[str, ...] = ()
+    fingerprint: str = ""
+    looks: str = ""
+
+    def set_words(self) -> str:
+        """Say which set a sheet belongs to, or nothing where there is no fingerprint."""
+        return f"set {self.fingerprint}: {self.looks}" if self.fingerprint else ""
 
 
 TITLES = {
@@ -67,12 +82,20 @@ def label_lines(piece: Piece, number: int, total: int, heading: LabelHead) -> li
         title(piece.name),
         f"{heading.garment}, for {heading.person}",
         f"piece {number} of {total}: {cut_words(piece)}",
-        *_wrapped(f"allowances included: {allowance_words(piece, heading.unit)}"),
+        *_wrapped(_allowances(piece, heading.unit)),
+        *filter(None, (heading.set_words(),)),
         f"{heading.date}, tapewise {heading.version}",
     ]
     if heading.estimated:
         lines += _listed("estimated, not measured:", heading.estimated)
     return lines
+
+
+def _allowances(piece: Piece, unit: Unit) -> str:
+    """What is added to the stitch line; nothing where the whole pattern is without."""
+    if any(edge.allowance for edge in piece.edges):
+        return f"allowances included: {allowance_words(piece, unit)}"
+    return "without allowances: add them on the cloth"
 
 
 def _wrapped(text: str, width: int = 46) -> list[str]:
@@ -94,7 +117,24 @@ def _listed(opening: str, items: tuple[str, ...], width: int = 46) -> list[str]:
 
 
 def set_label(lines: list[str], box: Box, part: str) -> tuple[TextLine, ...]:
-    """Set lines into a box, in as many columns as give the largest type."""
+    """Set lines into a box, in as many columns as give the largest type.
+
+    Where there is room the first line, the piece's name, is large enough to be read from a chair.
+    """
+    head = _head_size(lines[0], box)
+    if head <= LARGEST:
+        return _set(lines, box, part, bold=True)
+    name = TextLine(lines[0], Point(box.left, box.top + head), head, bold=True, part=part)
+    below = Box(box.left, box.top + head * LEADING, box.right, box.bottom)
+    return (name, *_set(lines[1:], below, part, bold=False))
+
+
+def _head_size(name: str, box: Box) -> float:
+    """Type for the piece's name: a quarter of the room's height at most, and within its width."""
+    return min(TITLE, box.height / 4, 0.95 * box.width / (0.6 * len(name)))
+
+
+def _set(lines: list[str], box: Box, part: str, *, bold: bool) -> tuple[TextLine, ...]:
     columns, size = max(
         ((c, _type_size(lines, box, c)) for c in (1, 2, 3, 4)), key=lambda pair: (pair[1], -pair[0])
     )
@@ -104,9 +144,9 @@ def set_label(lines: list[str], box: Box, part: str) -> tuple[TextLine, ...]:
     return tuple(
         TextLine(
             line,
-            Point(box.left + step * (i // rows), box.top + size * (1 + 1.35 * (i % rows))),
+            Point(box.left + step * (i // rows), box.top + size * (1 + LEADING * (i % rows))),
             size,
-            bold=i == 0,
+            bold=bold and i == 0,
             part=part,
         )
         for i, line in enumerate(lines)

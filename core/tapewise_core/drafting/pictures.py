@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
@@ -13,8 +13,11 @@ from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.segments import Cubic, Line, Segment
 from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine
 
-WIDE, HIGH = 110.0, 150.0
-"""A picture's largest size [mm], to stand beside its sentence."""
+WIDE, HIGH = 58.0, 74.0
+"""A picture's largest size [mm], so that several stand on a page."""
+
+NEW, OLD = 3.6, 2.6
+"""Type of a step's own letters and of those before it [mm]: 7 points and more."""
 
 EDGE = 9.0
 """Room for letters round the drawing [mm]."""
@@ -51,10 +54,44 @@ def _inks(paper: DraftingPaper, before: DraftingPaper, frame: Box, scale: float)
     for name, path in paper.lines.items():
         width = 0.8 if before.lines.get(name) != path else 0.35
         yield Stroke(_reduced(path, frame, scale), Layer.STITCH, width=width, name=name)
-    for name, at, new in _spots(paper, before):
-        spot = _placed(at, frame, scale)
-        yield _dot(spot, 0.9 if new else 0.5)
-        yield TextLine(name, spot + Vector(1.3, -1.3), 4.2 if new else 3.2, bold=new)
+    spots = [(name, _placed(at, frame, scale), new) for name, at, new in _spots(paper, before)]
+    yield from (_dot(at, 0.9 if new else 0.5) for _, at, new in spots)
+    yield from _lettered(spots)
+
+
+def _lettered(spots: Sequence[tuple[str, Point, bool]]) -> Iterator[TextLine]:
+    """A letter beside each point, the step's own first, none over another or over a point."""
+    taken = [Box(at.x - 0.6, at.y - 0.6, at.x + 0.6, at.y + 0.6) for _, at, _ in spots]
+    for name, at, new in sorted(spots, key=lambda spot: not spot[2]):
+        size = NEW if new else OLD
+        found = [_beside(name, at, size, new, way) for way in _WAYS]
+        boxes = [box_of(words.corners()) for words in found]
+        hits = [sum(_meet(box, other) for other in taken) for box in boxes]
+        best = hits.index(min(hits))
+        taken.append(boxes[best])
+        yield found[best]
+
+
+_WAYS = (
+    (1.0, -1.0), (1.0, 1.0), (-1.0, -1.0), (-1.0, 1.0), (0.0, -1.3), (0.0, 1.3), (1.6, 0.0),
+    (-1.6, 0.0), (2.2, -2.2), (2.2, 2.2), (-2.2, -2.2), (-2.2, 2.2), (0.0, -3.0), (0.0, 3.0),
+    (3.4, 0.0), (-3.4, 0.0),
+)  # fmt: skip
+"""Where a letter may stand from its point, best first: across and down, in heights of capitals."""
+
+
+def _beside(name: str, at: Point, size: float, bold: bool, way: tuple[float, float]) -> TextLine:
+    across, down = way
+    middle = at.y + down * size * 0.75 + size * 0.36
+    if abs(across) < 0.1:
+        return TextLine(name, Point(at.x, middle), size, "middle", bold=bold)
+    place = Point(at.x + across * size * 0.4, middle)
+    return TextLine(name, place, size, "start" if across > 0 else "end", bold=bold)
+
+
+def _meet(one: Box, other: Box) -> bool:
+    across = one.left < other.right and one.right > other.left
+    return across and one.top < other.bottom and one.bottom > other.top
 
 
 def _spots(paper: DraftingPaper, before: DraftingPaper) -> Iterator[tuple[str, Point, bool]]:

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from tapewise_core.drafting.labels import LabelHead, label_lines, set_label, title
 from tapewise_core.drafting.piece import Edge, Notch, Piece
+from tapewise_core.drafting.unfolding import FOLD_WORDS, opened, opens
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path, ruled
@@ -29,7 +31,19 @@ LEVEL_WORDS = {"armscye": "armscye line", "waist": "waist line", "hip": "hip lin
 
 def piece_drawing(piece: Piece, number: int, total: int, heading: LabelHead) -> Drawing:
     """Return one piece at full size, its box round everything with a border."""
-    lines = label_lines(piece, number, total, heading)
+    return _drawn(piece, label_lines(piece, number, total, heading), heading)
+
+
+def whole_drawing(piece: Piece, number: int, total: int, heading: LabelHead) -> Drawing:
+    """Return one piece as it is cut from a single layer: a half is opened out about its fold."""
+    if not opens(piece):
+        return piece_drawing(piece, number, total, heading)
+    single = replace(piece, on_fold=False)
+    drawn = _drawn(piece, label_lines(single, number, total, heading), heading)
+    return opened(piece, drawn, BORDER)
+
+
+def _drawn(piece: Piece, lines: list[str], heading: LabelHead) -> Drawing:
     inks: tuple[Ink, ...] = (
         *_levels(piece),
         *_stitch_lines(piece),
@@ -152,7 +166,7 @@ def _bracket(piece: Piece, edge: Edge) -> tuple[Ink, ...]:
         ]
     inks.append(Stroke(ruled(*inner), Layer.MARKS, width=0.4, name="fold", part=piece.name))
     middle, along = edge.path.at(length * 0.5)
-    words = _along("place on the fold", middle + along.square() * 12, along, 1.8, 3.5, piece.name)
+    words = _along(FOLD_WORDS, middle + along.square() * 12, along, 1.8, 3.5, piece.name)
     return (*inks, words)
 
 

@@ -6,6 +6,7 @@ from importlib import import_module
 
 from tapewise_core.errors import OptionError
 from tapewise_core.garments.garment import Garment
+from tapewise_core.text.near import near_words
 
 PAGES = {
     "jersey-top": ("jersey_top", "JERSEY_TOP"),
@@ -20,7 +21,7 @@ PAGES = {
 def garment(name: str) -> Garment:
     """Return a garment; raises OptionError naming the ones there are."""
     if name not in PAGES:
-        raise OptionError(f"There is no garment “{name}”; there is {', '.join(PAGES)}.")
+        raise OptionError(f"There is no garment “{name}”; {near_words(name, tuple(PAGES))}")
     page, attribute = PAGES[name]
     found = getattr(import_module(f"tapewise_core.garments.{page}.page"), attribute)
     assert isinstance(found, Garment)

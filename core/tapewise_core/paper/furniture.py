@@ -15,6 +15,9 @@ from tapewise_core.paper.scale import MARK, mark
 STRIP = 9.0
 """Height of the strip of text at the foot of a page [mm]."""
 
+CORNER, OUTSIDE = 6.0, 0.8
+"""Arms of the marks in the four corners, and how far they stand outside what is printed [mm]."""
+
 ARM = 4.0
 """Arm of a cross [mm]."""
 
@@ -32,6 +35,8 @@ def furniture(own: Box, trim: float, glue: float, around: Neighbours, texts: Lab
     inks: list[Ink] = []
     for x, y in product((own.left, own.right), (own.top, own.bottom)):
         inks += _cross(Point(x, y))
+    shown = Box(own.left - trim, own.top - trim, own.right + glue, own.bottom + glue + STRIP)
+    inks += corner_marks(shown)
     inks += _trim_lines(own, trim, glue, around)
     inks += _glue_zones(own, glue, around)
     inks += _joins(own, around)
@@ -46,16 +51,28 @@ def _cross(at: Point) -> list[Ink]:
     ]
 
 
+def corner_marks(printed: Box) -> list[Ink]:
+    """Return marks round all that is printed; if one is missing, the paper was too small."""
+    box = printed.grown(OUTSIDE)
+    inks: list[Ink] = []
+    for x, across in ((box.left, CORNER), (box.right, -CORNER)):
+        for y, down in ((box.top, CORNER), (box.bottom, -CORNER)):
+            at = Point(x, y)
+            arms = (at + Vector(across, 0), at, at + Vector(0, down))
+            inks.append(ruling(*arms, width=0.5, name="corner"))
+    return inks
+
+
 def _trim_lines(own: Box, trim: float, glue: float, around: Neighbours) -> list[Ink]:
     """Where this page is cut off before it goes on top of the page before it."""
     inks: list[Ink] = []
     size = min(2.2, trim - 0.6)
-    if around.left:
+    if around.trim_left:
         top, bottom = Point(own.left, own.top - trim), Point(own.left, own.bottom + glue)
         inks.append(_cut(top, bottom))
         at = Point(own.left - 0.6, own.bottom - 30)
         inks.append(TextLine("trim along this line", at, size, angle=-90, layer=Layer.GUIDE))
-    if around.above:
+    if around.trim_top:
         left, right = Point(own.left - trim, own.top), Point(own.right + glue, own.top)
         inks.append(_cut(left, right))
         at = Point(own.left + 12, own.top - 0.6)
@@ -131,6 +148,12 @@ def _foot(own: Box, trim: float, glue: float, texts: Label) -> list[Ink]:
     room = own.right + glue - after
     return [
         *mark(left + 1, top + 5),
-        TextLine(texts.place, Point(after, top + 4.4), 3.2, bold=True, layer=Layer.TEXT),
+        TextLine(
+            shortened(f"{texts.place} · all four corner marks there?", room, 3.0),
+            Point(after, top + 4.4),
+            3.0,
+            bold=True,
+            layer=Layer.TEXT,
+        ),
         TextLine(shortened(texts.of, room, 2.4), Point(after, top + 7.8), 2.4, layer=Layer.TEXT),
     ]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from enum import IntEnum
 from itertools import pairwise
 
 from tapewise_core.geometry.point import Point
@@ -17,21 +18,41 @@ Cell = tuple[int, int]
 """Row and column, counted from 0."""
 
 
+class Near(IntEnum):
+    """Where ink lies within its cell, from the grid line before it on."""
+
+    OPEN = 0
+    STRIP = 1
+    """On the strip that the page before prints too."""
+    BORDER = 2
+    """Beyond that strip, where the page before has blank paper."""
+
+
 @dataclass(frozen=True, slots=True)
 class Grid:
-    """Equal cells from the canvas's corner; each page also shows ``reach`` mm of the next two."""
+    """Equal cells from the canvas's corner, in mm.
+
+    Each page also shows ``reach`` of the next two cells, and has ``border`` of blank paper beyond.
+    """
 
     width: float
     height: float
     reach: float = 0.0
+    border: float = 0.0
 
     def cell(self, point: Point) -> Cell:
         """Return the cell a point lies in."""
         return math.floor(point.y / self.height), math.floor(point.x / self.width)
 
+    def near(self, beyond: float) -> Near:
+        """Say where ink lies so many mm beyond the grid line before it."""
+        if beyond < self.reach:
+            return Near.STRIP
+        return Near.BORDER if beyond < self.reach + self.border else Near.OPEN
 
-Touched = dict[Cell, set[tuple[bool, bool]]]
-"""Per cell with ink: whether it lies in the strip shown by the page above, by the page before."""
+
+Touched = dict[Cell, set[tuple[Near, Near]]]
+"""Per cell with ink: where it lies, from the page above and from the page before."""
 
 
 def carrying(inks: Iterable[Ink], grid: Grid) -> list[Cell]:
@@ -39,17 +60,17 @@ def carrying(inks: Iterable[Ink], grid: Grid) -> list[Cell]:
     touched: Touched = {}
     for point in spots(inks, grid):
         row, column = grid.cell(point)
-        near_top = point.y - row * grid.height < grid.reach
-        near_left = point.x - column * grid.width < grid.reach
-        touched.setdefault((row, column), set()).add((near_top, near_left))
+        above, left = point.y - row * grid.height, point.x - column * grid.width
+        touched.setdefault((row, column), set()).add((grid.near(above), grid.near(left)))
     return printed(touched)
 
 
 def printed(touched: Touched) -> list[Cell]:
     """Return the cells to print of those with ink, row by row.
 
-    At the end of a row or column a cell is left out when all its ink already
-    shows on the strip that the page before it prints beyond its own cell.
+    At the end of a row or column a cell is left out when all its ink already shows on the
+    strip that the page before it prints beyond its own cell, and no other page covers it there:
+    what shows on the page above lies under the page to the left, blank border and all.
     """
     last: dict[int, int] = {}
     lowest: dict[int, int] = {}
@@ -58,12 +79,21 @@ def printed(touched: Touched) -> list[Cell]:
         lowest[column] = max(row, lowest.get(column, row))
     cells: list[Cell] = []
     for row, column in sorted(touched):
-        left = column == last[row] and (row, column - 1) in cells
+        beside = (row, column - 1) in cells
+        left = column == last[row] and beside
         above = row == lowest[column] and (row - 1, column) in cells
-        shown = {(False, True): left, (True, False): above, (True, True): left or above}
-        if not all(shown.get(place, False) for place in touched[row, column]):
+        if not all(_seen(near, left, above, beside) for near in touched[row, column]):
             cells.append((row, column))
     return cells
+
+
+def _seen(near: tuple[Near, Near], left: bool, above: bool, beside: bool) -> bool:
+    """Say whether ink of a page that is left out stays in sight once the others are joined."""
+    down, across = near
+    if across is Near.STRIP and left:
+        return True
+    covered = beside and across is Near.BORDER
+    return down is Near.STRIP and above and not covered
 
 
 def spots(inks: Iterable[Ink], grid: Grid) -> Iterator[Point]:
@@ -84,18 +114,21 @@ def line_of(ink: Ink, tolerance: float) -> list[Point]:
 
 def _middles(a: Point, b: Point, grid: Grid) -> Iterator[Point]:
     shares = [0.0, 1.0]
-    shares += _crossings(a.x, b.x, grid.width, grid.reach)
-    shares += _crossings(a.y, b.y, grid.height, grid.reach)
+    shifts = (0.0, grid.reach, grid.reach + grid.border)
+    shares += _crossings(a.x, b.x, grid.width, shifts)
+    shares += _crossings(a.y, b.y, grid.height, shifts)
     for first, last in pairwise(sorted(shares)):
         if last > first:
             yield a.toward(b, (first + last) / 2)
 
 
-def _crossings(start: float, end: float, pitch: float, reach: float) -> list[float]:
-    """Shares of the way at which a grid line, or the edge of its strip, is crossed."""
+def _crossings(
+    start: float, end: float, pitch: float, shifts: tuple[float, float, float]
+) -> list[float]:
+    """Shares of the way at which a grid line, or an edge of its strip or border, is crossed."""
     low, high = min(start, end), max(start, end)
     shares = []
-    for shift in (0.0, reach):
+    for shift in shifts:
         first = math.floor((low - shift) / pitch) + 1
         last = math.ceil((high - shift) / pitch) - 1
         shares += [(k * pitch + shift - start) / (end - start) for k in range(first, last + 1)]

@@ -32,22 +32,30 @@ Border = tuple[Cell, Cell]
 
 @dataclass(frozen=True, slots=True)
 class Neighbours:
-    """The joins of one page, None where no page follows."""
+    """The joins of one page, None where no page follows, and where its blank border is cut off.
+
+    A border is cut off also where no page follows if it would cover a page beside that one.
+    """
 
     left: PageJoin | None
     right: PageJoin | None
     above: PageJoin | None
     below: PageJoin | None
+    trim_left: bool
+    trim_top: bool
 
     @staticmethod
-    def of(cell: Cell, pairs: Mapping[Border, PageJoin]) -> Neighbours:
-        """Return the joins of a cell."""
+    def of(cell: Cell, pairs: Mapping[Border, PageJoin], near: Collection[Cell]) -> Neighbours:
+        """Return the joins of a cell; ``near`` are the pages it becomes one sheet with."""
         row, column = cell
+        before, over = (row, column - 1), [(row - 1, column + step) for step in (-1, 0, 1)]
         return Neighbours(
             pairs.get(((row, column - 1), cell)),
             pairs.get((cell, (row, column + 1))),
             pairs.get(((row - 1, column), cell)),
             pairs.get((cell, (row + 1, column))),
+            before in near or over[0] in near,
+            any(place in near for place in over),
         )
 
 
@@ -72,15 +80,19 @@ def letters(canvas: Drawing, grid: Grid, cells: Sequence[Cell]) -> dict[Border, 
 
 
 def crossed(
-    pairs: Mapping[Border, PageJoin], pieces: Sequence[Drawing], grid: Grid
+    pairs: Mapping[Border, PageJoin], spans: Sequence[Collection[Cell]]
 ) -> dict[Border, PageJoin]:
     """Return the joins whose edge a piece runs across; other pages stay apart."""
-    spans = [_span(ink_box(piece), grid) for piece in pieces]
     return {
         edge: join
         for edge, join in pairs.items()
         if any(edge[0] in span and edge[1] in span for span in spans)
     }
+
+
+def spans(pieces: Sequence[Drawing], grid: Grid) -> list[set[Cell]]:
+    """Return the cells each piece goes over."""
+    return [_span(ink_box(piece), grid) for piece in pieces]
 
 
 def _span(box: Box, grid: Grid) -> set[Cell]:

@@ -19,7 +19,8 @@ class PatternSet:
 
     The inks of a piece name it as their ``part``. ``date`` is printed as it
     stands, so that the same draft gives the same bytes on any day. ``reader`` is whom
-    the pages speak to.
+    the pages speak to. ``fingerprint`` is the same on all sheets of one draft, ``looks`` its style
+    in three words; ``whole`` are the pieces opened out about their folds.
     """
 
     title: str
@@ -31,10 +32,22 @@ class PatternSet:
     checklist: Document
     note: str = ""
     reader: Reader = ANYBODY
+    fingerprint: str = ""
+    looks: str = ""
+    whole: tuple[Drawing, ...] = ()
+
+    @property
+    def opened(self) -> tuple[Drawing, ...]:
+        """The pieces as they are cut from a single layer, none of them half."""
+        return self.whole or self.pieces
 
     def label(self) -> str:
-        """Return the line that says on every page what this is."""
-        return " · ".join(word for word in (self.title, self.person, self.date) if word)
+        """Return the line that says on every page what this is, the fingerprint first.
+
+        Where a line is too long its end is left out, never the fingerprint.
+        """
+        words = (self.fingerprint, self.title, self.person, self.date, self.looks)
+        return " · ".join(filter(None, words))
 
 
 def piece_name(piece: Drawing) -> str:

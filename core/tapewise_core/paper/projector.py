@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
-from tapewise_core.errors import OptionError
+from tapewise_core.errors import PaperError
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector
@@ -29,16 +29,16 @@ TYPE = 12.0
 def canvas(pattern: PatternSet) -> Drawing:
     """Return all pieces on one canvas with a grid behind them, its edges on grid lines.
 
-    Raises OptionError if the canvas would be longer than a page may be.
+    Raises PaperError if the canvas would be longer than a page may be.
     """
-    pieces = [replace(piece, inks=_heavy(piece)) for piece in pattern.pieces]
+    pieces = [replace(piece, inks=_heavy(piece)) for piece in pattern.opened]
     total = sum(ink_box(piece).width * ink_box(piece).height for piece in pieces)
     widest = max((ink_box(piece).width for piece in pieces), default=0.0)
     laid = filled_strip(pieces, max(widest + 10, math.sqrt(total * 1.6)))
     whole = joined(pattern.title, pattern.description, laid, 10.0)
     box = _on_grid(whole.box)
     if max(box.width, box.height) > LONGEST:
-        raise OptionError(
+        raise PaperError(
             said(
                 "The pieces side by side take {} by {}, and one canvas may be {} long; take "
                 "pdf-roll or pdf-a4 for this one.",
@@ -69,11 +69,12 @@ def _widened(stroke: Stroke) -> Stroke:
 
 
 def _large_words(piece: Drawing) -> list[TextLine]:
-    """The piece's name and how to cut it; the small print is left to the paper files."""
+    """The piece's name, how to cut it, its set; the small print is left to the paper files."""
     words = [ink for ink in piece.inks if isinstance(ink, TextLine) and ink.layer is Layer.TEXT]
     level = [ink for ink in words if not ink.angle]
     label = [ink for ink in level if ink.bold][:1]
     label += [ink for ink in level if "cut " in ink.text and ink not in label][:1]
+    label += [ink for ink in level if ink.text.startswith("set ")][:1]
     if not label:
         return []
     start = label[0].at

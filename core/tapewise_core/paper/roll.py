@@ -5,16 +5,18 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from tapewise_core.errors import OptionError
+from tapewise_core.errors import OptionError, PaperError
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing, Ink, TextLine
 from tapewise_core.paper.lettering import shortened
-from tapewise_core.paper.packing import BORDER, filled_strip, ink_box, joined, turned
+from tapewise_core.paper.nesting import nested
+from tapewise_core.paper.packing import BORDER, ink_box, joined
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.paper.scale import MARK, mark, squares
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import LONGEST
+from tapewise_core.paper.turning import least_width, ways
 from tapewise_core.text.told import OnPaper, PaperSpan, said
 
 FOOT = 12.0
@@ -27,8 +29,8 @@ NARROWEST = 2 * BORDER + 215
 def rolled(pattern: PatternSet, width: float, margin: float) -> Prints:
     """Return pages of a roll [mm]; more than one only where a page would pass the format's limit.
 
-    A piece too wide for the roll is turned a quarter. Raises OptionError if
-    it does not fit either way.
+    Pieces are laid by their outlines, turned as it suits. Raises OptionError for a roll that
+    cannot be, PaperError for a piece that fits no way.
     """
     usable = width - 2 * margin
     longest = LONGEST - 2 * margin - FOOT
@@ -41,8 +43,8 @@ def rolled(pattern: PatternSet, width: float, margin: float) -> Prints:
                 PaperSpan(round(NARROWEST + 2 * margin), LONGEST),
             )
         )
-    pieces = [_fitted(piece, usable, longest, width) for piece in pattern.pieces]
-    pages = _pages([*pieces, squares()], usable, longest)
+    pieces = [_fitting(piece, usable, longest, width) for piece in pattern.pieces]
+    pages = _pages([*pieces, [squares()]], usable, longest)
     stacked, windows = _stacked(pages, margin)
     canvas = joined(pattern.title, pattern.description, stacked, BORDER)
     sheets = [
@@ -52,16 +54,16 @@ def rolled(pattern: PatternSet, width: float, margin: float) -> Prints:
     return Prints(pattern.title, pattern.person, pattern.description, canvas, tuple(sheets))
 
 
-def _fitted(piece: Drawing, usable: float, longest: float, width: float) -> Drawing:
-    """The piece as it is, or turned a quarter where only that fits."""
+def _fitting(piece: Drawing, usable: float, longest: float, width: float) -> list[Drawing]:
+    """The piece in every way it fits the roll, turned as paper allows: by any angle."""
     across, down = usable - 2 * BORDER, longest - 2 * BORDER
-    for way in (piece, turned(piece)):
-        box = ink_box(way)
-        if box.width <= across and box.height <= down:
-            return way
+    boxes = [(way, ink_box(way)) for way in ways(piece)]
+    fits = [way for way, box in boxes if box.width <= across and box.height <= down]
+    if fits:
+        return fits
     box = ink_box(piece)
-    least = min(box.width, box.height) + width - across
-    raise OptionError(
+    least = least_width(piece) + width - across
+    raise PaperError(
         said(
             "“{}” is {} wide and {} long and does not fit a roll of {}, on which a page may be {} "
             "long; a roll of {} or more, or pages to join such as pdf-a4, would take it.",
@@ -75,16 +77,16 @@ def _fitted(piece: Drawing, usable: float, longest: float, width: float) -> Draw
     )
 
 
-def _pages(pieces: Sequence[Drawing], usable: float, longest: float) -> list[list[Drawing]]:
+def _pages(pieces: Sequence[list[Drawing]], usable: float, longest: float) -> list[list[Drawing]]:
     """Pieces laid out page by page, a new page begun where the next piece would not fit."""
     pages: list[list[Drawing]] = []
     waiting = list(pieces)
     while waiting:
         count = len(waiting)
-        laid = filled_strip(waiting, usable)
+        laid = nested(waiting, usable)
         while count > 1 and max(ink_box(piece).bottom for piece in laid) + BORDER > longest:
             count -= 1
-            laid = filled_strip(waiting[:count], usable)
+            laid = nested(waiting[:count], usable)
         pages.append(laid)
         waiting = waiting[count:]
     return pages

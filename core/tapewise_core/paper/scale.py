@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Ink, Layer, TextLine, extent
 from tapewise_core.paper.lettering import frame, ruling
+from tapewise_core.units import MM_PER_INCH, Unit
 
 SQUARE = 100.0
 """The metric square [mm]."""
@@ -18,21 +19,39 @@ INCHES = 101.6
 MARK = 50.0
 """The mark on every page [mm]."""
 
-WRONG: tuple[tuple[str, str], ...] = (
-    ("100 mm", "Right: carry on."),
-    ("97.3 mm", "A Letter page shrunk to A4: print again at 100 %."),
-    (
-        "94.0 to 97.1 mm",
-        "“Fit to page” was on with A4: switch it off, choose 100 % or actual size.",
-    ),
-    ("94.1 mm", "An A4 page shrunk to Letter: print the file made for Letter, or for both."),
-    ("93.75 mm", "A program read 96 units an inch as 90: open the file in another one."),
-    ("unlike across and down", "The printer pulled the paper unevenly: print the page again."),
-)
-"""What a 100 mm square says when it is measured.
+RULE = {Unit.CM: 200.0, Unit.IN: 8 * MM_PER_INCH}
+"""The rule that shows one part in a hundred [mm]: 2 mm on it, or nearly 1/8 in."""
 
-Arithmetic of page sizes ([iso216], ANSI/ASME Y14.1): 210 / 215.9 = 0.973, 279.4 / 297 = 0.941,
-90 / 96 = 0.9375; "fit to page" shrinks A4 by its unprinted border of 3 to 6.4 mm a side.
+_RIGHT = "Right: carry on."
+_FITTED = "“Fit to page” was on: choose 100\u00a0% or “actual size”, and print this page again."
+_OTHER_PAPER = (
+    "Fitted to other paper or a wide border: load the paper named at the foot, choose "
+    "100\u00a0% and print this page again."
+)
+_ANY = "Printed at some other scale: choose 100\u00a0% or “actual size”, and print this page again."
+_PULLED = "The printer pulled the paper unevenly: print this page again."
+
+WRONG: Mapping[Unit, tuple[tuple[str, str], ...]] = {
+    Unit.CM: (
+        ("200 mm", _RIGHT),
+        ("194 or 195 mm", _FITTED),
+        ("187 to 189 mm", _OTHER_PAPER),
+        ("anything else", _ANY),
+        ("unlike across and down", _PULLED),
+    ),
+    Unit.IN: (
+        ("8 in", _RIGHT),
+        ("about 7 3/4 in", _FITTED),
+        ("about 7 1/2 in", _OTHER_PAPER),
+        ("anything else", _ANY),
+        ("unlike across and down", _PULLED),
+    ),
+}
+"""What the rule says when it is measured, in the reader's unit; a ruler tells each from the others.
+
+Arithmetic of page sizes ([iso216], ANSI/ASME Y14.1): Letter made as narrow as A4 is 210 / 215.9,
+A4 inside a border of 3 mm 0.971, both 194 or 195 of 200; A4 made as low as Letter is 279.4 / 297,
+A4 inside a border of 6.4 mm 0.939, an SVG read at 90 units an inch 90 / 96, all 187 to 189.
 """
 
 
@@ -43,37 +62,53 @@ def square(left: float, top: float, side: float, label: str) -> list[Ink]:
     return [frame(box, 0.3, name=label), words]
 
 
-def rule_across(left: float, y: float, length: float = 200.0) -> list[Ink]:
-    """Return a rule across the page, a tick every 10 mm and a number every 20."""
+def rule_across(left: float, y: float, unit: Unit = Unit.CM) -> list[Ink]:
+    """Return a rule across the page, in 10 mm or half inches, numbered at every second one."""
+    length = RULE[unit]
     inks: list[Ink] = [
-        ruling(Point(left, y), Point(left + length, y), name=f"{length:g} mm across")
+        ruling(Point(left, y), Point(left + length, y), name=f"{rule_name(unit)} across")
     ]
-    for at, tick in _ticks(length):
+    for at, tick, figure in _ticks(unit):
         x = left + at
         inks.append(ruling(Point(x, y), Point(x, y - tick), width=0.2))
-        if not at % 20:
-            inks.append(_figure(f"{at}", Point(x, y + 3.2)))
+        inks += [_figure(figure, Point(x, y + 3.2))] if figure else []
     return inks
 
 
-def rule_down(x: float, top: float, length: float = 200.0) -> list[Ink]:
-    """Return a rule down the page, a tick every 10 mm and a number every 20."""
-    inks: list[Ink] = [ruling(Point(x, top), Point(x, top + length), name=f"{length:g} mm down")]
-    for at, tick in _ticks(length):
+def rule_down(x: float, top: float, unit: Unit = Unit.CM) -> list[Ink]:
+    """Return the same rule down the page."""
+    length = RULE[unit]
+    inks: list[Ink] = [
+        ruling(Point(x, top), Point(x, top + length), name=f"{rule_name(unit)} down")
+    ]
+    for at, tick, figure in _ticks(unit):
         y = top + at
         inks.append(ruling(Point(x, y), Point(x - tick, y), width=0.2))
-        if not at % 20:
-            inks.append(_figure(f"{at}", Point(x + 3.4, y + 0.9)))
+        inks += [_figure(figure, Point(x + 3.4, y + 0.9))] if figure else []
     return inks
+
+
+def rule_name(unit: Unit) -> str:
+    """Return how long the rule is, as its reader says it."""
+    return "200 mm" if unit is Unit.CM else "8 in"
 
 
 def _figure(text: str, at: Point) -> TextLine:
     return TextLine(text, at, 2.4, anchor="middle", layer=Layer.SCALE)
 
 
-def _ticks(length: float) -> Iterator[tuple[int, float]]:
-    for at in range(0, int(length) + 1, 10):
-        yield at, 3.0 if at % 50 == 0 else 1.6
+def _ticks(unit: Unit) -> Iterator[tuple[float, float, str]]:
+    """Where along the rule a tick stands, its length [mm] and its figure, if it has one."""
+    if unit is Unit.CM:
+        for at in range(0, 201, 10):
+            yield at, 3.0 if at % 50 == 0 else 1.6, "" if at % 20 else f"{at}"
+    else:
+        for half in range(17):
+            yield (
+                half * MM_PER_INCH / 2,
+                1.6 if half % 2 else 3.0,
+                "" if half % 2 else f"{half // 2}",
+            )
 
 
 def mark(left: float, y: float) -> list[Ink]:

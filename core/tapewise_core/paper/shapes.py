@@ -11,7 +11,7 @@ from itertools import pairwise
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing, Stroke, TextLine, extent
-from tapewise_core.paper.grid import Cell, Grid, Touched, line_of, printed
+from tapewise_core.paper.grid import Cell, Grid, Near, Touched, line_of, printed
 from tapewise_core.paper.packing import ink_box, turned
 
 COARSE = 28.0
@@ -22,7 +22,7 @@ SLENDER = 3.0
 """A piece so many times longer than it is wide may lie either way."""
 
 _MANY = 1 << 16
-"""More than twice the pages any piece goes over."""
+"""More than three times the pages any piece goes over."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +39,7 @@ class Shape:
 
     drawing: Drawing
     known: dict[tuple[Grid, float, float], Footprint] = field(default_factory=dict)
-    numbers: dict[tuple[int, float, float, float], list[int]] = field(default_factory=dict)
+    numbers: dict[tuple[int, float, float, float, float], list[int]] = field(default_factory=dict)
 
     def footprint(self, grid: Grid, x: float, y: float) -> tuple[Footprint, int, int]:
         """Return the cells round the piece's corner at a place, and the corner's row and column.
@@ -55,23 +55,26 @@ class Shape:
 
     def _footprint(self, grid: Grid, x: float, y: float) -> Footprint:
         """Rows and columns are added up as single numbers, which are quicker to compare."""
-        columns = self._numbers(0, x, grid.width, grid.reach)
-        rows = self._numbers(1, y, grid.height, grid.reach)
+        columns = self._numbers(0, x, grid)
+        rows = self._numbers(1, y, grid)
         touched: Touched = {}
         for code in {row * _MANY + column for row, column in zip(rows, columns, strict=True)}:
-            (row, low), (column, right) = (divmod(part, 2) for part in divmod(code, _MANY))
-            touched.setdefault((row, column), set()).add((bool(low), bool(right)))
+            (row, low), (column, right) = (divmod(part, 3) for part in divmod(code, _MANY))
+            touched.setdefault((row, column), set()).add((Near(low), Near(right)))
         return Footprint(touched, tuple(printed(touched)))
 
-    def _numbers(self, way: int, start: float, pitch: float, reach: float) -> list[int]:
+    def _numbers(self, way: int, start: float, grid: Grid) -> list[int]:
         """Columns (way 0) or rows (way 1) of the spots, one for each.
 
-        Doubled, and one more in the strip that the page before shows too.
+        Three times that, and more near the page before: see :class:`Near`.
         """
-        key = (way, start, pitch, reach)
+        pitch = (grid.width, grid.height)[way]
+        key = (way, start, pitch, grid.reach, grid.border)
         if key not in self.numbers:
             found = [divmod(start + spot, pitch) for spot in self.spots[way]]
-            self.numbers[key] = [2 * int(n) + (rest < reach and n > 0) for n, rest in found]
+            self.numbers[key] = [
+                3 * int(n) + (grid.near(rest) if n > 0 else Near.OPEN) for n, rest in found
+            ]
         return self.numbers[key]
 
     @cached_property

@@ -2,24 +2,38 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import cached_property
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, TapewiseError
-from tapewise_core.profiles.files import read_file, reason
+from tapewise_core.profiles import index
+from tapewise_core.profiles.files import STRAY, read_file, reason
+from tapewise_core.profiles.index import Known
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.text.legible import legible
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Entry:
     """One person's file; ``fault`` says in a sentence why it cannot be used, if so."""
 
     name: str
     path: Path
-    profile: Profile | None
+    known: Known
     fault: str = ""
     shipped: bool = False
+
+    @cached_property
+    def profile(self) -> Profile | None:
+        """The person, read when first asked for; None where there is a fault."""
+        if self.fault:
+            return None
+        try:
+            return read_file(self.path)
+        except TapewiseError:  # the file was well when it was listed, so it went since
+            return None
 
 
 def entries_in(folder: Path, *, shipped: bool) -> tuple[Entry, ...]:
@@ -33,20 +47,26 @@ def entries_in(folder: Path, *, shipped: bool) -> tuple[Entry, ...]:
         return ()
     except OSError as fault:
         raise FilesError(f"{folder} cannot be read: {reason(fault)}.") from fault
-    entries = _without_seconds([_entry(path, shipped) for path in paths])
-    return tuple(sorted(entries, key=lambda entry: (entry.name.casefold(), entry.path.name)))
+    told = index.known(folder.parent / "index.json", paths)
+    entries = [Entry(row.name, path, row, row.fault, shipped) for path, row in told.items()]
+    listed = _without_copies(entries)
+    return tuple(sorted(listed, key=lambda entry: (entry.name.casefold(), entry.path.name)))
 
 
-def _without_seconds(entries: list[Entry]) -> list[Entry]:
+def _without_copies(entries: list[Entry]) -> list[Entry]:
     """Let one file speak for a person: the one named after her, else the first by name.
 
     A copy beside it is listed with a fault, for saving would change one of the two only.
     """
     own: dict[str, Entry] = {}
     for entry in sorted(entries, key=_distance):
-        if entry.profile is not None:
-            own.setdefault(entry.name, entry)
-    return [_second(entry, own[entry.name]) if entry.profile else entry for entry in entries]
+        if not entry.fault:
+            first = own.setdefault(entry.known.id, entry)
+            own.setdefault(entry.name, first)
+    return [
+        entry if entry.fault else _copy(entry, own[entry.known.id], own[entry.name])
+        for entry in entries
+    ]
 
 
 def _distance(entry: Entry) -> tuple[bool, bool, str]:
@@ -55,28 +75,17 @@ def _distance(entry: Entry) -> tuple[bool, bool, str]:
     return stem != plain, not stem.startswith(f"{plain}-{digest(entry.name)}"), entry.path.name
 
 
-def _second(entry: Entry, own: Entry) -> Entry:
-    if entry is own:
+def _copy(entry: Entry, by_id: Entry, by_name: Entry) -> Entry:
+    own = by_name if by_id is entry else by_id
+    if own is entry:
         return entry
     fault = (
-        f"{entry.path} is a second file of {own.name}, who is in {own.path.name}; delete one of "
-        "the two, or write another name into it."
+        f"{entry.path} is a copy of {own.name}, who is in {own.path.name}; which of the two "
+        f"counts? “tapewise profiles copy-in --replace” with this file takes it instead, "
+        f"“tapewise profiles delete {entry.path.stem}” does away with it."
     )
-    return Entry(_legible(entry.path.stem), entry.path, None, _legible(fault), entry.shipped)
+    return replace(entry, name=legible(entry.path.stem), fault=legible(fault))
 
 
 def _is_person(path: Path) -> bool:
-    return path.suffix == ".json" and not path.name.startswith(".")
-
-
-def _entry(path: Path, shipped: bool) -> Entry:
-    try:
-        profile = read_file(path)
-    except TapewiseError as error:
-        return Entry(_legible(path.stem), path, None, _legible(str(error)), shipped)
-    return Entry(profile.name, path, profile, "", shipped)
-
-
-def _legible(text: str) -> str:
-    """Put a mark for every byte of a file's name that is no letter in UTF-8; no screen takes it."""
-    return text.encode(errors="replace").decode()
+    return path.suffix == ".json" and not path.name.startswith((".", STRAY))

@@ -33,7 +33,8 @@ def faults_of(error: ValidationError) -> tuple[str, ...]:
     ...     print(error)
     measures.hip.value: must be more than 0 and at most 300 cm, is -3.
     """
-    return tuple(_line(fault) for fault in error.errors())
+    told = (fault for fault in error.errors() if fault["type"] != "default_factory_not_called")
+    return tuple(map(_line, told))
 
 
 def _line(fault: ErrorDetails) -> str:

@@ -14,13 +14,17 @@ LARGEST_FILE = 1_000_000
 """Bytes above which a file is no person's; a full one has under 10,000."""
 
 
+STRAY = ".tapewise-"
+"""How the name of a file begins that is not in its place yet."""
+
+
 def read_file(path: Path) -> Profile:
     """Return the profile a file holds.
 
     Raises FilesError if the file cannot be read, and ProfileError, with the file
     named and all faults, if it does not hold a profile.
     """
-    content = _bytes(path)
+    content = file_bytes(path)
     if len(content) > LARGEST_FILE:
         raise ProfileError(f"{path} is larger than 1 MB, so it is no person's file.")
     try:
@@ -31,11 +35,14 @@ def read_file(path: Path) -> Profile:
         raise ProfileError((f"{path}: ", *error.told), error.faults, str(path)) from None
 
 
-def _bytes(path: Path) -> bytes:
-    """Read no more than tells that a file is too large."""
+def file_bytes(path: Path) -> bytes:
+    """Return what a file holds, of a large one no more than tells that it is too large.
+
+    Raises FilesError with a sentence.
+    """
     try:
         if path.exists() and not path.is_file():
-            raise FilesError(f"{path} is not a file; give the name of a person's file.")
+            raise FilesError(f"{path} is not a file; give the name of one.")
         with path.open("rb") as file:
             return file.read(LARGEST_FILE + 1)
     except FileNotFoundError:
@@ -67,13 +74,14 @@ def write_file(path: Path, profile: Profile) -> None:
     """
     place = Path(os.path.realpath(path))
     try:
-        _replace(place, profile.text().encode())
+        put(place, profile.text().encode())
     except (OSError, ValueError) as fault:
         raise FilesError(f"{path} cannot be written: {reason(fault)}.") from fault
 
 
-def _replace(place: Path, content: bytes) -> None:
-    handle, aside = tempfile.mkstemp(prefix=".tapewise-", suffix=".tmp", dir=place.parent)
+def put(place: Path, content: bytes) -> None:
+    """Write a file aside and put it in place, for its owner alone; raises OSError."""
+    handle, aside = tempfile.mkstemp(prefix=STRAY, suffix=".tmp", dir=place.parent)
     try:
         with os.fdopen(handle, "wb") as file:
             file.write(content)
@@ -84,6 +92,17 @@ def _replace(place: Path, content: bytes) -> None:
         with contextlib.suppress(OSError):
             os.unlink(aside)
         raise
+    sync_folder(place.parent)
+
+
+def sync_folder(folder: Path) -> None:
+    """Have the disk keep what a folder lists now, where the system can be asked to."""
+    with contextlib.suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
 
 
 def reason(fault: OSError | ValueError) -> str:

@@ -3,17 +3,21 @@
 The file is JSON: lengths in cm, ``unit`` is what the person reads and types.
 Everything but format, version, name and each value may be left out::
 
-    {"format": "tapewise profile", "version": 1, "name": "Ada", "unit": "in",
-     "reference": "women", "waist_site": "navel", "age": 34,
+    {"format": "tapewise profile", "version": 2, "name": "Ada", "id": "5c0f1d2e9ab34876",
+     "unit": "in", "reference": "women", "waist_site": "navel", "age": 34, "groups": ["Tuesday"],
      "measures": {"bust": {"value": 92.25, "origin": "measured",
                            "readings": [92.0, 92.5], "taken": "2026-11-02"}}}
 
-A file is read strictly, and every fault in it is reported with its place.
+``adjustments`` holds what fittings changed, ``loved`` the garments that fit (see
+:mod:`tapewise_core.profiles.fitted`). Whoever is written down without an ``id``, as all were in
+version 1, has one that follows from the name. A file is read strictly, and every fault in it is
+reported with its place.
 """
 
 from __future__ import annotations
 
 import json
+import os
 from collections.abc import Mapping
 from datetime import date
 from types import MappingProxyType
@@ -27,10 +31,12 @@ from tapewise_core.errors import ProfileError
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
 from tapewise_core.profiles import rules
 from tapewise_core.profiles.faults import faults_of
+from tapewise_core.profiles.fitted import Adjustment, Loved
+from tapewise_core.profiles.slug import digest
 from tapewise_core.units import Unit
 
 FORMAT = "tapewise profile"
-VERSION = 1
+VERSION = 2
 
 _Centimetres = Annotated[float, AfterValidator(rules.centimetres), Schema(rules.CENTIMETRES)]
 
@@ -55,6 +61,24 @@ _Measures = Annotated[
 ]
 
 
+_Group = Annotated[str, AfterValidator(rules.line), Schema(rules.LINE)]
+
+
+def _newest(version: int) -> int:
+    """What was read is kept as the newest version from then on."""
+    return VERSION
+
+
+def id_of_name(name: str) -> str:
+    """Return the id of whoever is written down without one; the same for the same name."""
+    return f"name{digest(name, 16)}"
+
+
+def new_id() -> str:
+    """Return an id that nobody has."""
+    return os.urandom(8).hex()
+
+
 class Profile(BaseModel):
     """A person's measures; a change is a new profile.
 
@@ -68,14 +92,20 @@ class Profile(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
 
     format: Literal["tapewise profile"]
-    version: Annotated[Literal[1], BeforeValidator(rules.whole)]
+    version: Annotated[Literal[1, 2], BeforeValidator(rules.whole), AfterValidator(_newest)]
     name: Annotated[str, AfterValidator(rules.person), Schema(rules.PERSON)]
+    id: Annotated[str, AfterValidator(rules.identity), Schema(rules.ID)] = Field(
+        default_factory=lambda read: id_of_name(read.get("name", ""))
+    )
     unit: Unit = Unit.CM
     reference: Reference = Reference.NOT_SAID
     waist_site: WaistSite = WaistSite.NOT_SAID
     age: Annotated[float | None, AfterValidator(rules.years)] = Field(
         default=None, json_schema_extra=rules.AGE
     )
+    groups: Annotated[tuple[_Group, ...], AfterValidator(rules.each_once)] = ()
+    adjustments: tuple[Adjustment, ...] = ()
+    loved: tuple[Loved, ...] = ()
     measures: _Measures = Field(
         default_factory=lambda: MappingProxyType({}), json_schema_extra=rules.MEASURES
     )
@@ -89,12 +119,13 @@ class Profile(BaseModel):
         reference: Reference = Reference.NOT_SAID,
         waist_site: WaistSite = WaistSite.NOT_SAID,
     ) -> Self:
-        """Return a profile without measures."""
+        """Return a profile without measures, of somebody new."""
         return cls._checked(
             {
                 "format": FORMAT,
                 "version": VERSION,
                 "name": name,
+                "id": new_id(),
                 "unit": unit,
                 "reference": reference,
                 "waist_site": waist_site,
@@ -112,11 +143,9 @@ class Profile(BaseModel):
 
     def text(self) -> str:
         """Return the text of the file that holds this profile: a line for each measure."""
-        content = self.model_dump(mode="json")
-        if self.age is None:
-            del content["age"]
+        content = self.model_dump(mode="json", exclude_none=True)
         measures = content.pop("measures")
-        head = [f"  {_spelt(key)}: {_spelt(value)},\n" for key, value in content.items()]
+        head = [f"  {_spelt(key)}: {_spelt(value)},\n" for key, value in _told(content).items()]
         rows = [f"    {_spelt(key)}: {_spelt(_told(row))}" for key, row in measures.items()]
         body = "{\n" + ",\n".join(rows) + "\n  }" if rows else "{}"
         return "{\n" + "".join(head) + f'  "measures": {body}\n}}\n'
@@ -175,6 +204,10 @@ class Profile(BaseModel):
         """Return the profile with an age [years], or with none said."""
         return self._with(age=age)
 
+    def having(self, **changes: Any) -> Self:
+        """Return a copy with some fields changed, checked like a file."""
+        return self._with(**changes)
+
     def _with(self, **changes: Any) -> Self:
         """Return a copy with some fields changed, checked like a file."""
         fields = {name: getattr(self, name) for name in type(self).model_fields}
@@ -192,9 +225,9 @@ def _spelt(value: object) -> str:
     return json.dumps(value, ensure_ascii=False)
 
 
-def _told(reading: Mapping[str, object]) -> dict[str, object]:
-    """A reading without what was left out."""
-    return {key: value for key, value in reading.items() if value not in (None, [], ())}
+def _told(fields: Mapping[str, object]) -> dict[str, object]:
+    """Fields without what was left out."""
+    return {key: value for key, value in fields.items() if value not in ([], ())}
 
 
 def _refuse_newer(content: Mapping[str, object]) -> None:
@@ -203,7 +236,7 @@ def _refuse_newer(content: Mapping[str, object]) -> None:
     if content.get("format") == FORMAT and type(version) is int and version > VERSION:
         raise ProfileError(
             f"This file is of version {version}, written by a newer Tapewise; "
-            f"this one reads version {VERSION}, so update the program."
+            f"this one reads up to version {VERSION}, so update the program."
         )
 
 

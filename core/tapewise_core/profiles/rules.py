@@ -29,11 +29,19 @@ MOST_READINGS = 5
 AGE: JsonDict = {"exclusiveMinimum": 0, "maximum": OLDEST}
 """What :func:`years` passes, as JSON schema."""
 
+LINE = {"type": "string", "minLength": 1, "maxLength": LONGEST_NAME}
+"""What :func:`line` passes once it is tidy, as JSON schema."""
+
+ID = {"type": "string", "pattern": "^[a-z0-9]{8,32}$"}
+"""What :func:`identity` passes, as JSON schema."""
+
 MEASURES: JsonDict = {"propertyNames": {"enum": [*BY_KEY]}}
 """Keys that :func:`known` passes, as JSON schema."""
 
 PERSON = {"type": "string", "minLength": 1, "maxLength": LONGEST_NAME}
 """What :func:`person` passes once it is tidy, as JSON schema."""
+
+_ID_SIGNS = frozenset("abcdefghijklmnopqrstuvwxyz0123456789")
 
 _TURNING = frozenset("\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
 """Characters that turn the direction of what follows and so can hide a name."""
@@ -58,6 +66,32 @@ def years(age: float | None) -> float | None:
     if age is not None and not (math.isfinite(age) and 0 < age <= OLDEST):
         raise ValueError(f"must be more than 0 and at most {OLDEST:g} years")
     return age
+
+
+def amount(value: float) -> float:
+    """Pass a change of length [cm], longer or shorter."""
+    if not (math.isfinite(value) and abs(value) <= LARGEST):
+        raise ValueError(f"must be at most {LARGEST:g} cm, longer or shorter")
+    return value
+
+
+def stretch(value: float | None) -> float | None:
+    """Pass how far a cloth stretches [%], or none."""
+    if value is not None and not (math.isfinite(value) and 0 <= value <= 400):
+        raise ValueError("must be from 0 to 400 %")
+    return value
+
+
+def identity(text: str) -> str:
+    """Pass what tells one person's file from another's: 8 to 32 small letters and digits."""
+    if not (8 <= len(text) <= 32 and set(text) <= _ID_SIGNS):
+        raise ValueError("must be 8 to 32 small letters and digits")
+    return text
+
+
+def each_once(names: tuple[str, ...]) -> tuple[str, ...]:
+    """Pass the names of groups, each kept once, in their order."""
+    return tuple(dict.fromkeys(names))
 
 
 def few(readings: tuple[float, ...]) -> tuple[float, ...]:
@@ -97,7 +131,12 @@ def _date(value: object) -> date | None:
 
 def person(name: str) -> str:
     """Pass a person's name, in any script, its blanks tidied."""
-    tidy = unicodedata.normalize("NFC", name.strip())
+    return line(name)
+
+
+def line(text: str) -> str:
+    """Pass one line of plain characters, in any script, its blanks tidied."""
+    tidy = unicodedata.normalize("NFC", text.strip())
     if not tidy or all(unicodedata.category(sign) in ("Zs", "Cf") for sign in tidy):
         raise ValueError("must not be empty")
     if len(tidy) > LONGEST_NAME:

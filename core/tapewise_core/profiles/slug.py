@@ -39,6 +39,6 @@ def slug(name: str) -> str:
     return short
 
 
-def digest(name: str) -> str:
-    """Return eight letters and digits that stand for exactly this name."""
-    return hashlib.sha256(unicodedata.normalize("NFC", name).encode()).hexdigest()[:8]
+def digest(name: str, length: int = 8) -> str:
+    """Return so many letters and digits that stand for exactly this name."""
+    return hashlib.sha256(unicodedata.normalize("NFC", name).encode()).hexdigest()[:length]

@@ -1,43 +1,31 @@
 """The people a person has saved, and the example people behind them.
 
-They lie in the folder ``people`` of the user's data folder for Tapewise; the
-environment variable TAPEWISE_DATA names another data folder. Each file is
-named by a slug, never by the name as typed. Files are readable by their owner
-alone.
+Each file is named by a slug, never by the name as typed, and found again by the id inside.
+Whoever writes does so alone and changes only what it changed; every state is kept.
 """
 
 from __future__ import annotations
 
-import os
-import unicodedata
-from collections.abc import Iterator
-from difflib import get_close_matches
-from itertools import count
+import contextlib
+from datetime import datetime
 from pathlib import Path
 
-from tapewise_core.errors import FilesError, ProfileError
-from tapewise_core.profiles import examples
+from tapewise_core.errors import FilesError, ProfileError, TapewiseError
+from tapewise_core.profiles import examples, history, trash
 from tapewise_core.profiles.entries import Entry as Entry
 from tapewise_core.profiles.entries import entries_in
-from tapewise_core.profiles.files import read_file, reason, typed_path, write_file
-from tapewise_core.profiles.profile import Profile
+from tapewise_core.profiles.files import read_file, reason, sync_folder
+from tapewise_core.profiles.folders import DATA_VARIABLE as DATA_VARIABLE
+from tapewise_core.profiles.folders import alone, data_folder
+from tapewise_core.profiles.history import State as State
+from tapewise_core.profiles.merging import Clash as Clash
+from tapewise_core.profiles.merging import merged
+from tapewise_core.profiles.naming import exact, found, nobody
+from tapewise_core.profiles.places import Kept as Kept
+from tapewise_core.profiles.places import people_folder as people_folder
+from tapewise_core.profiles.places import place_of, refuse_taken, save_as, saved, written
+from tapewise_core.profiles.profile import Profile, id_of_name
 from tapewise_core.profiles.slug import digest, slug
-
-DATA_VARIABLE = "TAPEWISE_DATA"
-"""The environment variable that names another data folder."""
-
-
-def people_folder() -> Path:
-    """Return the folder in which people are saved; it need not exist yet.
-
-    Raises FilesError if the environment names a folder that cannot be.
-    """
-    elsewhere = os.environ.get(DATA_VARIABLE)
-    if elsewhere:
-        return typed_path(elsewhere) / "people"
-    from platformdirs import user_data_path
-
-    return user_data_path("tapewise", appauthor=False) / "people"
 
 
 def listing() -> tuple[Entry, ...]:
@@ -46,10 +34,10 @@ def listing() -> tuple[Entry, ...]:
     A file that cannot be used is listed with its fault. Raises FilesError only
     if the folder itself cannot be read.
     """
-    saved = _saved()
-    names = {entry.name.casefold() for entry in saved}
+    own = saved()
+    names = {entry.name.casefold() for entry in own}
     shipped = entries_in(examples.folder(), shipped=True)
-    return (*saved, *(entry for entry in shipped if entry.name.casefold() not in names))
+    return (*own, *(entry for entry in shipped if entry.name.casefold() not in names))
 
 
 def find(name: str) -> Entry:
@@ -58,113 +46,153 @@ def find(name: str) -> Entry:
     Saved people come before examples. Raises FilesError with the near names if
     there is nobody.
     """
-    return _find(name, listing())
+    return found(name, listing())
 
 
 def load(name: str) -> Profile:
     """Return a person; raises FilesError if there is none, ProfileError if the file is broken."""
     entry = find(name)
     if entry.profile is None:
-        raise ProfileError(entry.fault)
+        raise ProfileError(entry.fault or f"{entry.path} is no longer there.")
     return entry.profile
 
 
+def id_of(name: str) -> str:
+    """Return the id of whoever is called exactly so: saved, an example, or not on file yet."""
+    usual = people_folder() / f"{slug(name)}.json"
+    with contextlib.suppress(TapewiseError):
+        if usual.exists() and (there := read_file(usual)).name == name:
+            return there.id
+        return exact(name, listing()).known.id or id_of_name(name)
+    return id_of_name(name)
+
+
+def on_file(profile: Profile) -> bool:
+    """Say whether a person is saved, under whatever name."""
+    return place_of(profile) is not None
+
+
 def save(profile: Profile) -> Path:
-    """Save a person, in place of whoever was saved under exactly this name; return the file."""
-    place = _place(profile.name)
-    write_file(place, profile)
-    return place
+    """Save a person as she is, in place of whoever has her id or exactly her name."""
+    with alone() as data:
+        return save_as(profile, data).path
 
 
-def delete(name: str) -> Path:
-    """Delete a saved person, broken or not; return the file that was. Examples stay."""
-    return remove(find(name))
+def add(profile: Profile) -> Path:
+    """Save somebody new; raises FilesError if somebody of that name is saved."""
+    with alone() as data:
+        refuse_taken(profile.name)
+        return save_as(profile, data).path
 
 
-def remove(entry: Entry) -> Path:
-    """Delete the file of one entry of the listing; return the file that was. Examples stay."""
+def keep(mine: Profile, base: Profile | None) -> Kept:
+    """Save what changed from ``base``, as it was read, and leave all else as it is on file.
+
+    Without a base it is saved as it is. Raises FilesError if the person is no longer on file.
+    """
+    with alone() as data:
+        if base is None:
+            return save_as(mine, data)
+        place = place_of(base)
+        if place is None and _is_example(base):
+            return save_as(mine, data)
+        if place is None:
+            raise FilesError(
+                f"{base.name} is no longer on file: deleted or spoilt elsewhere. "
+                "“tapewise profiles restore” brings back who was deleted."
+            )
+        theirs = read_file(place)
+        new, clashes = merged(base, mine, theirs)
+        if new.name != theirs.name:
+            refuse_taken(new.name)
+        if clashes:  # what was not taken can still be looked up
+            history.note(data, theirs, datetime.fromtimestamp(place.stat().st_mtime))
+            history.note(data, mine, datetime.now())
+        return Kept(new, written(data, place, theirs, new), clashes)
+
+
+def _is_example(profile: Profile) -> bool:
+    """Whether it is as it came with the program: the first change makes a copy of one's own."""
+    return any(one == profile for _, one in examples.examples())
+
+
+def delete(name: str, *, for_good: bool = False) -> Path:
+    """Delete a saved person, called exactly so, or a broken file; return the file that was.
+
+    It can be undone for a day, unless it is for good. Examples stay.
+    """
+    return remove(named_exactly(name), for_good=for_good)
+
+
+def named_exactly(name: str) -> Entry:
+    """Return the entry called exactly so; raises FilesError with the near names if none is."""
+    return exact(name, listing())
+
+
+def remove(entry: Entry, *, for_good: bool = False) -> Path:
+    """Delete one entry of the listing with all kept about her; return the file that was."""
     if entry.shipped:
         raise FilesError(f"{entry.name} is an example that came with the program and stays.")
-    try:
-        entry.path.unlink()
-    except OSError as fault:
-        raise FilesError(f"{entry.path} cannot be deleted: {reason(fault)}.") from fault
+    whole = not entry.fault
+    identity = entry.known.id if whole else f"file{digest(entry.path.name)}"
+    with alone() as data:
+        try:
+            own = entry.known.id if whole else ""
+            gone = trash.throw_away(data, entry.path, own or identity, entry.name, datetime.now())
+            if for_good:
+                trash.purge(data, gone.name.rpartition("-")[0])
+                (data / "index.json").unlink(missing_ok=True)
+        except OSError as fault:
+            raise FilesError(f"{entry.path} cannot be deleted: {reason(fault)}.") from fault
     return entry.path
 
 
-def copy_in(path: Path, *, replace: bool = False) -> Profile:
-    """Save the person a file holds, and return it.
+def restore(name: str) -> Profile:
+    """Bring back whoever was deleted under exactly this name within a day.
 
-    Raises FilesError if somebody of that name is saved and is not to be replaced.
+    Raises FilesError if there is nobody, or somebody of that name is saved by now.
     """
-    profile = read_file(path)
-    if not replace and any(entry.name == profile.name for entry in _saved()):
-        raise FilesError(f"{profile.name} is saved already; say that it is to be replaced.")
-    save(profile)
-    return profile
+    with alone() as data:
+        trash.tidy(data, datetime.now())
+        gone = trash.deleted(data)
+        for folder, _, profile in gone:
+            if profile is not None and profile.name == name.strip():
+                refuse_taken(profile.name)
+                if place_of(profile) is not None:
+                    raise FilesError(f"{profile.name} is on file under another name.")
+                return _back(data, folder, profile)
+    raise FilesError(nobody(name, [row[2].name for row in gone if row[2]], "was deleted"))
 
 
-def copy_out(name: str, path: Path, *, replace: bool = False) -> Path:
-    """Write a person to a file, or into a folder; return the file.
-
-    Raises FilesError if there is such a file and it is not to be replaced.
-    """
+def states(name: str) -> tuple[State, ...]:
+    """Return what a person was, the newest first; the first is how she is now."""
     profile = load(name)
-    place = path / f"{slug(profile.name)}.json" if path.is_dir() else path
-    if not replace and os.path.lexists(place):
-        raise FilesError(f"{place} exists already; choose another name or have it replaced.")
-    write_file(place, profile)
-    return place
+    before = history.states(data_folder(), profile.id)
+    if before and before[0].profile == profile:
+        return before
+    when = datetime.fromtimestamp(find(name).path.stat().st_mtime)
+    return (State(when, profile), *before)
 
 
-def _find(name: str, entries: tuple[Entry, ...]) -> Entry:
-    wanted = unicodedata.normalize("NFC", " ".join(name.split()))
-    ways = (
-        lambda entry: entry.name == wanted,
-        lambda entry: entry.name.casefold() == wanted.casefold(),
-        lambda entry: entry.path.stem == wanted.casefold(),
-        lambda entry: slug(entry.name) == slug(wanted) and bool(wanted),
-    )
-    for fits in ways:
-        for entry in entries:
-            if fits(entry):
-                return entry
-    raise FilesError(_nobody(wanted, [entry.name for entry in entries]))
+def restore_state(name: str, which: str) -> State:
+    """Make a person what she was in an earlier state, which is a number or a day; return it."""
+    was = history.chosen(states(name), which)
+    keep(was.profile, load(name))
+    return was
 
 
-def _nobody(wanted: str, names: list[str]) -> str:
-    folded = {name.casefold(): name for name in names}
-    part = wanted.casefold()
-    near = [folded[key] for key in get_close_matches(part, folded, n=3, cutoff=0.5)]
-    near = near or [name for key, name in folded.items() if part and part in key]
-    hint = f"did you mean {' or '.join(near)}?" if near else f"there are {', '.join(names)}."
-    return f"Nobody is saved as “{wanted}”; {hint}"
+def tidy() -> None:
+    """Take away what a crash left behind and what was deleted more than a day ago."""
+    now = datetime.now()
+    if trash.due(data_folder(), now):
+        with alone() as data:
+            trash.tidy(data, now)
 
 
-def _saved() -> tuple[Entry, ...]:
-    return entries_in(people_folder(), shipped=False)
-
-
-def _place(name: str) -> Path:
-    """Where a person is kept: their own file, else the first slug that is free."""
-    for entry in _saved():
-        if entry.profile is not None and entry.name == name:
-            return entry.path
-    folder = _made(people_folder())
-    return next(place for stem in _stems(name) if not (place := folder / f"{stem}.json").exists())
-
-
-def _stems(name: str) -> Iterator[str]:
-    plain = slug(name)
-    yield plain
-    marked = f"{plain}-{digest(name)}"
-    yield marked
-    yield from (f"{marked}-{number}" for number in count(2))
-
-
-def _made(folder: Path) -> Path:
+def _back(data: Path, folder: Path, profile: Profile) -> Profile:
     try:
-        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
+        trash.bring_back(data, folder)
     except OSError as fault:
-        raise FilesError(f"{folder} cannot be made: {reason(fault)}.") from fault
-    return folder
+        raise FilesError(f"{profile.name} cannot be restored: {reason(fault)}.") from fault
+    sync_folder(data / "people")
+    return profile

@@ -37,7 +37,7 @@ def checklist(
     name = f"{label.garment} for {label.person}: checklist"
     blocks: tuple[Block, ...] = (
         Heading(name, 1),
-        Paragraph(f"Made {label.date} with tapewise {label.version}. Tick as you go."),
+        Paragraph(f"Made {label.date} with tapewise {label.version}{_set(label)}. Tick as you go."),
         *_estimates(label, doubt),
         Heading("Proved before cutting"),
         proved,
@@ -67,6 +67,10 @@ FINISH = (
     "Press every seam after sewing it, lifting the iron rather than sliding it: jersey grows.",
     "Try on, look at hem and sleeves in a mirror, and note what to change in the next draft.",
 )
+
+
+def _set(label: LabelHead) -> str:
+    return f", {label.set_words()}" if label.fingerprint else ""
 
 
 def _estimates(label: LabelHead, doubt: str) -> tuple[Block, ...]:

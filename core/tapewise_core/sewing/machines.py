@@ -79,9 +79,18 @@ def stitching(machines: frozenset[Machine]) -> Stitching:
     )
 
 
+_ALSO = {
+    **dict.fromkeys(("serger", "overlock", "overlock machine"), Machine.OVERLOCKER.value),
+    **dict.fromkeys(("cover stitch", "cover-stitch", "coverlock"), Machine.COVERSTITCH.value),
+    **dict.fromkeys(("zig-zag", "sewing machine", "household", "domestic"), Machine.ZIGZAG.value),
+}
+"""Other words people have for a machine (common practice)."""
+
+
 def read_machines(text: str) -> frozenset[Machine]:
     """Return the machines named in a comma-separated list; raises OptionError for others."""
-    names = [word.strip().lower() for word in text.split(",") if word.strip()]
+    words = [" ".join(word.lower().split()) for word in text.split(",") if word.strip()]
+    names = [_ALSO.get(word, word) for word in words]
     known = [machine.value for machine in Machine]
     wrong = [name for name in names if name not in known]
     if wrong or not names:

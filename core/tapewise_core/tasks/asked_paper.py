@@ -6,12 +6,27 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True)
+class Shown:
+    """Which pieces are drawn, and how: halves opened out, with allowances; all if none named."""
+
+    unfolded: bool = False
+    allowances: bool = True
+    pieces: tuple[str, ...] = ()
+
+
+AS_DRAFTED = Shown()
+"""Every piece as it was drafted, halves on the fold, allowances included."""
+
+
+@dataclass(frozen=True, slots=True)
 class Paper:
     """What a person asks of paper, as typed; None leaves what is usual."""
 
     overlap: str | None = None
     roll_width: str | None = None
     margin: str | None = None
+    page: str | None = None
+    shown: Shown = AS_DRAFTED
 
 
 USUAL_PAPER = Paper()

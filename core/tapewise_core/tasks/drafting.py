@@ -12,7 +12,8 @@ from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.instructions import instructions
 from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.drafting.render import piece_drawing
+from tapewise_core.drafting.render import piece_drawing, whole_drawing
+from tapewise_core.drafting.unfolding import bare
 from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment as on_shelf
@@ -30,6 +31,8 @@ from tapewise_core.sources import ESTIMATES, citations
 from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
+from tapewise_core.tasks.asked_paper import AS_DRAFTED, Shown
+from tapewise_core.tasks.fingerprint import fingerprint, looks
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
 from tapewise_core.tasks.people import body_of, estimated_words, for_child
 from tapewise_core.tasks.posture import posture_remarks
@@ -97,9 +100,27 @@ class Drafted:
     @cached_property
     def label(self) -> LabelHead:
         """What every label says."""
-        when = self.made.isoformat()
-        title = self.garment.title
-        return LabelHead(title, self.person, when, __version__, self.unit, self.estimated)
+        return LabelHead(
+            self.garment.title,
+            self.person,
+            self.made.isoformat(),
+            __version__,
+            self.unit,
+            self.estimated,
+            self.fingerprint,
+            looks(self.style),
+        )
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """Six signs that every sheet of this draft carries and no sheet of another.
+
+        The seams' stretch is left out: it follows from the machines, which change no line.
+        """
+        own = self.cloth
+        cloth = (own.stretch, own.band, own.width, own.shrinkage, own.weight)
+        used = {key: self.body.values[key] for key in self.used}
+        return fingerprint(self.person, self.garment.name, used, self.style, cloth)
 
     @property
     def sources(self) -> tuple[str, ...]:
@@ -107,13 +128,28 @@ class Drafted:
         surveys = ESTIMATES if self.estimated_keys else ()
         return citations((*self.garment.cited, *surveys))
 
-    def drawings(self) -> tuple[Drawing, ...]:
-        """Return each piece at full size."""
-        total = len(self.pattern.pieces)
+    def drawings(self, shown: Shown = AS_DRAFTED) -> tuple[Drawing, ...]:
+        """Return each piece at full size; raises OptionError for a piece there is not."""
+        pieces = self.pattern.pieces
+        draw = whole_drawing if shown.unfolded else piece_drawing
         return tuple(
-            piece_drawing(piece, number, total, self.label)
-            for number, piece in enumerate(self.pattern.pieces, start=1)
+            draw(piece if shown.allowances else bare(piece), number, len(pieces), self.label)
+            for number, piece in enumerate(pieces, start=1)
+            if piece.name in self.wanted(shown)
         )
+
+    def wanted(self, shown: Shown) -> tuple[str, ...]:
+        """Return the names of the pieces that are shown, all if none are chosen.
+
+        Raises OptionError for a piece there is not.
+        """
+        names = tuple(piece.name for piece in self.pattern.pieces)
+        for name in shown.pieces:
+            if name not in names:
+                raise OptionError(
+                    f"There is no piece “{name}” in this draft; choose from {', '.join(names)}."
+                )
+        return tuple(name for name in names if not shown.pieces or name in shown.pieces)
 
     def instructions(self) -> Document:
         """Return how to draft it by hand, with this person's numbers."""

@@ -3,23 +3,85 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from dataclasses import replace as changed
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
-from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.errors import ForeignFilesError, PaperError
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.paper.drawing import Drawing
-from tapewise_core.paper.pattern_set import PatternSet
-from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
+from tapewise_core.paper.pattern_set import PatternSet, piece_name
+from tapewise_core.tasks.asked_paper import AS_DRAFTED, USUAL_PAPER, Paper, Shown
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.paper_asked import paper_options
 from tapewise_core.tasks.record import record_text
-from tapewise_core.units import Unit, parse_length
-from tapewise_core.writers.files import write_all
+from tapewise_core.tasks.record_read import listed
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
 from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
+from tapewise_core.writers.whole_set import finish, standing, write_set
 
 Tell = Callable[[str], object]
 """Whoever wants to know what is at hand while long work goes on."""
+
+
+READ = ("reading.pdf", "pattern.html", "instructions.md", "checklist.md")
+
+
+def purpose(name: str) -> str:
+    """Say what a person does with a file of the set: print, read or keep it.
+
+    >>> purpose("pattern-a4.pdf"), purpose("reading.pdf"), purpose("pieces/front.svg")
+    ('print', 'read', 'keep')
+    """
+    if name.startswith("pattern-") and name.endswith(".pdf"):
+        return "print"
+    return "read" if name in READ else "keep"
+
+
+@dataclass(frozen=True, slots=True)
+class Failed:
+    """A format whose paper the pattern does not fit, and why; the others are written."""
+
+    format: str
+    told: tuple[object, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """Every file by its relative name, and what could not be made."""
+
+    files: Mapping[str, bytes]
+    failed: tuple[Failed, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """What was written, names and sizes [bytes], what is gone of the draft before, what failed."""
+
+    files: tuple[tuple[str, int], ...]
+    removed: tuple[str, ...] = ()
+    failed: tuple[Failed, ...] = ()
+
+    def by_purpose(self) -> dict[str, list[tuple[str, int]]]:
+        """The files to print, to read and to keep; step pictures are left out."""
+        found: dict[str, list[tuple[str, int]]] = {"print": [], "read": [], "keep": []}
+        for name, size in self.files:
+            if not name.startswith("steps/"):
+                found[purpose(name)].append((name, size))
+        return found
+
+    def removed_words(self) -> str:
+        """Say which files of the draft before are gone, or nothing."""
+        if not self.removed:
+            return ""
+        return f"Removed, left by the draft before: {', '.join(self.removed)}."
+
+    def failed_words(self, reader: Reader) -> list[str]:
+        """Say which formats are missing, and why."""
+        return [f"Not written: {one.format}. {reader.spell(one.told)}" for one in self.failed]
 
 
 def save(
@@ -28,17 +90,29 @@ def save(
     formats: Sequence[str] = (),
     paper: Paper = USUAL_PAPER,
     tell: Tell = str,
-) -> list[tuple[str, int]]:
-    """Write all files of a draft into a folder, all or none; return names and sizes [bytes].
+    *,
+    replace: bool = False,
+) -> Written:
+    """Write all files of a draft into a folder, all or none, in place of the draft before.
 
-    ``formats`` are names of further formats; ``tell`` hears what is at hand. Raises
-    OptionError for an unknown format and FilesError with a sentence; nothing is
+    ``formats`` are names of further formats; ``tell`` hears what is at hand. What no draft
+    wrote is replaced only if ``replace`` says so. Raises OptionError for an unknown format,
+    ForeignFilesError for what stands in the way, and FilesError with a sentence; nothing is
     half written then.
     """
-    files = contents(drafted, formats, paper, tell)
+    finish(folder)
+    whole = made(drafted, formats, paper, tell)
+    files, old = whole.files, listed(folder)
+    if not replace:
+        foreign = tuple(standing(folder, [name for name in files if name not in old]))
+        if foreign:
+            raise ForeignFilesError(folder, foreign)
     last = len(dict.fromkeys(formats)) + 2
     tell(f"{last} of {last}: writing {len(files)} files …")
-    return write_all(folder, files)
+    removed = tuple(standing(folder, [name for name in old if name not in files]))
+    write_set(folder, files, removed)
+    sizes = tuple((name, len(content)) for name, content in files.items())
+    return Written(sizes, removed, whole.failed)
 
 
 def contents(
@@ -46,61 +120,92 @@ def contents(
     formats: Sequence[str] = (),
     paper: Paper = USUAL_PAPER,
     tell: Tell = str,
-) -> dict[str, bytes]:
-    """Return every file by its relative name."""
+) -> Mapping[str, bytes]:
+    """Return every file by its relative name; formats the pattern does not fit are left out."""
+    return made(drafted, formats, paper, tell).files
+
+
+def made(
+    drafted: Drafted,
+    formats: Sequence[str] = (),
+    paper: Paper = USUAL_PAPER,
+    tell: Tell = str,
+) -> Made:
+    """Return every file, and the formats whose paper the pattern does not fit.
+
+    Raises OptionError for a format that does not exist or paper that cannot be.
+    """
     wanted = tuple(dict.fromkeys(formats))
     tell(f"1 of {len(wanted) + 2}: drawing the pieces and the drafting steps …")
-    drawn = pattern_set(drafted)
+    drawn = pattern_set(drafted, paper.shown)
     files = {name: text.encode() for name, text in _texts(drafted, drawn)}
+    failed: list[Failed] = []
     for number, name in enumerate(wanted, start=2):
         tell(f"{number} of {len(wanted) + 2}: laying out {name} …")
-        files |= _further(drawn, name, paper, drafted.unit)
+        try:
+            files |= _further(drawn, name, paper, drafted.unit)
+        except PaperError as fault:
+            failed.append(Failed(name, fault.told))
+    files["draft.json"] = record_text(drafted, [*files, "draft.json"]).encode()
+    return Made(files, tuple(failed))
+
+
+def short_contents(
+    drafted: Drafted, formats: Sequence[str] = (), paper: Paper = USUAL_PAPER
+) -> dict[str, bytes]:
+    """Return the files a batch writes: all but how to draft it by hand, with its pictures."""
+    texts = _pattern_texts(drafted, drafted.drawings())
+    files = {name: text.encode() for name, text in texts}
+    files["checklist.md"] = markdown(drafted.checklist()).encode()
+    if formats:
+        drawn = pattern_set(drafted)
+        for name in dict.fromkeys(formats):
+            files |= _further(drawn, name, paper, drafted.unit)
     files["draft.json"] = record_text(drafted, [*files, "draft.json"]).encode()
     return files
 
 
 def _further(drawn: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[str, bytes]:
     """The files of one further format."""
-    from tapewise_core.writers.formats import PaperOptions, render
+    from tapewise_core.writers.formats import render
 
-    typed = {"overlap": paper.overlap, "roll": paper.roll_width, "margin": paper.margin}
-    asked = {key: _length(key, text, unit) for key, text in typed.items() if text}
-    return render(name, drawn, PaperOptions(**asked))
+    return render(name, drawn, paper_options(paper, unit))
 
 
-def _length(what: str, text: str, unit: Unit) -> float:
-    try:
-        return parse_length(text, unit, of=f"The paper's {what}")
-    except ReadingError as error:
-        raise OptionError(error.told) from None
-
-
-def pattern_set(drafted: Drafted) -> PatternSet:
-    """Return everything a paper format needs."""
-    drawings = drafted.drawings()
+def pattern_set(drafted: Drafted, shown: Shown = AS_DRAFTED) -> PatternSet:
+    """Return everything a paper format needs; raises OptionError for a piece there is not."""
+    drawings = drafted.drawings(shown)
     return PatternSet(
         title=drafted.garment.title,
         description=f"{len(drawings)} pieces at full size. Measure a square before cutting.",
         person=drafted.person,
         date=drafted.label.date,
         pieces=drawings,
+        whole=drafted.drawings(changed(shown, unfolded=True)),
         instructions=drafted.instructions(),
         checklist=drafted.checklist(),
         reader=drafted.reader,
         note=f"estimated: {', '.join(drafted.estimated)}" if drafted.estimated else "",
+        fingerprint=drafted.fingerprint,
+        looks=drafted.label.looks,
     )
 
 
 def _texts(drafted: Drafted, drawn: PatternSet) -> Iterator[tuple[str, str]]:
     """The files that are always written, by name, from what is drawn and told already."""
-    title = f"{drafted.garment.title} for {drafted.person}"
-    yield "pattern.svg", svg(beside(title, _description(drafted), drawn.pieces))
-    for piece, drawing in zip(drafted.pattern.pieces, drawn.pieces, strict=True):
-        yield f"pieces/{piece.name}.svg", svg(with_squares(drawing))
+    yield from _pattern_texts(drafted, drawn.pieces)
     yield "instructions.md", markdown(drawn.instructions)
     pictures = step_files(drawn.instructions)
     yield from ((name, svg(picture)) for name, picture in pictures.items())
     yield "checklist.md", markdown(drawn.checklist)
+
+
+def _pattern_texts(drafted: Drafted, drawings: Sequence[Drawing]) -> Iterator[tuple[str, str]]:
+    """All pieces on one sheet, and each by itself."""
+    title = f"{drafted.garment.title} for {drafted.person}"
+    yield "pattern.svg", svg(beside(title, _description(drafted), tuple(drawings)))
+    for drawing in drawings:
+        yield f"pieces/{piece_name(drawing)}.svg", svg(with_squares(drawing))
 
 
 def step_files(told: Document) -> Mapping[str, Drawing]:
@@ -113,7 +218,7 @@ def step_files(told: Document) -> Mapping[str, Drawing]:
 
 
 def _description(drafted: Drafted) -> str:
-    said = f"{len(drafted.pattern.pieces)} pieces at full size. "
+    said = f"{len(drafted.pattern.pieces)} pieces at full size, {drafted.label.set_words()}. "
     if drafted.estimated:
         said += f"Estimated, not measured: {', '.join(drafted.estimated)}. "
     return said + "Measure the 100 mm square before cutting."

@@ -14,11 +14,22 @@ from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.profiles import store
 from tapewise_core.profiles.examples import DEMO
 from tapewise_core.profiles.files import read_file
-from tapewise_core.profiles.profile import Profile
+from tapewise_core.profiles.merging import merged
+from tapewise_core.profiles.profile import Profile, new_id
+from tapewise_core.tasks.people_changes import to_come
 from tapewise_core.text.told import Told
 from tapewise_core.units import Unit
 
-__all__ = ["DEMO", "Check", "body_of", "check", "person", "store"]
+__all__ = [
+    "DEMO",
+    "Check",
+    "body_of",
+    "check",
+    "merged",
+    "person",
+    "somebody_new",
+    "store",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +78,11 @@ def person(name_or_file: str) -> Profile:
     if name_or_file.lower().endswith(".json") or (path.is_file() and path.suffix):
         return read_file(path)
     return store.load(name_or_file)
+
+
+def somebody_new(profile: Profile) -> Profile:
+    """Return the same measures as those of a person who is not on file yet."""
+    return profile.having(id=new_id())
 
 
 def body_of(profile: Profile) -> tuple[Body, Told]:
@@ -119,6 +135,7 @@ def check(profile: Profile, unit: Unit | None = None) -> Check:
         unit or profile.unit,
         profile.age,
     )
+    findings = (*findings, *to_come(profile, date.today()))
     missing = tuple(row.key for row in CATALOGUE if row.key not in profile.measures)
     taken = [reading.taken for reading in profile.measures.values() if reading.taken]
     return Check(body, missing, findings, refused, for_child(profile), min(taken, default=None))

@@ -14,6 +14,7 @@ from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.proofs.proof import Proof, ProofId, Silent
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.fingerprint import LONG, SIGNS
 from tapewise_core.tasks.guesses import Effect
 from tapewise_core.tasks.record_levels import LEVEL, Stood
 from tapewise_core.tasks.record_pieces import PIECE, in_cm
@@ -22,6 +23,7 @@ from tapewise_core.tasks.shapes import (
     NUMBER,
     TEXT,
     YES_OR_NO,
+    JsonType,
     Key,
     Shape,
     always,
@@ -166,6 +168,9 @@ def _machines(drafted: Drafted) -> list[str]:
     return sorted(machine.value for machine in drafted.stitching.machines)
 
 
+FINGERPRINT: JsonType = {"type": "string", "pattern": f"^[{SIGNS}]{{{LONG}}}$"}
+"""Six letters and digits."""
+
 OPTION = {"type": ["number", "string"]}
 """An option's value: a length in cm, another number, or a word."""
 
@@ -177,6 +182,12 @@ RECORD: Shape[Saved] = Shape(
         Key("tapewise", TEXT, lambda saved: __version__, "the version of the program"),
         Key("garment", TEXT, lambda saved: saved.drafted.garment.name),
         Key("person", TEXT, lambda saved: saved.drafted.person),
+        Key(
+            "fingerprint",
+            FINGERPRINT,
+            lambda saved: saved.drafted.fingerprint,
+            "of person, garment, measures, options and cloth; the same on every sheet",
+        ),
         Key("made", DAY, lambda saved: saved.drafted.made.isoformat()),
         Key("unit", always("cm"), lambda saved: "cm"),
         Key("measures", VALUES, lambda saved: _used(saved.drafted), "those this style uses"),
@@ -202,7 +213,12 @@ RECORD: Shape[Saved] = Shape(
             lambda saved: [EFFECT.of(effect) for effect in saved.drafted.effects],
         ),
         Key("remarks", listed(TEXT), lambda saved: remarks_of(saved.drafted)),
-        Key("files", listed(TEXT), lambda saved: list(saved.files), "names in the same folder"),
+        Key(
+            "files",
+            listed(TEXT),
+            lambda saved: list(saved.files),
+            "all that were written, as paths in the same folder, with /",
+        ),
     ),
 )
 

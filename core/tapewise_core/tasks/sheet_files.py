@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import replace as changed
 from pathlib import Path
 
-from tapewise_core.errors import FilesError
+from tapewise_core.errors import FilesError, ForeignFilesError
 from tapewise_core.paper.document import Document, NumberedStep
 from tapewise_core.tasks.files import step_files
 from tapewise_core.writers.files import write_all
@@ -20,19 +20,31 @@ def sheet_text(document: Document) -> str:
     """Return the document as text without its pictures."""
 
     blocks = tuple(
-        replace(block, picture=None, file="") if isinstance(block, NumberedStep) else block
+        changed(block, picture=None, file="") if isinstance(block, NumberedStep) else block
         for block in document.blocks
     )
     return markdown(Document(document.title, blocks))
 
 
-def write_sheet(document: Document, path: Path) -> list[tuple[str, int]]:
+def write_sheet(document: Document, path: Path, *, replace: bool = False) -> list[tuple[str, int]]:
     """Write a document to a .md, .html or .pdf file; return names and sizes [bytes].
 
-    Beside a .md file the pictures lie in a folder of their own. Raises
+    Beside a .md file the pictures lie in a folder of their own. What stands there and says
+    something else is replaced only if ``replace`` says so. Raises ForeignFilesError for that,
     FilesError for any other ending, or if the file cannot be written.
     """
-    return write_all(path.parent, {path.name: _content(document, path), **_beside(document, path)})
+    files = {path.name: _content(document, path), **_beside(document, path)}
+    others = tuple(name for name, content in files.items() if _differs(path.parent / name, content))
+    if others and not replace:
+        raise ForeignFilesError(path.parent, others)
+    return write_all(path.parent, files)
+
+
+def _differs(place: Path, content: bytes) -> bool:
+    try:
+        return place.is_file() and place.read_bytes() != content
+    except OSError:
+        return True
 
 
 def _content(document: Document, path: Path) -> bytes:

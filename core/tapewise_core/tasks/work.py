@@ -1,113 +1,118 @@
-"""What a person is making: garment, options, machines, what is ticked; kept between runs.
+"""What is being made for each person: projects, kept between runs.
 
-One JSON file a person in the folder ``work`` beside the people. It holds no
-measure, so a file that cannot be used costs a few choices and stops nobody: it is set aside
-under another name, and a fresh start is made.
+A person has many, each a JSON file in ``projects``, in a folder named by the person's id, so
+that a new name takes nothing away and nobody inherits anything. A file holds no measure: one
+that cannot be used costs a few choices and stops nobody. It is set aside under another name, and
+its last good state is taken up in its place.
 """
 
 from __future__ import annotations
 
 import contextlib
-import os
-from itertools import count
+from dataclasses import replace
 from pathlib import Path
 
 from tapewise_core.errors import FilesError
 from tapewise_core.profiles import store
 from tapewise_core.profiles.files import reason
-from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.tasks.settings import settings
+from tapewise_core.tasks.work_files import (
+    BEFORE,
+    dropped,
+    mended,
+    old_people,
+    owners,
+    place_of,
+    places,
+    usable,
+)
+from tapewise_core.tasks.work_files import bring_over as bring_over
+from tapewise_core.tasks.work_files import folder as folder
+from tapewise_core.tasks.work_files import save as save
 from tapewise_core.tasks.work_text import PAGES as PAGES
 from tapewise_core.tasks.work_text import Work as Work
-from tapewise_core.tasks.work_text import text_of, work_of
-from tapewise_core.writers.files import write_all
-
-
-def folder() -> Path:
-    """Return the folder that keeps everybody's work; it need not exist yet.
-
-    Raises FilesError if the data folder's name cannot be.
-    """
-    return store.people_folder().parent / "work"
 
 
 def load(person: str) -> Work:
-    """Return a person's work as it was left, or a fresh start; the file stays as it is."""
-    return _usable(_place(person)) or Work(person)
+    """Return a person's latest project as it was left, or a fresh start; files stay as they are."""
+    owner = store.id_of(person)
+    bring_over(person, owner)
+    found = [(work.when, _time(p), work) for p in places(owner) if (work := usable(p))]
+    latest_one = max(found, key=lambda row: row[:2], default=("", 0, fresh(person)))[2]
+    return replace(latest_one, person=person, owner=owner)
+
+
+def fresh(person: str) -> Work:
+    """Return a new project for a person, with what is set for the user."""
+    usual, new = settings(), Work(person)
+    machines = tuple(usual.machines.split(", ")) if usual.machines else new.machines
+    formats = (f"pdf-{usual.paper}",) if usual.paper else new.formats
+    return replace(new, machines=machines, formats=formats)
+
+
+def _time(place: Path) -> int:
+    """When a file was written last, for those that changed in one second."""
+    with contextlib.suppress(OSError):
+        return place.stat().st_mtime_ns
+    return 0
 
 
 def take_up(person: str) -> tuple[Work, str]:
-    """Return a person's work to go on with, and a sentence if its file had to be set aside.
+    """Return a person's latest project to go on with, and a sentence on what could not be used.
 
-    A file that cannot be used is renamed, not deleted, and a fresh start is made.
+    A file that cannot be used is renamed, not deleted.
     """
-    place = _place(person)
-    try:
-        return _read(place), ""
-    except FileNotFoundError:
-        return Work(person), ""
-    except OSError as fault:
-        why = f"it cannot be read: {reason(fault)}"
-    except ValueError as fault:
-        why = str(fault)
-    return Work(person), _set_aside(person, place, why)
+    owner = store.id_of(person)
+    said = [bring_over(person, owner)]
+    said += [mended(person, place) for place in places(owner)]
+    made = load(person)
+    said += dropped(made)
+    return made, " ".join(filter(None, said))
+
+
+def projects(person: str | None = None) -> tuple[Work, ...]:
+    """Return all projects that can be used, or a person's, by person and name."""
+    names = [person] if person is not None else []
+    for name in names or list(old_people()):
+        bring_over(name, store.id_of(name))
+    ids = [store.id_of(name) for name in names] if names else owners()
+    found = [usable(place) for owner in ids for place in places(owner)]
+    return tuple(sorted((work for work in found if work), key=lambda w: (w.person, w.title)))
 
 
 def latest() -> Work | None:
     """Return the work that changed last, or None if there is none."""
     try:
-        found = [work for place in folder().glob("*.json") if (work := _usable(place))]
+        return max(projects(), key=lambda work: work.when, default=None)
     except (OSError, FilesError):
         return None
-    return max(found, key=lambda work: work.when, default=None)
 
 
-def save(work: Work) -> None:
-    """Keep a person's work, readable by the owner alone; raises FilesError with a sentence."""
-    place = _place(work.person)
+def of_garment(work: Work, garment: str) -> Work:
+    """Return a person's project of another garment, as it was left, or a new one.
+
+    What belongs to the person's workshop, not to the garment, is taken along.
+    """
+    there = usable(place_of(replace(work, garment=garment, name="")))
+    if there is None:
+        new = replace(work, garment=garment, name="", asked={}, ticked=(), drafts=(), folder="")
+        return replace(new, cloth="")
+    return replace(there, person=work.person, owner=work.owner, page=work.page, when=work.when)
+
+
+def delete(work: Work) -> None:
+    """Delete a project; raises FilesError with a sentence."""
+    place = place_of(work)
     try:
-        place.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+        place.unlink()
+        place.with_name(place.name + BEFORE).unlink(missing_ok=True)
     except OSError as fault:
-        raise FilesError(f"{place.parent} cannot be made: {reason(fault)}.") from fault
-    write_all(place.parent, {place.name: text_of(work).encode()})
-    with contextlib.suppress(OSError):
-        os.chmod(place, 0o600)
+        raise FilesError(f"{place} cannot be deleted: {reason(fault)}.") from fault
 
 
-def _place(person: str) -> Path:
-    """Two people whose names make one slug still have a file each."""
-    return folder() / _file_name(person)
-
-
-def _file_name(person: str) -> str:
-    return f"{slug(person)}-{digest(person)}.json"
-
-
-def _usable(place: Path) -> Work | None:
-    try:
-        return _read(place)
-    except (OSError, ValueError):
-        return None
-
-
-def _read(place: Path) -> Work:
-    """Return the work a file holds; raises OSError, or ValueError with the reason."""
-    try:
-        text = place.read_text("utf-8")
-    except UnicodeDecodeError:
-        raise ValueError("it is not text in UTF-8") from None
-    work = work_of(text)
-    if _file_name(work.person) != place.name:
-        raise ValueError("it is somebody else's")
-    return work
-
-
-def _set_aside(person: str, place: Path, why: str) -> str:
-    """Rename a file that cannot be used; return a sentence about it."""
-    told = f"What {person} was making cannot be used ({why})"
-    names = (f"{place.name}.unusable{'' if n == 1 else f'-{n}'}" for n in count(1))
-    aside = next(path for name in names if not os.path.lexists(path := place.with_name(name)))
-    try:
-        place.rename(aside)
-    except OSError:
-        return f"{told} and could not be set aside: {place}."
-    return f"{told}; the file is set aside as {aside}, and this is a fresh start."
+def follow(owner: str, name: str) -> None:
+    """Write a person's new name into all her projects; raises FilesError with a sentence."""
+    for place in places(owner):
+        work = usable(place)
+        if work is not None and work.person != name:
+            save(replace(work, person=name, owner=owner))

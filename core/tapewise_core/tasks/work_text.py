@@ -1,7 +1,8 @@
-"""What a person is making, and the text of the file that keeps it.
+"""What is being made for a person, and the text of the file that keeps it.
 
 A file is read strictly: one that this program could not have written, or can no longer use,
-raises ValueError with the reason, as the end of a sentence.
+raises ValueError with the reason, as the end of a sentence. A choice that there is no longer,
+such as an option, is left out and named; the rest is kept.
 """
 
 from __future__ import annotations
@@ -16,7 +17,9 @@ from tapewise_core.garments import shelf
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.asked_paper import Paper
 
-FORMAT, VERSION = "tapewise work", 1
+FORMAT, VERSION = "tapewise project", 1
+_READABLE = ((FORMAT, VERSION), ("tapewise work", 1))
+"""Formats that can be read; the older one has no name, cloth or drafts."""
 
 PAGES = ("start", "measure", "review", "garment", "prove", "save", "sew")
 """The pages a person can stop at, in their order."""
@@ -24,10 +27,13 @@ PAGES = ("start", "measure", "review", "garment", "prove", "save", "sew")
 
 @dataclass(frozen=True)
 class Work:
-    """One person's work; ``asked`` maps options to what was typed.
+    """One project for one person; ``asked`` maps options to what was typed.
 
-    ``overlap``, ``margin`` and ``roll_width`` say what is asked of paper, empty for
-    the usual. ``page`` and ``measure`` are where the person stopped, ``when`` is when.
+    ``name`` is empty while it is called after its garment; ``owner`` is the person's id, and
+    ``cloth`` what the cloth is called. ``drafts`` says what was written so far: when, where,
+    and the fingerprint on its sheets. ``overlap``, ``margin`` and ``roll_width`` say what is
+    asked of paper, empty for the usual. ``page`` and ``measure`` are where the person stopped,
+    ``when`` is when.
     """
 
     person: str
@@ -44,6 +50,15 @@ class Work:
     page: str = "measure"
     measure: str = ""
     when: str = ""
+    name: str = ""
+    owner: str = field(default="", compare=False)
+    cloth: str = ""
+    drafts: tuple[Mapping[str, str], ...] = ()
+
+    @property
+    def title(self) -> str:
+        """What the project is called."""
+        return self.name or self.garment
 
     @property
     def paper(self) -> Paper:
@@ -68,23 +83,27 @@ class Work:
 
 def text_of(work: Work) -> str:
     """Return the text of the file that keeps some work."""
-    content = {"format": FORMAT, "version": VERSION, **asdict(replace(work, asked={}))}
-    content["asked"] = dict(work.asked)
+    content = {"format": FORMAT, "version": VERSION, **asdict(replace(work, asked={}, drafts=()))}
+    content |= {"asked": dict(work.asked), "drafts": [dict(row) for row in work.drafts]}
     return json.dumps(content, ensure_ascii=False, indent=1) + "\n"
 
 
-def work_of(text: str) -> Work:
-    """Return the work that a file's text holds; raises ValueError with the reason if none."""
+def work_of(text: str) -> tuple[Work, tuple[str, ...]]:
+    """Return the work that a file's text holds, and what of it there is no longer.
+
+    Raises ValueError with the reason if it cannot be used.
+    """
     content = _object(text)
-    if (content.pop("format", None), content.pop("version", None)) != (FORMAT, VERSION):
+    if (content.pop("format", None), content.pop("version", None)) not in _READABLE:
         raise ValueError(f"it is not of the format “{FORMAT}”, version {VERSION}")
     if "person" not in content:
         raise ValueError("it does not say whose it is")
     names = [row.name for row in fields(Work) if row.name in content]
     values: dict[str, Any] = {n: _READ.get(n, _text)(n, content[n]) for n in names}
     work = Work(**values)
-    _refuse_unknown(work)
-    return work
+    if work.garment not in shelf.PAGES:
+        raise ValueError(f"there is no garment “{_short(work.garment)}”")
+    return _without_unknown(work)
 
 
 def _object(text: str) -> dict[str, object]:
@@ -99,19 +118,23 @@ def _object(text: str) -> dict[str, object]:
     return content
 
 
-def _refuse_unknown(work: Work) -> None:
-    """Refuse what no page could show, so that nobody could take it out again either."""
-    _known("page", (work.page,), PAGES)
-    _known("garment", (work.garment,), tuple(shelf.PAGES))
-    _known("machine", work.machines, tuple(Machine))
-    _known("format", work.formats, _formats())
-    _known("option", tuple(work.asked), _options(work.garment))
+def _without_unknown(work: Work) -> tuple[Work, tuple[str, ...]]:
+    """Leave out what no page could show, so that nobody could take it out either."""
+    told: list[str] = []
+    page = _known("page", (work.page,), PAGES, told)
+    machines = _known("machine", work.machines, tuple(Machine), told)
+    formats = _known("format", work.formats, _formats(), told)
+    options = _known("option", tuple(work.asked), _options(work.garment), told)
+    asked = MappingProxyType({key: work.asked[key] for key in options})
+    kept = replace(work, page=page[0] if page else "measure", machines=machines, formats=formats)
+    return replace(kept, asked=asked), tuple(told)
 
 
-def _known(what: str, names: tuple[str, ...], there_are: tuple[str, ...]) -> None:
-    unknown = next((name for name in names if name not in there_are), None)
-    if unknown is not None:
-        raise ValueError(f"there is no {what} “{_short(unknown)}”")
+def _known(
+    what: str, names: tuple[str, ...], there_are: tuple[str, ...], told: list[str]
+) -> tuple[str, ...]:
+    told += [f"the {what} “{_short(name)}”" for name in names if name not in there_are]
+    return tuple(name for name in names if name in there_are)
 
 
 def _formats() -> tuple[str, ...]:
@@ -147,11 +170,18 @@ def _mapping(name: str, value: object) -> Mapping[str, str]:
     return MappingProxyType({_text(name, key): _text(key, text) for key, text in value.items()})
 
 
+def _rows(name: str, value: object) -> tuple[Mapping[str, str], ...]:
+    if not isinstance(value, list):
+        raise ValueError(f"its “{name}” must be a list")
+    return tuple(_mapping(name, row) for row in value)
+
+
 _READ: Mapping[str, Callable[[str, object], object]] = {
     "asked": _mapping,
     "machines": _texts,
     "formats": _texts,
     "ticked": _texts,
+    "drafts": _rows,
 }
 """How a field is read that is not plain text."""
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from html import escape
 from io import BytesIO
-from itertools import zip_longest
+from itertools import groupby, zip_longest
 from typing import TYPE_CHECKING, Any
 
 from tapewise_core.paper.document import (
@@ -19,6 +19,7 @@ from tapewise_core.paper.document import (
     Ticks,
 )
 from tapewise_core.paper.drawing import Drawing
+from tapewise_core.paper.lettering import shortened
 from tapewise_core.paper.look import PRINTED
 from tapewise_core.paper.safe import checked, plain
 from tapewise_core.paper.sizes import A4_OR_LETTER, PageSize
@@ -31,11 +32,17 @@ if TYPE_CHECKING:
 MARGIN = 15.0
 """Left blank all round [mm]."""
 
+LARGEST = 170.0
+"""The longest side of a picture on a page [mm], its words above it (our choice)."""
+
 PADDING = 6.0
 """What the library keeps free inside its margins [points]."""
 
 BODY, HEADINGS = 9.5, {1: 17.0, 2: 13.0, 3: 11.0}
 """The size of type by level [points]."""
+
+SMALL = 8.0
+"""The type at the foot of each page [points]."""
 
 BOX, BULLET = "☐", "•"
 
@@ -45,8 +52,10 @@ def document_pdf(document: Document, page: PageSize = A4_OR_LETTER) -> bytes:
 
     A step keeps together with its picture and whatever follows up to the next one.
     """
+    from reportlab import rl_config
     from reportlab.platypus import SimpleDocTemplate
 
+    rl_config.useA85 = 0  # as in the pages of the pattern: the same bytes whichever comes first
     file = BytesIO()
     margin = MARGIN * POINTS
     template = SimpleDocTemplate(
@@ -61,7 +70,14 @@ def document_pdf(document: Document, page: PageSize = A4_OR_LETTER) -> bytes:
         creator="tapewise",
         invariant=1,
     )
-    template.build(list(_Setter((page.width - 2 * MARGIN) * POINTS - 2 * PADDING).set(document)))
+    setter = _Setter((page.width - 2 * MARGIN) * POINTS - 2 * PADDING)
+
+    def foot(canvas: Any, at: Any) -> None:
+        said = f"{shortened(plain(document.title), page.width - 60, 2.8)} · page {at.page}"
+        canvas.setFont(FONT, SMALL)
+        canvas.drawString(margin + PADDING, margin / 2, setter.lettering.shaped(said))
+
+    template.build(list(setter.set(document)), onFirstPage=foot, onLaterPages=foot)
     return file.getvalue()
 
 
@@ -80,13 +96,32 @@ class _Setter:
         if not any(isinstance(block, Heading) and block.level == 1 for block in blocks):
             blocks.insert(0, Heading(document.title, 1))
         held: list[Flowable] = []
-        for block, after in zip_longest(blocks, blocks[1:]):
-            held.append(self._block(block))
-            opens = isinstance(block, Heading | NumberedStep)
-            if not opens and (after is None or isinstance(after, Heading | NumberedStep)):
+        parts = list(_in_runs(blocks))
+        for part, after in zip_longest(parts, parts[1:]):
+            if isinstance(part, list):
+                yield from (*held, self._side_by_side(part))
+                held = []
+                continue
+            held.append(self._block(part))
+            opens = isinstance(part, Heading | NumberedStep)
+            if not opens and (after is None or isinstance(after, Heading | NumberedStep | list)):
                 yield KeepTogether(held)
                 held = []
         yield from held
+
+    def _side_by_side(self, steps: Sequence[NumberedStep]) -> Flowable:
+        """Steps in rows, each over its picture, as many beside each other as there is room for."""
+        shown = [step.picture.box for step in steps if step.picture]
+        widest = min(max(box.width for box in shown), LARGEST) * POINTS + 10
+        columns = max(1, min(3, int(self.width / widest)))
+        cells = [self._over_its_picture(step) for step in steps]
+        cells += [[]] * (-len(cells) % columns)
+        rows: list[Any] = [cells[i : i + columns] for i in range(0, len(cells), columns)]
+        return _grid(rows, [self.width / columns] * columns, ruled=False)
+
+    def _over_its_picture(self, step: NumberedStep) -> list[Flowable]:
+        words = self._words(f"{step.number}. {step.text}", 9.0)
+        return [words, *([_picture(step.picture, self.lettering)] if step.picture else [])]
 
     def _block(self, block: Block) -> Flowable:
         match block:
@@ -130,8 +165,23 @@ class _Setter:
         if step.picture is None:
             return words
         picture = _picture(step.picture, self.lettering)
-        wide = step.picture.box.width * POINTS + 8
+        wide = picture.wrap(0, 0)[0] + 8
         return _grid([[words, picture]], [self.width - wide, wide], ruled=False)
+
+
+def _in_runs(blocks: Sequence[Block]) -> Iterator[Block | list[NumberedStep]]:
+    """The blocks in order; steps with pictures that follow one another come as one list."""
+    for stepping, run in groupby(blocks, _is_pictured):
+        found = list(run)
+        steps = [block for block in found if isinstance(block, NumberedStep)]
+        if stepping and len(steps) > 1:
+            yield steps
+        else:
+            yield from found
+
+
+def _is_pictured(block: Block) -> bool:
+    return isinstance(block, NumberedStep) and block.picture is not None
 
 
 def _grid(rows: list[list[Flowable]], widths: list[float], *, ruled: bool) -> Flowable:
@@ -147,21 +197,23 @@ def _grid(rows: list[list[Flowable]], widths: list[float], *, ruled: bool) -> Fl
 
 
 def _picture(drawing: Drawing, lettering: Lettering) -> Flowable:
-    """A drawing at full size, cut off at its own edges."""
+    """A drawing at its own size, smaller only where no page would hold it; cut off at its edges."""
     from reportlab.platypus import Flowable
 
     drawn, box = checked(drawing), drawing.box
+    scale = min(1.0, LARGEST / max(box.width, box.height, 1.0))
 
     class Picture(Flowable):
         def __init__(self) -> None:
             super().__init__()
-            self.width, self.height = box.width * POINTS, box.height * POINTS
+            self.width, self.height = scale * box.width * POINTS, scale * box.height * POINTS
 
         def draw(self) -> None:
             page = self.canv
             page.saveState()
+            page.scale(scale, scale)
             frame = page.beginPath()
-            frame.rect(0, 0, self.width, self.height)
+            frame.rect(0, 0, box.width * POINTS, box.height * POINTS)
             page.clipPath(frame, stroke=0, fill=0)
             page.translate(-box.left * POINTS, 0)
             pen = PdfPen(page, PRINTED, lettering)

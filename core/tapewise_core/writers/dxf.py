@@ -6,19 +6,22 @@ costs a third of a second to import and leaves the unit out. y runs up, in mm.
 
 from __future__ import annotations
 
-import unicodedata
 from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine, extent
-from tapewise_core.paper.packing import filled_strip, moved_to
+from tapewise_core.paper.packing import filled_strip, ink_box, moved_to
 from tapewise_core.paper.pattern_set import piece_name
 from tapewise_core.paper.safe import checked, distinct, slug
+from tapewise_core.paper.scale import SQUARE, square
 from tapewise_core.writers.numbers import number
 
 TOLERANCE = 0.05
 """How far the straight stretches may be from the true curve [mm]."""
+
+WIDE = 2000.0
+"""Pieces lie beside each other up to this width [mm], wider than any table for cutting."""
 
 CAPITALS = 0.72
 """Height of capitals, which DXF sizes type by, as a share of the type's size."""
@@ -29,8 +32,7 @@ Pairs = list[tuple[int, str]]
 
 def plain_dxf(pieces: Sequence[Drawing]) -> bytes:
     """Return the pieces side by side, every line on a layer with a name a person can read."""
-    clean = [checked(piece) for piece in pieces]
-    laid = filled_strip(clean, 2000.0)
+    laid = apart([checked(piece) for piece in (*pieces, scale_square())])
     entities: Pairs = []
     for ink in (ink for piece in laid for ink in piece.inks):
         layer = ink.layer.value.upper()
@@ -38,11 +40,11 @@ def plain_dxf(pieces: Sequence[Drawing]) -> bytes:
             entities += _text(ink, layer)
         else:
             entities += _polyline(ink.path.flattened(TOLERANCE), layer, ink.closed, ink.dash)
-    layers = {layer.value.upper(): _COLOURS[layer] for layer in Layer}
+    layers = {layer.value.upper(): COLOURS[layer] for layer in Layer}
     return _file(laid, layers, [], entities)
 
 
-_COLOURS = {
+COLOURS = {
     Layer.GRID: 9,
     Layer.GUIDE: 8,
     Layer.STITCH: 5,
@@ -61,17 +63,31 @@ def cutter_dxf(pieces: Sequence[Drawing]) -> bytes:
     """Return one block a piece, its lines on the numbered layers that cutting rooms read.
 
     Cut line and sew line are closed; a notch is a point on the cut line; the
-    grain is one line, and so is the edge on the fold, about which a half is mirrored.
+    grain is one line, and so is the edge on the fold, about which a half is mirrored. The
+    blocks are put down beside each other, with a square of 100 mm, since the release has no unit
+    that every program reads.
     """
-    clean = [moved_to(checked(piece), 0, 0) for piece in pieces]
+    clean = [moved_to(checked(piece), 0, 0) for piece in (*pieces, scale_square())]
     names = distinct(slug(piece_name(piece), "piece").upper() for piece in clean)
+    places = [ink_box(piece) for piece in apart(clean)]
     blocks: Pairs = []
     inserts: Pairs = []
-    for name, piece in zip(names, clean, strict=True):
+    for name, piece, box in zip(names, clean, places, strict=True):
         blocks += _block(name, piece)
-        inserts += [(0, "INSERT"), (8, "0"), (2, name), *_at(Point(0, 0))]
+        inserts += [(0, "INSERT"), (8, "0"), (2, name), *_at(Point(box.left, box.top))]
     layers = dict.fromkeys(("0", CUT, NOTCH, FOLD, GRAIN, INSIDE, SEW, NOTE), 7)
     return _file(clean, layers, blocks, inserts)
+
+
+def apart(pieces: Sequence[Drawing]) -> list[Drawing]:
+    """Return the pieces beside each other, none over another."""
+    return filled_strip(pieces, max(WIDE, *(ink_box(piece).width + 10 for piece in pieces)))
+
+
+def scale_square() -> Drawing:
+    """Return the square to measure: what is 100 in the file is 100 mm."""
+    inks = square(0, 0, SQUARE, "100 mm by 100 mm")
+    return Drawing("100 mm square", "", extent(inks), tuple(inks))
 
 
 def _block(name: str, piece: Drawing) -> Pairs:
@@ -79,6 +95,9 @@ def _block(name: str, piece: Drawing) -> Pairs:
     strokes = [ink for ink in piece.inks if isinstance(ink, Stroke)]
     pairs += _outlines(strokes)
     pairs += _marks([stroke for stroke in strokes if stroke.layer is Layer.MARKS])
+    for stroke in strokes:
+        if stroke.layer is Layer.SCALE:
+            pairs += _polyline(stroke.path.flattened(TOLERANCE), NOTE, stroke.closed)
     for ink in piece.inks:
         if isinstance(ink, TextLine):
             pairs += _text(ink, NOTE)
@@ -148,14 +167,14 @@ def _text(words: TextLine, layer: str) -> Pairs:
 
 
 def ascii_words(text: str) -> str:
-    """Return the text in the letters the release has; others are spelt by their number.
+    """Return the text in the letters the release has, other scripts by their sound.
 
-    >>> ascii_words("Zoë – 袖")
-    'Zoe - \\\\U+8896'
+    >>> ascii_words("Zoë Œhler – 袖")
+    'Zoe Oehler - Xiu'
     """
-    dashed = text.translate(str.maketrans("–—−“”‘’×·", "---\"\"''x-"))
-    bare = "".join(c for c in unicodedata.normalize("NFKD", dashed) if not unicodedata.combining(c))
-    return "".join(c if " " <= c <= "~" else f"\\U+{ord(c):04X}" for c in bare if ord(c) < 0x10000)
+    from anyascii import anyascii
+
+    return "".join(letter if " " <= letter <= "~" else " " for letter in anyascii(text))
 
 
 def _at(point: Point, group: int = 0) -> Pairs:

@@ -21,61 +21,64 @@ def write_all(folder: Path, files: Mapping[str, bytes]) -> list[tuple[str, int]]
     Raises FilesError with a sentence, leaving no half-written file: the folder
     is as it was, or holds every file.
     """
-    names = [_safe(name) for name in files]
-    made = _make(folder)
+    names = [safe(name) for name in files]
+    made = made_folder(folder)
     try:
-        _refuse_blocked(folder, names)
+        refuse_blocked(folder, names)
         aside = Path(tempfile.mkdtemp(prefix=".tapewise-", dir=folder))
         try:
-            _write_aside(aside, files)
+            write_aside(aside, files)
             _swap(aside, folder, names)
         finally:
             shutil.rmtree(aside, ignore_errors=True)
     except OSError as fault:
-        _unmake(made)
-        raise FilesError(_says(fault, folder)) from fault
-    except FilesError:
-        _unmake(made)
+        unmake(made)
+        raise FilesError(says(fault, folder)) from fault
+    except BaseException:
+        unmake(made)
         raise
     return [(name, len(content)) for name, content in files.items()]
 
 
-def _safe(name: str) -> str:
-    """A relative name that stays inside the folder."""
+def safe(name: str) -> str:
+    """Return a relative name that stays inside the folder; raises FilesError for any other."""
     path = PurePosixPath(name)
     if not name or path.is_absolute() or ".." in path.parts or "\\" in name:
         raise FilesError(f"“{name}” is not a file name inside the folder asked for.")
     return str(path)
 
 
-def _make(folder: Path) -> list[Path]:
-    """Make the folder and those above it; return what was made, innermost first."""
+def made_folder(folder: Path) -> list[Path]:
+    """Make the folder and those above it; return what was made, innermost first.
+
+    Raises FilesError with a sentence.
+    """
     missing: list[Path] = []
     try:
         missing = [path for path in (folder, *folder.parents) if not path.exists()]
-        folder.mkdir(parents=True, exist_ok=True)
+        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
     except FileExistsError:
         raise FilesError(f"{folder} is a file; give the name of a folder to write into.") from None
     except NotADirectoryError:
         raise FilesError(f"{folder} runs through a file; give the name of a folder.") from None
     except OSError as fault:
-        _unmake(missing)
-        raise FilesError(_says(fault, folder)) from fault
+        unmake(missing)
+        raise FilesError(says(fault, folder)) from fault
     except ValueError:
         shown = str(folder).replace("\0", "?")
         raise FilesError(f"{shown} holds a sign that no folder's name can have.") from None
     return missing
 
 
-def _unmake(made: list[Path]) -> None:
+def unmake(made: list[Path]) -> None:
     """Take back folders that were made for nothing."""
     for path in made:
         with contextlib.suppress(OSError):
             path.rmdir()
 
 
-def _refuse_blocked(folder: Path, names: list[str]) -> None:
-    """A folder where a file should go, or a file where a folder should be."""
+def refuse_blocked(folder: Path, names: list[str]) -> None:
+    """Raise FilesError for a folder where a file should go, or a file where a folder should be."""
     for name in names:
         place = folder / name
         if place.is_dir():
@@ -87,14 +90,20 @@ def _refuse_blocked(folder: Path, names: list[str]) -> None:
                 raise FilesError(f"{above} is a file, and a folder of that name is needed.")
 
 
-def _write_aside(aside: Path, files: Mapping[str, bytes]) -> None:
+def write_aside(aside: Path, files: Mapping[str, bytes]) -> None:
+    """Write files into ``new`` in a folder of their own, each down to the disk."""
     for name, content in files.items():
         place = aside / "new" / name
         place.parent.mkdir(parents=True, exist_ok=True)
-        with place.open("wb") as file:
+        with open(place, "wb", opener=_for_owner) as file:
             file.write(content)
             file.flush()
             os.fsync(file.fileno())
+
+
+def _for_owner(name: str, flags: int) -> int:
+    """Open a file that only its owner may read: it says how a person is built."""
+    return os.open(name, flags, 0o600)
 
 
 def _swap(aside: Path, folder: Path, names: list[str]) -> None:
@@ -109,9 +118,9 @@ def _swap(aside: Path, folder: Path, names: list[str]) -> None:
             kept = _kept(place, old)
             swapped.append((place, kept))
             os.replace(aside / "new" / name, place)
-    except OSError:
+    except BaseException:
         _swap_back(swapped)
-        _unmake(made)
+        unmake(made)
         raise
 
 
@@ -140,8 +149,8 @@ _FULL = {errno.ENOSPC, errno.EDQUOT, errno.EFBIG}
 _FORBIDDEN = {errno.EACCES, errno.EPERM, errno.EROFS}
 
 
-def _says(fault: OSError, folder: Path) -> str:
-    """One sentence for what the system reports."""
+def says(fault: OSError, folder: Path) -> str:
+    """Return one sentence for what the system reports."""
     if fault.errno in _FULL:
         return f"The disk under {folder} is full, so nothing was written; free some space first."
     if fault.errno in _FORBIDDEN:

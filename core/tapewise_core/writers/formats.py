@@ -3,77 +3,15 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping
 from types import MappingProxyType
 
 from tapewise_core.errors import OptionError
 from tapewise_core.paper import sizes
-from tapewise_core.paper.look import DARK, LIGHT
 from tapewise_core.paper.pattern_set import PatternSet
-from tapewise_core.paper.projector import canvas, projected
-from tapewise_core.paper.roll import rolled
-from tapewise_core.paper.sizes import PageSize
-from tapewise_core.paper.tiling import OVERLAP, large, tiled
 from tapewise_core.text.told import OnPaper, said
-from tapewise_core.writers.dxf import cutter_dxf, plain_dxf
-from tapewise_core.writers.html import html
-from tapewise_core.writers.pdf import pdf
-from tapewise_core.writers.svg import svg
-
-
-@dataclass(frozen=True, slots=True)
-class PaperOptions:
-    """What a person may choose about paper; lengths in mm."""
-
-    overlap: float = OVERLAP
-    roll: float = sizes.ROLL
-    margin: float = sizes.MARGIN
-
-
-Files = dict[str, bytes]
-
-
-@dataclass(frozen=True, slots=True)
-class Format:
-    """One way onto paper, cloth or screen: its name, what it is for, the files it gives."""
-
-    name: str
-    says: str
-    extension: str
-    files: tuple[str, ...]
-    make: Callable[[PatternSet, PaperOptions], list[bytes]]
-
-
-def _pages(page: PageSize) -> Callable[[PatternSet, PaperOptions], list[bytes]]:
-    return lambda pattern, paper: [pdf(tiled(pattern, page, paper.margin, paper.overlap))]
-
-
-def _a0(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
-    return [pdf(large(pattern, sizes.A0, paper.margin, paper.overlap))]
-
-
-def _roll(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
-    return [pdf(rolled(pattern, paper.roll, paper.margin))]
-
-
-def _pdf_projector(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
-    prints = projected(canvas(pattern), pattern.person)
-    return [pdf(prints, look) for look in (DARK, LIGHT)]
-
-
-def _svg_projector(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
-    drawing = canvas(pattern)
-    return [svg(drawing, look).encode() for look in (DARK, LIGHT)]
-
-
-def _dxf(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
-    return [cutter_dxf(pattern.pieces), plain_dxf(pattern.pieces)]
-
-
-def _html(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
-    return [html(pattern).encode()]
-
+from tapewise_core.writers import makers
+from tapewise_core.writers.makers import Files, Format, PaperOptions
 
 _ALL = (
     Format(
@@ -81,64 +19,134 @@ _ALL = (
         "pages of A4 to print at home and join, with a page map",
         "pdf",
         ("pattern-a4.pdf",),
-        _pages(sizes.A4),
+        makers.pages(sizes.A4),
     ),
     Format(
         "pdf-letter",
         "pages of US Letter to print at home and join, with a page map",
         "pdf",
         ("pattern-letter.pdf",),
-        _pages(sizes.LETTER),
+        makers.pages(sizes.LETTER),
     ),
     Format(
         "pdf-a4-letter",
         "pages that print unscaled on A4 and on Letter",
         "pdf",
         ("pattern-a4-letter.pdf",),
-        _pages(sizes.A4_OR_LETTER),
+        makers.pages(sizes.A4_OR_LETTER),
     ),
     Format(
         "pdf-a3",
         "pages of A3 to join, with a page map",
         "pdf",
         ("pattern-a3.pdf",),
-        _pages(sizes.A3),
+        makers.pages(sizes.A3),
     ),
-    Format("pdf-a0", "sheets of A0 for a copy shop", "pdf", ("pattern-a0.pdf",), _a0),
+    Format(
+        "pdf-legal",
+        "pages of US Legal to join, with a page map",
+        "pdf",
+        ("pattern-legal.pdf",),
+        makers.pages(sizes.LEGAL),
+    ),
+    Format(
+        "pdf-tabloid",
+        "pages of US Tabloid or Ledger to join, with a page map",
+        "pdf",
+        ("pattern-tabloid.pdf",),
+        makers.pages(sizes.TABLOID),
+    ),
+    Format(
+        "pdf-a2",
+        "sheets of A2 for a copy shop",
+        "pdf",
+        ("pattern-a2.pdf",),
+        makers.sheets(sizes.A2),
+    ),
+    Format(
+        "pdf-a1",
+        "sheets of A1 for a copy shop",
+        "pdf",
+        ("pattern-a1.pdf",),
+        makers.sheets(sizes.A1),
+    ),
+    Format(
+        "pdf-a0",
+        "sheets of A0 for a copy shop",
+        "pdf",
+        ("pattern-a0.pdf",),
+        makers.sheets(sizes.A0),
+    ),
+    Format(
+        "pdf-24x36",
+        "sheets of 24 by 36 in for a copy shop",
+        "pdf",
+        ("pattern-24x36.pdf",),
+        makers.sheets(sizes.ARCH_D),
+    ),
+    Format(
+        "pdf-36x48",
+        "sheets of 36 by 48 in for a copy shop",
+        "pdf",
+        ("pattern-36x48.pdf",),
+        makers.sheets(sizes.ARCH_E),
+    ),
+    Format(
+        "pdf-page",
+        "paper of the size given with --page",
+        "pdf",
+        ("pattern-page.pdf",),
+        makers.page,
+    ),
     Format(
         "pdf-roll",
         "one long page for a plotter, as wide as its roll",
         "pdf",
         ("pattern-roll.pdf",),
-        _roll,
+        makers.roll,
     ),
     Format(
         "pdf-projector",
         "one canvas with heavy lines and a 5 cm grid, light on dark and dark on light",
         "pdf",
         ("projector-dark.pdf", "projector-light.pdf"),
-        _pdf_projector,
+        makers.pdf_projector,
     ),
     Format(
         "svg-projector",
         "the projector's canvas as SVG, light on dark and dark on light",
         "svg",
         ("projector-dark.svg", "projector-light.svg"),
-        _svg_projector,
+        makers.svg_projector,
     ),
     Format(
         "dxf",
-        "for cutters with a block a piece, and plain for drawing programs",
+        "whole pieces in mm: a block a piece for cutters, plain for drawing programs (R12 and "
+        "2000), and nothing but the lines to cut",
         "dxf",
-        ("pattern-cutter.dxf", "pattern.dxf"),
-        _dxf,
+        ("pattern-cutter.dxf", "pattern.dxf", "pattern-2000.dxf", "cut.dxf"),
+        makers.dxf,
+    ),
+    Format(
+        "svg-cut",
+        "nothing but the lines to cut, whole pieces beside each other",
+        "svg",
+        ("cut.svg",),
+        makers.svg_cut,
+    ),
+    Format(
+        "pdf-reading",
+        "checklist, instructions and pictures in one PDF to read or print",
+        "pdf",
+        ("reading.pdf",),
+        makers.reading,
     ),
     Format(
         "html",
         "instructions, pictures and checklist in one page to read or print",
         "html",
         ("pattern.html",),
-        _html,
+        makers.html,
     ),
 )
 

@@ -55,9 +55,9 @@ main table { break-before: avoid; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; }
   nav { display: none; }
-  section { break-before: page; border-top: 0; margin-top: 0; }
-  .steps { grid-template-columns: 1fr 1fr; gap: 5mm; }
-  .step svg { height: 60mm; }
+  section { border-top: 0; margin-top: 8mm; }
+  .steps { grid-template-columns: 1fr 1fr 1fr; gap: 4mm; }
+  .step svg { height: 92mm; }
   main section { break-before: auto; }
 }
 """
@@ -103,7 +103,8 @@ class _Page:
         return _whole(pattern.label(), [*self._top(pattern), *sections])
 
     def _top(self, pattern: PatternSet) -> list[str]:
-        facts = " · ".join(word for word in (pattern.person, pattern.date) if word)
+        words = (pattern.person, pattern.date, pattern.fingerprint, pattern.looks)
+        facts = " · ".join(filter(None, words))
         figures = "\n".join(self._figure(piece) for piece in pattern.pieces)
         return [
             f"<header>\n<h1>{_clean(pattern.title)}</h1>\n<p>{_clean(facts)}</p>",

@@ -16,7 +16,7 @@ FONT = "Tapewise"
 FILE = Path(__file__).parent / "fonts" / "DejaVuSans-subset.ttf"
 
 STAND_IN = "?"
-"""Drawn for a letter the font does not have."""
+"""Drawn for a sign the font does not have and that no Latin letters spell."""
 
 
 class Lettering:
@@ -35,7 +35,7 @@ class Lettering:
                 self.shaped(ink.text)
 
     def shaped(self, text: str) -> str:
-        """Return the text in drawing order, letters the font lacks replaced and remembered."""
+        """Return the text in drawing order, letters the font lacks spelt in Latin ones."""
         if text not in self._seen:
             self._seen[text] = self._shape(text)
         return self._seen[text]
@@ -47,7 +47,13 @@ class Lettering:
         if all(ord(letter) in self._known for letter in known):
             return known
         self._short = True
-        return "".join(letter if ord(letter) in self._known else STAND_IN for letter in known)
+        return "".join(self._spelt(letter) for letter in known)
+
+    def _spelt(self, letter: str) -> str:
+        """A letter the font has, or its sound in Latin ones."""
+        from anyascii import anyascii
+
+        return letter if ord(letter) in self._known else anyascii(letter) or STAND_IN
 
     def width(self, text: str, size: float) -> float:
         """Return how wide shaped text is set, in the unit of ``size``."""
@@ -58,7 +64,7 @@ class Lettering:
         if not self._short:
             return ""
         return (
-            f"“{STAND_IN}” stands for letters this file's font does not have; "
+            "Letters this file's font does not have are spelt in Latin ones; "
             "the SVG and HTML files spell every name in full."
         )
 

@@ -20,6 +20,10 @@ if TYPE_CHECKING:
     from reportlab.pdfgen.canvas import Canvas
 
 
+LAYERED = (1, 5)
+"""The first version of the format that has layers [iso32000-1, 8.11]."""
+
+
 def pdf(prints: Prints, look: Look = PRINTED) -> bytes:
     """Return the sheets as one PDF file.
 
@@ -44,7 +48,9 @@ class _Book:
         self.file = BytesIO()
         first = prints.sheets[0]
         size = (first.width * POINTS, first.height * POINTS)
-        self.page: Canvas = Canvas(self.file, pagesize=size, invariant=1, pageCompression=1)
+        self.page: Canvas = Canvas(
+            self.file, pagesize=size, invariant=1, pageCompression=1, pdfVersion=LAYERED, lang="en"
+        )
         self.raw: Any = self.page
         self.lettering = Lettering()
         self.pen = PdfPen(self.page, look, self.lettering)

@@ -10,6 +10,7 @@ from seams_made_up import rectangle
 from tapewise_core.drafting.labels import (
     LARGEST,
     SMALLEST,
+    TITLE,
     LabelHead,
     allowance_words,
     cut_words,
@@ -65,7 +66,8 @@ def test_type_is_as_large_as_the_room_allows() -> None:
     """Never beyond the largest, never too small to read, and only the first line bold."""
     lines = ["Front", "a line of some length", "another"]
     roomy = set_label(lines, Box(0, 0, 400, 200), "front")
-    assert {words.size for words in roomy} == {LARGEST}
+    assert [words.size for words in roomy] == [TITLE, LARGEST, LARGEST]
+    assert TITLE >= 24 * 25.4 / 72
     assert [words.bold for words in roomy] == [True, False, False]
     assert {words.size for words in set_label(lines, Box(0, 0, 9, 9), "front")} == {SMALLEST}
 

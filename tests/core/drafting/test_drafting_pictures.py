@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from itertools import combinations
+
 import pytest
+from making import DAY, person
 from seams_made_up import rectangle
 
 from tapewise_core.drafting.draft import Draft
@@ -11,7 +14,10 @@ from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.pictures import EDGE, HIGH, WIDE, step_pictures
 from tapewise_core.drafting.piece import Notch
 from tapewise_core.errors import DraftError
+from tapewise_core.garments.shelf import garments
+from tapewise_core.geometry.outline import box_of
 from tapewise_core.paper.drawing import Layer, Stroke, TextLine
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, cm
 
@@ -99,3 +105,20 @@ def test_a_length_of_nothing_is_no_step() -> None:
     """A distance that comes to nothing or less is refused with what it would be."""
     with pytest.raises(DraftError, match="a–b, its length, would be 0 cm"):
         Draft("x").start("a", "here").across("a", "b", cm(0), "its length")
+
+
+@pytest.mark.parametrize("garment", [page.name for page in garments()])
+def test_letters_can_be_read_and_none_lies_over_another(garment: str) -> None:
+    """At least seven points of type where the picture stands at its own size."""
+    for drawn in draft(person(), garment, {}, made=DAY).pattern.drafts:
+        for picture in step_pictures(drawn):
+            words = [ink for ink in picture.inks if isinstance(ink, TextLine)]
+            assert all(ink.size >= 7 * 25.4 / 72 for ink in words)
+            boxes = [box_of(ink.corners()).grown(-0.3) for ink in words]
+            for one, other in combinations(boxes, 2):
+                assert (
+                    one.right <= other.left
+                    or other.right <= one.left
+                    or one.bottom <= other.top
+                    or other.bottom <= one.top
+                ), picture.title

@@ -43,11 +43,14 @@ def test_a_curved_hem_keeps_its_allowance_to_the_mirrored_corner(bend: float, le
 
 
 def test_a_mirrored_corner_ends_on_the_curve_of_the_hem() -> None:
-    """Where the mirrored side cuts into a bent hem, the corner is as far from the hem as asked."""
+    """Where the mirrored side cuts into a bent hem, the corner is as far from the hem as asked,
+    and no point beyond the cut is left to make a tooth."""
     side = ruled(Point(200, 0), Point(290, 300))
     hem = curved(side.end, side.end + Vector(-60, -6), Point(120, 330), Point(0, 330))
     margins = half(hem, side)
-    tip = max((p for p in cut_line(margins) if p.x > 250), key=lambda p: p.y)
+    cut = cut_line(margins)
+    assert teeth(cut) == ()
+    tip = max((p for p in cut if p.x > 250), key=lambda p: p.y)
     assert min((tip - p).length() for p in hem.flattened(0.001)) == pytest.approx(25, abs=0.05)
 
 

@@ -109,7 +109,7 @@ def test_a_person_with_everything_fits_the_schema() -> None:
     "change",
     [
         {"name": ""},
-        {"version": 2},
+        {"version": 3},
         {"unit": "ell"},
         {"colour": "red"},
         {"measures": {"tail": {"value": 12}}},

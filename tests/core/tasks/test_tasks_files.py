@@ -49,7 +49,7 @@ def test_a_format_asked_for_twice_is_made_once() -> None:
 def test_saving_writes_what_was_made(tmp_path: Path) -> None:
     """Names and sizes are those on disk, and the last part told is the writing."""
     said: list[str] = []
-    written = dict(save(MADE, tmp_path / "top", tell=said.append))
+    written = dict(save(MADE, tmp_path / "top", tell=said.append).files)
     assert said[-1] == f"2 of 2: writing {len(written)} files …"
     on_disk = {
         str(file.relative_to(tmp_path / "top")): file.stat().st_size
@@ -89,3 +89,17 @@ def test_the_checklist_written_is_in_the_readers_unit() -> None:
     """Inches for whoever reads inches."""
     text = contents(top(unit=Unit.IN))["checklist.md"].decode()
     assert "1 in" in text[text.index("## Sew") :]
+
+
+def test_a_format_that_fails_leaves_the_others(tmp_path: Path) -> None:
+    """A roll too narrow for the piece names itself; pages and record are there without it."""
+    narrow = Paper(roll_width="30 cm")
+    written = save(MADE, tmp_path / "top", ("pdf-roll", "dxf"), narrow)
+    assert [one.format for one in written.failed] == ["pdf-roll"]
+    (says,) = written.failed_words(MADE.reader)
+    assert says.startswith("Not written: pdf-roll. “")
+    assert "does not fit a roll of 300 mm" in says
+    names = {name for name, _ in written.files}
+    assert "pattern.dxf" in names
+    assert "pattern-roll.pdf" not in names
+    assert set(json.loads((tmp_path / "top" / "draft.json").read_text())["files"]) == names

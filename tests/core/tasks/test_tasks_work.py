@@ -59,6 +59,6 @@ def test_the_work_that_changed_last_is_taken_up() -> None:
 def test_a_field_this_version_does_not_know_is_left_out() -> None:
     """A newer version's extra costs nothing."""
     work.save(Work("Ada", notes="kept"))
-    (place,) = work.folder().glob("*.json")
+    (place,) = work.folder().rglob("*.json")
     place.write_text(place.read_text("utf-8").replace("{", '{"colour": "red",', 1), "utf-8")
     assert work.load("Ada").notes == "kept"

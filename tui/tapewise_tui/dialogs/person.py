@@ -13,6 +13,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.body import Reference
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.people import store
+from tapewise_core.tasks.settings import settings
 from tapewise_core.units import Unit
 from tapewise_tui.widgets.toggles import Choices, OneOf
 
@@ -37,7 +38,7 @@ class PersonDialog(ModalScreen[Profile | None]):
         self.profile = profile
 
     def compose(self) -> ComposeResult:
-        unit = self.profile.unit if self.profile else Unit.CM
+        unit = self.profile.unit if self.profile else Unit(settings().unit or Unit.CM)
         build = self.profile.reference if self.profile else Reference.NOT_SAID
         with Vertical(id="card"):
             yield Static("Who is measured?", classes="heading")

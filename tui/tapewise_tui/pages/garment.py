@@ -13,7 +13,7 @@ from textual.widget import Widget
 from textual.widgets import Select
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.tasks import wizard
+from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, words
 from tapewise_tui.desk import Desk
@@ -150,7 +150,7 @@ class GarmentPage(Page):
         event.stop()
         name = str(event.value)
         if name != self.desk.work.garment:
-            self.desk.change(name, made=replace(self.desk.work, garment=name, asked={}))
+            self.desk.change(name, made=work.of_garment(self.desk.work, name))
             self.app.switch_screen(GarmentPage(self.desk))
 
     def action_piece(self) -> None:

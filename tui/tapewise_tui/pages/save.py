@@ -6,6 +6,7 @@ import os
 from collections.abc import Iterable
 from dataclasses import replace
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from textual import on, work
 from textual.binding import Binding
@@ -14,15 +15,20 @@ from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Input, Label, Static
 
-from tapewise_core.errors import TapewiseError
+from tapewise_core.errors import ForeignFilesError, TapewiseError
 from tapewise_core.profiles.files import typed_path
 from tapewise_core.tasks import shop
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.paper_asked import SIZED
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, reviewing, saving, trouble, words
+from tapewise_tui.dialogs.replacing import ReplacingDialog
 from tapewise_tui.dialogs.written import WrittenDialog
 from tapewise_tui.page import PAGES_KEY, Page
 from tapewise_tui.widgets.ticks import Item, TickList
+
+if TYPE_CHECKING:
+    from tapewise_core.tasks.files import Written
 
 
 class SavePage(Page):
@@ -53,9 +59,16 @@ class SavePage(Page):
     class Written(Message):
         """The files are there, or a sentence says why not."""
 
-        def __init__(self, folder: Path, result: list[tuple[str, int]] | str) -> None:
+        def __init__(self, folder: Path, result: Written | str) -> None:
             super().__init__()
             self.folder, self.result = folder, result
+
+    class InTheWay(Message):
+        """Files stand in the way that no draft wrote."""
+
+        def __init__(self, folder: Path, names: tuple[str, ...]) -> None:
+            super().__init__()
+            self.folder, self.names = folder, names
 
     def parts(self) -> Iterable[Widget]:
         yield Static("", id="summary", markup=False)
@@ -83,16 +96,18 @@ class SavePage(Page):
         self.draft = result if isinstance(result, Drafted) else None
         said = f"{saving.summary(result)} {reviewing.warning(self.desk)}".strip()
         self.query_one("#summary", Static).update(said)
-        ticked = self.desk.work.formats
-        items = [Item(name, says, name in ticked, name) for name, says in shop.formats()]
+        ticked = saving.formats(self.desk)
+        items = [
+            Item(name, says, name in ticked, name) for name, says in shop.formats() if name != SIZED
+        ]
         self.query_one(TickList).fill(items)
 
     @on(TickList.Ticked)
     def tick(self, event: TickList.Ticked) -> None:
         event.stop()
-        made = self.desk.work
-        kept = tuple(name for name in made.formats if name != event.key)
-        formats = kept if event.key in made.formats else (*made.formats, event.key)
+        made, ticked = self.desk.work, saving.formats(self.desk)
+        kept = tuple(name for name in ticked if name != event.key)
+        formats = kept if event.key in ticked else (*ticked, event.key)
         self.desk.change(f"format {event.key}", made=replace(made, formats=formats))
         self.show()
 
@@ -117,17 +132,19 @@ class SavePage(Page):
         self._write(draft, folder, self.desk.work)
 
     @work(thread=True, exclusive=True, group="write")
-    def _write(self, draft: Drafted, folder: Path, made: Work) -> None:
+    def _write(self, draft: Drafted, folder: Path, made: Work, replaced: bool = False) -> None:
         from tapewise_core.tasks.files import save
 
+        def tell(says: str) -> None:
+            self.post_message(self.Progress(says))
+
         try:
-            result: list[tuple[str, int]] | str = save(
-                draft,
-                folder,
-                made.formats,
-                made.paper,
-                tell=lambda says: self.post_message(self.Progress(says)),
+            result: Written | str = save(
+                draft, folder, saving.formats(self.desk), made.paper, tell, replace=replaced
             )
+        except ForeignFilesError as error:
+            self.post_message(self.InTheWay(folder, error.names))
+            return
         except TapewiseError as error:
             result = self.desk.reader.spell(error.told)
         except Exception as error:  # what is at fault must not take the page down with it
@@ -145,10 +162,24 @@ class SavePage(Page):
         if isinstance(event.result, str):
             self.warn(event.result)
             return
-        total = sum(size for _, size in event.result)
-        count = words.count(len(event.result), "file")
+        files = event.result.files
+        total = sum(size for _, size in files)
+        count = words.count(len(files), "file")
         self.tell(f"{count}, {words.size(total)}, written to {event.folder}")
-        self.app.push_screen(WrittenDialog(event.folder, tuple(event.result)))
+        self.app.push_screen(WrittenDialog(event.folder, event.result, self.desk.reader))
+
+    @on(InTheWay)
+    def in_the_way(self, event: InTheWay) -> None:
+        """Ask before anything of somebody else's is replaced."""
+        event.stop()
+
+        def answered(replaced: bool | None) -> None:
+            if replaced and self.draft is not None:
+                self._write(self.draft, event.folder, self.desk.work, replaced)
+            else:
+                self.tell("Nothing was written; name another folder.")
+
+        self.app.push_screen(ReplacingDialog(event.folder, event.names), answered)
 
     def keep_typed(self) -> None:
         text = self.query_one("#folder", Input).value.strip()

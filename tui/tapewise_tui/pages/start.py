@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from datetime import date
 
 from textual import on
 from textual.binding import Binding
@@ -24,6 +25,11 @@ WELCOME = (
     "Tapewise drafts a jersey pattern to one person's own measures, proves it before anyone "
     "cuts, and says how to sew it. Take a tape, an elastic and about twenty minutes."
 )
+
+
+MANY = 60
+"""People above which the list counts what is missing and leaves unlikely values to the review, so
+that it stands at once (our choice)."""
 
 
 class StartPage(Page):
@@ -68,7 +74,8 @@ class StartPage(Page):
         self.entries = {str(entry.path): entry for entry in entries}
         table = self.query_one(Rows)
         columns = (("Person", 28), ("Last measured", 17), ("Open", 20))
-        table.fill(columns, [(str(entry.path), _row(entry)) for entry in entries])
+        brief = len(entries) > MANY
+        table.fill(columns, [(str(entry.path), _row(entry, brief=brief)) for entry in entries])
         self._resume(table)
         table.focus()
 
@@ -109,7 +116,7 @@ class StartPage(Page):
         if profile is None:
             return
         try:
-            people.store.save(profile)
+            people.store.add(profile)
         except TapewiseError as error:
             self.warn(error)
             return
@@ -125,10 +132,10 @@ class StartPage(Page):
         if profile is None or entry is None or entry.profile in (None, profile):
             return
         try:
-            people.store.save(profile)
-            self.undone.append((f"change to {entry.name}", lambda: _back(entry, profile)))
-            if profile.name != entry.name and not entry.shipped:
-                people.store.remove(entry)
+            work.bring_over(entry.name, entry.known.id)
+            kept = people.store.keep(_own(profile, entry), _on_file(entry)).profile
+            work.follow(kept.id, kept.name)
+            self.undone.append((f"change to {entry.name}", lambda: _back(entry, kept)))
         except TapewiseError as error:
             self.warn(error)
             return
@@ -144,10 +151,11 @@ class StartPage(Page):
         except TapewiseError as error:
             self.warn(error)
             return
-        said, old = f"{entry.name} is deleted.", entry.profile
-        if old is not None:
-            self.undone.append((f"{entry.name} deleted", lambda: people.store.save(old)))
-            said += " ctrl+z brings the measures back."
+        said = f"{entry.name} is deleted."
+        if not entry.fault:
+            undo = (f"{entry.name} deleted", lambda: people.store.restore(entry.name))
+            self.undone.append(undo)
+            said += " ctrl+z brings everything back, for a day."
         self.show()
         self.tell(said)
 
@@ -160,12 +168,22 @@ class StartPage(Page):
         return says
 
 
-def _row(entry: Entry) -> tuple[str, str, str]:
+def _row(entry: Entry, *, brief: bool) -> tuple[str, str, str]:
     name = f"{entry.name} (example)" if entry.shipped else entry.name
-    if entry.profile is None:
+    if entry.fault:
         return name, "", "cannot be read; Enter says why"
-    when = words.last_taken(entry.profile)
-    return name, words.day(when) if when else "never", _open(entry.profile)
+    last = entry.known.last
+    when = words.day(date.fromisoformat(last)) if last else "never"
+    if brief or entry.profile is None:
+        return name, when, _still(len(CATALOGUE) - entry.known.measures) or "nothing"
+    return name, when, _open(entry.profile)
+
+
+def _still(missing: int) -> str:
+    """Say how many measures are still to take."""
+    if missing == len(CATALOGUE):
+        return "everything"
+    return words.count(missing, "measure") if missing else ""
 
 
 def _open(profile: Profile) -> str:
@@ -174,14 +192,24 @@ def _open(profile: Profile) -> str:
     if len(check.missing) == len(CATALOGUE):
         return "everything"
     unlikely = sum(finding.severity.value == "warning" for finding in check.findings)
-    said = [words.count(len(check.missing), "measure")] if check.missing else []
-    said += [f"{unlikely} unlikely"] if unlikely else []
-    return ", ".join(said) or "nothing"
+    said = [_still(len(check.missing)), f"{unlikely} unlikely" if unlikely else ""]
+    return ", ".join(filter(None, said)) or "nothing"
+
+
+def _on_file(entry: Entry) -> Profile | None:
+    return None if entry.shipped else entry.profile
+
+
+def _own(profile: Profile, entry: Entry) -> Profile:
+    """An example under another name is somebody new."""
+    renamed = entry.shipped and profile.name != entry.name
+    return people.somebody_new(profile) if renamed else profile
 
 
 def _back(entry: Entry, changed: Profile) -> None:
     """Put a person back as she was before a change."""
-    if entry.shipped or changed.name != entry.name:
+    if entry.shipped:
         people.store.delete(changed.name)
-    if not entry.shipped and entry.profile is not None:
-        people.store.save(entry.profile)
+    elif entry.profile is not None:
+        people.store.keep(entry.profile, changed)
+        work.follow(changed.id, entry.name)

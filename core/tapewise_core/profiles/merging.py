@@ -1,0 +1,68 @@
+"""Changes of two writers to one person, put together measure by measure.
+
+What only one of them changed is taken from the one who changed it. A measure both changed, each
+to something else, is a ``Clash``: it stays as it is on file until somebody says which counts.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from tapewise_core.profiles.profile import Profile, Reading
+
+_SIMPLE = ("name", "unit", "reference", "waist_site", "age")
+_GROWING = ("groups", "adjustments", "loved")
+
+
+@dataclass(frozen=True, slots=True)
+class Clash:
+    """One measure changed by two: what this writer wants, and what is on file; None is open."""
+
+    key: str
+    mine: Reading | None
+    theirs: Reading | None
+
+
+def merged(base: Profile, mine: Profile, theirs: Profile) -> tuple[Profile, tuple[Clash, ...]]:
+    """Return what is on file (theirs) with everything I changed since ``base``, and clashes.
+
+    >>> ada = Profile.of("Ada").with_value("hip", 98.0)
+    >>> both, _ = merged(ada, ada.with_value("hip", 99.0), ada.with_value("neck", 36.0))
+    >>> {key: value.cm for key, value in both.values().items()}
+    {'hip': 99.0, 'neck': 36.0}
+    """
+    changes: dict[str, Any] = {
+        name: getattr(mine, name) for name in _SIMPLE if getattr(mine, name) != getattr(base, name)
+    }
+    for name in _GROWING:
+        changes[name] = _grown(getattr(base, name), getattr(mine, name), getattr(theirs, name))
+    measures, clashes = _measures(base, mine, theirs)
+    return theirs.having(**changes, measures=measures), clashes
+
+
+def _measures(
+    base: Profile, mine: Profile, theirs: Profile
+) -> tuple[dict[str, Reading], tuple[Clash, ...]]:
+    found, clashes = dict(theirs.measures), []
+    for key in dict.fromkeys((*base.measures, *mine.measures)):
+        was, want, there = (who.measures.get(key) for who in (base, mine, theirs))
+        if want in (was, there):
+            continue
+        if there != was:
+            clashes.append(Clash(key, want, there))
+        elif want is None:
+            del found[key]
+        else:
+            found[key] = want
+    return found, tuple(clashes)
+
+
+def _grown(
+    base: tuple[object, ...], mine: tuple[object, ...], theirs: tuple[object, ...]
+) -> tuple[object, ...]:
+    """Theirs without what I took away, and with what I added."""
+    if base == mine:
+        return theirs
+    kept = [one for one in theirs if one in mine or one not in base]
+    return (*kept, *(one for one in mine if one not in base and one not in kept))

@@ -1,0 +1,136 @@
+"""Whoever was deleted, with everything kept about her, to be brought back for a day.
+
+A folder for each deletion, named by the id and the second; what lies in it lies as it lay in the
+data folder. The person's own file goes last and comes back last, so that whatever ends the
+program on the way, the next start knows what to finish.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import shutil
+from collections.abc import Iterator
+from datetime import datetime, timedelta
+from pathlib import Path
+
+from tapewise_core.errors import TapewiseError
+from tapewise_core.profiles.files import STRAY, read_file, sync_folder
+from tapewise_core.profiles.folders import private
+from tapewise_core.profiles.history import file_of
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.profiles.slug import digest, slug
+
+KEPT = timedelta(days=1)
+"""How long whoever was deleted can be brought back."""
+
+_FOLDERS = ("people", "history", "projects", "work")
+
+
+def throw_away(data: Path, person: Path, identity: str, name: str, now: datetime) -> Path:
+    """Take a person's file and all that belongs to it out of sight; raises OSError."""
+    bin_ = private(private(_bin(data)) / f"{identity}-{int(now.timestamp())}")
+    for place in (*belongings(data, identity, name), person):
+        moved = bin_ / place.relative_to(data)
+        private(moved.parent)
+        os.replace(place, moved)
+    sync_folder(person.parent)
+    return bin_
+
+
+def belongings(data: Path, identity: str, name: str) -> Iterator[Path]:
+    """Yield what is kept about a person besides her own file."""
+    work = f"{slug(name)}-{digest(name)}.json"
+    found = (
+        file_of(data, identity),
+        data / "projects" / identity,
+        *(data / "work").glob(f"{work}*"),
+    )
+    yield from (place for place in found if identity and os.path.lexists(place))
+
+
+def deleted(data: Path) -> list[tuple[Path, Path, Profile | None]]:
+    """Return folder, file and person of each deletion, the newest first."""
+    found = []
+    for folder in _bins(data):
+        for place in (folder / "people").glob("*.json"):
+            found.append((folder, place, _person(place)))
+    return sorted(found, key=lambda one: _when(one[0]), reverse=True)
+
+
+def bring_back(data: Path, folder: Path) -> None:
+    """Put everything of one deletion back in its place, the person last; raises OSError."""
+    for part in reversed(_FOLDERS):
+        for place in sorted((folder / part).glob("*")):
+            _put_back(place, private(data / part) / place.name)
+    shutil.rmtree(folder)
+
+
+def _put_back(place: Path, back: Path) -> None:
+    """What was written since the deletion began stays; states of before come in front of it."""
+    if not os.path.lexists(back):
+        os.replace(place, back)
+    elif place.is_dir():
+        for child in place.iterdir():
+            _put_back(child, back / child.name)
+    elif place.suffix == ".jsonl":
+        place.write_bytes(place.read_bytes() + b"\n" + back.read_bytes())
+        os.replace(place, back)
+
+
+def purge(data: Path, identity: str) -> None:
+    """Leave nothing of anybody deleted under an id."""
+    for folder in _bins(data):
+        if identity and folder.name.rpartition("-")[0] == identity:
+            shutil.rmtree(folder, ignore_errors=True)
+
+
+def due(data: Path, now: datetime) -> bool:
+    """Say whether there is something to tidy up."""
+    return any(_strays(data)) or any(_is_over(one, now) or _is_half(one) for one in _bins(data))
+
+
+def tidy(data: Path, now: datetime) -> None:
+    """Take away strays and what was deleted over a day ago, and undo deletions cut short."""
+    for stray in _strays(data):
+        with contextlib.suppress(OSError):
+            stray.unlink()
+    for folder in _bins(data):
+        if _is_over(folder, now):
+            shutil.rmtree(folder, ignore_errors=True)
+        elif _is_half(folder):
+            with contextlib.suppress(OSError):
+                bring_back(data, folder)
+
+
+def _strays(data: Path) -> Iterator[Path]:
+    for pattern in ("", "people/", "history/", "work/", "projects/*/"):
+        yield from data.glob(f"{pattern}{STRAY}*.tmp")
+
+
+def _is_over(folder: Path, now: datetime) -> bool:
+    return now - _when(folder) > KEPT
+
+
+def _is_half(folder: Path) -> bool:
+    return not any((folder / "people").glob("*"))
+
+
+def _bin(data: Path) -> Path:
+    return data / "deleted"
+
+
+def _bins(data: Path) -> list[Path]:
+    return [path for path in _bin(data).glob("*-*") if path.is_dir()]
+
+
+def _when(folder: Path) -> datetime:
+    seconds = folder.name.rpartition("-")[2]
+    return datetime.fromtimestamp(int(seconds) if seconds.isdecimal() else 0)
+
+
+def _person(place: Path) -> Profile | None:
+    try:
+        return read_file(place)
+    except TapewiseError:
+        return None

@@ -1,0 +1,147 @@
+"""The cells of a table of people: read one by one, each fault with its row and column."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from tapewise_core.errors import ProfileError, ReadingError
+from tapewise_core.measures.body import Origin, Reference, WaistSite
+from tapewise_core.measures.catalogue import BY_KEY, measure, near_measures
+from tapewise_core.measures.reading import read
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.units import Unit, parse_number
+
+
+@dataclass(frozen=True, slots=True)
+class TableFault:
+    """What is wrong in one cell."""
+
+    row: int
+    column: str
+    says: str
+
+    def __str__(self) -> str:
+        return f"row {self.row}, {self.column}: {self.says.rstrip('.')}."
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One column: its heading as written, what it holds, and the unit of its lengths."""
+
+    heading: str
+    key: str
+    unit: Unit = Unit.CM
+
+
+_HEADING = re.compile(r"(?P<key>[^\[(]+?)\s*(?:[\[(]\s*(?P<unit>[^\])]*?)\s*[\])])?")
+_UNITS = {None: Unit.CM, "cm": Unit.CM, "in": Unit.IN, "inch": Unit.IN, "inches": Unit.IN}
+_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+
+
+def columns_of(head: Sequence[str]) -> tuple[list[Column], list[TableFault]]:
+    """Return a column for each heading, one nobody knows without a key, and what is wrong."""
+    columns: list[Column] = []
+    faults: list[TableFault] = []
+    for heading in head:
+        column, says = _column(heading)
+        if says is None and column.key and column.key in {one.key for one in columns}:
+            column, says = Column(heading, ""), "this column stands twice"
+        columns.append(column)
+        if says is not None:
+            faults.append(TableFault(1, heading.strip() or "an empty heading", says))
+    return columns, faults
+
+
+def _column(heading: str) -> tuple[Column, str | None]:
+    found = _HEADING.fullmatch(heading.strip().lower())
+    if found is None:
+        return Column(heading, ""), None if not heading.strip() else "is no heading"
+    key, unit = re.sub(r"[\s-]+", "_", found["key"]), found["unit"]
+    if unit not in _UNITS:
+        return Column(heading, ""), "give its lengths in [cm] or [in]"
+    if key not in BY_KEY and key not in _ABOUT:
+        return Column(heading, ""), f"is not a measure; {near_measures(key)}"
+    return Column(heading.strip(), key, _UNITS[unit]), None
+
+
+def of_cells(
+    number: int, cells: Sequence[str], columns: Sequence[Column]
+) -> tuple[Profile | None, list[TableFault]]:
+    """Return the person of one row, or every fault in it."""
+    about: dict[str, Any] = {}
+    lengths: dict[str, float] = {}
+    faults: list[TableFault] = []
+    for column, cell in zip(columns, cells, strict=False):
+        try:
+            _read(column, cell.strip(), about, lengths)
+        except (ReadingError, ValueError) as fault:
+            faults.append(TableFault(number, column.heading, str(fault)))
+    if any(cell.strip() for cell in cells[len(columns) :]):
+        faults.append(TableFault(number, "the end", "there are more cells than headings"))
+    if "name" not in about:
+        faults.insert(0, TableFault(number, "name", "is missing"))
+    return (None, faults) if faults else _made(number, about, lengths)
+
+
+def _made(
+    number: int, about: Mapping[str, Any], lengths: Mapping[str, float]
+) -> tuple[Profile | None, list[TableFault]]:
+    try:
+        profile = Profile.of(about["name"]).having(**about)
+        for key, cm in lengths.items():
+            profile = profile.with_value(key, cm, origin=Origin.MEASURED)
+    except ProfileError as error:
+        told = (fault.partition(": ") for fault in error.faults)
+        return None, [TableFault(number, place, says) for place, _, says in told]
+    return profile, []
+
+
+def _read(column: Column, cell: str, about: dict[str, Any], lengths: dict[str, float]) -> None:
+    if not cell or not column.key:
+        return
+    if column.key in _ABOUT:
+        about[column.key] = _ABOUT[column.key](as_typed(cell))
+    else:
+        lengths[column.key] = read(cell, measure(column.key), column.unit)
+
+
+def _one_of(kind: type[Unit] | type[Reference] | type[WaistSite]) -> Callable[[str], object]:
+    def chosen(cell: str) -> object:
+        try:
+            return kind(cell.lower())
+        except ValueError:
+            there = " or ".join(f"“{one.value}”" for one in kind)
+            raise ValueError(f"“{cell[:24]}” must be {there}") from None
+
+    return chosen
+
+
+def _groups(cell: str) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(part.strip() for part in cell.split(";") if part.strip()))
+
+
+_ABOUT: Mapping[str, Callable[[str], object]] = {
+    "name": str,
+    "unit": _one_of(Unit),
+    "reference": _one_of(Reference),
+    "waist_site": _one_of(WaistSite),
+    "age": parse_number,
+    "groups": _groups,
+}
+
+
+def plain_text(cell: str) -> str:
+    """Mark what a spreadsheet would take for a formula, so that it stays text.
+
+    >>> plain_text("=1+1"), as_typed(plain_text("=1+1")), plain_text("Ada")
+    ("'=1+1", '=1+1', 'Ada')
+    """
+    return f"'{cell}" if cell.startswith(_FORMULA) else cell
+
+
+def as_typed(cell: str) -> str:
+    """Return a text without the mark that :func:`plain_text` puts before it."""
+    return cell[1:] if cell[:1] == "'" and cell[1:].startswith(_FORMULA) else cell

@@ -1,0 +1,52 @@
+"""What tells one draft from another on paper: six signs, and the style in three words."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from hashlib import sha256
+
+from tapewise_core.measures.body import Value
+from tapewise_core.style.style import Style
+
+SIGNS = "23456789ABCDEFGHJKMNPQRSTUVWXYZ"
+"""Digits and capitals that are not mistaken for one another in handwriting."""
+
+LONG = 6
+"""Signs: two drafts of one class look alike once in 31 ** 6, nine hundred million (our choice)."""
+
+LOOKS = {
+    "neckline": "{} neck",
+    "sleeve": "{} sleeve",
+    "circle": "{} circle",
+    "fit": "{}",
+    "hem": "{} hem",
+    "waist-finish": "{} waist",
+}
+"""Options that are seen on the finished garment, the most telling first."""
+
+
+def fingerprint(
+    person: str, garment: str, measures: Mapping[str, Value], style: Style, cloth: object
+) -> str:
+    """Return six letters and digits that are the same exactly where all of these are.
+
+    ``measures`` are those the style uses, ``cloth`` is plain data as the record keeps it.
+    """
+    taken = {key: (round(one.cm, 2), one.origin.value) for key, one in measures.items()}
+    said = [person, garment, taken, style.as_json(), cloth]
+    number = int.from_bytes(sha256(json.dumps(said, sort_keys=True).encode()).digest())
+    signs = ""
+    for _ in range(LONG):
+        number, place = divmod(number, len(SIGNS))
+        signs += SIGNS[place]
+    return signs
+
+
+def looks(style: Style) -> str:
+    """Return the style in three words or fewer, for the foot of a page.
+
+    The cloth's stretch and the like are left out: they are not seen.
+    """
+    plain = style.as_json()
+    return ", ".join([says.format(plain[key]) for key, says in LOOKS.items() if key in plain][:3])

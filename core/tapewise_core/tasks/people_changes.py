@@ -1,0 +1,65 @@
+"""What changed about a person from one state to another, and changes asked for by key."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from tapewise_core.errors import OptionError
+from tapewise_core.measures.catalogue import CATALOGUE, NAMES, measure, near_measures
+from tapewise_core.measures.finding import Finding, Severity
+from tapewise_core.measures.reading import read
+from tapewise_core.profiles.history import chosen as state_of
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.units import Unit
+
+__all__ = ["Change", "changes", "state_of", "to_come", "with_setting"]
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One measure in two states of a person [cm]; None where it was open."""
+
+    key: str
+    before: float | None
+    after: float | None
+
+
+def changes(first: Profile, second: Profile) -> tuple[Change, ...]:
+    """Return the measures that differ between two states, in the order of the catalogue."""
+    keys = (row.key for row in CATALOGUE)
+    rows = ((key, first.measures.get(key), second.measures.get(key)) for key in keys)
+    return tuple(
+        Change(key, a.value if a else None, b.value if b else None)
+        for key, a, b in rows
+        if (a and a.value) != (b and b.value)
+    )
+
+
+def with_setting(profile: Profile, setting: str, unit: Unit) -> Profile:
+    """Return a profile with one KEY=LENGTH set, or the measure taken off where LENGTH is empty.
+
+    Raises OptionError for an unknown key and ReadingError for what is no length.
+    """
+    key, equals, text = (part.strip() for part in setting.partition("="))
+    if not equals:
+        raise OptionError(f"“{setting}” is not MEASURE=LENGTH, such as hip=98.")
+    if key not in NAMES:
+        raise OptionError(f"{key or 'That'} is not a measure; {near_measures(key)}.")
+    if not text:
+        return profile.without(key)
+    cm = read(text, measure(key), unit)
+    return profile.with_value(key, cm, readings=(cm,), taken=date.today())
+
+
+def to_come(profile: Profile, today: date) -> tuple[Finding, ...]:
+    """Return a hint about measures that are said to be taken on a day still to come."""
+    taken = {key: row.taken for key, row in profile.measures.items() if row.taken}
+    late = {key: day for key, day in taken.items() if day > today}
+    if not late:
+        return ()
+    names = ", ".join(NAMES[key] for key in late)
+    says = (
+        f"{names}: taken on {max(late.values()).isoformat()}, a day still to come; mend the date."
+    )
+    return (Finding(tuple(late), Severity.HINT, (says[0].upper() + says[1:],)),)

@@ -1,0 +1,69 @@
+"""Projects by the names people give them."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from tapewise_core.errors import OptionError
+from tapewise_core.garments.shelf import garment as on_shelf
+from tapewise_core.profiles import store
+from tapewise_core.tasks import work
+from tapewise_core.tasks.work import Work
+from tapewise_core.text.near import near_words
+
+
+def found(name: str, person: str | None = None) -> Work:
+    """Return the project of a name, of one person if several have one of that name.
+
+    Raises OptionError with the near names if there is none, or with the people if there are
+    several.
+    """
+    there = work.projects(store.find(person).name if person is not None else None)
+    fitting = [one for one in there if one.title.casefold() == name.strip().casefold()]
+    if not fitting:
+        names = list(dict.fromkeys(one.title for one in there))
+        hint = near_words(name, names) if names else "there are no projects yet."
+        raise OptionError(f"There is no project “{name}”; {hint}")
+    if len(fitting) > 1:
+        people = ", ".join(one.person for one in fitting)
+        raise OptionError(f"“{name}” is a project of {people}; say whose is meant.")
+    return fitting[0]
+
+
+def begun(name: str, person: str | None, garment: str) -> Work:
+    """Return a project of a name to go on with, or a new one; its garment is as said.
+
+    Raises OptionError if it is of another garment, or nobody is named.
+    """
+    if person is None:
+        raise OptionError("A new project needs PERSON and GARMENT.")
+    on_shelf(garment)
+    own = _named(name)
+    who = store.find(person).name
+    there = next((one for one in work.projects(who) if one.title == own), None)
+    if there is None:
+        return replace(work.fresh(who), garment=garment, name=own, owner=store.id_of(who))
+    if there.garment != garment:
+        raise OptionError(f"{own} is a {there.garment}; give the {garment} another name.")
+    return there
+
+
+def copied(name: str, to: str, person: str | None = None) -> Work:
+    """Save a second project with the choices of one; raises OptionError if the name is taken."""
+    one = found(name, person)
+    own = _named(to)
+    if any(there.title.casefold() == own.casefold() for there in work.projects(one.person)):
+        raise OptionError(f"{one.person} has a project “{own}” already; choose another name.")
+    made = replace(one, name=own, drafts=(), folder="", ticked=())
+    work.save(made)
+    return made
+
+
+def _named(name: str) -> str:
+    """A name that a file and a line can bear; raises OptionError for any other."""
+    from tapewise_core.profiles.rules import line
+
+    try:
+        return line(name)
+    except ValueError as fault:
+        raise OptionError(f"The name of a project {fault}.") from None

@@ -1,0 +1,160 @@
+"""The files of projects: read, set aside where they cannot be used, brought over from before."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import count
+from pathlib import Path
+
+from tapewise_core.errors import FilesError
+from tapewise_core.profiles import store
+from tapewise_core.profiles.files import STRAY, put, reason
+from tapewise_core.profiles.folders import alone, data_folder, private
+from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.tasks.work_text import Work, text_of, work_of
+
+BEFORE = ".before"
+"""How the name ends of the file that holds a project's last state but one."""
+
+
+def folder() -> Path:
+    """Return the folder that keeps everybody's projects; it need not exist yet.
+
+    Raises FilesError if the data folder's name cannot be.
+    """
+    return data_folder() / "projects"
+
+
+def save(work: Work) -> None:
+    """Keep a project, readable by the owner alone; raises FilesError with a sentence."""
+    kept = work if work.owner else replace(work, owner=store.id_of(work.person))
+    place = place_of(kept)
+    with alone():
+        private(place.parent.parent)
+        private(place.parent)
+        try:
+            _keep_before(place)
+            put(place, text_of(kept).encode())
+        except (OSError, ValueError) as fault:
+            raise FilesError(f"{place} cannot be written: {reason(fault)}.") from fault
+
+
+def bring_over(person: str, owner: str) -> str:
+    """Make a project of what an older version kept; return a sentence if it cannot be used."""
+    old = data_folder() / "work" / f"{slug(person)}-{digest(person)}.json"
+    try:
+        work, _ = work_of(text_in(old))
+        if work.person != person:
+            raise ValueError("it is somebody else's")
+    except FileNotFoundError:
+        return ""
+    except (OSError, ValueError) as fault:
+        return _set_aside(person, old, _why(fault))
+    save(replace(work, owner=owner))
+    with contextlib.suppress(OSError):
+        old.unlink()
+    return ""
+
+
+def old_people() -> Iterator[str]:
+    """Yield the names of those whose work an older version kept."""
+    for place in (data_folder() / "work").glob("*.json"):
+        with contextlib.suppress(OSError, ValueError):
+            yield work_of(text_in(place))[0].person
+
+
+def owners() -> list[str]:
+    """Return the ids of everybody who has projects."""
+    return sorted(place.name for place in folder().glob("*") if place.is_dir())
+
+
+def places(owner: str) -> list[Path]:
+    """Return the files of a person's projects."""
+    return sorted((folder() / owner).glob("*.json"))
+
+
+def place_of(work: Work) -> Path:
+    """Return where a project is kept."""
+    owner = work.owner or store.id_of(work.person)
+    return folder() / owner / f"{slug(work.title)}.json"
+
+
+def usable(place: Path) -> Work | None:
+    """Return the project a file holds, or None if it cannot be used."""
+    try:
+        return replace(work_of(text_in(place))[0], owner=place.parent.name)
+    except (OSError, ValueError):
+        return None
+
+
+def text_in(place: Path) -> str:
+    """Return what a file says; raises OSError, or ValueError with the reason."""
+    try:
+        return place.read_text("utf-8")
+    except UnicodeDecodeError:
+        raise ValueError("it is not text in UTF-8") from None
+
+
+def dropped(work: Work) -> list[str]:
+    """Say what of a project there is no longer; the file is written without it."""
+    try:
+        _, told = work_of(text_in(place_of(work)))
+    except (OSError, ValueError):
+        return []
+    if not told:
+        return []
+    with contextlib.suppress(FilesError):
+        save(work)
+    gone = " and ".join((", ".join(told[:-1]), told[-1])) if told[1:] else told[0]
+    return [f"There is no longer {gone} that “{work.title}” asked for; all else is kept."]
+
+
+def mended(person: str, place: Path) -> str:
+    """Set a file aside that cannot be used, and put its last good state in its place."""
+    try:
+        work_of(text_in(place))
+    except (OSError, ValueError) as fault:
+        said = _set_aside(person, place, _why(fault))
+    else:
+        return ""
+    before = place.with_name(place.name + BEFORE)
+    if _usable_before(before):
+        with contextlib.suppress(OSError):
+            os.replace(before, place)
+            return said.replace(", and this is a fresh start", ", and its last good state is back")
+    return said
+
+
+def _usable_before(place: Path) -> bool:
+    try:
+        return bool(work_of(text_in(place)))
+    except (OSError, ValueError):
+        return False
+
+
+def _keep_before(place: Path) -> None:
+    """Keep what stands in a place, if it can be used, for when what replaces it is spoilt."""
+    if _usable_before(place):
+        aside = place.with_name(f"{STRAY}{place.name}.tmp")
+        aside.unlink(missing_ok=True)
+        os.link(place, aside)
+        os.replace(aside, place.with_name(place.name + BEFORE))
+
+
+def _why(fault: OSError | ValueError) -> str:
+    return f"it cannot be read: {reason(fault)}" if isinstance(fault, OSError) else str(fault)
+
+
+def _set_aside(person: str, place: Path, why: str) -> str:
+    """Rename a file that cannot be used; return a sentence about it."""
+    told = f"What {person} was making cannot be used ({why})"
+    names = (f"{place.name}.unusable{'' if n == 1 else f'-{n}'}" for n in count(1))
+    aside = next(path for name in names if not os.path.lexists(path := place.with_name(name)))
+    try:
+        place.rename(aside)
+    except OSError:
+        return f"{told} and could not be set aside: {place}."
+    return f"{told}; the file is set aside as {aside}, and this is a fresh start."

@@ -1,0 +1,129 @@
+"""Pages joined on screen as the first page tells: no line of the pattern is covered.
+
+Renderer: pdfium. Every set of the example people on A4 and on Letter is laid on a table, page by
+page and row by row, each trimmed where its trim lines are and nowhere else, blank borders and all.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date
+from functools import cache
+
+import numpy as np
+import pytest
+from numpy.typing import NDArray
+from paper_pixels import ink_of
+from scipy import ndimage
+
+from tapewise_core.garments.shelf import garments
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Layer, Stroke
+from tapewise_core.paper.pattern_set import PatternSet
+from tapewise_core.paper.sheet import Prints, Sheet, Window
+from tapewise_core.paper.sizes import A4, LETTER, PageSize
+from tapewise_core.paper.tiling import tiled
+from tapewise_core.profiles.examples import example, examples
+from tapewise_core.tasks.drafting import draft
+from tapewise_core.tasks.files import pattern_set
+from tapewise_core.writers.pdf import pdf
+
+FINE = 2.0
+"""Pixels a millimetre: a cut line of 0.4 mm still is one."""
+
+Image = NDArray[np.float64]
+
+NAMES = [profile.name for _, profile in examples()]
+SETS = [(name, page.name) for name in NAMES for page in garments()]
+
+
+@cache
+def made(name: str, garment: str) -> PatternSet:
+    """Return one example person's set."""
+    return pattern_set(draft(example(name), garment, {}, made=date(2026, 11, 2)))
+
+
+@dataclass(frozen=True)
+class Trimmed:
+    """One page as it lies on the table, and what is left of its paper."""
+
+    sheet: Sheet
+    number: int
+    left: Box
+
+
+def trimmed(sheet: Sheet, number: int) -> Trimmed:
+    """Cut a page along its trim lines, from edge to edge of the paper."""
+    strokes = [ink for ink in sheet.inks if isinstance(ink, Stroke)]
+    left = top = 0.0
+    for line in (ink.path for ink in strokes if ink.name == "trim"):
+        if line.start.x == line.end.x:
+            left = line.start.x
+        else:
+            top = line.start.y
+    return Trimmed(sheet, number, Box(left, top, sheet.width, sheet.height))
+
+
+def on_canvas(page: Trimmed, at: Point) -> Point:
+    """Where a place of the page lies on the canvas."""
+    assert page.sheet.window
+    seen, corner = page.sheet.window.seen, page.sheet.window.at
+    return Point(at.x - corner.x + seen.left, at.y - corner.y + seen.top)
+
+
+def pages(prints: Prints) -> list[Trimmed]:
+    """Return the pages in the order they are laid: row by row, the later ones on top."""
+    return [trimmed(sheet, n) for n, sheet in enumerate(prints.sheets) if sheet.window]
+
+
+def joined(prints: Prints, data: bytes, edge: float) -> Image:
+    """Lay all pages on a table that begins ``edge`` mm before the canvas."""
+    box = prints.canvas.box
+    size = (round((box.height + 2 * edge) * FINE), round((box.width + 2 * edge) * FINE))
+    table = np.zeros(size)
+    for page in pages(prints):
+        ink = ink_of(data, page.number, page.left, FINE).ink
+        at = on_canvas(page, Point(page.left.left, page.left.top))
+        x, y = round((at.x - box.left + edge) * FINE), round((at.y - box.top + edge) * FINE)
+        place = table[max(y, 0) : y + ink.shape[0], max(x, 0) : x + ink.shape[1]]
+        place[:] = ink[max(-y, 0) :, max(-x, 0) :][: place.shape[0], : place.shape[1]]
+    return table
+
+
+def alone(prints: Prints) -> Image:
+    """Return the canvas by itself, on one sheet without anything round it."""
+    box = prints.canvas.box
+    whole = Sheet("canvas", box.width, box.height, (), Window(box, Point(0, 0)))
+    inks = tuple(ink for ink in prints.canvas.inks if ink.layer in (Layer.CUT, Layer.STITCH))
+    lines = replace(prints, canvas=replace(prints.canvas, inks=inks), sheets=(whole,))
+    return ink_of(pdf(lines), 0, Box(0, 0, box.width, box.height), FINE).ink
+
+
+def lost(prints: Prints) -> float:
+    """How much ink of the cut and stitch lines is not seen on the joined pages [mm²]."""
+    edge = 60.0
+    table, lines = joined(prints, pdf(prints), edge), alone(prints)
+    margin = round(edge * FINE)
+    seen = ndimage.maximum_filter(table, 5)[margin:, margin:][: lines.shape[0], : lines.shape[1]]
+    return float(((lines > 0.5) & (seen < 0.25)).sum()) / FINE**2
+
+
+@pytest.mark.parametrize("page", [A4, LETTER], ids=lambda page: page.name)
+@pytest.mark.parametrize(("name", "garment"), SETS)
+def test_no_line_is_covered_once_the_pages_are_joined(
+    name: str, garment: str, page: PageSize
+) -> None:
+    """Overlaps, blank borders and pages that are left out taken into account."""
+    assert lost(tiled(made(name, garment), page, 10.0, 12.0)) == 0.0
+
+
+def test_a_page_left_out_too_many_is_noticed() -> None:
+    """The look sees a page that is missing and a border that is not cut off."""
+    prints = tiled(made(NAMES[0], "jersey-top"), A4, 10.0, 12.0)
+    assert lost(replace(prints, sheets=prints.sheets[:3] + prints.sheets[4:])) > 5
+    kept = tuple(
+        replace(sheet, inks=tuple(i for i in sheet.inks if getattr(i, "name", "") != "trim"))
+        for sheet in prints.sheets
+    )
+    assert lost(replace(prints, sheets=kept)) > 5

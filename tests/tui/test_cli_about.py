@@ -1,0 +1,141 @@
+"""Help, completion, the manual page, the doctor, and what may be meant by a slip."""
+
+from __future__ import annotations
+
+import json
+import os
+import shutil
+import subprocess
+from pathlib import Path
+
+import pytest
+
+from tapewise_core import __version__
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.people import store
+from tapewise_tui.cli import main
+from tapewise_tui.exits import MEANINGS
+from tapewise_tui.parser import parser
+from tapewise_tui.parser_base import acts_of
+
+
+def run(*arguments: str) -> int:
+    """Run one command; argparse leaves by SystemExit."""
+    try:
+        return main(arguments)
+    except SystemExit as left:
+        return int(left.code or 0)
+
+
+def test_help_has_a_map_and_the_exit_codes(capsys: pytest.CaptureFixture[str]) -> None:
+    """Every command with a sentence, where to begin, and what each code means."""
+    assert run("--help") == 0
+    said = capsys.readouterr().out
+    assert all(name in said for name in acts_of(parser()))
+    for code, meaning in MEANINGS.items():
+        assert f"{code:>3}  {meaning}" in said
+
+
+def test_help_on_a_command_is_the_command_s_help(capsys: pytest.CaptureFixture[str]) -> None:
+    """Acts too; a command that there is not is answered with the near one."""
+    for words in ((), ("draft",), ("profiles", "delete")):
+        assert run("help", *words) == 0
+        helped = capsys.readouterr().out
+        assert run(*words, "--help") == 0
+        assert capsys.readouterr().out == helped
+    assert run("help", "profiles", "delte") == 2
+    assert "did you mean delete?" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("arguments", "says"),
+    [(("drfat",), "did you mean draft?"), (("profiles", "delte", "x"), "did you mean delete?"),
+     (("draft", "--formt", "y"), "did you mean --format"), (("schema", "persn"), "person?"),
+     (("profiles", "list", "--jsn"), "did you mean --json?"),
+     (("garments", "jersey-tpo"), "did you mean jersey-top?"),
+     (("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--set", "sleev-length=3"),
+      "did you mean sleeve-length"),
+     (("draft", "Marta Lindqvst", "jersey-top", "--out", "t"), "did you mean Marta Lindqvist?")],
+)  # fmt: skip
+def test_a_slip_is_answered_with_what_may_be_meant(
+    arguments: tuple[str, ...], says: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """On one line, exit 2."""
+    assert run(*arguments) == 2
+    err = capsys.readouterr().err
+    assert says in err
+    assert len(err.splitlines()) == 1
+
+
+def test_the_version_for_a_machine(capsys: pytest.CaptureFixture[str]) -> None:
+    """The program's, and of each kind of file it writes."""
+    assert run("--version", "--json") == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["tapewise"] == __version__
+    assert told["formats"]["tapewise profile"] == 2
+
+
+def test_quiet_says_only_what_is_wrong(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Codes and files are as ever."""
+    (tmp_path / "ada.json").write_text(Profile.of("Ada").text(), "utf-8")
+    assert run("profiles", "copy-in", "ada.json", "--quiet") == 0
+    assert run("draft", "Marta Lindqvist", "circle-skirt", "--out", "x", "--quiet") == 0
+    assert run("profiles", "delete", "Ada", "--yes", "--quiet") == 0
+    assert capsys.readouterr().out == ""
+    assert (tmp_path / "x" / "draft.json").exists()
+    assert run("profiles", "copy-out", "Nobody", "x.json", "--quiet") == 2
+    assert capsys.readouterr().err
+
+
+def test_the_doctor_finds_nothing_wrong_where_nothing_is(
+    data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """What is installed and where things lie; exit 0."""
+    store.save(Profile.of("Ada"))
+    assert run("doctor", "--json") == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["faults"] == []
+    assert told["packages"]["pydantic"]
+    assert told["places"]["people"] == f"1 in {data_folder / 'people'}"
+    assert run("doctor") == 0
+    assert "Nothing is wrong." in capsys.readouterr().out
+
+
+@pytest.mark.skipif(os.name != "posix", reason="permissions as POSIX has them")
+def test_the_doctor_names_what_is_wrong(
+    data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """A broken person, a spoilt project, an open folder; exit 1."""
+    store.save(Profile.of("Ada"))
+    (data_folder / "people" / "bent.json").write_text("{")
+    (data_folder / "projects" / "abcdefgh").mkdir(parents=True)
+    (data_folder / "projects" / "abcdefgh" / "top.json").write_text("[")
+    data_folder.chmod(0o755)
+    assert run("doctor", "--json") == 1
+    faults = " ".join(json.loads(capsys.readouterr().out)["faults"])
+    for name in ("bent.json", "top.json cannot be used", "may be looked into by others"):
+        assert name in faults
+
+
+@pytest.mark.parametrize("shell", ["bash", "zsh", "tcsh"])
+def test_a_shell_gets_its_completion(shell: str, capsys: pytest.CaptureFixture[str]) -> None:
+    """With every command in it, in the shell's own language where it can be asked."""
+    assert run("completion", shell) == 0
+    said = capsys.readouterr().out
+    assert all(name in said for name in acts_of(parser()))
+    found = shutil.which(shell)
+    if found and shell != "tcsh":
+        assert subprocess.run([found, "-n"], input=said.encode()).returncode == 0
+
+
+def test_the_manual_page_is_made_from_the_commands(capsys: pytest.CaptureFixture[str]) -> None:
+    """Every command, act and option, and the exit codes."""
+    assert run("man") == 0
+    said = capsys.readouterr().out
+    assert said.startswith(".TH TAPEWISE 1")
+    for name, command in acts_of(parser()).items():
+        assert f".SS tapewise {name}" in said
+        for act in acts_of(command):
+            assert f".SS tapewise {name} {act}".replace("-", "\\-") in said
+    assert "\\-\\-for\\-good" in said
+    assert all(f".B {code}\n" in said for code in MEANINGS)

@@ -1,0 +1,132 @@
+"""People on the command line: what they were, brought back, compared, deleted as asked."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.people import store
+from tapewise_tui.cli import main
+
+
+@pytest.fixture(autouse=True)
+def ada(data_folder: Path) -> Profile:
+    """Somebody on file in three states."""
+    made = Profile.of("Ada Byron").with_value("hip", 98.0)
+    for cm in (97.0, 98.5, 99.0):
+        store.save(made.with_value("hip", cm))
+    return made
+
+
+def run(*arguments: str) -> int:
+    """Run one command; argparse leaves by SystemExit."""
+    try:
+        return main(("profiles", *arguments))
+    except SystemExit as left:
+        return int(left.code or 0)
+
+
+def test_the_history_lists_every_state_with_what_changed(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    """The newest first, in the person's unit; for a machine in cm."""
+    assert run("history", "Ada Byron") == 0
+    lines = capsys.readouterr().out.splitlines()
+    assert len(lines) == 4
+    assert "hip 98.5 cm to 99 cm (+0.5 cm)" in lines[1]
+    assert run("history", "Ada Byron", "--json") == 0
+    rows = json.loads(capsys.readouterr().out)
+    assert [(row["number"], row["measures"]["hip"]) for row in rows] == [
+        (1, 99.0), (2, 98.5), (3, 97.0),
+    ]  # fmt: skip
+
+
+def test_two_states_are_compared(capsys: pytest.CaptureFixture[str]) -> None:
+    """By number or by day; a state that is none is one sentence."""
+    assert run("compare", "Ada Byron", "3", "1") == 0
+    assert "hip 97 cm to 99 cm (+2 cm)" in capsys.readouterr().out
+    assert run("compare", "Ada Byron", "3", "1", "--json") == 0
+    assert json.loads(capsys.readouterr().out) == {"hip": {"before": 97.0, "after": 99.0}}
+    today = store.states("Ada Byron")[0].when.date().isoformat()
+    assert run("compare", "Ada Byron", today, "1") == 0
+    assert "no measure differs" in capsys.readouterr().out
+    for which in ("0", "4", "yesterday", "9" * 5000, "²"):
+        assert run("compare", "Ada Byron", which, "1") == 2
+        assert len(capsys.readouterr().err.splitlines()) == 1
+
+
+def test_an_earlier_state_is_restored_as_a_new_one() -> None:
+    """Nothing between is lost."""
+    assert run("restore", "Ada Byron", "3") == 0
+    hips = [state.profile.measures["hip"].value for state in store.states("Ada Byron")]
+    assert hips == [97.0, 99.0, 98.5, 97.0]
+
+
+def test_a_deletion_is_asked_for(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Without a terminal it needs --yes; with one, no is no."""
+    assert run("delete", "Ada Byron") == 2
+    assert "needs --yes" in capsys.readouterr().err
+    monkeypatch.setattr("sys.stdin.isatty", lambda: True, raising=False)
+    monkeypatch.setattr("builtins.input", lambda _: "n")
+    assert run("delete", "Ada Byron") == 130
+    assert store.load("Ada Byron")
+    monkeypatch.setattr("builtins.input", lambda _: " Yes ")
+    assert run("delete", "Ada Byron") == 0
+    assert run("show", "Ada Byron") == 2
+    assert run("restore", "Ada Byron") == 0
+    assert run("show", "Ada Byron") == 0
+
+
+def test_what_is_deleted_for_good_cannot_be_restored(data_folder: Path) -> None:
+    """No byte of her is left."""
+    assert run("delete", "Ada Byron", "--yes", "--for-good") == 0
+    assert run("restore", "Ada Byron") == 2
+    assert b"Ada" not in b"".join(p.read_bytes() for p in data_folder.rglob("*") if p.is_file())
+
+
+def test_measures_are_set_and_taken_off(capsys: pytest.CaptureFixture[str]) -> None:
+    """Several at once, in either unit; what is no measure or no length changes nothing."""
+    assert run("set", "Ada Byron", "hip=40", "waist=30 1/2", "--unit", "in") == 0
+    found = store.load("Ada Byron").values()
+    assert (found["hip"].cm, found["waist"].cm) == (101.6, 77.47)
+    assert run("set", "Ada Byron", "hip=") == 0
+    assert "hip" not in store.load("Ada Byron").measures
+    capsys.readouterr()
+    for wrong in ("hips=98", "hip=much", "hip", "=3"):
+        assert run("set", "Ada Byron", "waist=80", wrong) == 2
+        assert len(capsys.readouterr().err.splitlines()) == 1
+    assert store.load("Ada Byron").values()["waist"].cm == 77.47
+
+
+def test_groups_are_joined_listed_and_left(capsys: pytest.CaptureFixture[str]) -> None:
+    """Only those of the group are listed."""
+    store.save(Profile.of("Bea Larkin"))
+    assert run("group", "Ada Byron", "Tuesday", "beginners") == 0
+    capsys.readouterr()
+    assert run("list", "--group", "Tuesday", "--json") == 0
+    (row,) = json.loads(capsys.readouterr().out)
+    assert (row["name"], row["groups"]) == ("Ada Byron", ["Tuesday", "beginners"])
+    assert run("group", "Ada Byron", "Tuesday", "--leave") == 0
+    assert store.load("Ada Byron").groups == ("beginners",)
+
+
+def test_a_second_person_is_made_of_one() -> None:
+    """With an id of her own."""
+    assert run("duplicate", "Ada Byron", "Ada for trousers") == 0
+    twin, own = store.load("Ada for trousers"), store.load("Ada Byron")
+    assert twin.values() == own.values()
+    assert twin.id != own.id
+    assert run("duplicate", "Ada Byron", "Ada for trousers") == 2
+
+
+def test_what_a_crash_left_is_swept_by_the_next_command(data_folder: Path) -> None:
+    """Strays hold full sets of measures; none outlives the next look at the people."""
+    stray = data_folder / "people" / ".tapewise-x1.tmp"
+    stray.write_text("{}")
+    assert run("list") == 0
+    assert not stray.exists()

@@ -1,0 +1,177 @@
+"""Projects and settings on the command line."""
+
+from __future__ import annotations
+
+import json
+import stat
+from pathlib import Path
+
+import pytest
+
+from tapewise_core.errors import OptionError
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.sewing.machines import read_machines
+from tapewise_core.tasks import settings, work
+from tapewise_core.tasks.people import store
+from tapewise_core.tasks.settings import Settings
+from tapewise_tui.cli import main
+
+
+@pytest.fixture(autouse=True)
+def ada(data_folder: Path) -> Profile:
+    """Somebody on file."""
+    made = Profile.of("Ada Byron")
+    for key, cm in {"bust": 92.0, "waist": 74.0, "hip": 99.0, "height": 167.0}.items():
+        made = made.with_value(key, cm)
+    store.save(made)
+    return made
+
+
+def run(*arguments: str) -> int:
+    """Run one command; argparse leaves by SystemExit."""
+    try:
+        return main(arguments)
+    except SystemExit as left:
+        return int(left.code or 0)
+
+
+def begin() -> int:
+    """Draft a skirt as a project."""
+    draft = ("draft", "Ada Byron", "circle-skirt", "--project", "summer", "--out", "summer")
+    return run(*draft, "--set", "stretch=30", "--machines", "zigzag")
+
+
+def test_a_draft_kept_as_a_project_is_drawn_again_by_its_name(tmp_path: Path) -> None:
+    """Person, garment, options, machines and folder come from the project."""
+    assert begin() == 0
+    first = json.loads((tmp_path / "summer" / "draft.json").read_text())
+    store.save(store.load("Ada Byron").with_value("waist", 75.0))
+    assert run("draft", "--project", "summer") == 0
+    again = json.loads((tmp_path / "summer" / "draft.json").read_text())
+    assert again["options"]["stretch"] == first["options"]["stretch"] == 30
+    assert again["measures"]["waist"]["value"] == 75.0
+    (one,) = work.projects("Ada Byron")
+    assert [row["folder"] for row in one.drafts] == [str(tmp_path / "summer")] * 2
+    assert one.machines == ("zigzag",)
+
+
+def test_what_is_said_anew_counts_and_is_kept() -> None:
+    """An option given beside the project is the project's from then on."""
+    begin()
+    assert run("draft", "--project", "summer", "--set", "stretch=35", "--out", "second") == 0
+    (one,) = work.projects()
+    assert (dict(one.asked), one.folder) == ({"stretch": "35"}, "second")
+
+
+def test_projects_are_listed_shown_copied_and_deleted(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """What a project wrote stays where it is."""
+    begin()
+    capsys.readouterr()
+    assert run("projects") == 0
+    assert "summer for Ada Byron: circle-skirt, 1 options set" in capsys.readouterr().out
+    assert run("projects", "copy", "summer", "autumn") == 0
+    assert run("projects", "copy", "summer", "Autumn") == 2
+    capsys.readouterr()
+    assert run("projects", "show", "autumn", "--json") == 0
+    shown = json.loads(capsys.readouterr().out)
+    assert (shown["person"], shown["garment"]) == ("Ada Byron", "circle-skirt")
+    assert shown["cloth"] == {"name": "", "stretch": "30"}
+    assert shown["drafts"] == []
+    assert run("projects", "delete", "summer") == 0
+    assert (tmp_path / "summer" / "draft.json").exists()
+    capsys.readouterr()
+    assert run("projects", "list", "--json") == 0
+    assert [row["name"] for row in json.loads(capsys.readouterr().out)] == ["autumn"]
+
+
+def test_a_project_of_several_people_needs_a_person(capsys: pytest.CaptureFixture[str]) -> None:
+    """The sentence names them."""
+    begin()
+    store.save(Profile.of("Bea Larkin"))
+    work.save(work.Work("Bea Larkin", "circle-skirt", name="summer"))
+    assert run("projects", "show", "summer") == 2
+    assert "Ada Byron, Bea Larkin" in capsys.readouterr().err
+    assert run("projects", "show", "summer", "--person", "Bea Larkin") == 0
+
+
+@pytest.mark.parametrize(
+    ("arguments", "says"),
+    [(("draft", "--project", "sumer"), "did you mean summer?"),
+     (("draft", "Ada Byron", "circle-skirt"), "--out DIR"),
+     (("draft", "--out", "x"), "PERSON"),
+     (("draft", "Ada Byron", "jersey-top", "--project", "summer", "--out", "x"),
+      "give the jersey-top another name"),
+     (("projects", "show", "x"), "There is no project “x”"),
+     (("projects", "copy", "summer", "a\x1bb"), "one line of plain characters")],
+)  # fmt: skip
+def test_what_there_is_not_is_one_sentence(
+    arguments: tuple[str, ...], says: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Exit 2, and what would be right."""
+    begin()
+    capsys.readouterr()
+    assert run(*arguments) == 2
+    err = capsys.readouterr().err
+    assert says in err
+    assert len(err.splitlines()) == 1
+
+
+def test_a_project_goes_with_its_person(data_folder: Path) -> None:
+    """Deleted with her, brought back with her, hers under another name."""
+    begin()
+    assert run("profiles", "delete", "Ada Byron", "--yes") == 0
+    assert work.projects() == ()
+    assert run("profiles", "restore", "Ada Byron") == 0
+    assert [one.title for one in work.projects("Ada Byron")] == ["summer"]
+
+
+def test_settings_are_kept_once_for_all(
+    capsys: pytest.CaptureFixture[str], data_folder: Path, tmp_path: Path
+) -> None:
+    """Shown, set, opened again; other words for machines are understood."""
+    assert run("settings", "unit=in", "machines=Serger, zig-zag", "paper=letter", "--json") == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told == {"unit": "in", "paper": "letter", "machines": "overlocker, zigzag", "look": None}
+    assert stat.S_IMODE((data_folder / "settings.json").stat().st_mode) == 0o600
+    assert run("garments", "jersey-top") == 0
+    assert " in" in capsys.readouterr().out
+    made = work.fresh("Ada Byron")
+    assert (made.machines, made.formats) == (("overlocker", "zigzag"), ("pdf-letter",))
+    run("draft", "Ada Byron", "circle-skirt", "--out", "x")
+    assert "cover stitch" not in (tmp_path / "x" / "checklist.md").read_text()
+    assert run("settings", "unit=") == 0
+    assert settings.settings() == Settings(paper="letter", machines="overlocker, zigzag")
+
+
+@pytest.mark.parametrize(
+    "wrong", ["unit=mm", "machines=loom", "colour=red", "unit", "paper=a9", "look=dark", "=in"]
+)
+def test_a_setting_that_there_is_not_changes_nothing(
+    wrong: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One sentence; what was set stays."""
+    run("settings", "unit=in")
+    capsys.readouterr()
+    assert run("settings", "paper=a4", wrong) == 2
+    assert len(capsys.readouterr().err.splitlines()) == 1
+    assert settings.settings() == Settings(unit="in")
+
+
+@pytest.mark.parametrize(
+    "text", ["", "[", "[]", "null", '{"unit": "yards", "paper": 4}', "[" * 100_000, "\x00"]
+)
+def test_settings_that_cannot_be_used_are_as_none(text: str, data_folder: Path) -> None:
+    """Nothing stops."""
+    (data_folder / "settings.json").write_text(text)
+    assert settings.settings() == Settings()
+    assert run("settings") == 0
+
+
+def test_other_words_for_machines() -> None:
+    """What people call them; anything else is refused."""
+    assert read_machines("serger") == read_machines("overlocker")
+    assert read_machines("Cover  Stitch, household") == read_machines("coverstitch,zigzag")
+    with pytest.raises(OptionError, match="not loom"):
+        read_machines("serger, loom")

@@ -1,0 +1,107 @@
+"""Two windows on one person, and the command line beside them: each changes its own alone."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from tapewise_core.measures.body import Origin
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.people import store
+from tapewise_tui.cli import main
+from tapewise_tui.desk import Desk
+
+NAME = "Ada Byron"
+
+
+def desk() -> Desk:
+    """A window with Ada on the desk."""
+    made = Desk(date(2026, 11, 2))
+    made.open(store.load(NAME))
+    return made
+
+
+@pytest.fixture
+def windows() -> tuple[Desk, Desk]:
+    """Two of them."""
+    store.save(Profile.of(NAME).with_value("hip", 98.0))
+    return desk(), desk()
+
+
+def enter(at: Desk, key: str, cm: float) -> None:
+    """Type a reading."""
+    at.value(key, (cm,), cm, Origin.MEASURED, f"{key} {cm:g}")
+
+
+def on_file() -> dict[str, float]:
+    """What is on file [cm]."""
+    return {key: value.cm for key, value in store.load(NAME).values().items()}
+
+
+def test_each_window_s_measures_are_kept(windows: tuple[Desk, Desk]) -> None:
+    """And each shows what came in from the other with its own next change."""
+    one, other = windows
+    enter(one, "neck", 36.0)
+    enter(other, "waist", 74.0)
+    enter(one, "head", 56.0)
+    assert on_file() == {"hip": 98.0, "neck": 36.0, "waist": 74.0, "head": 56.0}
+    assert one.profile.values()["waist"].cm == 74.0
+
+
+def test_undo_takes_back_only_what_was_done_here(windows: tuple[Desk, Desk]) -> None:
+    """The other window's reading stays through undo and redo."""
+    one, other = windows
+    enter(one, "neck", 36.0)
+    enter(other, "waist", 74.0)
+    enter(one, "head", 56.0)
+    one.undo()
+    one.undo()
+    assert on_file() == {"hip": 98.0, "waist": 74.0}
+    one.redo()
+    assert on_file() == {"hip": 98.0, "waist": 74.0, "neck": 36.0}
+
+
+def test_the_same_measure_changed_in_both_is_asked_about(windows: tuple[Desk, Desk]) -> None:
+    """What is on file stands, both are named, and entering it once more decides."""
+    one, other = windows
+    enter(one, "hip", 99.0)
+    enter(other, "hip", 100.0)
+    assert "99 cm while this one made it 100 cm" in other.question
+    assert on_file()["hip"] == 99.0
+    enter(other, "hip", 100.0)
+    assert (other.question, on_file()["hip"]) == ("", 100.0)
+    hips = [state.profile.values()["hip"].cm for state in store.states(NAME)]
+    assert {98.0, 99.0, 100.0} <= set(hips)
+
+
+def test_a_measure_set_on_the_command_line_is_not_overwritten(windows: tuple[Desk, Desk]) -> None:
+    """Nor is a whole file copied in."""
+    one, _ = windows
+    assert main(("profiles", "set", NAME, "waist=75")) == 0
+    enter(one, "neck", 36.0)
+    assert on_file() == {"hip": 98.0, "waist": 75.0, "neck": 36.0}
+
+
+def test_whoever_is_deleted_elsewhere_stays_deleted(windows: tuple[Desk, Desk]) -> None:
+    """The window says so; what was typed stays on its desk; restored, it is saved again."""
+    one, _ = windows
+    assert main(("profiles", "delete", NAME, "--yes")) == 0
+    enter(one, "neck", 36.0)
+    assert "no longer on file" in one.trouble
+    assert [entry.name for entry in store.listing() if not entry.shipped] == []
+    assert main(("profiles", "restore", NAME)) == 0
+    enter(one, "waist", 74.0)
+    assert one.trouble == ""
+    assert on_file() == {"hip": 98.0, "neck": 36.0, "waist": 74.0}
+
+
+def test_an_example_opened_in_two_windows_is_one_copy() -> None:
+    """Changed in both, it is one person with both changes."""
+    windows = [Desk(date(2026, 11, 2)), Desk(date(2026, 11, 2))]
+    for at in windows:
+        at.open(store.load("Noor Haddad"))
+    enter(windows[0], "neck", 32.0)
+    enter(windows[1], "head", 54.0)
+    found = store.load("Noor Haddad").values()
+    assert (found["neck"].cm, found["head"].cm) == (32.0, 54.0)

@@ -1,0 +1,220 @@
+"""What the acts of ``tapewise profiles`` do."""
+
+from __future__ import annotations
+
+import argparse
+import contextlib
+import sys
+from collections.abc import Callable, Mapping
+from pathlib import Path
+
+from tapewise_core.errors import FilesError, OptionError, TapewiseError
+from tapewise_core.profiles import copying
+from tapewise_core.profiles.files import typed_path
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import people, people_changes
+from tapewise_core.text.legible import legible
+from tapewise_core.units import Unit
+from tapewise_tui import telling, telling_states
+from tapewise_tui.exits import FINE, LOOK, STOPPED
+from tapewise_tui.printing import complain, print_json, say
+
+Act = Callable[[argparse.Namespace], int]
+
+
+def profiles(options: argparse.Namespace) -> int:
+    """Do one act with the people on file, what a crash left behind swept away before."""
+    with contextlib.suppress(TapewiseError):  # the act itself says what is wrong
+        people.store.tidy()
+    return ACTS[options.act or "list"](options)
+
+
+def _done(options: argparse.Namespace, done: Mapping[str, object], says: str) -> int:
+    """Say what was done, to a machine or a person."""
+    if options.json:
+        print_json(done)
+    elif not getattr(options, "quiet", False):
+        say(says)
+    return FINE
+
+
+def _unit(options: argparse.Namespace, profile: Profile) -> Unit:
+    options.unit = options.unit or profile.unit.value
+    return Unit(options.unit)
+
+
+def _list(options: argparse.Namespace) -> int:
+    entries = people.store.listing()
+    group = getattr(options, "group", None)
+    if group is not None:
+        entries = tuple(entry for entry in entries if group in entry.known.groups)
+    if options.json:
+        print_json([telling.entry_json(entry) for entry in entries])
+    else:
+        say("\n".join(telling.entry_lines(entries)))
+    return FINE
+
+
+def _show(options: argparse.Namespace) -> int:
+    profile = people.person(options.person)
+    unit = _unit(options, profile)
+    say(profile.text() if options.json else "\n".join(telling.profile_lines(profile, unit)))
+    return FINE
+
+
+def _copy_in(options: argparse.Namespace) -> int:
+    if options.template:
+        from tapewise_core.tasks.class_table import template
+
+        print(template(), end="")
+        return FINE
+    if options.file is None:
+        raise OptionError("Name the file to copy in, or ask for a --template of a table.")
+    path = typed_path(options.file)
+    if path.suffix.lower() in (".csv", ".tsv"):
+        return _class_in(options, path)
+    name = copying.copy_in(path, replace=options.replace).name
+    return _done(options, {"saved": name}, f"Saved {name}.")
+
+
+def _class_in(options: argparse.Namespace, path: Path) -> int:
+    """Copy a whole class in; every fault is told, the rows without one are saved."""
+    from tapewise_core.tasks.classes import copy_in
+
+    taken = copy_in(path, replace=options.replace)
+    faults = [{"row": f.row, "column": f.column, "says": f.says} for f in taken.faults]
+    count = len(taken.saved)
+    says = f"Saved {count} {'person' if count == 1 else 'people'}."
+    _done(options, {"saved": list(taken.saved), "faults": faults}, says)
+    for fault in taken.faults:
+        complain(f"{path.name}, {fault}")
+    return LOOK if taken.faults else FINE
+
+
+def _copy_out(options: argparse.Namespace) -> int:
+    place = typed_path(options.to)
+    if options.person is None or place.suffix.lower() == ".csv":
+        from tapewise_core.tasks.classes import copy_out
+
+        path = copy_out(_those(options), place, replace=options.replace)
+    else:
+        path = copying.copy_out(options.person, place, replace=options.replace)
+    return _done(options, {"written": str(path)}, f"Wrote {path}.")
+
+
+def _those(options: argparse.Namespace) -> list[Profile]:
+    """Whoever is named, else everybody saved, or of a group."""
+    if options.person is not None:
+        return [people.store.load(options.person)]
+    if not options.to.lower().endswith(".csv"):
+        raise OptionError("Several people go into a table; name a .csv file.")
+    entries = [entry for entry in people.store.listing() if not entry.shipped]
+    if options.group is not None:
+        entries = [entry for entry in entries if options.group in entry.known.groups]
+    found = [entry.profile for entry in entries if entry.profile is not None]
+    if not found:
+        raise OptionError(f"Nobody is in the group “{options.group}”." if options.group
+                          else "Nobody is saved yet.")  # fmt: skip
+    return found
+
+
+def _delete(options: argparse.Namespace) -> int:
+    entry = people.store.named_exactly(options.person)
+    if not entry.shipped and not (options.yes or _agreed(entry.name, options.for_good)):
+        say(f"{entry.name} stays.")
+        return STOPPED
+    path = people.store.remove(entry, for_good=options.for_good)
+    says = f"Deleted {entry.name}"
+    says += " for good." if options.for_good else "; “tapewise profiles restore” undoes it today."
+    return _done(options, {"deleted": str(path), "for_good": options.for_good}, says)
+
+
+def _agreed(name: str, for_good: bool) -> bool:
+    """Ask whether somebody may be deleted; raises OptionError where nobody can be asked."""
+    if not sys.stdin.isatty():
+        raise OptionError(f"Deleting {name} needs --yes where nobody can be asked.")
+    how = ", for good" if for_good else ""
+    try:
+        answer = input(f"Delete {legible(name)} with everything kept about her{how}? [y/N] ")
+    except EOFError:
+        return False
+    return answer.strip().lower() in _YES
+
+
+_YES = frozenset({"y", "yes"})
+
+
+def _restore(options: argparse.Namespace) -> int:
+    if options.which is None:
+        name = people.store.restore(options.person).name
+        return _done(options, {"restored": name}, f"Restored {name}.")
+    was = people.store.restore_state(options.person, options.which)
+    when = was.when.isoformat(" ", "minutes")
+    name = was.profile.name
+    says = f"{name} is as on {when}; what she was before that stays in her history."
+    return _done(options, {"restored": name, "when": was.when.isoformat()}, says)
+
+
+def _history(options: argparse.Namespace) -> int:
+    states = people.store.states(options.person)
+    unit = _unit(options, states[0].profile)
+    if options.json:
+        print_json(telling_states.states_json(states))
+    else:
+        say("\n".join(telling_states.state_lines(states, unit)))
+    return FINE
+
+
+def _compare(options: argparse.Namespace) -> int:
+    states = people.store.states(options.person)
+    first, second = (people_changes.state_of(states, which) for which in (options.a, options.b))
+    unit = _unit(options, states[0].profile)
+    changes = people_changes.changes(first.profile, second.profile)
+    if options.json:
+        print_json(telling_states.changes_json(changes))
+    else:
+        say("\n".join(telling_states.change_lines(first, second, changes, unit)))
+    return FINE
+
+
+def _duplicate(options: argparse.Namespace) -> int:
+    name = copying.duplicate(options.person, options.name).name
+    return _done(options, {"saved": name}, f"Saved {name} with the measures of {options.person}.")
+
+
+def _set(options: argparse.Namespace) -> int:
+    found = people.store.find(options.person)
+    profile = people.store.load(options.person)
+    unit = _unit(options, profile)
+    changed = profile
+    for setting in options.setting:
+        changed = people_changes.with_setting(changed, setting, unit)
+    kept = people.store.keep(changed, None if found.shipped else profile)
+    if kept.clashes:
+        raise FilesError("Another window changed the same measure meanwhile; try again.")
+    return _done(options, {"saved": kept.profile.name}, f"Saved {kept.profile.name}.")
+
+
+def _group(options: argparse.Namespace) -> int:
+    profile = people.store.load(options.person)
+    left = tuple(name for name in profile.groups if name not in options.group)
+    changed = profile.having(groups=left if options.leave else (*left, *options.group))
+    on_file = people.store.on_file(profile)
+    groups = people.store.keep(changed, profile if on_file else None).profile.groups
+    said = f"{profile.name}: {', '.join(groups) or 'in no group'}."
+    return _done(options, {"name": profile.name, "groups": list(groups)}, said)
+
+
+ACTS: Mapping[str, Act] = {
+    "list": _list,
+    "show": _show,
+    "copy-in": _copy_in,
+    "copy-out": _copy_out,
+    "delete": _delete,
+    "restore": _restore,
+    "history": _history,
+    "compare": _compare,
+    "duplicate": _duplicate,
+    "set": _set,
+    "group": _group,
+}

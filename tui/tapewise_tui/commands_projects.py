@@ -1,0 +1,151 @@
+"""What ``tapewise projects`` and ``tapewise settings`` do, and a draft of a project."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import asdict, replace
+from datetime import datetime
+from pathlib import Path
+
+from tapewise_core.errors import OptionError
+from tapewise_core.tasks import projects as tasks
+from tapewise_core.tasks import settings as kept
+from tapewise_core.tasks import work
+from tapewise_core.tasks.work import Work
+from tapewise_tui.exits import FINE
+from tapewise_tui.printing import print_json, say
+
+Act = Callable[[argparse.Namespace], int]
+
+
+def projects(options: argparse.Namespace) -> int:
+    """Do one act with projects."""
+    acts: Mapping[str, Act] = {"list": _list, "show": _show, "copy": _copy, "delete": _delete}
+    return acts[options.act or "list"](options)
+
+
+def _list(options: argparse.Namespace) -> int:
+    found = work.projects(getattr(options, "person", None))
+    if options.json:
+        print_json([_json(one) for one in found])
+    else:
+        say("\n".join(_line(one) for one in found) or "There are no projects yet.")
+    return FINE
+
+
+def _line(one: Work) -> str:
+    drafts = f", {len(one.drafts)} drafts written" if one.drafts else ""
+    return f"{one.title} for {one.person}: {one.garment}, {len(one.asked)} options set{drafts}"
+
+
+def _json(one: Work) -> dict[str, object]:
+    cloth = {key: one.asked[option] for key, option in _CLOTH.items() if option in one.asked}
+    return {
+        "name": one.title,
+        "person": one.person,
+        "garment": one.garment,
+        "options": dict(one.asked),
+        "cloth": {"name": one.cloth, **cloth},
+        "machines": list(one.machines),
+        "formats": list(one.formats),
+        "folder": one.folder,
+        "ticked": list(one.ticked),
+        "notes": one.notes,
+        "when": one.when,
+        "drafts": [dict(row) for row in one.drafts],
+    }
+
+
+_CLOTH = {
+    "width": "cloth-width", "weight": "cloth-weight", "stretch": "stretch",
+    "shrinkage": "shrinkage",
+}  # fmt: skip
+"""What a cloth is, and the option that says it."""
+
+
+def _show(options: argparse.Namespace) -> int:
+    one = tasks.found(options.name, options.person)
+    if options.json:
+        print_json(_json(one))
+        return FINE
+    lines = [f"{one.title} for {one.person}: {one.garment}"]
+    lines += [f"  {key}: {text}" for key, text in one.asked.items()]
+    told = {"cloth": one.cloth, "folder": one.folder, "notes": one.notes}
+    lines += [f"  {what}: {text}" for what, text in told.items() if text]
+    lines += [f"  ticked: {', '.join(one.ticked)}"] if one.ticked else []
+    lines += [f"  {_draft_line(row)}" for row in one.drafts]
+    say("\n".join(lines))
+    return FINE
+
+
+def _draft_line(row: Mapping[str, str]) -> str:
+    mark = f", {row['fingerprint']}" if row.get("fingerprint") else ""
+    return f"drafted {row.get('when', '')} into {row.get('folder', '')}{mark}"
+
+
+def _copy(options: argparse.Namespace) -> int:
+    made = tasks.copied(options.name, options.to, options.person)
+    return _done(options, {"saved": made.title}, f"Saved {made.title} for {made.person}.")
+
+
+def _delete(options: argparse.Namespace) -> int:
+    one = tasks.found(options.name, options.person)
+    work.delete(one)
+    return _done(options, {"deleted": one.title}, f"Deleted {one.title} for {one.person}.")
+
+
+def _done(options: argparse.Namespace, done: Mapping[str, object], says: str) -> int:
+    if options.json:
+        print_json(done)
+    elif not getattr(options, "quiet", False):
+        say(says)
+    return FINE
+
+
+def taken_up(options: argparse.Namespace, asked: Mapping[str, str]) -> Work:
+    """Fill in what a project knows and was not said anew; with a garment it is a new project."""
+    if options.garment is not None:
+        one = tasks.begun(options.project, options.person, options.garment)
+    else:
+        one = tasks.found(options.project, options.person)
+    one = replace(one, asked={**one.asked, **asked}, folder=options.out or one.folder)
+    if options.machines is not None:
+        one = replace(one, machines=tuple(options.machines.split(",")))
+    one = replace(one, formats=tuple(dict.fromkeys((*one.formats, *options.format))))
+    if not one.folder:
+        raise OptionError(f"{one.title} has no folder yet; name one by --out DIR.")
+    options.person, options.garment, options.out = one.person, one.garment, one.folder
+    options.set = [f"{key}={text}" for key, text in one.asked.items()]
+    options.machines, options.format = ",".join(one.machines), list(one.formats)
+    options.overlap = options.overlap or one.paper.overlap
+    options.roll_width = options.roll_width or one.paper.roll_width
+    options.page_margin = options.page_margin or one.paper.margin
+    return one
+
+
+def noted(one: Work) -> None:
+    """Keep a project with the draft that was written just now."""
+    when = datetime.now().isoformat(timespec="seconds")
+    record = json.loads((Path(one.folder) / "draft.json").read_text("utf-8"))
+    mark = str(record.get("fingerprint") or "")
+    row = {"when": when, "folder": str(Path(one.folder).resolve()), "fingerprint": mark}
+    work.save(replace(one, when=when, drafts=(*one.drafts, row)))
+
+
+def settings(options: argparse.Namespace) -> int:
+    """Show what is set, or set it."""
+    found = kept.settings()
+    for setting in options.setting:
+        key, equals, value = setting.partition("=")
+        if not equals:
+            raise OptionError(f"“{setting}” is not SETTING=VALUE, such as unit=in.")
+        found = kept.changed(found, key.strip(), value)
+    if options.setting:
+        kept.keep(found)
+    if options.json:
+        print_json({key: value or None for key, value in asdict(found).items()})
+    else:
+        say("\n".join(f"{key}: {value or 'not set'}" for key, value in asdict(found).items()))
+    return FINE

@@ -1,0 +1,83 @@
+"""What all commands have in common on the command line."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from typing import Any, NoReturn
+
+from tapewise_core.text.legible import legible
+from tapewise_core.text.near import near_words
+
+
+class Parser(argparse.ArgumentParser):
+    """A parser whose faults are one sentence and exit code 2."""
+
+    def _print_message(self, message: str, file: Any = None) -> None:
+        """Print help so that an output that takes no more is noticed, not passed over."""
+        print(message, end="", file=file or sys.stderr, flush=True)
+
+    def parse_args(self, args: Any = None, namespace: Any = None) -> Any:
+        """Parse, and say of an option that there is not what may be meant by it."""
+        found, rest = self.parse_known_args(args, namespace)
+        if rest:
+            used = self._used(found)
+            there = tuple(used._option_string_actions)
+            wrong = next((word for word in rest if word.startswith("-")), rest[0])
+            hint = f"; {near_words(wrong, there)}" if wrong.startswith("-") else ""
+            used.error(f"unrecognized arguments: {' '.join(rest)}{hint}".rstrip("."))
+        return found
+
+    def _used(self, found: argparse.Namespace) -> Parser:
+        """The parser of the command and act that were named."""
+        used = self
+        for name in (getattr(found, "command", None), getattr(found, "act", None)):
+            used = acts_of(used).get(name or "", used)
+        return used
+
+    def _check_value(self, action: argparse.Action, value: Any) -> None:
+        if action.choices is not None and value not in action.choices:
+            there = tuple(map(str, action.choices))
+            what = action.metavar or action.dest
+            raise argparse.ArgumentError(
+                None, f"there is no {what} “{value}”; {near_words(str(value), there)}".rstrip(".")
+            )
+
+    def error(self, message: str) -> NoReturn:
+        """Say what is wrong and where help is."""
+        sentence = message[:1].upper() + message[1:]
+        see = " See" if sentence.endswith("?") else "; see"
+        self.exit(2, f"tapewise: {legible(sentence)}{see} “{self.prog} --help”.\n")
+
+
+Commands = argparse._SubParsersAction  # argparse names no public type for it
+
+
+def acts_of(parser: Parser) -> dict[str, Parser]:
+    """Return the parsers of the commands or acts under one, by name."""
+    for action in parser._actions:
+        if isinstance(action, argparse._SubParsersAction):
+            return dict(action.choices)
+    return {}
+
+
+def quiet(command: Parser) -> None:
+    """Let a command say only what is wrong."""
+    command.add_argument("--quiet", action="store_true", help="say only what is wrong")
+
+
+def add(commands: Commands[Parser], name: str, says: str, example: str) -> Parser:
+    """Add a command with one sentence and one example."""
+    return commands.add_parser(name, help=says, description=says, epilog=f"Example: {example}")
+
+
+def machine_readable(command: Parser) -> None:
+    """Let a command print JSON."""
+    command.add_argument("--json", action="store_true", help="print JSON for a machine")
+
+
+def unit(command: Parser) -> None:
+    """Let a command be read in another unit."""
+    command.add_argument(
+        "--unit", choices=("cm", "in"), help="what people read, and what bare numbers are in"
+    )

@@ -1,0 +1,64 @@
+"""Printing for a person or a machine, without a sign that a terminal would obey."""
+
+from __future__ import annotations
+
+import codecs
+import io
+import json
+import sys
+import unicodedata
+
+from tapewise_core.text.legible import legible
+
+
+def say(text: str) -> None:
+    """Print lines for a person."""
+    print(legible(text.rstrip("\n")))
+
+
+def complain(text: str) -> None:
+    """Print what is wrong, on one line, where faults are read."""
+    print(f"tapewise: {legible(' '.join(text.split()))}", file=sys.stderr)
+
+
+def print_json(value: object) -> None:
+    """Print a value as JSON; signs that a terminal would obey come as escapes."""
+    spelt = "utf" not in (sys.stdout.encoding or "").lower()
+    text = json.dumps(value, ensure_ascii=spelt, indent=1, allow_nan=False)
+    print(text.translate(_ESCAPED))
+
+
+_ESCAPED = {
+    code: f"\\u{code:04x}"
+    for code in (*range(0x7F, 0xA0), *range(0x202A, 0x202F), *range(0x2066, 0x206A))
+} | {code: f"\\u{code:04x}" for code in range(0xD800, 0xE000)}
+"""What JSON lets stand and a terminal would obey, and halves of pairs that are no sign."""
+
+
+def let_every_sign_pass() -> None:
+    """Spell what the output's encoding lacks as near as it can; no sign ends the program."""
+    codecs.register_error("tapewise", _nearest)
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="tapewise")
+
+
+def _nearest(fault: UnicodeError) -> tuple[str, int]:
+    if not isinstance(fault, UnicodeEncodeError):
+        raise fault
+    missing = fault.object[fault.start : fault.end]
+    return "".join(_near(sign) for sign in missing), fault.end
+
+
+def _near(sign: str) -> str:
+    bare = unicodedata.normalize("NFKD", _NEAR.get(sign, sign))
+    return "".join(part for part in bare if part.isascii()) or "?"
+
+
+_NEAR = {
+    **dict.fromkeys("“”„″", '"'),
+    **dict.fromkeys("‘’′", "'"),
+    **dict.fromkeys("–—−", "-"),
+    **{"×": "x", "÷": "/", "±": "+-", "·": ".", "≤": "<=", "≥": ">=", "→": "->", "⁄": "/"},
+    **{"ł": "l", "Ł": "L", "ø": "o", "Ø": "O", "đ": "d", "ı": "i", "•": "*"},
+}

@@ -1,0 +1,63 @@
+"""What a person was before, as lines for a person and as plain values for a machine."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.profiles.store import State
+from tapewise_core.tasks.people_changes import Change, changes
+from tapewise_core.units import Unit
+
+
+def state_lines(states: Sequence[State], unit: Unit) -> Iterator[str]:
+    """Return every state kept, the newest first, with what changed from the one before."""
+    yield f"{states[0].profile.name}, {len(states)} states; 1 is how she is now:"
+    for number, state in enumerate(states, start=1):
+        when = state.when.isoformat(" ", "minutes")
+        before = states[number].profile if number < len(states) else None
+        if before is None:
+            yield f"  {number}  {when}  {len(state.profile.measures)} measures"
+        else:
+            told = [_change(one, unit) for one in changes(before, state.profile)]
+            yield f"  {number}  {when}  {'; '.join(told) or 'no measure changed'}"
+
+
+def states_json(states: Sequence[State]) -> list[dict[str, object]]:
+    """Return the same for a machine, lengths in cm."""
+    return [
+        {
+            "number": number,
+            "when": state.when.isoformat(),
+            "name": state.profile.name,
+            "measures": {key: row.value for key, row in state.profile.measures.items()},
+        }
+        for number, state in enumerate(states, start=1)
+    ]
+
+
+def change_lines(
+    first: State, second: State, changed: Sequence[Change], unit: Unit
+) -> Iterator[str]:
+    """Return what differs between two states, a line for each measure."""
+    ends = (state.when.isoformat(" ", "minutes") for state in (first, second))
+    yield f"{second.profile.name}, {' to '.join(ends)}:"
+    yield from (f"  {_change(one, unit)}" for one in changed)
+    if not changed:
+        yield "  no measure differs."
+
+
+def changes_json(changed: Sequence[Change]) -> dict[str, object]:
+    """Return the same for a machine, lengths in cm."""
+    return {one.key: {"before": one.before, "after": one.after} for one in changed}
+
+
+def _change(one: Change, unit: Unit) -> str:
+    before, after = (
+        "open" if cm is None else unit.spell(cm * 10) for cm in (one.before, one.after)
+    )
+    if one.before is None or one.after is None:
+        return f"{NAMES[one.key]} {before} to {after}"
+    sign = "+" if one.after > one.before else "−"
+    off = unit.spell(abs(one.after - one.before) * 10)
+    return f"{NAMES[one.key]} {before} to {after} ({sign}{off})"
