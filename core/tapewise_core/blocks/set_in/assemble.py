@@ -17,6 +17,7 @@ from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.bust_told import room_told
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 from tapewise_core.parts.shape.set_in import set_in
@@ -98,6 +99,7 @@ def _remarks(trunk: Trunk, length: Length) -> tuple[Told, ...]:
     return tuple(
         words
         for words in (
+            room_told(plan.room),
             *drawn.told,
             moved_bust(trunk),
             _deeper(trunk),

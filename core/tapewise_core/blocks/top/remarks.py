@@ -5,6 +5,7 @@ from __future__ import annotations
 from tapewise_core.blocks.top.cut import NARROW
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.style import TopStyle
+from tapewise_core.parts.bust_told import WORTH_SAYING, room_told
 from tapewise_core.parts.shape.bust_room import Wish, worth_measuring
 from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import mm
@@ -14,9 +15,6 @@ FIGURE_SAYS = {
     "full-seat": "{} on the centre back for a full seat",
 }
 """Amounts that a draft takes from the measures by itself."""
-
-WORTH_SAYING = 5.0
-"""A smaller amount taken from the measures goes without saying [mm]."""
 
 
 def remarks(plan: TopPlan) -> tuple[Told, ...]:
@@ -38,23 +36,7 @@ def _taken(style: TopStyle) -> tuple[Told, ...]:
 
 def _bust(plan: TopPlan) -> tuple[Told, ...]:
     """How the front's own length is drawn, what is left of it, and when to measure it."""
-    room, found = plan.front.room, []
-    ways = (
-        ("the front's neck point {} up", room.raised),
-        ("the front's neck point {} down", -room.raised),
-        ("the back's neck point {} up", room.back_raised),
-        ("{} eased in at the side", room.eased),
-        ("a side dart of {}", room.dart),
-        ("{} gathered at the side", room.gathered),
-    )
-    drawn = [said(words, mm(by)) for words, by in ways if by >= WORTH_SAYING]
-    if drawn:
-        longer = "longer" if room.surplus > 0 else "shorter"
-        each = drawn[0]
-        for more in drawn[1:]:
-            each = (*each, ", ", *more)
-        words = "The front is {} {} than the back: {}; set {} to change it."
-        found.append(said(words, mm(abs(room.surplus)), longer, each, OptionKey("bust-room")))
+    room, found = plan.front.room, [room_told(plan.front.room)]
     body = plan.body
     if body.has("high_bust") and plan.style.trunk.bust_room is not Wish.NONE:
         measured = body.has("front_waist_length") and body.has("back_waist_length")
