@@ -42,14 +42,17 @@ class TrunkStyle:
 
     @classmethod
     def of(cls, style: Style, length: Length | None = None) -> TrunkStyle:
-        """Read it from a style; ``length`` is for a garment that does not let one choose it."""
+        """Read it from a style; ``length`` is for a garment that does not let one choose it.
+
+        A bodice has neither a hip nor a waist shaping: its waist is as asked.
+        """
         return cls(
             style.length("body-length", length),
             style.length("ease"),
             style.length("bust-ease"),
             style.length("waist-ease"),
-            style.length("hip-ease"),
-            style.number("waist-shaping") / 100,
+            style.length("hip-ease", style.length("ease")),
+            style.number("waist-shaping", 100.0) / 100,
             style.choice("waist-darts") == "auto",
             BustRoom(style.choice("bust-room")),
             style.number("stretch"),

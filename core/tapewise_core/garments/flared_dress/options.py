@@ -11,6 +11,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.kind import ValueKind
@@ -58,6 +59,15 @@ OF_THE_TOP = (
 WORDS = {
     "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
     "hem": (HemShape.STRAIGHT, HemShape.SPLIT),
+    "waist-darts": ("auto", "none"),
+    "bust-room": (
+        BustRoom.AUTO,
+        BustRoom.NONE,
+        BustRoom.RAISE,
+        BustRoom.SIDE_EASE,
+        BustRoom.SIDE_DART,
+        BustRoom.GATHERS,
+    ),
     "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
     "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING),

@@ -7,6 +7,7 @@ from tapewise_core.blocks.top.options import TOP
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.cloth import WEIGHT
@@ -70,17 +71,8 @@ JOINED = Options.of(
     ),
 )
 
-SHAPING = {Fit.FITTED: 90.0, Fit.STRAIGHT: 0.0, Fit.EASED: 40.0}
-"""How far the side seam goes in [%]: further than on a top, for it ends at the waist."""
-
-
-def waist_shaping(body: Body, style: Style) -> float:
-    """The fit's own shaping, for a bodice that ends at the waist."""
-    return SHAPING[Fit(style.choice("fit"))]
-
-
 OF_THE_TOP = (
-    "fit", "ease", "bust-ease", "waist-ease", "hip-ease", "waist-shaping",
+    "fit", "ease", "bust-ease", "waist-ease",
     "waist-darts", "bust-room",
     "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder", "broad-neck",
     "round-back", "full-arm",
@@ -95,6 +87,15 @@ OF_THE_TOP = (
 
 WORDS = {
     "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
+    "waist-darts": ("auto", "none"),
+    "bust-room": (
+        BustRoom.AUTO,
+        BustRoom.NONE,
+        BustRoom.RAISE,
+        BustRoom.SIDE_EASE,
+        BustRoom.SIDE_DART,
+        BustRoom.GATHERS,
+    ),
     "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
     "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING),
@@ -112,12 +113,8 @@ WORDS = {
 def options_from(top: Options) -> Options:
     """Return the dress's options: what its bodice takes from the top's, the skirt's, and its own
     where both are joined."""
-    says = said("fitted 90, straight 0, eased 40 %")
-    bodice = (
-        top.only(*OF_THE_TOP)
-        .narrowed(WORDS)
-        .changed("waist-shaping", default=waist_shaping, default_says=says)
-    )
+    bodice = top.only(*OF_THE_TOP).narrowed(WORDS)
+    bodice = bodice.changed("fit", says=said("how close the bodice is; sets {}", OptionKey("ease")))
     return bodice + Options.of(WEIGHT, circle("1/2")) + SKIRT + JOINED
 
 
