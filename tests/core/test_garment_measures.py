@@ -42,7 +42,8 @@ def test_a_measure_that_is_not_declared_cannot_be_read(monkeypatch: pytest.Monke
 def test_every_garment_sees_exactly_what_it_declares() -> None:
     """Needs and helps; of those that are of no use estimated, only the measured."""
     body, _ = body_of(person())
-    measured, _ = body_of(person({**MIDDLE, "high_bust": 88.0, "front_waist_length": 43.0}))
+    more = {"high_bust": 88.0, "front_waist_length": 43.0, "neck_to_bust_point": 27.0}
+    measured, _ = body_of(person({**MIDDLE, **more, "across_front": 33.0}))
     for page in shelf.garments():
         declared = {*page.needs, *page.helps}
         assert set(page.sees(body).values) == declared - {*page.measured_only}

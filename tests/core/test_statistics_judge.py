@@ -154,6 +154,14 @@ def test_whatever_is_proposed_is_believable(times: float, some: tuple[str, ...] 
                 assert believable(key, cm), (found.slip, key, cm)
 
 
+def test_a_very_large_body_is_offered_nothing_beyond_belief() -> None:
+    """77 may be a bust in inches beside such a hip, but 195.6 cm is outside the range: no offer."""
+    large = {"waist": 185.0, "hip": 192.0, "high_bust": 176.0, "under_bust": 170.0, "height": 165.0}
+    (found,) = judged(large | {"bust": 77.0}, frozenset(large))
+    assert found.measures == ("bust",)
+    assert found.proposed is None
+
+
 def test_someone_who_types_inches_may_type_centimetres() -> None:
     """A bust of 92 typed where inches are expected, and a whole form of them."""
     (one,) = judged(WHOLE | {"bust": 92 * 2.54}, unit=Unit.IN)

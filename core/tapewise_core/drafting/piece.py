@@ -227,6 +227,11 @@ class Seam:
     fullness: Fullness | None = None
 
 
+SMOOTH = 10.0
+"""How far two corners that join may be from a straight angle together [degrees] (common
+practice)."""
+
+
 @dataclass(frozen=True, slots=True)
 class Join:
     """Two edges of one line that must run on smoothly where a seam joins their ends.
@@ -238,7 +243,7 @@ class Join:
     name: str
     first: tuple[str, str, str]
     second: tuple[str, str, str]
-    within: float = 10.0
+    within: float = SMOOTH
 
 
 @dataclass(frozen=True, slots=True)

@@ -68,17 +68,25 @@ def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> flo
         if beyond.fold:  # the fold cuts off what would lie beyond it
             near |= _from_fold(spots, beyond) < edge.width + TRUE
         least = 0.0 if beyond.fold else min(edge.width, beyond.width)
-        off = np.where(near, np.maximum(np.maximum(least - far, far - most * longer), 0.0), off)
+        here = np.maximum(np.maximum(least - far, far - most * longer), 0.0)
+        off = np.where(near, np.minimum(off, here), off)
     return float(off.max())
 
 
 def _hollow(before: Margin, after: Margin) -> float:
     """How much farther than an allowance the cut line lies from a corner that points inwards,
-    where the two sides of it meet (exact); 1 at any other."""
-    coming, going = before.path.arriving(), after.path.leaving()
-    if coming.cross(going) >= 0:
+    where the two sides of it meet; 1 at any other.
+
+    Exact for straight sides; where they bend, their turn as far away as the allowance is wide
+    counts too.
+    """
+    if before.path.arriving().cross(after.path.leaving()) >= 0:
         return 1.0
-    return 1 / max(math.cos(math.radians(coming.angle_to(going)) / 2), 0.1)
+    most = max(before.width, after.width)
+    coming = before.path.at(max(before.path.length() - most, 0.0))[1]
+    going = after.path.at(min(most, after.path.length()))[1]
+    turn = max(coming.angle_to(going), before.path.arriving().angle_to(after.path.leaving()))
+    return 1 / max(math.cos(math.radians(turn) / 2), 0.1)
 
 
 def _from_fold(spots: np.ndarray, fold: Margin) -> np.ndarray:

@@ -44,7 +44,7 @@ class TrunkStyle:
     def of(cls, style: Style, length: Length | None = None) -> TrunkStyle:
         """Read it from a style; ``length`` is for a garment that does not let one choose it.
 
-        A bodice has neither a hip nor a waist shaping: its waist is as asked.
+        One that ends at the waist goes in to it all the way and has no hip.
         """
         return cls(
             style.length("body-length", length),

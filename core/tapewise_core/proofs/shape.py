@@ -52,9 +52,15 @@ def allowances(case: Case) -> Answer:
 
 def _allowed(piece: Piece) -> Proof:
     off = allowances_off(piece.cut, [edge.margin() for edge in piece.edges])
-    worst, where = max(zip(off, (edge.name for edge in piece.edges), strict=True))
+    worst, where = max(_cut_along(piece, off))
     holds, part = keeps_to(worst, TRUE), LineName(piece.name)
     says = said("Every allowance of the {} is as wide as asked for.", part)
     if not holds:
         says = said("The {}'s allowance at the {} is off by {}.", part, LineName(where), mm(worst))
     return in_cm(ProofId.ALLOWANCES, str(part), worst, TRUE, holds, says)
+
+
+def _cut_along(piece: Piece, off: list[float]) -> list[tuple[float, str]]:
+    """What each edge is off by; not a dart's mouth, short and between corners that decide all."""
+    pairs = zip(piece.edges, off, strict=True)
+    return [(by, edge.name) for edge, by in pairs if edge.mouth is None]

@@ -8,6 +8,7 @@ from __future__ import annotations
 from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.shape.bust_room import worth_measuring
 from tapewise_core.parts.shape.posture import Figure, Posture, Suggestion, suggestions
 from tapewise_core.profiles.profile import Profile
@@ -54,7 +55,7 @@ def _surplus(body: Body, style: Style) -> float | None:
     """The front waist length beyond the back's with its rise [mm], where both were taken."""
     if not (body.has("front_waist_length") and body.has("back_waist_length")):
         return None
-    rise = style.length("neck-rise").mm
+    rise = NeckStyle.of(style).rise.mm
     return body["front_waist_length"].mm - body["back_waist_length"].mm - rise
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 import pytest
 from hand_made import case, in_cm, judged, oblong, only, reason, shape
@@ -55,6 +56,14 @@ def test_two_corners_make_a_straight_angle(
     proof = only(smooth_across(joined_at(first, second)))
     assert judged(proof) == (off, 10.0, "degrees", holds)
     assert (proof.id, proof.of, proof.mend) == (ProofId.LINE, "hem across the side seam", None)
+
+
+@pytest.mark.parametrize(("more", "holds"), [(4.9, True), (-4.9, True), (5.1, False)])
+def test_a_join_may_ask_for_less(more: float, holds: bool) -> None:
+    """As a sleeve's hem does under the arm."""
+    join = replace(HEM, within=5.0)
+    proof = only(smooth_across(case(slanted("back", more), slanted("front", 0), joins=(join,))))
+    assert judged(proof) == (abs(more), 5.0, "degrees", holds)
 
 
 def test_what_it_says_of_a_line_across_a_seam() -> None:

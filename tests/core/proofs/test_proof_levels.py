@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from hand_made import case, in_cm, judged, only, reason, style
 
-from tapewise_core.drafting.facts import Facts, Level
+from tapewise_core.drafting.facts import Facts, Level, Passage, Waist
 from tapewise_core.proofs.levels import ASKED, as_asked
 from tapewise_core.proofs.proof import LACKS, Case, ProofId
 from tapewise_core.text.told import Told, said
@@ -77,3 +77,10 @@ def test_a_garment_that_could_reach_a_level_says_why_it_does_not() -> None:
     assert reason(as_asked(ProofId.UPPER_ARM)(short)) == (
         "This garment has no upper arm to be compared with what was asked."
     )
+
+
+def test_a_skirt_sewn_on_has_no_hip_that_was_asked_for() -> None:
+    """However the bodice's options read."""
+    waist = Waist(Passage.JOINED, 700.0, 900.0, 700.0)
+    joined = case(facts=Facts(levels=(level(960.0),), waist=waist), style=style(hip_ease=0.0))
+    assert reason(as_asked(ProofId.HIP)(joined)).startswith(LACKS)

@@ -8,12 +8,10 @@ import pytest
 from hand_made import CLOTH, case, in_cm, judged, only, reason, sewn, shape, strip, style
 
 from tapewise_core.drafting.facts import Facts
-from tapewise_core.drafting.piece import Girth, Join, Piece, SeamKind
+from tapewise_core.drafting.piece import Girth, Piece, SeamKind
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body, Origin, Reference, Value
 from tapewise_core.parts.hand import hand_of
-from tapewise_core.parts.hem_corner import sleeve_hem_join
-from tapewise_core.proofs.corners import smooth_across
 from tapewise_core.proofs.proof import LACKS, Answer, Case, ProofId
 from tapewise_core.proofs.sleeve import armholes_inside, cap_height, hand_passes
 from tapewise_core.units import mm
@@ -138,31 +136,6 @@ def test_what_it_says_of_a_cap() -> None:
     assert "like a tent: take less sleeve-ease" in in_cm(only(cap_height(capped(50))))
     assert "does not lift: take more sleeve-ease" in in_cm(only(cap_height(capped(200))))
     assert reason(cap_height(case())).startswith(LACKS)
-
-
-def under_arm(name: str, more: float, edge: str = "underarm") -> Piece:
-    """Return a piece whose sleeve hem meets the seam under the arm so much over square."""
-    foot = 100 - 100 * math.tan(math.radians(more))
-    corners = ((0.0, 0.0), (100.0, 0.0), (foot, 100.0), (0.0, 100.0))
-    return shape(name, corners, ("top", edge, "sleeve_hem", "end"))
-
-
-@pytest.mark.parametrize(("first", "second", "holds"), [(2.0, 2.9, True), (2.0, 3.1, False)])
-@pytest.mark.parametrize("edge", ["underarm", "side"])
-def test_a_sleeves_hem_runs_on_under_the_arm(
-    first: float, second: float, holds: bool, edge: str
-) -> None:
-    """Within five degrees of a straight angle, where the seam is the side's own too."""
-    back, front = under_arm("back", first, edge), under_arm("front", second, edge)
-    join = sleeve_hem_join(back, front)
-    assert join == Join(
-        "sleeve hem across the underarm",
-        ("back", "sleeve_hem", edge),
-        ("front", "sleeve_hem", edge),
-        5.0,
-    )
-    proof = only(smooth_across(case(back, front, joins=(join,))))
-    assert judged(proof) == (first + second, 5.0, "degrees", holds)
 
 
 def test_the_cloth_of_these_tests_gives_half() -> None:

@@ -48,7 +48,7 @@ def test_options_in_a_refusal_are_named_by_key(asked: dict[str, str]) -> None:
 def test_an_unknown_option_like_no_other_is_answered_with_all_there_are() -> None:
     """One cannot guess what was meant."""
     said = str(refusal({"qqq": "1"}, Unit.CM))
-    assert said.startswith("This garment has no option “qqq”; it has fit, body-length, ease")
+    assert said.startswith("This garment has no option “qqq”; it has stretch, cloth-width, ")
     assert said.endswith(f"{TOP.keys[-1]}.")
 
 

@@ -30,7 +30,7 @@ def test_options_are_described_in_one_unit(name: str, unit: Unit, foreign: re.Pa
 def test_the_fits_ease_reads_in_inches() -> None:
     """Every amount is a length, not a number before somebody else's unit."""
     lines = "\n".join(shop.garment_lines("jersey-top", Unit.IN))
-    assert "ease: fitted 0 in, straight 1 5/8 in, eased 3 1/8 in; from" in lines
+    assert "ease: fitted 0 in, straight 1 5/8 in, eased 3 1/8 in; close: less" in lines
 
 
 @pytest.mark.parametrize("name", NAMES)

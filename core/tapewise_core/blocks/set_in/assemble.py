@@ -12,14 +12,13 @@ from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of, moved_bu
 from tapewise_core.blocks.set_in.seams import joins, seams
 from tapewise_core.blocks.set_in.sleeve import draft_sleeve, hem_asked, hem_of, length_of, squared
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.blocks.set_in.wish import Planned, longer, planned
+from tapewise_core.blocks.set_in.wish import Planned, planned
 from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
-from tapewise_core.parts.shape.bust_room import worth_measuring
 from tapewise_core.parts.shape.set_in import set_in
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.text.told import OptionKey, Told, said
@@ -57,7 +56,7 @@ def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern
         girths=girths(levels),
         facts=_facts(trunk, body, finish, levels),
         lengths=MappingProxyType(_lengths(finish.back, finish.front, piece, drawn.armhole)),
-        remarks=_remarks(trunk, body, length),
+        remarks=_remarks(trunk, length),
     )
 
 
@@ -94,9 +93,8 @@ def _lengths(back: Piece, front: Piece, sleeve: Piece, around: float) -> dict[st
     }
 
 
-def _remarks(trunk: Trunk, body: Body, length: Length) -> tuple[Told, ...]:
+def _remarks(trunk: Trunk, length: Length) -> tuple[Told, ...]:
     style, plan, drawn = trunk.style, trunk.plan, trunk.drawn
-    bust, high = plan.wish.levels.bust.girth, plan.wish.levels.armscye.girth
     return tuple(
         words
         for words in (
@@ -106,7 +104,6 @@ def _remarks(trunk: Trunk, body: Body, length: Length) -> tuple[Told, ...]:
             _shorter_shoulder(plan),
             _no_dart(trunk),
             _longer_sleeve(length, style),
-            worth_measuring(bust, high, longer(body, style)) if plan.wish.cup else (),
         )
         if words
     )

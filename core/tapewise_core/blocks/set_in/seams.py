@@ -34,8 +34,10 @@ def seams(
 
 
 def joins(front: Piece) -> tuple[Join, ...]:
-    """Return the lines that run on across a seam; an armhole must be one true curve [conover,
-    volume 9]."""
+    """Return the lines that run on across a seam.
+
+    An armhole must be one true curve [conover, volume 9].
+    """
     last = "side_2" if front.has_edge("side_2") else "side"
     return (
         _across("neckline across the shoulder", "neckline", "shoulder"),

@@ -83,9 +83,16 @@ def hem_of(solved: Cap, length: float, asked: float) -> float:
         return min(max(width, low), high)
 
     width = kept(asked)
-    for _ in range(2):
-        width = kept(width + asked - sleeve(solved, length, width).hem.length())
+    for _ in range(NEARER):
+        short = asked - sleeve(solved, length, width).hem.length()
+        if abs(short) < NEAR:
+            break
+        width = kept(width + short)
     return width
+
+
+NEARER, NEAR = 8, 0.05
+"""A hem's length is met within so much [mm], in so many rounds at the most."""
 
 
 def squared(drawn: SetIn, asked: Length, hem: float) -> Cap:

@@ -76,7 +76,9 @@ def planned(body: Body, style: SetInStyle) -> Planned:
     room = _room(body, style, fits=fits)
     wide, plain = _across(body, style, cup, room), shoulder(body, style)
     out = carried_out(max(wide.back, wide.front), plain.end.x)
-    out = out or -_too_long(plain, slope(body, style), _narrowest(body, style, at, cup))
+    turned = math.degrees(math.atan2(style.figure.forward_shoulder.mm, plain.length))
+    steep = max(slope(body, style) - turned, 0.0)
+    out = out or -_too_long(plain, steep, _narrowest(body, style, at, cup))
     carried = ShoulderLine(plain.neck, plain.end + (plain.end - plain.neck).unit() * out)
     back, front = shoulder_lines(
         carried.neck, carried.end, front_raised=room.raised, back_raised=room.back_raised,

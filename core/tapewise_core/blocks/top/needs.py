@@ -6,6 +6,7 @@ from types import MappingProxyType
 
 from tapewise_core.parts.sleeve_style import SleeveStyle
 from tapewise_core.parts.trunk_style import TrunkStyle
+from tapewise_core.proofs.levels import ASKED
 from tapewise_core.proofs.proof import ALWAYS, ProofId
 from tapewise_core.style.style import Style
 
@@ -48,6 +49,7 @@ LONG_HELPS = (*HELPS, *BELOW_WAIST)
 COVERS = ALWAYS | {
     ProofId.HEAD, ProofId.NECKBAND, ProofId.STRIDE, ProofId.GIRTH, ProofId.EASE, ProofId.LINE,
     ProofId.UNDERARM_TOP, ProofId.UNDERARM_FOOT, ProofId.SIDE, ProofId.HAND,
+    *ASKED,
 }  # fmt: skip
 """The proofs that every top answers for."""
 

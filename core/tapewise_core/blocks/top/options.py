@@ -12,7 +12,7 @@ from tapewise_core.parts.ease_options import EASE
 from tapewise_core.parts.figure_options import FIGURE, FIGURE_LENGTHS
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_options import NECK
-from tapewise_core.parts.neck_sizes import NECK_SIZES
+from tapewise_core.parts.neck_size_options import NECK_SIZES
 from tapewise_core.parts.neck_style import NeckFinish
 from tapewise_core.parts.sleeve_options import SLEEVE
 from tapewise_core.parts.trunk_style import Fit, lengthened_by

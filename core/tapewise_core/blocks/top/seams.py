@@ -9,7 +9,7 @@ from tapewise_core.blocks.top.cut import side_fullness
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Facts, Neck, Side, Underarm
 from tapewise_core.drafting.making import How, Making
-from tapewise_core.drafting.piece import EdgeRun, Fullness, Join, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import SMOOTH, EdgeRun, Fullness, Join, Piece, Seam, SeamKind
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
 
@@ -86,23 +86,33 @@ def dart_seams(front: Piece, sewn: Sewn = ALIKE) -> tuple[Seam, ...]:
     return (Seam(SeamKind.DART, upper, lower, making=Making(How.SIDE_DART), where=sewn.where),)
 
 
+AT_HEM = 5.0
+"""A sleeve's hem runs on under the arm within so much of a straight angle [degrees]; more shows as
+a notch or a tail (common practice). A cap has no seam there that its hem could run across: its
+edge opens above the side."""
+
+
 def side_joins(plan: TopPlan, sewn: Sewn) -> tuple[Join, ...]:
     """Return the lines of one side that run on across a seam."""
     where = f", {sewn.where}" if sewn.where else ""
 
-    def across(name: str, line: str, beside: str, front_beside: str | None = None) -> Join:
+    def across(
+        name: str, line: str, beside: str, front_beside: str | None = None, within: float = SMOOTH
+    ) -> Join:
         first, second = (
             (piece, sewn.name(piece, line), sewn.name(piece, edge))
             for piece, edge in (("back", beside), ("front", front_beside or beside))
         )
-        return Join(f"{name}{where}", first, second)
+        return Join(f"{name}{where}", first, second, within)
 
     edge = EDGE_OF[plan.lower]
+    under_arm = across("sleeve hem across the underarm", "sleeve_hem", "underarm", within=AT_HEM)
     side = "split" if plan.style.hem.split else "side"
     front = "side_2" if side == "side" and plan.front.side.dart else side
     return (
         across("neckline across the shoulder", "neckline", "shoulder"),
         across("sleeve hem across the overarm", "sleeve_hem", "shoulder"),
+        *(() if plan.grown.cap else (under_arm,)),
         across(f"{edge} across the side seam", edge, side, front),
     )
 

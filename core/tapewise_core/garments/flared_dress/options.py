@@ -59,15 +59,6 @@ OF_THE_TOP = (
 WORDS = {
     "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
     "hem": (HemShape.STRAIGHT, HemShape.SPLIT),
-    "waist-darts": ("auto", "none"),
-    "bust-room": (
-        BustRoom.AUTO,
-        BustRoom.NONE,
-        BustRoom.RAISE,
-        BustRoom.SIDE_EASE,
-        BustRoom.SIDE_DART,
-        BustRoom.GATHERS,
-    ),
     "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
     "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING),
@@ -77,6 +68,15 @@ WORDS = {
         SleeveKind.ELBOW,
         SleeveKind.THREE_QUARTER,
         SleeveKind.LONG,
+    ),
+    "waist-darts": ("auto", "none"),
+    "bust-room": (
+        BustRoom.AUTO,
+        BustRoom.NONE,
+        BustRoom.RAISE,
+        BustRoom.SIDE_EASE,
+        BustRoom.SIDE_DART,
+        BustRoom.GATHERS,
     ),
 }
 """The top's words that the dress is drafted for."""

@@ -5,14 +5,20 @@ Amounts are common practice in the trade unless a row names a source.
 
 from __future__ import annotations
 
+import math
+
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.arm import arm_at
+from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
 from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.parts.shape.underarm import DROPS, SLEEVE_EASES, by_fit
+from tapewise_core.parts.sleeve_options import ELBOW_AT, WRIST_EASE
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.parts.trunk_style import Fit
+from tapewise_core.proofs.neck import BAND_SHARE
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -48,6 +54,26 @@ def armhole_drop(body: Body, style: Style) -> Length:
 def sleeve_ease(body: Body, style: Style) -> Length:
     """The fit's own; unasked, it grows until the cap is calm."""
     return cm(by_fit(style.length("ease").mm).sleeve_ease / 10)
+
+
+def sleeve_hem_ease(body: Body, style: Style) -> Length:
+    """The sleeve's ease down to the elbow, from there on 3 cm at the wrist, or what a hand needs to
+    pass with this cloth."""
+    full, length = style.length("sleeve-ease").mm, style.length("sleeve-length")
+    arm = body["arm_length"].mm if "arm_length" in body else USUAL_ARM.mm
+    past = min(max((length.mm / arm - ELBOW_AT) / (1 - ELBOW_AT), 0.0), 1.0)
+    if not past:
+        return style.length("sleeve-ease")
+    tapered = full + (WRIST_EASE * 10 - full) * past
+    return cm(math.ceil(max(tapered, _for_hand(body, style, length)) - 1e-6) / 10)
+
+
+def _for_hand(body: Body, style: Style, length: Length) -> float:
+    """The ease that lets a hand through a sleeve's hem [mm]."""
+    hand = hand_of(body, length)
+    if hand is None:
+        return 0.0
+    return hand / (1 + BAND_SHARE * style.number("stretch") / 100) - arm_at(body, length.mm).mm
 
 
 def front_hem_drop(body: Body, style: Style) -> Length:
@@ -117,10 +143,15 @@ def options_from(top: Options) -> Options:
         "fitted {}, straight {}, eased {}, more for a cap that is not too high",
         *map(mm, SLEEVE_EASES),
     )
+    hem_says = said(
+        "{} down to the elbow, tapering to {} at the wrist or what a hand needs",
+        OptionKey("sleeve-ease"), cm(WRIST_EASE),
+    )  # fmt: skip
     return (
         top.only(*OF_THE_TOP)
         .changed("sleeve", default=SleeveKind.SHORT)
         .changed("sleeve-length", says=length, default=sleeve_length, default_says=share, low=14)
+        .changed("sleeve-hem-ease", default=sleeve_hem_ease, default_says=hem_says)
         .changed("sleeve-ease", default=sleeve_ease, default_says=ease_says)
         .changed(
             "front-hem-drop",

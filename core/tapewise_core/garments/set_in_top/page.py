@@ -18,7 +18,6 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
-from tapewise_core.proofs.levels import ASKED
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
@@ -36,18 +35,22 @@ def agree(body: Body, style: Style) -> tuple[Told, ...]:
     return top_agrees(body, TopStyle.of(style))
 
 
+ACROSS = {"across_back": (1.0, "the armhole"), "across_front": (1.0, "the armhole")}
+"""How far the armhole follows the widths across."""
+
+
 SET_IN_TOP = Garment(
     name="set-in-top",
     title=TITLE,
     says="A close top with armholes and set-in sleeves, whose caps are as long as their armholes.",
     needs=NEEDS,
-    helps=(*LONG_HELPS, "across_back"),
-    measured_only=("front_waist_length", "high_bust"),
+    helps=(*LONG_HELPS, "across_back", "across_front"),
+    measured_only=("front_waist_length", "high_bust", "neck_to_bust_point", "across_front"),
     idle=idle_below,
     options=OPTIONS,
     agree=agree,
     draft=draft,
-    covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE, *ASKED},
-    moves=MappingProxyType({**MOVES, "across_back": (1.0, "the armhole")}),
+    covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE},
+    moves=MappingProxyType({**MOVES, **ACROSS}),
     sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

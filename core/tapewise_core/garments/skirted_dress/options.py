@@ -72,8 +72,7 @@ JOINED = Options.of(
 )
 
 OF_THE_TOP = (
-    "fit", "ease", "bust-ease", "waist-ease",
-    "waist-darts", "bust-room",
+    "fit", "ease", "bust-ease", "waist-ease", "waist-darts", "bust-room",
     "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder", "broad-neck",
     "round-back", "full-arm",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
@@ -87,15 +86,6 @@ OF_THE_TOP = (
 
 WORDS = {
     "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
-    "waist-darts": ("auto", "none"),
-    "bust-room": (
-        BustRoom.AUTO,
-        BustRoom.NONE,
-        BustRoom.RAISE,
-        BustRoom.SIDE_EASE,
-        BustRoom.SIDE_DART,
-        BustRoom.GATHERS,
-    ),
     "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
     "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING),
@@ -106,6 +96,15 @@ WORDS = {
         SleeveKind.THREE_QUARTER,
         SleeveKind.LONG,
     ),
+    "waist-darts": ("auto", "none"),
+    "bust-room": (
+        BustRoom.AUTO,
+        BustRoom.NONE,
+        BustRoom.RAISE,
+        BustRoom.SIDE_EASE,
+        BustRoom.SIDE_DART,
+        BustRoom.GATHERS,
+    ),
 }
 """The top's words that the bodice is drafted for."""
 
@@ -113,9 +112,9 @@ WORDS = {
 def options_from(top: Options) -> Options:
     """Return the dress's options: what its bodice takes from the top's, the skirt's, and its own
     where both are joined."""
-    bodice = top.only(*OF_THE_TOP).narrowed(WORDS)
-    bodice = bodice.changed("fit", says=said("how close the bodice is; sets {}", OptionKey("ease")))
-    return bodice + Options.of(WEIGHT, circle("1/2")) + SKIRT + JOINED
+    return (
+        top.only(*OF_THE_TOP).narrowed(WORDS) + Options.of(WEIGHT, circle("1/2")) + SKIRT + JOINED
+    )
 
 
 OPTIONS = options_from(TOP)

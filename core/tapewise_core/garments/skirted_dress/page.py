@@ -175,7 +175,7 @@ SKIRTED_DRESS = Garment(
     options=OPTIONS,
     agree=agree,
     draft=draft,
-    covers=COVERS | {ProofId.WAIST},
+    covers=(COVERS - {ProofId.HIP}) | {ProofId.WAIST},
     moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
     sources=("ansur1", "conover", "iso8559-1"),
 )

@@ -115,7 +115,7 @@ def cap(
     """
     halves = front * (1 - shorter), back * (1 - shorter)
     least, widest = reach(front, back, shorter, lean)
-    low, high = _heights(*halves)
+    low, high = _heights(front, back, shorter)
     wanted = min(max(width, least), widest)
     height = root(lambda h: sum(_widths(h, *halves, lean)) - wanted, low, high, NEAR)
     wf, wb = _widths(height, *halves, lean)
@@ -137,7 +137,7 @@ def reach(
 ) -> tuple[float, float]:
     """Return the least and the greatest width that an armhole's halves allow [mm]."""
     halves = front * (1 - shorter), back * (1 - shorter)
-    low, high = _heights(*halves)
+    low, high = _heights(front, back, shorter)
     return sum(_widths(high, *halves, lean)), sum(_widths(low, *halves, lean))
 
 
@@ -146,9 +146,10 @@ def width_at(front: float, back: float, height: float) -> float:
     return sum(_widths(height, front * (1 - SHORTER), back * (1 - SHORTER)))
 
 
-def _heights(front: float, back: float) -> tuple[float, float]:
-    whole = front + back
-    return LOWEST * whole, min(HIGHEST * whole, OF_HALF * min(front, back))
+def _heights(front: float, back: float, shorter: float) -> tuple[float, float]:
+    """The least and the greatest height for an armhole's halves [mm]."""
+    whole, kept = front + back, 1 - shorter
+    return LOWEST * whole + NEAR, min(HIGHEST * whole, OF_HALF * kept * min(front, back)) - NEAR
 
 
 def unasked_ease(
@@ -156,7 +157,7 @@ def unasked_ease(
 ) -> float:
     """Return the sleeve's ease where none is asked [mm]: the least, in half centimetres from
     ``low``, that keeps the cap at 0.75 of the armhole's height; ``high`` at the most."""
-    lowest, highest = _heights(front * (1 - SHORTER), back * (1 - SHORTER))
+    lowest, highest = _heights(front, back, SHORTER)
     height = min(max(CALM * armhole_height, lowest), highest)
     needed = width_at(front, back, height) - arm - 1e-6
     if needed <= low:
