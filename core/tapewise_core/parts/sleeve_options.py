@@ -93,11 +93,16 @@ def _had(body: Body, style: Style, kind: SleeveKind, ease: float) -> float | Non
     return next((length for length in lengths if length), None)
 
 
+TAKEN_UP = 25.0
+"""A bodice is cut up to about this much shorter for its skirt's weight [mm] (our choice)."""
+
+
 def _found(body: Body, style: Style, length: float, ease: float) -> float | None:
     """How long a sleeve of a length [mm] and an ease [cm] gets on this body, or None."""
     figure = FigureStyle.of(style)
     bodice = "body-length" not in style.chosen
-    trunk = TrunkStyle.of(style, body["back_waist_length"] if bodice else None)
+    waist = body["back_waist_length"] - mm(TAKEN_UP) if bodice else None
+    trunk = TrunkStyle.of(style, waist)
     half, rise = style.length("neck-half-width"), style.length("neck-rise")
     shoulder = body_shoulder(body, figure, half, rise)
     side, bust = side_of(body, trunk, figure, bodice=bodice), trunk.bust_ease.mm
