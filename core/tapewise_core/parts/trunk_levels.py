@@ -88,9 +88,13 @@ def trunk_levels(
     return tuple(found)
 
 
-def sleeve_level(name: str, body: float, ease: float, given: float, why: Told = ()) -> Level:
-    """Return a level of a sleeve: ``upper_arm`` or ``sleeve_hem`` [mm]."""
-    return _level(name, None, body, ease, body + ease, given, why)
+def sleeve_level(name: str, body: float, ease: float | None, given: float, why: Told = ()) -> Level:
+    """Return a level of a sleeve: ``upper_arm`` or ``sleeve_hem`` [mm].
+
+    Without an ease it is shown, never aimed at.
+    """
+    asked = None if ease is None else body + ease
+    return _level(name, None, body, ease, asked, given, why)
 
 
 def _level(

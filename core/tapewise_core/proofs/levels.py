@@ -40,7 +40,7 @@ ASKED: Mapping[ProofId, Asked] = MappingProxyType(
         ProofId.WAIST_LEVEL: Asked("waist", "waist-ease", "It ends above the waist."),
         ProofId.HIP: Asked("hip", "hip-ease", "It ends above the hip."),
         ProofId.UPPER_ARM: Asked(
-            "upper_arm", "sleeve-ease", "The sleeves end where the body still covers the arm."
+            "upper_arm", "sleeve-ease", "The sleeves end above the upper arm, at the armhole."
         ),
         ProofId.SLEEVE_HEM: Asked(
             "sleeve_hem", "sleeve-hem-ease", "The sleeves have no hem round the arm."

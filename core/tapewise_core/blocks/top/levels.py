@@ -73,14 +73,16 @@ def _hip_why(plan: TopPlan) -> Told:
 
 
 def _sleeve(halves: Quarters, plan: TopPlan) -> tuple[Level, ...]:
-    """The sleeve's levels: at the upper arm and at the hem."""
+    """The sleeve's levels: at the upper arm and at the hem.
+
+    A cap ends above the upper arm: its hem is the armhole, which is shown and not aimed at.
+    """
     body, style, arm = plan.body, plan.style, plan.grown.arm
     upper = body["upper_arm"].mm
     ease = style.sleeve.ease.mm + style.figure.full_arm.mm
     given = arm_girths(halves, plan)
     if plan.grown.cap:
-        why = said("a cap's hem is the armhole, which has to clear the whole shoulder")
-        return (sleeve_level("upper_arm", upper, ease, given["upper_arm"], why),)
+        return (sleeve_level("upper_arm", upper, None, given["upper_arm"]),)
     why = _wider_why(plan)
     found = [sleeve_level("upper_arm", upper, ease, given["upper_arm"], why)]
     at_hem = arm_at(body, arm.length).mm

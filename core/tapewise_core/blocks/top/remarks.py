@@ -66,6 +66,9 @@ def _chosen(style: TopStyle) -> tuple[Told, ...]:
 def _sleeve(plan: TopPlan) -> tuple[Told, ...]:
     """A cap that had to be longer than asked, a hem that had to be wider."""
     cap, sleeve, found = plan.grown.cap, plan.grown.sleeve, []
+    if cap:
+        words = "The cap's hem is the armhole: {} round, more than the arm and its ease."
+        found.append(said(words, mm(cap.opening)))
     if cap and cap.longer > 0.5:
         words = "The cap is {} longer than asked, so that its hem stands outside the body."
         found.append(said(words, mm(cap.longer)))
