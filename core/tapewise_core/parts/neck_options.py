@@ -69,11 +69,6 @@ def fall_of(body: Body, figure: FigureStyle) -> float:
     return overarm_fall(body["shoulder_length"].mm, figure.shoulder_drop.mm)
 
 
-def lowest_fall(body: Body, figure: FigureStyle) -> float:
-    """Return how steeply the overarm of the lower shoulder falls [degrees]."""
-    return overarm_fall(body["shoulder_length"].mm, figure.lowest_drop)
-
-
 def neck_half_width(body: Body, style: Style) -> Length:
     """The neck's own half width, wider for a scoop or a boat while 4 cm of shoulder are left."""
     figure = FigureStyle.of(style)

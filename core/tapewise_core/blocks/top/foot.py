@@ -13,7 +13,6 @@ from tapewise_core.parts.grown_arm import Grown
 from tapewise_core.parts.hem import CURVED_PART, curved_hem
 from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.shape.side_hem import levelled, squared_hem
-from tapewise_core.parts.shape.side_seam import SideSeam
 from tapewise_core.text.told import LineName, OptionKey, said
 from tapewise_core.units import mm
 
@@ -77,9 +76,3 @@ def hem_to(side: Path, fold: float, style: HemStyle) -> Path:
         along = side.arriving()
         return curved_hem(Point(0, fold), side.end, along.x / along.y)
     return squared_hem(side, fold).reversed()
-
-
-def lean_at_end(seam: SideSeam) -> float:
-    """Return how far a seam leans outwards per step down where it ends."""
-    along = seam.path.arriving()
-    return along.x / along.y
