@@ -168,5 +168,5 @@ def hem_line(draft: Draft, centre: str, style: SetInStyle) -> Draft:
     lines = draft.paper.lines
     side = lines.get("side_2", lines["side"])
     curve, manner = (curved_hem, CURVED_MANNER) if style.hem.curved else (hem_path, HEM_MANNER)
-    path = curve(draft[centre], draft["M"], lean(side))
+    path = curve(draft[centre], side.end, lean(side))
     return draft.curve("hem", path, (centre, "M"), manner)
