@@ -67,6 +67,17 @@ def test_a_slip_is_answered_with_what_may_be_meant(
     assert len(err.splitlines()) == 1
 
 
+@pytest.mark.parametrize(
+    "arguments",
+    [("Marta Lindqvist", "circle-skirt", "--out", "x"), ("--out", "x", "Marta Lindqvist",
+      "circle-skirt"), ("Marta Lindqvist", "--out", "x", "circle-skirt")],
+)  # fmt: skip
+def test_options_may_stand_anywhere(arguments: tuple[str, ...], tmp_path: Path) -> None:
+    """Before, between and after what a command is about."""
+    assert run("draft", *arguments, "--quiet") == 0
+    assert (tmp_path / "x" / "draft.json").exists()
+
+
 def test_the_version_for_a_machine(capsys: pytest.CaptureFixture[str]) -> None:
     """The program's, and of each kind of file it writes."""
     assert run("--version", "--json") == 0

@@ -221,6 +221,16 @@ def test_steps_and_formats_are_written_when_asked_for(tmp_path: Path) -> None:
     assert list((folder / "steps").iterdir())
 
 
+def test_what_an_earlier_run_left_of_a_person_goes(tmp_path: Path) -> None:
+    """Steps that were written once and are no longer asked for; files of others stay."""
+    place, out = table(tmp_path, 1), tmp_path / "out"
+    run(place, "circle-skirt", "--out", out, "--jobs", 1, "--steps")
+    (out / "pupil-0" / "mine.txt").write_text("keep")
+    run(place, "circle-skirt", "--out", out, "--jobs", 1)
+    assert not (out / "pupil-0" / "steps").exists()
+    assert (out / "pupil-0" / "mine.txt").exists()
+
+
 @pytest.mark.skipif(os.name != "posix", reason="permissions as POSIX has them")
 def test_a_batch_is_for_its_owner_alone(tmp_path: Path) -> None:
     """Everything in it says how people are built."""

@@ -206,11 +206,10 @@ def test_stopping_takes_back_what_was_not_finished(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
     """Stopped in the middle of putting files in place, the folder is as it was; exit 130."""
-    run("demo")
-    folder = tmp_path / "tapewise-demo"
-    for path in folder.rglob("*"):
-        if path.is_file():
-            path.write_text("old")
+    draft = ("draft", "Marta Lindqvist", "--out", "t")
+    run(*draft, "circle-skirt")
+    folder = tmp_path / "t"
+    before = {path: path.read_bytes() for path in folder.rglob("*") if path.is_file()}
     real, calls = os.replace, []
 
     def stopped(a: Path, b: Path) -> None:
@@ -219,8 +218,10 @@ def test_stopping_takes_back_what_was_not_finished(
             raise KeyboardInterrupt
         real(a, b)
 
-    monkeypatch.setattr("tapewise_core.writers.files.os.replace", stopped)
-    assert run("demo") == 130
+    monkeypatch.setattr("tapewise_core.writers.whole_set.os.replace", stopped)
+    assert run(*draft, "jersey-top") == 130
     monkeypatch.undo()
+    assert len(calls) > 9
     assert "stopped" in capsys.readouterr().err
-    assert {path.read_text() for path in folder.rglob("*") if path.is_file()} == {"old"}
+    assert {path: path.read_bytes() for path in folder.rglob("*") if path.is_file()} == before
+    assert not list(tmp_path.glob(".tapewise-*"))

@@ -20,13 +20,23 @@ class Parser(argparse.ArgumentParser):
     def parse_args(self, args: Any = None, namespace: Any = None) -> Any:
         """Parse, and say of an option that there is not what may be meant by it."""
         found, rest = self.parse_known_args(args, namespace)
+        used = self._used(found)
+        rest = [word for word in rest if not used._take(found, word)]
         if rest:
-            used = self._used(found)
             there = tuple(used._option_string_actions)
             wrong = next((word for word in rest if word.startswith("-")), rest[0])
             hint = f"; {near_words(wrong, there)}" if wrong.startswith("-") else ""
             used.error(f"unrecognized arguments: {' '.join(rest)}{hint}".rstrip("."))
         return found
+
+    def _take(self, found: argparse.Namespace, word: str) -> bool:
+        """Take a word that stands after options for what may be left out and is not there yet."""
+        for action in self._actions:
+            free = not action.option_strings and action.nargs == "?"
+            if free and getattr(found, action.dest, None) is None and not word.startswith("-"):
+                setattr(found, action.dest, word)
+                return True
+        return False
 
     def _used(self, found: argparse.Namespace) -> Parser:
         """The parser of the command and act that were named."""

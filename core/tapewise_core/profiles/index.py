@@ -14,6 +14,7 @@ from dataclasses import asdict, dataclass
 from pathlib import Path
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.profiles import rules
 from tapewise_core.profiles.files import put, read_file
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.text.legible import legible
@@ -88,6 +89,8 @@ def _load(place: Path) -> dict[str, _Row]:
 
 def _known(row: Mapping[str, object]) -> Known:
     read = Known(**row)  # type: ignore[arg-type]
+    if read.id:
+        rules.identity(read.id)  # it names files: nothing that leads elsewhere
     groups = tuple(str(name) for name in read.groups)
     return Known(read.name, read.id, read.unit, int(read.measures), groups, read.last, read.fault)
 

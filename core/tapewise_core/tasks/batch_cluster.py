@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from pathlib import Path
 from typing import Any
 
-from tapewise_core.errors import OptionError, TapewiseError
-from tapewise_core.tasks.batch_row import FAILED, Order, Result, drafted_row
-from tapewise_core.writers.files import write_all
+from tapewise_core.errors import OptionError
+from tapewise_core.tasks.batch_row import Order, Result, drafted_row, put_files
 
 AHEAD = 64
 """How many rows are with the cluster at a time (our choice), so that memory stays flat."""
@@ -38,15 +36,6 @@ def results(address: str) -> Callable[[Sequence[Order], str], Iterator[Result]]:
                 futures = client.map(drafted_row, asked[first : first + AHEAD], pure=False)
                 for future in futures:
                     result, files = future.result()
-                    yield _written(result, files, out)
+                    yield put_files(result, files, out)
 
     return work
-
-
-def _written(result: Result, files: dict[str, bytes], out: str) -> Result:
-    try:
-        if files:
-            write_all(Path(out) / result.folder, files)
-    except TapewiseError as error:
-        return Result(result.row, result.folder, result.name, FAILED, says=str(error))
-    return result

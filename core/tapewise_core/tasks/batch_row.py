@@ -74,14 +74,22 @@ def drafted_row(order: Order) -> tuple[Result, dict[str, bytes]]:
 
 def written_row(order: Order, out: str) -> Result:
     """Draft for one person and write her folder; never raises."""
-    from tapewise_core.writers.files import write_all
-
     result, files = drafted_row(order)
+    return put_files(result, files, out)
+
+
+def put_files(result: Result, files: Mapping[str, bytes], out: str) -> Result:
+    """Write a person's folder in place of what an earlier run left there; never raises."""
+    from tapewise_core.tasks.record_read import listed
+    from tapewise_core.writers.whole_set import finish, write_set
+
+    folder = Path(out) / result.folder
     try:
         if files:
-            write_all(Path(out) / order.folder, files)
+            finish(folder)
+            write_set(folder, files, [name for name in listed(folder) if name not in files])
     except TapewiseError as error:
-        return _failed(order, result.name, str(error))
+        return replace(result, result=FAILED, says=str(error))
     return result
 
 

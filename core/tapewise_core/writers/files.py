@@ -92,6 +92,7 @@ def refuse_blocked(folder: Path, names: list[str]) -> None:
 
 def write_aside(aside: Path, files: Mapping[str, bytes]) -> None:
     """Write files into ``new`` in a folder of their own, each down to the disk."""
+    (aside / "new").mkdir(mode=0o700, exist_ok=True)  # it may become the folder itself
     for name, content in files.items():
         place = aside / "new" / name
         place.parent.mkdir(parents=True, exist_ok=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import shutil
 import stat
@@ -258,9 +259,19 @@ def test_a_spoilt_index_is_made_again(data: Path) -> None:
         place = data / "people" / f"p{number}.json"
         place.write_text(Profile.of(f"P {number}").text(), "utf-8")
     store.listing()
-    for spoilt in ("", "[]", '{"files": {"p1.json": [[1, 2, 3], {"nme": 1}]}}', "[" * 100_000):
+    true = json.loads((data / "index.json").read_text())
+    true["files"]["p1.json"][1]["id"] = "../../elsewhere"
+    for spoilt in (
+        json.dumps(true),
+        "",
+        "[]",
+        '{"files": {"p1.json": [[1, 2, 3], {"nme": 1}]}}',
+        "[" * 100_000,
+    ):
         (data / "index.json").write_text(spoilt)
-        assert len([entry for entry in store.listing() if not entry.shipped]) == FEWEST
+        listed = [entry for entry in store.listing() if not entry.shipped]
+        assert len(listed) == FEWEST
+        assert not [entry for entry in listed if "elsewhere" in entry.known.id]
 
 
 def test_a_second_person_with_the_same_measures() -> None:
