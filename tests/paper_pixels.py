@@ -98,7 +98,7 @@ def level(
 GLUE = 9.0
 """What a page shows beyond its cell where 12 mm overlap [mm]."""
 
-PER_MM = 4.0
+PER_MM = 6.0
 """Pixels a millimetre when pages are put together."""
 
 

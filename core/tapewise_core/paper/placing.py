@@ -41,11 +41,15 @@ class Layout:
 def placed(shapes: Sequence[Shape], grid: Grid, *, thorough: bool = False) -> Layout:
     """Return the pieces placed on the grid: fewest avoidable splits first, then fewest pages.
 
-    Long narrow pieces may come out turned a quarter. ``thorough`` tries more
-    orders, for few and costly pages.
+    Pieces may come out turned a quarter. ``thorough`` tries more orders, for few
+    and costly pages.
     """
     columns = _columns(shapes, grid)
-    tries = [_Try(grid, columns).run(shapes, order) for order in _orders(shapes, thorough)]
+    tries = [
+        _Try(grid, columns + more).run(shapes, order)
+        for more in (0, 1)
+        for order in _orders(shapes, thorough)
+    ]
     return min(tries, key=lambda layout: (layout.splits, layout.pages))
 
 

@@ -44,11 +44,11 @@ def rolled(pattern: PatternSet, width: float, margin: float) -> Prints:
             )
         )
     pieces = [_fitting(piece, usable, longest, width) for piece in pattern.pieces]
-    pages = _pages([*pieces, [squares()]], usable, longest)
-    stacked, windows = _stacked(pages, margin)
+    pages = laid_out([*pieces, [squares()]], usable, longest)
+    stacked, windows = stacked_pages(pages, margin)
     canvas = joined(pattern.title, pattern.description, stacked, BORDER)
     sheets = [
-        _sheet(pattern, number, len(windows), window, width, margin)
+        roll_sheet(pattern, number, len(windows), window, width, margin)
         for number, window in enumerate(windows, 1)
     ]
     return Prints(pattern.title, pattern.person, pattern.description, canvas, tuple(sheets))
@@ -77,8 +77,8 @@ def _fitting(piece: Drawing, usable: float, longest: float, width: float) -> lis
     )
 
 
-def _pages(pieces: Sequence[list[Drawing]], usable: float, longest: float) -> list[list[Drawing]]:
-    """Pieces laid out page by page, a new page begun where the next piece would not fit."""
+def laid_out(pieces: Sequence[list[Drawing]], usable: float, longest: float) -> list[list[Drawing]]:
+    """Return pieces laid page by page, a new page begun where the next piece would not fit [mm]."""
     pages: list[list[Drawing]] = []
     waiting = list(pieces)
     while waiting:
@@ -92,10 +92,10 @@ def _pages(pieces: Sequence[list[Drawing]], usable: float, longest: float) -> li
     return pages
 
 
-def _stacked(
+def stacked_pages(
     pages: Sequence[Sequence[Drawing]], margin: float
 ) -> tuple[list[Drawing], list[Window]]:
-    """All pages' pieces on one canvas, one page below another, and a window on each."""
+    """Return all pages' pieces on one canvas, one page below another, and a window on each."""
     stacked: list[Drawing] = []
     windows: list[Window] = []
     top = 0.0
@@ -108,10 +108,10 @@ def _stacked(
     return stacked, windows
 
 
-def _sheet(
+def roll_sheet(
     pattern: PatternSet, number: int, count: int, window: Window, width: float, margin: float
 ) -> Sheet:
-    """One page: the pieces, and a line that says what it is with the mark to measure."""
+    """Return one page: the pieces, and a line that says what it is with the mark to measure."""
     top = margin + window.seen.height
     place = f"page {number} of {count} · print at 100\u00a0%"
     after = margin + MARK + 10

@@ -18,9 +18,6 @@ COARSE = 28.0
 """Ink is looked at in squares of this size [mm] while searching; pages are exact later."""
 
 
-SLENDER = 3.0
-"""A piece so many times longer than it is wide may lie either way."""
-
 _MANY = 1 << 16
 """More than three times the pages any piece goes over."""
 
@@ -88,9 +85,8 @@ class Shape:
 
     @cached_property
     def ways(self) -> tuple[Shape, ...]:
-        """The piece as it is and, if long and narrow, turned a quarter; then its text is too."""
-        long, short = sorted((self.box.width, self.box.height), reverse=True)
-        return (self, Shape(turned(self.drawing))) if long > SLENDER * short else (self,)
+        """The piece as it is and turned a quarter, its words too: paper has no grain."""
+        return self, Shape(turned(self.drawing))
 
     @cached_property
     def spots(self) -> tuple[tuple[float, ...], tuple[float, ...]]:

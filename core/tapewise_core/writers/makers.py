@@ -16,6 +16,7 @@ from tapewise_core.paper.projector import canvas, projected
 from tapewise_core.paper.roll import rolled
 from tapewise_core.paper.sizes import PageSize
 from tapewise_core.paper.tiling import large, tiled
+from tapewise_core.paper.whole_sheets import whole_sheets
 from tapewise_core.units import Unit
 from tapewise_core.writers.dxf import cutter_dxf, plain_dxf
 from tapewise_core.writers.html import html as html_text
@@ -53,8 +54,18 @@ def pages(page: PageSize) -> Callable[[PatternSet, PaperOptions], list[bytes]]:
 
 
 def sheets(page: PageSize) -> Callable[[PatternSet, PaperOptions], list[bytes]]:
-    """Return what lays whole pieces on large sheets of one size."""
-    return lambda pattern, paper: [pdf(large(pattern, page, paper.margin, paper.overlap))]
+    """Return what lays whole pieces on large sheets of one size.
+
+    Where that takes more sheets than pieces joined over two of them, or a piece is larger
+    than a sheet, they are joined.
+    """
+
+    def made(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
+        over = large(pattern, page, paper.margin, paper.overlap)
+        whole = whole_sheets(pattern, page, paper.margin) if len(over.sheets) > 1 else None
+        return [pdf(whole if whole and len(whole.sheets) <= len(over.sheets) else over)]
+
+    return made
 
 
 def page(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
