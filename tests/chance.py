@@ -47,10 +47,13 @@ def paths(draw: st.DrawFn) -> Path:
 
 @st.composite
 def outlines(draw: st.DrawFn) -> list[Margin]:
-    """A convex piece of three to six straight edges, clockwise, each with its own allowance."""
+    """A convex piece of three to six straight edges, clockwise, each with its own allowance.
+
+    None, or one that a pencil could draw.
+    """
     count = draw(st.integers(3, 6))
     turns = [draw(amount(0.7, 1.3)) for _ in range(count)]
     angles = [2 * math.pi * sum(turns[:i]) / sum(turns) for i in range(count)]
     corners = [Point(300 * math.cos(a), 200 * math.sin(a)) for a in angles]
     edges = zip(corners, [*corners[1:], corners[0]], strict=True)
-    return [Margin(ruled(a, b), draw(amount(0, 25))) for a, b in edges]
+    return [Margin(ruled(a, b), draw(st.just(0.0) | amount(0.1, 25))) for a, b in edges]

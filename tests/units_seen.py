@@ -27,6 +27,8 @@ BOTH_MEANT = {
     r"(?:type it|a length) like .*?(?: in| cm)\b": "either unit may be typed, whatever is read",
     r"92\.5 cm, 36 1/4 in or 36¼": "the same, in the app's help",
     r"--unit cm\b|\{cm,in\}": "the same, on the command line",
+    r"sheets of (?:24 by 36|36 by 48) in for a copy shop": "paper sizes called by their inches",
+    r"whole pieces in mm: a block": "the unit that the file is drawn in, whoever reads",
     # names of the units themselves
     r"\bcm/in\b|in cm or in inches|the other unit": "the key that changes the unit",
     r"\( ?\*? ?\) (?:centimetres|inches)": "the choice of a unit",

@@ -84,7 +84,7 @@ def test_a_default_may_be_a_choice_or_a_number():
         (
             {"neckline": "boat", "back-neck-depth": "0", "shoulder-drop": "8"},
             ("back-neck-depth",),
-            "1.3 cm too little",
+            "1.4 cm too little",
         ),
         ({"neckline": "boat", "neck-finish": "band"}, ("boat", "neck-finish"), "facing"),
     ],

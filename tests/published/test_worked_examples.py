@@ -7,7 +7,7 @@ from making import DAY, MIDDLE, person, top
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Girth
-from tapewise_core.garments.flared_dress.flare import risen
+from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import ruled
@@ -16,14 +16,13 @@ from tapewise_core.proofs.fit import least
 from tapewise_core.tasks.drafting import draft
 
 
-@pytest.mark.parametrize(
-    ("length", "flare", "rise"), [(50, 8, 0.64), (60, 15, 1.91), (70, 20, 2.92)]
-)
-def test_a_flared_risens_so_that_it_is_no_longer_than_the_centre(
-    length: float, flare: float, rise: float
-) -> None:
-    """Exact: L - sqrt(L^2 - f^2), the side being the slanting edge of a right triangle."""
-    assert risen(length * 10, flare * 10) / 10 == pytest.approx(rise, abs=0.005)
+@pytest.mark.parametrize("flare", ["8", "15", "20"])
+def test_a_flared_side_is_as_long_below_the_hip_as_the_fold(flare: str) -> None:
+    """Exact: so the hem of a side that slants hangs level, however far it goes out."""
+    back = draft(person(), "flared-dress", {"flare": flare}, made=DAY).pattern.piece("back")
+    side, hip = back.edge("side").path, back.levels["hip"]
+    below = side.length() - (distance_at_height(side, hip) or 0.0)
+    assert below == pytest.approx(back.points["centre_hem"].y - hip, abs=0.5)
 
 
 def test_a_hem_of_2_cm_at_10_degrees_ends_0_35_cm_farther_in() -> None:

@@ -9,6 +9,7 @@ from making import top
 from tapewise_core.drafting.facts import Level
 from tapewise_core.proofs.ledger import HEAD, ledger, ledger_lines
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.files import Written
 from tapewise_core.text.told import Reader, said
 from tapewise_core.units import Unit, mm
 from tapewise_core.writers.markdown import markdown
@@ -64,6 +65,6 @@ def test_the_checklist_has_the_ledger_after_the_proofs() -> None:
 
 def test_the_command_tells_it_in_short() -> None:
     """Among what is said of a draft."""
-    lines = list(draft_lines(drawn(), (), "here", ()))
+    lines = list(draft_lines(drawn(), (), "here", Written(())))
     assert "As wide as asked: bust 96.1 cm." in lines
     assert "Hip: 100 cm asked, 100.4 cm given." in lines

@@ -97,8 +97,8 @@ def test_a_childs_height_is_told_in_the_readers_unit() -> None:
 def test_sections_stand_in_the_order_of_the_work() -> None:
     """Proofs before the shopping, the shopping before the scissors."""
     text = markdown(top().checklist())
-    heads = ("Proved before cutting", "What you need", "Before cutting", "Cut", "Mark", "Sew",
-             "Press and finish", "Mind", "Chosen style")  # fmt: skip
+    heads = ("Proved before cutting", "Asked and given", "What you need", "Before cutting",
+             "Cut", "Mark", "Sew", "Press and finish", "Mind", "Chosen style")  # fmt: skip
     assert [line[3:] for line in text.splitlines() if line.startswith("## ")] == list(heads)
 
 

@@ -9,7 +9,7 @@ from making import DAY, MIDDLE, person
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.shelf import garment, garments
-from tapewise_core.paper.document import Block, Heading
+from tapewise_core.paper.document import Heading
 from tapewise_core.style.option import Option
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.units import Unit
@@ -54,13 +54,13 @@ def drafted(name: str, who: str, asked: tuple[tuple[str, str], ...]) -> Drafted 
         return str(error)
 
 
-def checklist_of(found: Drafted) -> tuple[Block, ...]:
-    """Return the checklist but for its list of the style itself."""
-    blocks: list[Block] = []
+def checklist_of(found: Drafted) -> tuple[str, ...]:
+    """Return the checklist but for its list of the style itself and the set's own mark."""
+    blocks: list[str] = []
     for block in found.checklist().blocks:
         if isinstance(block, Heading) and block.text == "Chosen style":
             break
-        blocks.append(block)
+        blocks.append(repr(block).replace(found.label.set_words(), ""))
     return tuple(blocks)
 
 

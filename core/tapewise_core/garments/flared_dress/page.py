@@ -141,5 +141,5 @@ FLARED_DRESS = Garment(
     draft=draft,
     covers=COVERS,
     moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
-    sources=("ansur1", "conover", "iso8559-1"),
+    sources=("ansur1", "ansur2", "iso8559-1"),
 )

@@ -54,5 +54,5 @@ JERSEY_TOP = Garment(
     draft=draft,
     covers=COVERS,
     moves=MOVES,
-    sources=("ansur1", "conover", "iso8559-1"),
+    sources=("ansur1", "ansur2", "iso8559-1"),
 )

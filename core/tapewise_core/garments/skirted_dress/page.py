@@ -177,5 +177,5 @@ SKIRTED_DRESS = Garment(
     draft=draft,
     covers=(COVERS - {ProofId.HIP}) | {ProofId.WAIST},
     moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
-    sources=("ansur1", "conover", "iso8559-1"),
+    sources=("ansur1", "ansur2", "iso8559-1"),
 )
