@@ -26,6 +26,9 @@ BOTH_MEANT = {
     # examples of what may be typed
     r"(?:type it|a length) like .*?(?: in| cm)\b": "either unit may be typed, whatever is read",
     r"92\.5 cm, 36 1/4 in or 36¼": "the same, in the app's help",
+    r"30x42 cm or 11x17 in": "the same, a sheet of paper",
+    r"in mm, or in inches for those who read inches": "what a bare number about paper means",
+    r"unit=cm or in": "the choice of a unit, on the command line",
     r"--unit cm\b|\{cm,in\}": "the same, on the command line",
     # names of the units themselves
     r"\bcm/in\b|in cm or in inches|the other unit": "the key that changes the unit",
