@@ -26,6 +26,9 @@ BOTH_MEANT = {
     # examples of what may be typed
     r"(?:type it|a length) like .*?(?: in| cm)\b": "either unit may be typed, whatever is read",
     r"92\.5 cm, 36 1/4 in or 36¼": "the same, in the app's help",
+    r"30x42 cm or 11x17 in": "the same, a sheet of paper",
+    r"in mm, or in inches for those who read inches": "what a bare number about paper means",
+    r"unit=cm or in": "the choice of a unit, on the command line",
     r"--unit cm\b|\{cm,in\}": "the same, on the command line",
     r"sheets of (?:24 by 36|36 by 48) in for a copy shop": "paper sizes called by their inches",
     r"whole pieces in mm: a block": "the unit that the file is drawn in, whoever reads",

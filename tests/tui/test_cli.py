@@ -425,3 +425,11 @@ def test_a_format_that_fails_is_exit_code_1_and_named(
     assert "Not written: pdf-roll. “" in capsys.readouterr().out
     assert (own_folder / "a" / "pattern.dxf").exists()
     assert not (own_folder / "a" / "pattern-roll.pdf").exists()
+
+
+def test_the_paper_that_is_set_is_the_one_pages_are_made_for(own_folder: Path) -> None:
+    """Whatever unit is read: the printer's paper is chosen once."""
+    assert run("settings", "paper=letter") == 0
+    assert run("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--unit", "cm") == 0
+    assert (own_folder / "t" / "pattern-letter.pdf").exists()
+    assert not (own_folder / "t" / "pattern-a4.pdf").exists()

@@ -78,6 +78,6 @@ def test_an_error_is_told_in_the_persons_unit(
         told = capsys.readouterr().err
         assert " in" in told
         assert foreign([told], Unit.IN) == []
-    wide = ["--format=pdf-a4", "--page-margin=18", "--unit=cm"]
+    wide = ["--format=pdf-a4", "--page-margin=180", "--unit=cm"]
     assert main(["draft", "Ada Quist", "circle-skirt", "--out", "out", *wide]) == 2
     assert "Margins of 180 mm" in capsys.readouterr().err

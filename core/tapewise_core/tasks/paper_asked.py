@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.paper.sizes import LONGEST, PageSize
 from tapewise_core.tasks.asked_paper import Paper
+from tapewise_core.tasks.settings import settings
 from tapewise_core.units import Unit, parse_length
 
 if TYPE_CHECKING:
@@ -43,10 +44,13 @@ def with_pages(formats: Sequence[str], paper: Paper, unit: Unit, *, pages: bool)
     """Return the formats asked for, with what is made unasked: pages to print, one PDF to read.
 
     ``--page`` asks for its format by itself. Pages of another home paper take the place of
-    the usual one; without ``pages`` nothing is added.
+    the usual one, which is what is set once for all or follows from the unit; without
+    ``pages`` nothing is added.
     """
+    paper_at_home = settings().paper
+    home = f"pdf-{paper_at_home}" if paper_at_home else HOME[unit]
     asked = [*formats, *([SIZED] if paper.page else [])]
-    usual = [] if set(asked) & {*AT_HOME, SIZED} else [HOME[unit]]
+    usual = [] if set(asked) & {*AT_HOME, SIZED} else [home]
     return tuple(dict.fromkeys([*usual, READING, *asked] if pages else asked))
 
 

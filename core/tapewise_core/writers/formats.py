@@ -79,14 +79,14 @@ _ALL = (
     ),
     Format(
         "pdf-24x36",
-        "sheets of 24 by 36 in for a copy shop",
+        "sheets of Arch D, 24 by 36, for a copy shop",
         "pdf",
         ("pattern-24x36.pdf",),
         makers.sheets(sizes.ARCH_D),
     ),
     Format(
         "pdf-36x48",
-        "sheets of 36 by 48 in for a copy shop",
+        "sheets of Arch E, 36 by 48, for a copy shop",
         "pdf",
         ("pattern-36x48.pdf",),
         makers.sheets(sizes.ARCH_E),
@@ -121,7 +121,7 @@ _ALL = (
     ),
     Format(
         "dxf",
-        "whole pieces in mm: a block a piece for cutters, plain for drawing programs (R12 and "
+        "whole pieces: a block a piece for cutters, plain for drawing programs (R12 and "
         "2000), and nothing but the lines to cut",
         "dxf",
         ("pattern-cutter.dxf", "pattern.dxf", "pattern-2000.dxf", "cut.dxf"),
