@@ -318,7 +318,7 @@ FOLDERS: dict[str, Callable[[Path], str]] = {
     "no home folder “~nobody-of-this-name”": lambda _: "~nobody-of-this-name/x",
     "not a name this system allows": lambda _: "x" * 300,
     "holds a sign": lambda _: "a\0b",
-    "runs through a file": file_in_the_way,
+    "taken is a file; give": file_in_the_way,
     "is a file": lambda folder: str(Path(file_in_the_way(folder)).parent),
 }
 
