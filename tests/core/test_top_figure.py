@@ -236,3 +236,15 @@ def test_unused_amounts_leave_no_step():
     text = told(made(body(front_waist_length=44.2)))
     for word in ("round back", "flat back", "forward", "full seat", "full belly", "full arm"):
         assert word not in text
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize("sleeve", ["cap", "short", "elbow"])
+def test_one_lower_shoulder_keeps_seams_and_sleeves_on_a_full_bust(side: str, sleeve: str) -> None:
+    """Each side is sewn along its own edges, one with a dart or an underarm seam the other has
+    not; and a sleeve is as wide as asked on the lower side too."""
+    busty = body(bust=112.0, high_bust=96.0, waist=80.0, hip=104.0, front_waist_length=49.0)
+    pattern = made(busty, lower_shoulder=side, sleeve=sleeve)
+    for level in pattern.facts.levels:
+        if level.name == "upper_arm" and level.asked is not None:
+            assert level.given > level.asked - 10

@@ -175,3 +175,12 @@ def test_other_words_for_machines() -> None:
     assert read_machines("Cover  Stitch, household") == read_machines("coverstitch,zigzag")
     with pytest.raises(OptionError, match="not loom"):
         read_machines("serger, loom")
+
+
+def test_a_project_drawn_again_by_another_reader_is_the_same_size(tmp_path: Path) -> None:
+    """What was typed is kept with its unit: 60 cm does not become 60 in."""
+    draft = ("draft", "Ada Byron", "circle-skirt", "--project", "summer", "--no-pages")
+    assert run(*draft, "--out", "a", "--set", "skirt-length=60") == 0
+    assert run("draft", "--project", "summer", "--unit", "in", "--out", "b", "--no-pages") == 0
+    records = [json.loads((tmp_path / name / "draft.json").read_text()) for name in "ab"]
+    assert [record["options"]["skirt-length"] for record in records] == [60, 60]

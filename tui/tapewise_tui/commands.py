@@ -94,7 +94,7 @@ def draft(options: argparse.Namespace) -> int:
     refuse_idle(formats, paper)
     written = save(drafted, Path(options.out), formats, paper, replace=options.replace)
     if project is not None:
-        noted(project)
+        noted(project, drafted.unit)
     if options.json:
         print_json(telling.draft_json(drafted, findings, options.out, written))
     elif not options.quiet:

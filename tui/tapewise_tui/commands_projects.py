@@ -14,6 +14,7 @@ from tapewise_core.tasks import projects as tasks
 from tapewise_core.tasks import settings as kept
 from tapewise_core.tasks import work
 from tapewise_core.tasks.work import Work
+from tapewise_core.units import Unit
 from tapewise_tui.exits import FINE
 from tapewise_tui.printing import print_json, say
 
@@ -125,13 +126,19 @@ def taken_up(options: argparse.Namespace, asked: Mapping[str, str]) -> Work:
     return one
 
 
-def noted(one: Work) -> None:
-    """Keep a project with the draft that was written just now."""
+def noted(one: Work, unit: Unit) -> None:
+    """Keep a project with the draft that was written just now.
+
+    What was typed is kept with its unit, so that whoever draws it again reads the same.
+    """
+    from tapewise_core.tasks.wizard import plainly
+
+    asked = {key: plainly(one.garment, key, text, unit) for key, text in one.asked.items()}
     when = datetime.now().isoformat(timespec="seconds")
     record = json.loads((Path(one.folder) / "draft.json").read_text("utf-8"))
     mark = str(record.get("fingerprint") or "")
     row = {"when": when, "folder": str(Path(one.folder).resolve()), "fingerprint": mark}
-    work.save(replace(one, when=when, drafts=(*one.drafts, row)))
+    work.save(replace(one, asked=asked, when=when, drafts=(*one.drafts, row)))
 
 
 def settings(options: argparse.Namespace) -> int:

@@ -14,7 +14,7 @@ from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
 Quarters = tuple[Piece, ...]
-"""Left back and front, then right back and front."""
+"""Back and front of the side that the plan is of, then of the other."""
 
 
 def trunk_given(halves: Quarters) -> dict[str, float]:

@@ -21,18 +21,20 @@ Names = Mapping[str, str]
 class Sewn:
     """How the edges of one side of the body are called on the pieces of back and front.
 
-    Edges with another name lie on the mirrored half, where a clockwise walk runs the other way.
+    ``mirrored`` is the piece on which this side is the mirrored half, where a clockwise walk runs
+    the other way. Edges that a half has not are sewn nowhere; without names they keep their own.
     """
 
     front: Names = field(default_factory=dict)
     back: Names = field(default_factory=dict)
     where: str = ""
+    mirrored: str = ""
 
     def run(self, piece: str, names: tuple[str, ...]) -> tuple[EdgeRun, ...]:
         """Return a walk along edges of one piece."""
         known = self.front if piece == "front" else self.back
-        edges = tuple(known.get(name, name) for name in names)
-        return (EdgeRun(piece, edges, backwards=bool(known)),)
+        edges = tuple(known[name] for name in names if name in known) if known else names
+        return (EdgeRun(piece, edges, backwards=piece == self.mirrored),)
 
     def name(self, piece: str, edge: str) -> str:
         """Return an edge's name on a piece."""
@@ -81,7 +83,7 @@ def _walked(full: Fullness | None, before: float) -> Fullness | None:
 def dart_seams(front: Piece, sewn: Sewn = ALIKE) -> tuple[Seam, ...]:
     """Return the seam that closes a side dart, where the front has one."""
     upper, lower = (sewn.run("front", (name,)) for name in ("dart_upper", "dart_lower"))
-    if not front.has_edge(upper[0].edges[0]):
+    if not (upper[0].edges and front.has_edge(upper[0].edges[0])):
         return ()
     return (Seam(SeamKind.DART, upper, lower, making=Making(How.SIDE_DART), where=sewn.where),)
 

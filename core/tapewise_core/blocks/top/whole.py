@@ -65,11 +65,12 @@ def whole_pattern(
     front = whole_piece(left.front, right.front, names[1])
     back, front = _marked(back, finish.back), _marked(front, finish.front)
     finished = tuple(map(with_allowances, finish.drafts, finish.pieces))
-    quarters = (left.back, left.front, right.back, right.front)
-    low = left_side if style.figure.lower_shoulder is LowerShoulder.LEFT else right_side
+    lower_left = style.figure.lower_shoulder is LowerShoulder.LEFT
+    low, high = (left_side, right_side) if lower_left else (right_side, left_side)
+    quarters = tuple(half for side in (low, high) for half in (side.halves.back, side.halves.front))
     sides = (
-        (left_side, Sewn({}, names[0], "left")),
-        (right_side, Sewn(names[1], {}, "right")),
+        (left_side, Sewn(_own(left.front), names[0], "left", "back")),
+        (right_side, Sewn(names[1], _own(right.back), "right", "front")),
     )
     return Pattern(
         garment=garment,
@@ -102,6 +103,11 @@ def _closed(draft: Draft) -> Draft:
         "Join this half to the other along the centre, then add the allowances all round: "
         "as wide as the other side's."
     )
+
+
+def _own(half: Piece) -> Names:
+    """The names of a half's edges where they keep their own."""
+    return {edge.name: edge.name for edge in half.edges}
 
 
 def other_names(plain: Piece, mirrored: Piece) -> Names:
