@@ -204,3 +204,21 @@ def test_the_mouse_turns_pages_at_the_tape() -> None:
         assert at.page.NAME == "review"
 
     walk(steps)
+
+
+def test_an_age_is_asked_and_may_be_left_out() -> None:
+    """Typed, it is kept with the person; what is no age is refused in the dialog."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("f6")
+        at.app.screen.query_one("#name", Input).value = "Zoe Hart"
+        for wrong in ("old", "300"):
+            at.app.screen.query_one("#age", Input).value = wrong
+            await at.press("enter")
+            assert "!" in at.text()
+            assert saved() == []
+        at.app.screen.query_one("#age", Input).value = "41"
+        await at.press("f4")
+        assert store.load("Zoe Hart").age == 41
+
+    walk(steps)

@@ -95,7 +95,7 @@ def _duplicate(there: Commands[Parser]) -> Parser:
 def _set(there: Commands[Parser]) -> Parser:
     says = "set measures of a person, all else as it is"
     command = _of_person(there, "set", says, "tapewise profiles set Ada hip=98.5 waist=74")
-    help_ = "nothing after the = takes the measure off"
+    help_ = "or age=YEARS; nothing after the = takes it off"
     command.add_argument("setting", nargs="+", metavar="MEASURE=LENGTH", help=help_)
     unit(command)
     return command

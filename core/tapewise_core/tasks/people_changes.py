@@ -11,7 +11,7 @@ from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.measures.reading import read
 from tapewise_core.profiles.history import chosen as state_of
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.units import Unit
+from tapewise_core.units import Unit, parse_number
 
 __all__ = ["Change", "changes", "state_of", "to_come", "with_setting"]
 
@@ -39,17 +39,29 @@ def changes(first: Profile, second: Profile) -> tuple[Change, ...]:
 def with_setting(profile: Profile, setting: str, unit: Unit) -> Profile:
     """Return a profile with one KEY=LENGTH set, or the measure taken off where LENGTH is empty.
 
+    ``age`` is in years, and no measure.
+
     Raises OptionError for an unknown key and ReadingError for what is no length.
     """
     key, equals, text = (part.strip() for part in setting.partition("="))
     if not equals:
         raise OptionError(f"“{setting}” is not MEASURE=LENGTH, such as hip=98.")
+    if key == "age":
+        return aged(profile, text)
     if key not in NAMES:
         raise OptionError(f"{key or 'That'} is not a measure; {near_measures(key)}.")
     if not text:
         return profile.without(key)
     cm = read(text, measure(key), unit)
     return profile.with_value(key, cm, readings=(cm,), taken=date.today())
+
+
+def aged(profile: Profile, text: str) -> Profile:
+    """Return a profile with an age as it is typed [years]; nothing typed says none.
+
+    Raises ReadingError for what is no number, ProfileError for what is no age.
+    """
+    return profile.with_age(parse_number(text) if text.strip() else None)
 
 
 def to_come(profile: Profile, today: date) -> tuple[Finding, ...]:

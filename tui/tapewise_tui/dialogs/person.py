@@ -9,10 +9,11 @@ from textual.containers import Vertical
 from textual.screen import ModalScreen
 from textual.widgets import Input, Label, RadioSet, Static
 
-from tapewise_core.errors import TapewiseError
+from tapewise_core.errors import ReadingError, TapewiseError
 from tapewise_core.measures.body import Reference
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.people import store
+from tapewise_core.tasks.people_changes import aged
 from tapewise_core.tasks.settings import settings
 from tapewise_core.units import Unit
 from tapewise_tui.widgets.toggles import Choices, OneOf
@@ -56,8 +57,14 @@ class PersonDialog(ModalScreen[Profile | None]):
                 id="build",
                 compact=True,
             )
+            yield Label("Age in years, which sharpens estimates; leave it empty if you like")
+            yield Input(self._age(), id="age", compact=True)
             yield Static("", id="fault", classes="wrong", markup=False)
             yield Static("Tab: next · arrows: choose · F4: keep · Escape: leave", classes="quiet")
+
+    def _age(self) -> str:
+        known = self.profile.age if self.profile else None
+        return "" if known is None else f"{known:g}"
 
     @on(Input.Submitted)
     def action_keep(self) -> None:
@@ -66,17 +73,19 @@ class PersonDialog(ModalScreen[Profile | None]):
             self.dismiss(self._made())
         except TapewiseError as error:
             self.query_one("#fault", Static).update(f"! {error}")
-            self.query_one("#name", Input).focus()
+            field = "#age" if isinstance(error, ReadingError) else "#name"
+            self.query_one(field, Input).focus()
 
     def _made(self) -> Profile:
         name = " ".join(self.query_one("#name", Input).value.split())
+        age = self.query_one("#age", Input).value
         unit = list(UNITS)[self.query_one("#unit", RadioSet).pressed_index]
         build = list(BUILDS)[self.query_one("#build", RadioSet).pressed_index]
         if self.profile is None:
-            made = Profile.of(name, unit=unit, reference=build)
+            made = aged(Profile.of(name, unit=unit, reference=build), age)
             self._refuse_twice(name)
             return made
-        changed = self.profile.with_unit(unit).with_reference(build)
+        changed = aged(self.profile.with_unit(unit).with_reference(build), age)
         if name != self.profile.name:
             changed = changed.with_name(name)
             self._refuse_twice(name)
