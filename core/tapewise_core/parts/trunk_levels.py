@@ -14,8 +14,8 @@ from tapewise_core.text.told import Told
 WORTH_A_WORD = 3.0
 """Asked and given may differ by so much without a reason [mm] (common practice)."""
 
-AIMED = ("bust", "waist", "hip")
-"""The levels at which a girth is asked for; the others are shown, never aimed at."""
+HANGS: Told = ("it hangs straight from the wider waist.",)
+"""Why a hip is wider than asked where the waist is the wider."""
 
 
 def levels_for(body: Body, style: TrunkStyle) -> Levels:

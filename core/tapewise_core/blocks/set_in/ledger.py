@@ -12,7 +12,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.darts import open_side
 from tapewise_core.parts.shape.cap import Cap
-from tapewise_core.parts.trunk_levels import sleeve_level, trunk_levels
+from tapewise_core.parts.trunk_levels import HANGS, sleeve_level, trunk_levels
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
@@ -34,7 +34,7 @@ def levels_of(trunk: Trunk, made: Made, body: Body) -> tuple[Level, ...]:
     at = trunk.plan.wish.levels
     under = replace(at.armscye, depth=seam.at.underarm)
     at = replace(at, armscye=under, bust=replace(at.bust, depth=seam.at.bust))
-    why = {"waist": seam.held_back, "hip": seam.hip_held_back, "bust": _dart_told(trunk)}
+    why = {"waist": seam.held_back, "hip": HANGS, "bust": _dart_told(trunk)}
     found = trunk_levels(at, style.trunk, 4 * seam.asked, _given(trunk), why)
     return (*found, *_sleeve(trunk, made, body))
 
