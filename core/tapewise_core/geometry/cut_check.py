@@ -26,6 +26,10 @@ TRUE = 0.05
 NEAR = 0.01
 """How near to the true curve the stitch line is measured from [mm]."""
 
+SHARPEST = 0.34
+"""A corner's mitre is cut off where the cosine of half its turn is less than a third; a little
+more, for corners whose sides are not of one width (exact)."""
+
 SHARP = 135.0
 """A cut line that turns by more at one point has a tooth [degrees] (our choice)."""
 
@@ -59,15 +63,15 @@ def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> flo
     walked = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(spots, axis=0).T))])
     off = np.abs(far - edge.width)
     ends = (
-        (walked, before, _hollow(before, edge)),
-        (walked[-1] - walked, after, _hollow(edge, after)),
+        (walked, before, _hollow(before, edge), _blunted(before, edge)),
+        (walked[-1] - walked, after, _hollow(edge, after), _blunted(edge, after)),
     )
-    for to_end, beyond, longer in ends:
+    for to_end, beyond, longer, left in ends:
         most = max(edge.width, beyond.width)
         near = to_end < CORNER * most + ROOM
         if beyond.fold:  # the fold cuts off what would lie beyond it
             near |= _from_fold(spots, beyond) < edge.width + TRUE
-        least = 0.0 if beyond.fold else min(edge.width, beyond.width)
+        least = 0.0 if beyond.fold else min(edge.width, beyond.width) * left
         here = np.maximum(np.maximum(least - far, far - most * longer), 0.0)
         off = np.where(near, np.minimum(off, here), off)
     return float(off.max())
@@ -87,6 +91,14 @@ def _hollow(before: Margin, after: Margin) -> float:
     going = after.path.at(min(most, after.path.length()))[1]
     turn = max(coming.angle_to(going), before.path.arriving().angle_to(after.path.leaving()))
     return 1 / max(math.cos(math.radians(turn) / 2), 0.1)
+
+
+def _blunted(before: Margin, after: Margin) -> float:
+    """How much of an allowance is left at the tip of a corner so sharp that its mitre is cut off
+    (:data:`tapewise_core.geometry.cutting.MITRE`); all of it, 1, at any other."""
+    turn = math.radians(before.path.arriving().angle_to(after.path.leaving()))
+    tip = math.cos(turn / 2)
+    return tip if tip < SHARPEST else 1.0
 
 
 def _from_fold(spots: np.ndarray, fold: Margin) -> np.ndarray:

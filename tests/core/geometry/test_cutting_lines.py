@@ -144,3 +144,10 @@ def test_a_seam_that_runs_straight_on_with_another_allowance_steps_without_a_sli
     cut = cut_line(margins)
     assert teeth(cut) == ()
     assert is_simple(cut)
+
+
+def test_a_corner_whose_mitre_is_cut_off_is_as_it_should_be() -> None:
+    """Sharper than 39 degrees the tip keeps a third of the allowance, and that is no fault."""
+    a, b, c = Point(300, 0), Point(-166, 166.65), Point(-171, -164.46)
+    margins = [Margin(ruled(a, b), 8), Margin(ruled(b, c), 8), Margin(ruled(c, a), 8)]
+    assert max(allowances_off(cut_line(margins), margins)) < 0.05
