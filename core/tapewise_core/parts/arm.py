@@ -1,11 +1,11 @@
-"""The arm in a grown-on sleeve: how it slopes, and how thick it is along its length."""
+"""The arm in a sleeve: how it slopes, how long it is, and how thick along its length."""
 
 from __future__ import annotations
 
 import math
 
 from tapewise_core.measures.body import Body
-from tapewise_core.units import Length
+from tapewise_core.units import Length, mm
 
 UPPER_ARM_AT, FOREARM_AT = 0.3, 0.65
 """Where along the arm, shoulder point to wrist, it is as thick as measured and at its forearm.
@@ -16,6 +16,12 @@ forearm is thickest just below the elbow (common practice).
 
 FOREARM_OF_UPPER_ARM, FOREARM_OF_WRIST = 0.31, 1.07
 """Fullest forearm = 0.31 upper arm + 1.07 wrist; 2,208 women, residual 0.8 cm [ansur1]."""
+
+USUAL_ARM = mm(580)
+"""An arm's length where it is not known (common practice)."""
+
+ELBOW_AT = 0.56
+"""Down to here along the arm a sleeve keeps its ease, then it tapers (common practice)."""
 
 GENTLER = 4.0
 """The overarm falls this much less than the shoulder, so that the arm can lift [degrees]."""
@@ -32,6 +38,19 @@ def overarm_fall(shoulder: float, drop: float) -> float:
     """
     slope = math.degrees(math.asin(min(drop / shoulder, 0.95)))
     return max(slope - GENTLER, LEAST_FALL)
+
+
+def arm_length(body: Body) -> Length:
+    """Return the arm's length, the usual one where it is not known."""
+    if "arm_length" not in body:
+        return USUAL_ARM
+    return body["arm_length"]
+
+
+def past_elbow(body: Body, length: float) -> float:
+    """Return how far a sleeve of a length [mm] is on its way from elbow to wrist, 0 to 1."""
+    past = (length / arm_length(body).mm - ELBOW_AT) / (1 - ELBOW_AT)
+    return min(max(past, 0.0), 1.0)
 
 
 def arm_at(body: Body, distance: float) -> Length:

@@ -10,7 +10,7 @@ from itertools import pairwise
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.arm import arm_at
+from tapewise_core.parts.arm import arm_at, arm_length
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.grown_body import BodyShoulder, SideOf, below, leans
 from tapewise_core.parts.shape.grown_cap import Cap, grown_cap
@@ -22,10 +22,6 @@ from tapewise_core.units import Length, mm
 
 PLACE = 0.25
 """Where along the arm, from the shoulder's end, its fullest part is looked after (our choice)."""
-
-USUAL_ARM = 580.0
-"""An arm's length where it is not known [mm] (common practice)."""
-
 
 OFF = 0.3
 """A bent hem comes out shorter than its chord, and a softened bend moves the seam; a sleeve that
@@ -53,7 +49,7 @@ def arm_of(body: Body, figure: FigureStyle, shoulder: BodyShoulder, wish: Sleeve
 
 def place_of(body: Body) -> float:
     """Return how far past the shoulder's end the upper arm's place lies [mm]."""
-    return (body["arm_length"].mm if "arm_length" in body else USUAL_ARM) * PLACE
+    return arm_length(body).mm * PLACE
 
 
 def hem_girth(body: Body, wish: SleeveWish) -> Length:

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.arm import ELBOW_AT, arm_length
 from tapewise_core.parts.shape.band import hand_girth
-from tapewise_core.parts.sleeve_options import ELBOW_AT, USUAL_ARM
 from tapewise_core.units import Length
 
 
@@ -13,7 +13,6 @@ def hand_of(body: Body, sleeve: Length) -> float | None:
 
     None for a sleeve that ends above the elbow, and where the wrist is not known.
     """
-    arm = body["arm_length"].mm if "arm_length" in body else USUAL_ARM
-    if "wrist" not in body or sleeve.mm < ELBOW_AT * arm:
+    if "wrist" not in body or sleeve.mm < ELBOW_AT * arm_length(body).mm:
         return None
     return hand_girth(body["wrist"].mm, body.reference, thumb=True)

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.arm import arm_length, past_elbow
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.grown_arm import SleeveWish, arm_of, found_length
 from tapewise_core.parts.grown_body import body_shoulder, side_of
@@ -29,9 +30,6 @@ SLEEVES = {
 }
 """A named sleeve's length as a share of the arm's (common practice)."""
 
-USUAL_ARM = 580.0
-"""An arm's length where it is not known [mm] (common practice)."""
-
 SHORTEST_CAP = 80.0
 """A cap sleeve's length past the shoulder point [mm] (common practice)."""
 
@@ -43,9 +41,6 @@ TRIED = (USUAL_EASE, 5.0, 4.0, 3.0, 2.0)
 
 WRIST_EASE = 3.0
 """What is left of the sleeve's ease at the wrist, so that a hand passes [cm] (common practice)."""
-
-ELBOW_AT = 0.56
-"""Down to here along the arm a sleeve keeps its ease, then it tapers (common practice)."""
 
 
 def sleeve_kind(body: Body, style: Style) -> str:
@@ -76,9 +71,7 @@ def kind_length(body: Body, kind: SleeveKind) -> Length:
     share = SLEEVES.get(kind)
     if share is None:
         return mm(SHORTEST_CAP)
-    if "arm_length" not in body:
-        return mm(USUAL_ARM * share)
-    arm = body["arm_length"] if share == 1 else body["arm_length"] * share
+    arm = arm_length(body) if share == 1 else arm_length(body) * share
     return arm if arm.mm > SHORTEST_CAP else mm(SHORTEST_CAP)
 
 
@@ -106,7 +99,7 @@ def _found(body: Body, style: Style, length: float, ease: float) -> float | None
     half, rise = style.length("neck-half-width"), style.length("neck-rise")
     shoulder = body_shoulder(body, figure, half, rise)
     side, bust = side_of(body, trunk, figure, bodice=bodice), trunk.bust_ease.mm
-    wish = SleeveWish(length, ease * 10, _hem_ease(length, ease, _arm(body)) * 10)
+    wish = SleeveWish(length, ease * 10, _hem_ease(body, length, ease) * 10)
     return found_length(arm_of(body, figure, shoulder, wish), side, bust)
 
 
@@ -114,23 +107,19 @@ LONGER = (0.0, 20.0, 40.0, 60.0)
 """By so much a short sleeve may be longer than usual where that lets it meet the body [mm]."""
 
 
-def _arm(body: Body) -> float:
-    return body["arm_length"].mm if "arm_length" in body else USUAL_ARM
-
-
 def sleeve_hem_ease(body: Body, style: Style) -> Length:
     """The sleeve's ease down to the elbow, tapering to 3 cm at the wrist."""
     full, length = style.length("sleeve-ease"), style.length("sleeve-length").mm
-    hem = _hem_ease(length, full.mm / 10, _arm(body))
+    hem = _hem_ease(body, length, full.mm / 10)
     return full if hem == full.mm / 10 else cm(hem)
 
 
-def _hem_ease(length: float, full: float, arm: float) -> float:
-    """The ease at a hem [cm] for a sleeve's length and an arm's [mm]."""
-    past = (length / arm - ELBOW_AT) / (1 - ELBOW_AT)
-    if past <= 0 or full <= WRIST_EASE:
+def _hem_ease(body: Body, length: float, full: float) -> float:
+    """The ease at a hem [cm] for a sleeve's length [mm], from its ease at the arm [cm]."""
+    past = past_elbow(body, length)
+    if not past or full <= WRIST_EASE:
         return full
-    return full + (WRIST_EASE - full) * min(past, 1.0)
+    return full + (WRIST_EASE - full) * past
 
 
 SLEEVE = Options.of(

@@ -20,12 +20,11 @@ from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.arm import arm_at
+from tapewise_core.parts.arm import arm_at, past_elbow
 from tapewise_core.parts.seam_steps import on_curve, set_off
 from tapewise_core.parts.shape.cap import Cap, cap
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.sleeve import Sleeve, sleeve
-from tapewise_core.parts.sleeve_options import ELBOW_AT, USUAL_ARM
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
@@ -55,10 +54,8 @@ def hem_ease(body: Body, style: SetInStyle, solved: Cap) -> float:
     asked = style.armhole.hem_ease
     if asked is not None:
         return asked.mm
-    arm = body["arm_length"].mm if "arm_length" in body else USUAL_ARM
-    past = (style.sleeve.length.mm / arm - ELBOW_AT) / (1 - ELBOW_AT)
     more = solved.width - body["upper_arm"].mm - style.sleeve.ease.mm
-    return style.sleeve.hem_ease.mm + more * (1 - min(max(past, 0.0), 1.0))
+    return style.sleeve.hem_ease.mm + more * (1 - past_elbow(body, style.sleeve.length.mm))
 
 
 def hem_asked(body: Body, style: SetInStyle, drawn: SetIn) -> float:

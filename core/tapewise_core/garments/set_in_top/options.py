@@ -9,13 +9,13 @@ import math
 
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.arm import arm_at
+from tapewise_core.parts.arm import arm_at, arm_length, past_elbow
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
 from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.parts.shape.underarm import DROPS, SLEEVE_EASES, by_fit
-from tapewise_core.parts.sleeve_options import ELBOW_AT, WRIST_EASE
+from tapewise_core.parts.sleeve_options import WRIST_EASE
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.proofs.neck import BAND_SHARE
@@ -34,14 +34,10 @@ KINDS = {
 }
 """A named sleeve's length as a share of the arm's (common practice)."""
 
-USUAL_ARM = cm(58)
-"""An arm's length where it is not known (common practice)."""
-
 
 def sleeve_length(body: Body, style: Style) -> Length:
     """The named share of the arm."""
-    known = "arm_length" in body
-    arm = body["arm_length"] if known else USUAL_ARM
+    arm = arm_length(body)
     share = KINDS[SleeveKind(style.choice("sleeve"))]
     return arm if share == 1 else arm * share
 
@@ -60,8 +56,7 @@ def sleeve_hem_ease(body: Body, style: Style) -> Length:
     """The sleeve's ease down to the elbow, from there on 3 cm at the wrist, or what a hand needs to
     pass with this cloth."""
     full, length = style.length("sleeve-ease").mm, style.length("sleeve-length")
-    arm = body["arm_length"].mm if "arm_length" in body else USUAL_ARM.mm
-    past = min(max((length.mm / arm - ELBOW_AT) / (1 - ELBOW_AT), 0.0), 1.0)
+    past = past_elbow(body, length.mm)
     if not past:
         return style.length("sleeve-ease")
     tapered = full + (WRIST_EASE * 10 - full) * past
