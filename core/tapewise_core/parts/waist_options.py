@@ -6,9 +6,10 @@ Amounts are common practice in the trade unless a row names a source.
 from __future__ import annotations
 
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.circle import PARTS
+from tapewise_core.parts.circle import PARTS, radius_of
 from tapewise_core.parts.waist_finish import CASING_MORE
 from tapewise_core.parts.waist_style import WaistFinish
+from tapewise_core.proofs.waist import TURNED_SHARE
 from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -22,9 +23,6 @@ CLOSE = 0.5
 
 LEAST_EASE = cm(2)
 """What the waist's edge has over the waist at the least, to be drawn in (common practice)."""
-
-TURNED_SHARE = 0.6
-"""The share of the stretch by which a casing's edge may be stretched as it is sewn down."""
 
 BAND_SHARE = 0.95
 """A band's length as a share of the waist, where the hips allow it (common practice)."""
@@ -58,7 +56,7 @@ WIDEST = 25.0
 def elastic_width(body: Body, style: Style) -> Length:
     """Up to 2.5 cm, narrower where the waist's circle is too small to turn a deep casing down."""
     waist = (body["waist"] + style.length("waist-ease")).mm
-    radius = waist / (6.283185307 * PARTS[style.choice("circle")])
+    radius = radius_of(waist, PARTS[style.choice("circle")])
     give = TURNED_SHARE * ClothStyle.of(style).stretch
     most = radius * give / (1 + give) - CASING_MORE.mm
     return mm(min(max(int(most / 5) * 5.0, 5.0), WIDEST))

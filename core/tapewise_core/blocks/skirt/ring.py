@@ -10,6 +10,8 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
+from tapewise_core.parts.circle import radius_of
+
 COUNTS = (1, 2, 4, 6, 8, 10, 12)
 """In how many pieces a skirt may be cut; even, so that a seam falls on either side."""
 
@@ -31,7 +33,7 @@ class Ring:
     @property
     def radius(self) -> float:
         """The waist's radius [mm]."""
-        return self.waist / (2 * math.pi * self.part)
+        return radius_of(self.waist, self.part)
 
     @property
     def outer(self) -> float:
