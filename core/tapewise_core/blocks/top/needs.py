@@ -40,6 +40,11 @@ HELPS = (
 )  # fmt: skip
 
 
+MEASURED_ONLY = ("front_waist_length", "high_bust", "neck_to_bust_point")
+"""Of no use estimated: each tells what sets this bust apart from the average that an estimate
+is."""
+
+
 BELOW_WAIST = ("waist_to_knee", "waist_to_floor")
 
 

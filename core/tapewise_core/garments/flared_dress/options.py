@@ -6,14 +6,10 @@ Amounts are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.blocks.top.options import TOP
+from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.garments.flared_dress.style import FlareFrom
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hem_style import HemShape
-from tapewise_core.parts.neck_style import NeckFinish, Neckline
-from tapewise_core.parts.shape.bust_room import Wish as BustRoom
-from tapewise_core.parts.sleeve_style import SleeveKind
-from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -56,29 +52,7 @@ OF_THE_TOP = (
 )  # fmt: skip
 """The top's options that the dress has too."""
 
-WORDS = {
-    "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
-    "hem": (HemShape.STRAIGHT, HemShape.SPLIT),
-    "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
-    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
-    "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING),
-    "sleeve": (
-        SleeveKind.CAP,
-        SleeveKind.SHORT,
-        SleeveKind.ELBOW,
-        SleeveKind.THREE_QUARTER,
-        SleeveKind.LONG,
-    ),
-    "waist-darts": ("auto", "none"),
-    "bust-room": (
-        BustRoom.AUTO,
-        BustRoom.NONE,
-        BustRoom.RAISE,
-        BustRoom.SIDE_EASE,
-        BustRoom.SIDE_DART,
-        BustRoom.GATHERS,
-    ),
-}
+WORDS = {**GROWN_ON, "hem": (HemShape.STRAIGHT, HemShape.SPLIT)}
 """The top's words that the dress is drafted for."""
 
 FLARE = Options.of(

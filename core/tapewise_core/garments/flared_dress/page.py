@@ -12,7 +12,7 @@ from types import MappingProxyType
 
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.assemble import assemble
-from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MEASURED_ONLY, MOVES, NEEDS, idle
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
@@ -134,7 +134,7 @@ FLARED_DRESS = Garment(
     says="An easy dress with grown-on sleeves, flared from waist or hip, pulled on over the head.",
     needs=NEEDS,
     helps=LONG_HELPS,
-    measured_only=("front_waist_length", "high_bust", "neck_to_bust_point"),
+    measured_only=MEASURED_ONLY,
     idle=idle,
     options=OPTIONS,
     agree=agree,

@@ -10,7 +10,15 @@ from dataclasses import replace
 
 from tapewise_core.blocks.top.agree import agree
 from tapewise_core.blocks.top.assemble import assemble
-from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle, idle_below
+from tapewise_core.blocks.top.needs import (
+    COVERS,
+    LONG_HELPS,
+    MEASURED_ONLY,
+    MOVES,
+    NEEDS,
+    idle,
+    idle_below,
+)
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.plan import plan_of
 from tapewise_core.blocks.top.style import TopStyle
@@ -47,7 +55,7 @@ JERSEY_TOP = Garment(
     says="A close top without closure, its sleeves cut in one with the body.",
     needs=NEEDS,
     helps=LONG_HELPS,
-    measured_only=("front_waist_length", "high_bust", "neck_to_bust_point"),
+    measured_only=MEASURED_ONLY,
     idle=_idle,
     options=TOP,
     agree=_agree,

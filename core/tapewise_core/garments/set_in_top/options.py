@@ -8,16 +8,15 @@ from __future__ import annotations
 import math
 
 from tapewise_core.blocks.top.options import TOP
+from tapewise_core.blocks.top.words import BODY
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at, arm_length, past_elbow
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem_style import HemShape
-from tapewise_core.parts.neck_style import NeckFinish, Neckline
-from tapewise_core.parts.shape.bust_room import Wish as BustRoom
+from tapewise_core.parts.neck_style import NeckFinish
 from tapewise_core.parts.shape.underarm import DROPS, SLEEVE_EASES, by_fit
 from tapewise_core.parts.sleeve_options import WRIST_EASE
 from tapewise_core.parts.sleeve_style import SleeveKind
-from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.proofs.neck import BAND_SHARE
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -112,20 +111,10 @@ OF_THE_TOP = (
 """The jersey top's options that this garment has too."""
 
 WORDS = {
-    "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
+    **BODY,
     "hem": (HemShape.STRAIGHT, HemShape.CURVED),
-    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED),
     "sleeve": tuple(KINDS),
-    "waist-darts": ("auto", "none"),
-    "bust-room": (
-        BustRoom.AUTO,
-        BustRoom.NONE,
-        BustRoom.RAISE,
-        BustRoom.SIDE_EASE,
-        BustRoom.SIDE_DART,
-        BustRoom.GATHERS,
-    ),
 }
 """The jersey top's words that it is drafted for."""
 

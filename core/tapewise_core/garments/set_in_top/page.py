@@ -12,7 +12,14 @@ from types import MappingProxyType
 from tapewise_core.blocks.set_in.assemble import assemble
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.top.agree import agree as top_agrees
-from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle_below
+from tapewise_core.blocks.top.needs import (
+    COVERS,
+    LONG_HELPS,
+    MEASURED_ONLY,
+    MOVES,
+    NEEDS,
+    idle_below,
+)
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
@@ -45,7 +52,7 @@ SET_IN_TOP = Garment(
     says="A close top with armholes and set-in sleeves, whose caps are as long as their armholes.",
     needs=NEEDS,
     helps=(*LONG_HELPS, "across_back", "across_front"),
-    measured_only=("front_waist_length", "high_bust", "neck_to_bust_point", "across_front"),
+    measured_only=(*MEASURED_ONLY, "across_front"),
     idle=idle_below,
     options=OPTIONS,
     agree=agree,

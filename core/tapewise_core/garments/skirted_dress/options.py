@@ -4,12 +4,8 @@ from __future__ import annotations
 
 from tapewise_core.blocks.skirt.ring_options import SKIRT, circle
 from tapewise_core.blocks.top.options import TOP
+from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.figure_style import LowerShoulder
-from tapewise_core.parts.neck_style import NeckFinish, Neckline
-from tapewise_core.parts.shape.bust_room import Wish as BustRoom
-from tapewise_core.parts.sleeve_style import SleeveKind
-from tapewise_core.parts.trunk_style import Fit
 from tapewise_core.style.cloth import WEIGHT
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -84,36 +80,15 @@ OF_THE_TOP = (
 )  # fmt: skip
 """The top's options that a bodice has: none of the hem, which is the waist seam."""
 
-WORDS = {
-    "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
-    "lower-shoulder": (LowerShoulder.NONE, LowerShoulder.LEFT, LowerShoulder.RIGHT),
-    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
-    "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED, NeckFinish.FACING),
-    "sleeve": (
-        SleeveKind.CAP,
-        SleeveKind.SHORT,
-        SleeveKind.ELBOW,
-        SleeveKind.THREE_QUARTER,
-        SleeveKind.LONG,
-    ),
-    "waist-darts": ("auto", "none"),
-    "bust-room": (
-        BustRoom.AUTO,
-        BustRoom.NONE,
-        BustRoom.RAISE,
-        BustRoom.SIDE_EASE,
-        BustRoom.SIDE_DART,
-        BustRoom.GATHERS,
-    ),
-}
-"""The top's words that the bodice is drafted for."""
-
 
 def options_from(top: Options) -> Options:
     """Return the dress's options: what its bodice takes from the top's, the skirt's, and its own
     where both are joined."""
     return (
-        top.only(*OF_THE_TOP).narrowed(WORDS) + Options.of(WEIGHT, circle("1/2")) + SKIRT + JOINED
+        top.only(*OF_THE_TOP).narrowed(GROWN_ON)
+        + Options.of(WEIGHT, circle("1/2"))
+        + SKIRT
+        + JOINED
     )
 
 

@@ -24,7 +24,7 @@ from tapewise_core.blocks.top.bodice import (
     waist_join,
     waist_seam,
 )
-from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MEASURED_ONLY, MOVES, NEEDS, idle
 from tapewise_core.blocks.top.plan import TopPlan, plan_of
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.facts import Facts, Passage, Waist
@@ -170,7 +170,7 @@ SKIRTED_DRESS = Garment(
     says="The jersey top cut at the waist, with a circle skirt sewn to it.",
     needs=NEEDS,
     helps=LONG_HELPS,
-    measured_only=("front_waist_length", "high_bust", "neck_to_bust_point"),
+    measured_only=MEASURED_ONLY,
     idle=idle,
     options=OPTIONS,
     agree=agree,
