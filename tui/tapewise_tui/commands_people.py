@@ -17,7 +17,7 @@ from tapewise_core.text.legible import legible
 from tapewise_core.units import Unit
 from tapewise_tui import telling, telling_states
 from tapewise_tui.exits import FINE, LOOK, STOPPED
-from tapewise_tui.printing import complain, print_json, say
+from tapewise_tui.printing import complain, print_json, say, say_done
 
 Act = Callable[[argparse.Namespace], int]
 
@@ -27,15 +27,6 @@ def profiles(options: argparse.Namespace) -> int:
     with contextlib.suppress(TapewiseError):  # the act itself says what is wrong
         people.store.tidy()
     return ACTS[options.act or "list"](options)
-
-
-def _done(options: argparse.Namespace, done: Mapping[str, object], says: str) -> int:
-    """Say what was done, to a machine or a person."""
-    if options.json:
-        print_json(done)
-    elif not getattr(options, "quiet", False):
-        say(says)
-    return FINE
 
 
 def _unit(options: argparse.Namespace, profile: Profile) -> Unit:
@@ -74,7 +65,8 @@ def _copy_in(options: argparse.Namespace) -> int:
     if path.suffix.lower() in (".csv", ".tsv"):
         return _class_in(options, path)
     name = copying.copy_in(path, replace=options.replace).name
-    return _done(options, {"saved": name}, f"Saved {name}.")
+    say_done(options, {"saved": name}, f"Saved {name}.")
+    return FINE
 
 
 def _class_in(options: argparse.Namespace, path: Path) -> int:
@@ -85,7 +77,7 @@ def _class_in(options: argparse.Namespace, path: Path) -> int:
     faults = [{"row": f.row, "column": f.column, "says": f.says} for f in taken.faults]
     count = len(taken.saved)
     says = f"Saved {count} {'person' if count == 1 else 'people'}."
-    _done(options, {"saved": list(taken.saved), "faults": faults}, says)
+    say_done(options, {"saved": list(taken.saved), "faults": faults}, says)
     for fault in taken.faults:
         complain(f"{path.name}, {fault}")
     return LOOK if taken.faults else FINE
@@ -99,7 +91,8 @@ def _copy_out(options: argparse.Namespace) -> int:
         path = copy_out(_those(options), place, replace=options.replace)
     else:
         path = copying.copy_out(options.person, place, replace=options.replace)
-    return _done(options, {"written": str(path)}, f"Wrote {path}.")
+    say_done(options, {"written": str(path)}, f"Wrote {path}.")
+    return FINE
 
 
 def _those(options: argparse.Namespace) -> list[Profile]:
@@ -126,7 +119,8 @@ def _delete(options: argparse.Namespace) -> int:
     path = people.store.remove(entry, for_good=options.for_good)
     says = f"Deleted {entry.name}"
     says += " for good." if options.for_good else "; “tapewise profiles restore” undoes it today."
-    return _done(options, {"deleted": str(path), "for_good": options.for_good}, says)
+    say_done(options, {"deleted": str(path), "for_good": options.for_good}, says)
+    return FINE
 
 
 def _agreed(name: str, for_good: bool) -> bool:
@@ -147,12 +141,14 @@ _YES = frozenset({"y", "yes"})
 def _restore(options: argparse.Namespace) -> int:
     if options.which is None:
         name = people.store.restore(options.person).name
-        return _done(options, {"restored": name}, f"Restored {name}.")
+        say_done(options, {"restored": name}, f"Restored {name}.")
+        return FINE
     was = people.store.restore_state(options.person, options.which)
     when = was.when.isoformat(" ", "minutes")
     name = was.profile.name
     says = f"{name} is as on {when}; what she was before that stays in her history."
-    return _done(options, {"restored": name, "when": was.when.isoformat()}, says)
+    say_done(options, {"restored": name, "when": was.when.isoformat()}, says)
+    return FINE
 
 
 def _history(options: argparse.Namespace) -> int:
@@ -179,7 +175,8 @@ def _compare(options: argparse.Namespace) -> int:
 
 def _duplicate(options: argparse.Namespace) -> int:
     name = copying.duplicate(options.person, options.name).name
-    return _done(options, {"saved": name}, f"Saved {name} with the measures of {options.person}.")
+    say_done(options, {"saved": name}, f"Saved {name} with the measures of {options.person}.")
+    return FINE
 
 
 def _set(options: argparse.Namespace) -> int:
@@ -192,7 +189,8 @@ def _set(options: argparse.Namespace) -> int:
     kept = people.store.keep(changed, None if found.shipped else profile)
     if kept.clashes:
         raise FilesError("Another window changed the same measure meanwhile; try again.")
-    return _done(options, {"saved": kept.profile.name}, f"Saved {kept.profile.name}.")
+    say_done(options, {"saved": kept.profile.name}, f"Saved {kept.profile.name}.")
+    return FINE
 
 
 def _group(options: argparse.Namespace) -> int:
@@ -202,7 +200,8 @@ def _group(options: argparse.Namespace) -> int:
     on_file = people.store.on_file(profile)
     groups = people.store.keep(changed, profile if on_file else None).profile.groups
     said = f"{profile.name}: {', '.join(groups) or 'in no group'}."
-    return _done(options, {"name": profile.name, "groups": list(groups)}, said)
+    say_done(options, {"name": profile.name, "groups": list(groups)}, said)
+    return FINE
 
 
 ACTS: Mapping[str, Act] = {

@@ -16,7 +16,7 @@ from tapewise_core.tasks import work
 from tapewise_core.tasks.work import Work
 from tapewise_core.units import Unit
 from tapewise_tui.exits import FINE
-from tapewise_tui.printing import print_json, say
+from tapewise_tui.printing import print_json, say, say_done
 
 Act = Callable[[argparse.Namespace], int]
 
@@ -88,20 +88,14 @@ def _draft_line(row: Mapping[str, str]) -> str:
 
 def _copy(options: argparse.Namespace) -> int:
     made = tasks.copied(options.name, options.to, options.person)
-    return _done(options, {"saved": made.title}, f"Saved {made.title} for {made.person}.")
+    say_done(options, {"saved": made.title}, f"Saved {made.title} for {made.person}.")
+    return FINE
 
 
 def _delete(options: argparse.Namespace) -> int:
     one = tasks.found(options.name, options.person)
     work.delete(one)
-    return _done(options, {"deleted": one.title}, f"Deleted {one.title} for {one.person}.")
-
-
-def _done(options: argparse.Namespace, done: Mapping[str, object], says: str) -> int:
-    if options.json:
-        print_json(done)
-    elif not getattr(options, "quiet", False):
-        say(says)
+    say_done(options, {"deleted": one.title}, f"Deleted {one.title} for {one.person}.")
     return FINE
 
 

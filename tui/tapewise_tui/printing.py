@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import argparse
 import codecs
 import io
 import json
 import sys
 import unicodedata
+from collections.abc import Mapping
 
 from tapewise_core.text.legible import legible
 
@@ -26,6 +28,14 @@ def print_json(value: object) -> None:
     spelt = "utf" not in (sys.stdout.encoding or "").lower()
     text = json.dumps(value, ensure_ascii=spelt, indent=1, allow_nan=False)
     print(text.translate(_ESCAPED))
+
+
+def say_done(options: argparse.Namespace, done: Mapping[str, object], says: str) -> None:
+    """Say what was done, to a machine or a person; a person may have asked for quiet."""
+    if options.json:
+        print_json(done)
+    elif not getattr(options, "quiet", False):
+        say(says)
 
 
 _ESCAPED = {
