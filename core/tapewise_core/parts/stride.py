@@ -1,4 +1,4 @@
-"""The hem round the legs, beside the knee and the ankle it has to let stride."""
+"""The leg below a hem: how far down the knee is, and the knee and ankle a hem lets stride."""
 
 from __future__ import annotations
 
@@ -8,9 +8,20 @@ from tapewise_core.drafting.facts import Hem
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hem_style import HemStyle
+from tapewise_core.units import Length, cm
+
+USUAL_TO_KNEE = cm(60)
+"""From waist to knee where nothing is known of the leg (common practice)."""
 
 FLOOR_TO_ANKLE = 80.0
 """The ankle above the floor [mm] (common practice)."""
+
+
+def to_knee(body: Body) -> Length:
+    """Return the length from waist to knee, the usual one where it is not known."""
+    if "waist_to_knee" not in body:
+        return USUAL_TO_KNEE
+    return body["waist_to_knee"]
 
 
 def skirt_hem(body: Body, below_waist: float, around: float) -> Hem:

@@ -9,21 +9,18 @@ from tapewise_core.blocks.skirt.ring import COUNTS, LONGEST, Ring
 from tapewise_core.blocks.skirt.style import FEWEST, SkirtStyle
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.circle import PARTS
+from tapewise_core.parts.stride import USUAL_TO_KNEE, to_knee
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, joined, said
-from tapewise_core.units import Length, cm, mm
-
-KNEE_LENGTH = cm(60)
-"""The skirt's length where nothing is known of the leg (common practice)."""
+from tapewise_core.units import Length, mm
 
 
 def skirt_length(body: Body, style: Style) -> Length:
     """From the waist to the knee, or 60 cm."""
-    known = "waist_to_knee" in body
-    return body["waist_to_knee"] if known else KNEE_LENGTH
+    return to_knee(body)
 
 
 def circle(default: str) -> Option:
@@ -45,7 +42,7 @@ SKIRT = Options.of(
         group=Group.LENGTHS,
         says=said("length from the waist seam to the hem"),
         default=skirt_length,
-        default_says=said("waist to knee, else {}", KNEE_LENGTH),
+        default_says=said("waist to knee, else {}", USUAL_TO_KNEE),
         low=20,
         high=130,
     ),

@@ -10,6 +10,7 @@ from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.garments.flared_dress.style import FlareFrom
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hem_style import HemShape
+from tapewise_core.parts.stride import to_knee
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -20,17 +21,13 @@ from tapewise_core.units import Length, cm
 ALL_ROUND = 6.0
 """The ease of an easy dress, the same all round [cm]."""
 
-TO_KNEE = 60.0
-"""From waist to knee where it was not measured [cm]."""
-
 FLARES = {FlareFrom.HIP: cm(10), FlareFrom.WAIST: cm(14)}
 """How far a side flares: further from the waist, which lies higher."""
 
 
 def to_the_knee(body: Body, style: Style) -> Length:
     """The back waist length, and on to the knee."""
-    knee = body["waist_to_knee"] if "waist_to_knee" in body else cm(TO_KNEE)
-    return body["back_waist_length"] + knee
+    return body["back_waist_length"] + to_knee(body)
 
 
 def flare(body: Body, style: Style) -> Length:
