@@ -11,7 +11,7 @@ from tapewise_core.profiles import index
 from tapewise_core.profiles.files import STRAY, read_file, reason
 from tapewise_core.profiles.index import Known
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.profiles.slug import marked_slug, slug
 from tapewise_core.text.legible import legible
 
 
@@ -71,8 +71,8 @@ def _without_copies(entries: list[Entry]) -> list[Entry]:
 
 def _distance(entry: Entry) -> tuple[bool, bool, str]:
     """How far a file's name is from the one a person of that name is saved under."""
-    stem, plain = entry.path.stem, slug(entry.name)
-    return stem != plain, not stem.startswith(f"{plain}-{digest(entry.name)}"), entry.path.name
+    stem, name = entry.path.stem, entry.name
+    return stem != slug(name), not stem.startswith(marked_slug(name)), entry.path.name
 
 
 def _copy(entry: Entry, by_id: Entry, by_name: Entry) -> Entry:

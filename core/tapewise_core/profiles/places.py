@@ -16,7 +16,7 @@ from tapewise_core.profiles.files import read_file, reason, write_file
 from tapewise_core.profiles.folders import data_folder, private
 from tapewise_core.profiles.merging import Clash
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.profiles.slug import marked_slug, slug
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,8 +105,7 @@ def _free(name: str) -> Path:
 
 
 def _stems(name: str) -> Iterator[str]:
-    plain = slug(name)
-    yield plain
-    marked = f"{plain}-{digest(name)}"
+    yield slug(name)
+    marked = marked_slug(name)
     yield marked
     yield from (f"{marked}-{number}" for number in count(2))

@@ -39,6 +39,15 @@ def slug(name: str) -> str:
     return short
 
 
+def marked_slug(name: str) -> str:
+    """Return a file name without ending for one of two names whose slugs are the same.
+
+    >>> marked_slug("Ada Test")
+    'ada-test-e277883b'
+    """
+    return f"{slug(name)}-{digest(name)}"
+
+
 def digest(name: str, length: int = 8) -> str:
     """Return so many letters and digits that stand for exactly this name."""
     return hashlib.sha256(unicodedata.normalize("NFC", name).encode()).hexdigest()[:length]

@@ -19,7 +19,7 @@ from tapewise_core.profiles.files import STRAY, read_file, sync_folder
 from tapewise_core.profiles.folders import private
 from tapewise_core.profiles.history import file_of
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.profiles.slug import marked_slug
 
 KEPT = timedelta(days=1)
 """How long whoever was deleted can be brought back."""
@@ -40,11 +40,10 @@ def throw_away(data: Path, person: Path, identity: str, name: str, now: datetime
 
 def belongings(data: Path, identity: str, name: str) -> Iterator[Path]:
     """Yield what is kept about a person besides her own file."""
-    work = f"{slug(name)}-{digest(name)}.json"
     found = (
         file_of(data, identity),
         data / "projects" / identity,
-        *(data / "work").glob(f"{work}*"),
+        *(data / "work").glob(f"{marked_slug(name)}.json*"),
     )
     yield from (place for place in found if identity and os.path.lexists(place))
 

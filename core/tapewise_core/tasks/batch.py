@@ -17,7 +17,7 @@ from tapewise_core import __version__
 from tapewise_core.errors import FilesError, OptionError
 from tapewise_core.profiles.files import put, reason
 from tapewise_core.profiles.profile import id_of_name
-from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.profiles.slug import marked_slug, slug
 from tapewise_core.tasks.batch_pool import results
 from tapewise_core.tasks.batch_row import FAILED, LOOK, Order, Result
 from tapewise_core.tasks.batch_told import sheet, summary
@@ -77,7 +77,7 @@ def _refuse_unknown(usual: Order) -> None:
 
 def _free(name: str, taken: Iterable[str]) -> str:
     plain = slug(name)
-    return plain if plain not in taken else f"{plain}-{digest(name)}"
+    return plain if plain not in taken else marked_slug(name)
 
 
 def run(

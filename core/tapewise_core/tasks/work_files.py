@@ -13,7 +13,7 @@ from tapewise_core.errors import FilesError
 from tapewise_core.profiles import store
 from tapewise_core.profiles.files import STRAY, put, reason
 from tapewise_core.profiles.folders import alone, data_folder, private
-from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.profiles.slug import marked_slug, slug
 from tapewise_core.tasks.work_text import Work, text_of, work_of
 
 BEFORE = ".before"
@@ -44,7 +44,7 @@ def save(work: Work) -> None:
 
 def bring_over(person: str, owner: str) -> str:
     """Make a project of what an older version kept; return a sentence if it cannot be used."""
-    old = data_folder() / "work" / f"{slug(person)}-{digest(person)}.json"
+    old = data_folder() / "work" / f"{marked_slug(person)}.json"
     try:
         work, _ = work_of(text_in(old))
         if work.person != person:
@@ -52,7 +52,7 @@ def bring_over(person: str, owner: str) -> str:
     except FileNotFoundError:
         return ""
     except (OSError, ValueError) as fault:
-        return _set_aside(person, old, _why(fault))
+        return _set_aside_told(person, old, _why(fault), _set_aside(old))
     save(replace(work, owner=owner))
     with contextlib.suppress(OSError):
         old.unlink()
@@ -117,27 +117,29 @@ def mended(person: str, place: Path) -> str:
     try:
         work_of(text_in(place))
     except (OSError, ValueError) as fault:
-        said = _set_aside(person, place, _why(fault))
+        why = _why(fault)
     else:
         return ""
+    aside = _set_aside(place)
+    now = "its last good state is back" if aside and _put_back(place) else FRESH
+    return _set_aside_told(person, place, why, aside, now)
+
+
+def _put_back(place: Path) -> bool:
+    """Put a project's last state but one in its place, if it can be used."""
     before = place.with_name(place.name + BEFORE)
-    if _usable_before(before):
-        with contextlib.suppress(OSError):
-            os.replace(before, place)
-            return said.replace(", and this is a fresh start", ", and its last good state is back")
-    return said
-
-
-def _usable_before(place: Path) -> bool:
-    try:
-        return bool(work_of(text_in(place)))
-    except (OSError, ValueError):
+    if usable(before) is None:
         return False
+    try:
+        os.replace(before, place)
+    except OSError:
+        return False
+    return True
 
 
 def _keep_before(place: Path) -> None:
     """Keep what stands in a place, if it can be used, for when what replaces it is spoilt."""
-    if _usable_before(place):
+    if usable(place) is not None:
         aside = place.with_name(f"{STRAY}{place.name}.tmp")
         aside.unlink(missing_ok=True)
         os.link(place, aside)
@@ -148,13 +150,25 @@ def _why(fault: OSError | ValueError) -> str:
     return f"it cannot be read: {reason(fault)}" if isinstance(fault, OSError) else str(fault)
 
 
-def _set_aside(person: str, place: Path, why: str) -> str:
-    """Rename a file that cannot be used; return a sentence about it."""
-    told = f"What {person} was making cannot be used ({why})"
+def _set_aside(place: Path) -> Path | None:
+    """Rename a file that cannot be used; return its new place, None where the disk does not let."""
     names = (f"{place.name}.unusable{'' if n == 1 else f'-{n}'}" for n in count(1))
     aside = next(path for name in names if not os.path.lexists(path := place.with_name(name)))
     try:
-        place.rename(aside)
+        return place.rename(aside)
     except OSError:
+        return None
+
+
+FRESH = "this is a fresh start"
+"""How it goes on where no state could be used."""
+
+
+def _set_aside_told(
+    person: str, place: Path, why: str, aside: Path | None, now: str = FRESH
+) -> str:
+    """Return a sentence about a file that cannot be used: where it went, and how it goes on."""
+    told = f"What {person} was making cannot be used ({why})"
+    if aside is None:
         return f"{told} and could not be set aside: {place}."
-    return f"{told}; the file is set aside as {aside}, and this is a fresh start."
+    return f"{told}; the file is set aside as {aside}, and {now}."
