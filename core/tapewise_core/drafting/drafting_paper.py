@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
+from tapewise_core.drafting.marks import NotchMark
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -15,12 +16,14 @@ from tapewise_core.geometry.point import Point
 class DraftingPaper:
     """Everything on the paper at one moment; adding to it makes a new paper.
 
-    ``lines`` belong to the pattern, ``guides`` only help to find it.
+    ``lines`` belong to the pattern, ``guides`` only help to find it, ``marks`` are
+    notches across them.
     """
 
     points: Mapping[str, Point] = field(default_factory=dict)
     lines: Mapping[str, Path] = field(default_factory=dict)
     guides: Mapping[str, Path] = field(default_factory=dict)
+    marks: tuple[NotchMark, ...] = ()
 
     def with_point(self, name: str, point: Point) -> DraftingPaper:
         """Return this paper with one more point."""
@@ -37,6 +40,10 @@ class DraftingPaper:
     def with_guide(self, name: str, path: Path) -> DraftingPaper:
         """Return this paper with one more construction line; a later one of a name replaces it."""
         return replace(self, guides=MappingProxyType({**self.guides, name: path}))
+
+    def with_marks(self, marks: tuple[NotchMark, ...]) -> DraftingPaper:
+        """Return this paper with more notches."""
+        return replace(self, marks=(*self.marks, *marks))
 
     def only(self, points: Iterable[str], lines: Iterable[str]) -> DraftingPaper:
         """Return a paper with just some of the points and lines, as traced onto fresh paper."""

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.finished import finished, notch_mark
+from tapewise_core.drafting.notch_step import Notches
 from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.steps import Outline
 from tapewise_core.geometry.path import ruled
@@ -18,7 +20,7 @@ def with_allowances(draft: Draft, piece: Piece) -> Draft:
         if not edge.fold and edge.mouth is None and not edge.name.endswith("_2")
     )
     marked = _with_notches(draft, piece)
-    return marked.then(Outline(edges, ruled(*piece.cut, piece.cut[0])))
+    return marked.then(Outline(edges, ruled(*piece.cut, piece.cut[0]), finished(piece)))
 
 
 def _with_notches(draft: Draft, piece: Piece) -> Draft:
@@ -26,7 +28,10 @@ def _with_notches(draft: Draft, piece: Piece) -> Draft:
     darted = piece.has_edge("dart_lower")
     plain = [notch for notch in piece.notches if darted or not notch.edge.endswith("_2")]
     words = joined((_told(notch, darted=darted) for notch in plain), "; ")
-    return draft.note(NOTCHES, *words, ".") if words else draft
+    if not words:
+        return draft
+    marks = tuple(notch_mark(piece, notch) for notch in plain)
+    return draft.then(Notches((NOTCHES, *words, "."), marks))
 
 
 def _told(notch: Notch, *, darted: bool) -> Told:

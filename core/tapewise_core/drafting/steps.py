@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import Protocol
 
 from tapewise_core.drafting.drafting_paper import DraftingPaper
+from tapewise_core.drafting.marks import Finished
 from tapewise_core.drafting.passing import Passing
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path, ruled
@@ -208,10 +209,12 @@ class Note:
 
 @dataclass(frozen=True, slots=True)
 class Outline:
-    """Add the allowances: draw the line to cut along outside the pattern's own lines."""
+    """Add the allowances: draw the line to cut along outside the pattern's own lines; ``shown`` is
+    what its picture, the piece's dimensioned drawing, has besides."""
 
     edges: tuple[tuple[str, Length, str], ...]
     path: Path
+    shown: Finished | None = None
 
     def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Draw the cut line."""
