@@ -124,7 +124,7 @@ def test_the_doctor_names_what_is_wrong(
     data_folder.chmod(0o755)
     assert run("doctor", "--json") == 1
     faults = " ".join(json.loads(capsys.readouterr().out)["faults"])
-    for name in ("bent.json", "top.json cannot be used", "may be looked into by others"):
+    for name in ("bent.json", "top.json; no earlier state", "may be looked into by others"):
         assert name in faults
 
 

@@ -130,3 +130,56 @@ def test_what_a_crash_left_is_swept_by_the_next_command(data_folder: Path) -> No
     stray.write_text("{}")
     assert run("list") == 0
     assert not stray.exists()
+
+
+def test_compared_with_the_last_time_she_was_measured(
+    data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The last state of an earlier day against now; where there is none that is said."""
+    assert run("compare", "Ada Byron") == 2
+    assert "are of one day" in capsys.readouterr().err
+    (place,) = (data_folder / "history").iterdir()
+    lines = place.read_text("utf-8").splitlines()
+    today = store.states("Ada Byron")[0].when.date().isoformat()
+    old = [line.replace(f'"when": "{today}', '"when": "2020-02-03') for line in lines[:2]]
+    place.write_text("\n".join((*old, lines[2])) + "\n", "utf-8")
+    assert run("compare", "Ada Byron", "--json") == 0
+    assert json.loads(capsys.readouterr().out) == {"hip": {"before": 98.5, "after": 99.0}}
+    assert run("compare", "Ada Byron", "3", "--json") == 0
+    assert json.loads(capsys.readouterr().out) == {"hip": {"before": 97.0, "after": 99.0}}
+
+
+def test_groups_and_whoever_was_deleted_are_listed(capsys: pytest.CaptureFixture[str]) -> None:
+    """Counted by name; a deletion with the time until which it can be undone."""
+    store.save(Profile.of("Bea Larkin").having(groups=("Tuesday",)))
+    run("group", "Ada Byron", "Tuesday", "beginners")
+    capsys.readouterr()
+    assert run("group", "--json") == 0
+    assert json.loads(capsys.readouterr().out) == {"beginners": 1, "Tuesday": 2}
+    assert run("restore") == 0
+    assert "Nobody was deleted" in capsys.readouterr().out
+    run("delete", "Bea Larkin", "--yes")
+    capsys.readouterr()
+    assert run("restore", "--json") == 0
+    (row,) = json.loads(capsys.readouterr().out)
+    assert (row["name"], row["person"]) == ("Bea Larkin", None)
+
+
+@pytest.mark.parametrize("spoilt", ["", "{", '{"format": "tapewise profile"}', "\x00" * 500])
+def test_a_spoilt_person_s_last_good_state_is_offered_and_taken_up(
+    spoilt: str, data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The file is set aside; her history goes on; deleted for good nothing of either is left."""
+    (place,) = (data_folder / "people").iterdir()
+    place.write_text(spoilt)
+    assert run("list") == 0
+    assert "profiles restore ada-byron" in capsys.readouterr().out
+    assert run("restore", "ada-byron") == 0
+    assert [state.profile.measures["hip"].value for state in store.states("Ada Byron")] == [
+        99.0, 98.5, 97.0,
+    ]  # fmt: skip
+    (aside,) = (data_folder / "history").glob("*.unusable")
+    assert aside.read_text() == spoilt
+    assert run("restore", "ada-byron") == 2
+    assert run("delete", "Ada Byron", "--yes", "--for-good") == 0
+    assert not aside.exists()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import stat
+import time
 from pathlib import Path
 
 import pytest
@@ -79,11 +80,110 @@ def test_projects_are_listed_shown_copied_and_deleted(
     assert (shown["person"], shown["garment"]) == ("Ada Byron", "circle-skirt")
     assert shown["cloth"] == {"name": "", "stretch": "30"}
     assert shown["drafts"] == []
-    assert run("projects", "delete", "summer") == 0
+    assert run("projects", "delete", "summer", "--yes") == 0
     assert (tmp_path / "summer" / "draft.json").exists()
     capsys.readouterr()
     assert run("projects", "list", "--json") == 0
     assert [row["name"] for row in json.loads(capsys.readouterr().out)] == ["autumn"]
+
+
+def test_a_project_s_deletion_is_asked_for_and_undone(
+    data_folder: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Nobody to ask: it needs --yes; no is no; restored it is as it was, and its history too."""
+    begin()
+    begin()
+    (before,) = work.projects()
+    files = {path.name for path in (data_folder / "projects").rglob("*.json*")}
+    assert run("projects", "delete", "summer") == 2
+    assert "needs --yes" in capsys.readouterr().err
+    monkeypatch.setattr("sys.stdin.isatty", lambda: True, raising=False)
+    monkeypatch.setattr("builtins.input", lambda _: "")
+    assert run("projects", "delete", "summer") == 130
+    monkeypatch.setattr("builtins.input", lambda _: "y")
+    assert run("projects", "delete", "summer") == 0
+    assert work.projects() == ()
+    assert run("projects", "restore", "sumer") == 2
+    assert "did you mean summer?" in capsys.readouterr().err
+    assert run("projects", "restore") == 0
+    assert "summer for Ada Byron: deleted " in capsys.readouterr().out
+    assert run("projects", "restore", "Summer") == 0
+    assert work.projects() == (before,)
+    assert {path.name for path in (data_folder / "projects").rglob("*.json*")} == files
+    assert run("projects", "restore", "--json") == 0
+    assert json.loads(capsys.readouterr().out.partition("\n")[2]) == []
+
+
+def test_a_deleted_project_is_not_restored_over_another() -> None:
+    """The one that is there stays."""
+    begin()
+    assert run("projects", "delete", "summer", "--yes") == 0
+    begin()
+    (there,) = work.projects()
+    assert run("projects", "restore", "summer") == 2
+    assert work.projects() == (there,)
+
+
+def test_a_project_s_deletion_cut_short_is_taken_back(data_folder: Path) -> None:
+    """What it was before had gone already, the project itself had not."""
+    begin()
+    begin()
+    (place,) = (data_folder / "projects").rglob("*.before")
+    gone = data_folder / "deleted" / f"project-{place.parent.name}-summer-{int(time.time())}"
+    moved = gone / place.relative_to(data_folder)
+    moved.parent.mkdir(parents=True)
+    place.rename(moved)
+    assert run("profiles") == 0
+    assert place.exists()
+    assert not gone.exists()
+
+
+def test_a_deleted_project_goes_for_good_with_its_person(data_folder: Path) -> None:
+    """No byte of her is left."""
+    begin()
+    run("projects", "delete", "summer", "--yes")
+    assert run("profiles", "delete", "Ada Byron", "--yes", "--for-good") == 0
+    assert b"Ada" not in b"".join(p.read_bytes() for p in data_folder.rglob("*") if p.is_file())
+
+
+def spoil(data_folder: Path) -> Path:
+    """Let a project's file be cut off, with a good state before it."""
+    begin()
+    begin()
+    (place,) = (data_folder / "projects").rglob("*.json")
+    place.write_text(place.read_text()[:100])
+    return place
+
+
+def test_a_spoilt_project_is_named_and_its_last_good_state_taken_up(
+    data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """By projects, show and doctor; nothing is changed before that is asked for."""
+    place = spoil(data_folder)
+    capsys.readouterr()
+    assert run("projects") == 0
+    said = capsys.readouterr()
+    assert "“summer” of Ada Byron cannot be used (it cannot be read as JSON)" in said.err
+    assert "restore summer" in said.err
+    assert run("projects", "--json") == 0
+    (row,) = json.loads(capsys.readouterr().out)
+    assert "cannot be used" in row["fault"]
+    assert run("projects", "show", "summer") == 2
+    assert run("doctor") == 1
+    assert "“summer” of Ada Byron" in capsys.readouterr().out
+    assert len(place.read_text()) == 100
+    assert run("projects", "restore", "summer") == 0
+    (back,) = work.projects()
+    assert len(back.drafts) == 1
+    assert len(place.with_name("summer.json.unusable").read_text()) == 100
+    assert run("projects", "restore", "summer") == 2
+
+
+def test_a_spoilt_project_is_not_written_over(data_folder: Path) -> None:
+    """A draft that takes its place sets it aside first."""
+    place = spoil(data_folder)
+    begin()
+    assert len(place.with_name("summer.json.unusable").read_text()) == 100
 
 
 def test_a_project_of_several_people_needs_a_person(capsys: pytest.CaptureFixture[str]) -> None:
@@ -167,6 +267,38 @@ def test_settings_that_cannot_be_used_are_as_none(text: str, data_folder: Path) 
     (data_folder / "settings.json").write_text(text)
     assert settings.settings() == Settings()
     assert run("settings") == 0
+
+
+def test_spoilt_settings_are_named_and_those_of_before_count(
+    data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Whatever is set next, the spoilt file is set aside, not written over."""
+    run("settings", "unit=in")
+    run("settings", "look=paper")
+    place = data_folder / "settings.json"
+    place.write_text("{")
+    assert settings.settings() == Settings(unit="in")
+    capsys.readouterr()
+    assert run("settings") == 0
+    said = capsys.readouterr()
+    assert "unit: in" in said.out
+    assert "cannot be read as JSON" in said.err
+    assert "--restore" in said.err
+    assert run("doctor") == 1
+    assert run("settings", "--restore") == 0
+    assert settings.found() == settings.Found(Settings(unit="in"))
+    assert (data_folder / "settings.json.unusable").read_text() == "{"
+
+
+def test_one_setting_that_there_is_no_longer_costs_that_one_alone(data_folder: Path) -> None:
+    """It is named."""
+    run("settings", "unit=in")
+    place = data_folder / "settings.json"
+    place.write_text('{"unit": "in", "look": "tartan", "paper": 4}')
+    found = settings.found()
+    assert found.settings == Settings(unit="in")
+    assert "not “tartan”" in found.fault
+    assert "“paper” must be text" in found.fault
 
 
 def test_other_words_for_machines() -> None:

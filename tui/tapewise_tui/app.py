@@ -13,8 +13,8 @@ from textual.screen import Screen
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks import people
-from tapewise_core.tasks.settings import settings
+from tapewise_core.tasks import damaged, people
+from tapewise_core.tasks.settings import found, settings
 from tapewise_core.tasks.work import PAGES
 from tapewise_core.units import Unit
 from tapewise_tui import trouble
@@ -49,7 +49,9 @@ class TapewiseApp(App[None]):
     def on_mount(self) -> None:
         on_hang_up(self._hang_up)
         self.run_worker(warm_up, thread=True, group="warm up")
-        self.push_screen(StartPage(self.desk))
+        first = StartPage(self.desk)
+        first.first_warns = _spoilt()
+        self.push_screen(first)
 
     def _hang_up(self) -> None:
         if self.page is not None:
@@ -186,6 +188,20 @@ class TapewiseApp(App[None]):
 
 _WIZARD: type[Wizard] = TapewiseApp
 """The app is what its pages expect; the type checker holds it."""
+
+
+def _spoilt() -> str:
+    """Say briefly which projects and settings cannot be used; the list tells of people's files."""
+    try:
+        told = [f"“{one.title}” of {one.person or 'nobody here'}" for one in damaged.projects()]
+        told += ["what is set once for all"] if found().fault else []
+    except TapewiseError:  # the list of people says what is wrong
+        return ""
+    if not told:
+        return ""
+    more = f" and {len(told) - 2} more" if told[2:] else ""
+    return f"Cannot be used: {', '.join(told[:2])}{more}. “tapewise doctor” says what would help."
+
 
 _LONG = {Unit.CM: "centimetres", Unit.IN: "inches"}
 

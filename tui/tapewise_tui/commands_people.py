@@ -4,20 +4,20 @@ from __future__ import annotations
 
 import argparse
 import contextlib
-import sys
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, OptionError, TapewiseError
 from tapewise_core.profiles import copying
 from tapewise_core.profiles.files import typed_path
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.profiles.store import State
 from tapewise_core.tasks import people, people_changes
-from tapewise_core.text.legible import legible
 from tapewise_core.units import Unit
 from tapewise_tui import telling, telling_states
 from tapewise_tui.exits import FINE, LOOK, STOPPED
 from tapewise_tui.printing import complain, print_json, say, say_done
+from tapewise_tui.settings_asked import agreed
 
 Act = Callable[[argparse.Namespace], int]
 
@@ -113,7 +113,9 @@ def _those(options: argparse.Namespace) -> list[Profile]:
 
 def _delete(options: argparse.Namespace) -> int:
     entry = people.store.named_exactly(options.person)
-    if not entry.shipped and not (options.yes or _agreed(entry.name, options.for_good)):
+    how = ", for good" if options.for_good else ""
+    question = f"Delete {entry.name} with everything kept about her{how}?"
+    if not entry.shipped and not (options.yes or agreed(f"Deleting {entry.name}", question)):
         say(f"{entry.name} stays.")
         return STOPPED
     path = people.store.remove(entry, for_good=options.for_good)
@@ -123,31 +125,51 @@ def _delete(options: argparse.Namespace) -> int:
     return FINE
 
 
-def _agreed(name: str, for_good: bool) -> bool:
-    """Ask whether somebody may be deleted; raises OptionError where nobody can be asked."""
-    if not sys.stdin.isatty():
-        raise OptionError(f"Deleting {name} needs --yes where nobody can be asked.")
-    how = ", for good" if for_good else ""
-    try:
-        answer = input(f"Delete {legible(name)} with everything kept about her{how}? [y/N] ")
-    except EOFError:
-        return False
-    return answer.strip().lower() in _YES
-
-
-_YES = frozenset({"y", "yes"})
-
-
 def _restore(options: argparse.Namespace) -> int:
+    if options.person is None:
+        return _deleted(options)
     if options.which is None:
-        name = people.store.restore(options.person).name
-        say_done(options, {"restored": name}, f"Restored {name}.")
-        return FINE
+        return _restore_whole(options)
     was = people.store.restore_state(options.person, options.which)
     when = was.when.isoformat(" ", "minutes")
     name = was.profile.name
     says = f"{name} is as on {when}; what she was before that stays in her history."
     say_done(options, {"restored": name, "when": was.when.isoformat()}, says)
+    return FINE
+
+
+def _restore_whole(options: argparse.Namespace) -> int:
+    """Bring back whoever was deleted, or whose file is spoilt, as she was last."""
+    entries = people.store.listing()
+    spoilt = next((e for e in entries if e.fault and e.name == options.person.strip()), None)
+    if spoilt is not None:
+        was = people.store.take_good(spoilt)
+        name, when = was.profile.name, was.when.isoformat(" ", "minutes")
+        says = f"{name} is as on {when}; the file that could not be used is set aside."
+    else:
+        name = people.store.restore(options.person).name
+        says = f"Restored {name}."
+    say_done(options, {"restored": name}, says)
+    return FINE
+
+
+def _deleted(options: argparse.Namespace) -> int:
+    """List whoever can be brought back."""
+    rows = people.store.gone()
+    if options.json:
+        print_json(telling_states.gone_json(rows))
+    else:
+        say("\n".join(telling_states.gone_lines(rows)) or "Nobody was deleted within a day.")
+    return FINE
+
+
+def _groups(options: argparse.Namespace) -> int:
+    """List all groups, with how many are in each."""
+    found = people.store.groups()
+    if options.json:
+        print_json(found)
+    else:
+        say("\n".join(f"{name}: {count}" for name, count in found.items()) or "No groups yet.")
     return FINE
 
 
@@ -163,7 +185,7 @@ def _history(options: argparse.Namespace) -> int:
 
 def _compare(options: argparse.Namespace) -> int:
     states = people.store.states(options.person)
-    first, second = (people_changes.state_of(states, which) for which in (options.a, options.b))
+    first, second = _two(states, options)
     unit = _unit(options, states[0].profile)
     changes = people_changes.changes(first.profile, second.profile)
     if options.json:
@@ -171,6 +193,21 @@ def _compare(options: argparse.Namespace) -> int:
     else:
         say("\n".join(telling_states.change_lines(first, second, changes, unit)))
     return FINE
+
+
+def _two(states: Sequence[State], options: argparse.Namespace) -> tuple[State, State]:
+    """The states to compare; left out, those are now and the last day before."""
+    if options.a is not None:
+        which = (options.a, options.b or "1")
+        first, second = (people_changes.state_of(states, one) for one in which)
+        return first, second
+    found = people_changes.last_time(states)
+    if found is None:
+        raise OptionError(
+            f"All states of {states[0].profile.name} are of one day; name two that “tapewise "
+            "profiles history” lists."
+        )
+    return found.before, found.now
 
 
 def _duplicate(options: argparse.Namespace) -> int:
@@ -194,11 +231,14 @@ def _set(options: argparse.Namespace) -> int:
 
 
 def _group(options: argparse.Namespace) -> int:
+    if options.person is None:
+        return _groups(options)
     profile = people.store.load(options.person)
-    left = tuple(name for name in profile.groups if name not in options.group)
-    changed = profile.having(groups=left if options.leave else (*left, *options.group))
-    on_file = people.store.on_file(profile)
-    groups = people.store.keep(changed, profile if on_file else None).profile.groups
+    changed = people_changes.in_groups(profile, options.group, leave=options.leave)
+    if options.group:
+        on_file = people.store.on_file(profile)
+        changed = people.store.keep(changed, profile if on_file else None).profile
+    groups = changed.groups
     said = f"{profile.name}: {', '.join(groups) or 'in no group'}."
     say_done(options, {"name": profile.name, "groups": list(groups)}, said)
     return FINE

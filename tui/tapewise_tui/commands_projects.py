@@ -10,29 +10,42 @@ from datetime import datetime
 from pathlib import Path
 
 from tapewise_core.errors import OptionError
+from tapewise_core.tasks import damaged, work
 from tapewise_core.tasks import projects as tasks
 from tapewise_core.tasks import settings as kept
-from tapewise_core.tasks import work
 from tapewise_core.tasks.work import Work
 from tapewise_core.units import Unit
-from tapewise_tui.exits import FINE
-from tapewise_tui.printing import print_json, say, say_done
+from tapewise_tui import telling_states
+from tapewise_tui.exits import FINE, STOPPED
+from tapewise_tui.printing import complain, print_json, say, say_done
+from tapewise_tui.settings_asked import agreed
 
 Act = Callable[[argparse.Namespace], int]
 
 
 def projects(options: argparse.Namespace) -> int:
     """Do one act with projects."""
-    acts: Mapping[str, Act] = {"list": _list, "show": _show, "copy": _copy, "delete": _delete}
+    acts: Mapping[str, Act] = {
+        "list": _list,
+        "show": _show,
+        "copy": _copy,
+        "delete": _delete,
+        "restore": _restore,
+    }
     return acts[options.act or "list"](options)
 
 
 def _list(options: argparse.Namespace) -> int:
-    found = work.projects(getattr(options, "person", None))
+    person = getattr(options, "person", None)
+    found, spoilt = work.projects(person), damaged.projects(person)
     if options.json:
-        print_json([_json(one) for one in found])
-    else:
+        rows = ({"name": one.title, "person": one.person, "fault": one.says} for one in spoilt)
+        print_json([*(_json(one) for one in found), *rows])
+        return FINE
+    if found or not spoilt:
         say("\n".join(_line(one) for one in found) or "There are no projects yet.")
+    for one in spoilt:
+        complain(one.says)
     return FINE
 
 
@@ -94,8 +107,27 @@ def _copy(options: argparse.Namespace) -> int:
 
 def _delete(options: argparse.Namespace) -> int:
     one = tasks.found(options.name, options.person)
+    what = f"{one.title} for {one.person}"
+    if not (options.yes or agreed(f"Deleting {what}", f"Delete {what}?")):
+        say(f"{one.title} stays.")
+        return STOPPED
     work.delete(one)
-    say_done(options, {"deleted": one.title}, f"Deleted {one.title} for {one.person}.")
+    says = f"Deleted {what}; “tapewise projects restore” undoes it today."
+    say_done(options, {"deleted": one.title}, says)
+    return FINE
+
+
+def _restore(options: argparse.Namespace) -> int:
+    if options.name is None:
+        rows = work.gone()
+        nothing = "No project was deleted within a day."
+        if options.json:
+            print_json(telling_states.gone_json(rows))
+        else:
+            say("\n".join(telling_states.gone_lines(rows)) or nothing)
+        return FINE
+    says = tasks.restored(options.name, options.person)
+    say_done(options, {"restored": options.name}, says)
     return FINE
 
 
@@ -136,17 +168,19 @@ def noted(one: Work, unit: Unit) -> None:
 
 
 def settings(options: argparse.Namespace) -> int:
-    """Show what is set, or set it."""
-    found = kept.settings()
+    """Show what is set, set it, or take up what was set before."""
+    now, fault = kept.restore() if options.restore else kept.settings(), kept.found().fault
     for setting in options.setting:
         key, equals, value = setting.partition("=")
         if not equals:
             raise OptionError(f"“{setting}” is not SETTING=VALUE, such as unit=in.")
-        found = kept.changed(found, key.strip(), value)
+        now = kept.changed(now, key.strip(), value)
     if options.setting:
-        kept.keep(found)
+        kept.keep(now)
+    if fault:
+        complain(fault)
     if options.json:
-        print_json({key: value or None for key, value in asdict(found).items()})
+        print_json({key: value or None for key, value in asdict(now).items()})
     else:
-        say("\n".join(f"{key}: {value or 'not set'}" for key, value in asdict(found).items()))
+        say("\n".join(f"{key}: {value or 'not set'}" for key, value in asdict(now).items()))
     return FINE

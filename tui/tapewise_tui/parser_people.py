@@ -62,8 +62,10 @@ def _delete(there: Commands[Parser]) -> Parser:
 
 
 def _restore(there: Commands[Parser]) -> Parser:
-    says = "bring back whoever was deleted today, or an earlier state of a person"
-    command = _of_person(there, "restore", says, "tapewise profiles restore Ada 3")
+    says = "bring back whoever was deleted today or is spoilt, or an earlier state of a person"
+    command = add(there, "restore", says, "tapewise profiles restore Ada 3")
+    help_ = "left out, whoever can be brought back is listed"
+    command.add_argument("person", nargs="?", metavar="PERSON", help=help_)
     help_ = "a state by number or day, as “tapewise profiles history” lists them"
     command.add_argument("which", nargs="?", metavar="STATE", help=help_)
     return command
@@ -77,10 +79,11 @@ def _history(there: Commands[Parser]) -> Parser:
 
 
 def _compare(there: Commands[Parser]) -> Parser:
-    says = "show what differs between two states of a person"
+    says = "show what differs between two states of a person, or since the last day before"
     command = _of_person(there, "compare", says, "tapewise profiles compare Ada 2 1")
-    for name in ("a", "b"):
-        command.add_argument(name, metavar=name.upper(), help="a state by number or day")
+    for name, usual in (("a", "left out, the last of an earlier day"), ("b", "left out, now")):
+        help_ = f"a state by number or day; {usual}"
+        command.add_argument(name, nargs="?", metavar=name.upper(), help=help_)
     unit(command)
     return command
 
@@ -102,9 +105,11 @@ def _set(there: Commands[Parser]) -> Parser:
 
 
 def _group(there: Commands[Parser]) -> Parser:
-    says = "put a person into groups, or take her out of them"
-    command = _of_person(there, "group", says, "tapewise profiles group Ada Tuesday")
-    command.add_argument("group", nargs="+", metavar="GROUP")
+    says = "put a person into groups, take her out of them, or list all groups"
+    command = add(there, "group", says, "tapewise profiles group Ada Tuesday")
+    help_ = "left out, all groups are listed"
+    command.add_argument("person", nargs="?", metavar="PERSON", help=help_)
+    command.add_argument("group", nargs="*", metavar="GROUP", help="left out, hers are listed")
     command.add_argument("--leave", action="store_true", help="take her out")
     return command
 

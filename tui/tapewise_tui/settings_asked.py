@@ -1,10 +1,12 @@
-"""What is asked: options as they are typed, and what is set once for the user."""
+"""What is asked: options as they are typed, what is set once for the user, a yes or no."""
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterable
 
 from tapewise_core.errors import OptionError
+from tapewise_core.text.legible import legible
 
 
 def asked(settings: Iterable[str]) -> dict[str, str]:
@@ -34,3 +36,14 @@ def usual_unit() -> str:
     from tapewise_core.tasks.settings import settings
 
     return settings().unit or "cm"
+
+
+def agreed(what: str, question: str) -> bool:
+    """Ask a question that is answered no unless yes; raises OptionError where nobody is there."""
+    if not sys.stdin.isatty():
+        raise OptionError(f"{what} needs --yes where nobody can be asked.")
+    try:
+        answer = input(f"{legible(question)} [y/N] ")
+    except EOFError:
+        return False
+    return answer.strip().lower() in ("y", "yes")

@@ -143,7 +143,9 @@ def entry_lines(entries: Sequence[Entry]) -> Iterator[str]:
         kind = "example" if entry.shipped else "saved"
         known = entry.known
         if entry.fault:
-            yield f"{entry.name}: cannot be used: {entry.fault}"
+            from tapewise_core.tasks import damaged
+
+            yield f"{entry.name}: cannot be used: {damaged.person_says(entry)}"
         else:
             groups = f"; {', '.join(known.groups)}" if known.groups else ""
             count = f"{known.measures} of {len(NAMES)} measures"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from tapewise_core.measures.catalogue import NAMES
-from tapewise_core.profiles.store import State
+from tapewise_core.profiles.store import Gone, State
 from tapewise_core.tasks.people_changes import Change, changes
 from tapewise_core.units import Unit
 
@@ -61,3 +61,24 @@ def _change(one: Change, unit: Unit) -> str:
     sign = "+" if one.after > one.before else "−"
     off = unit.spell(abs(one.after - one.before) * 10)
     return f"{NAMES[one.key]} {before} to {after} ({sign}{off})"
+
+
+def gone_lines(rows: Sequence[Gone]) -> Iterator[str]:
+    """Return what can be brought back, a line each."""
+    for one in rows:
+        whose = f" for {one.person}" if one.person else ""
+        when, until = (moment.isoformat(" ", "minutes") for moment in (one.when, one.until))
+        yield f"{one.name}{whose}: deleted {when}, can be restored until {until}"
+
+
+def gone_json(rows: Sequence[Gone]) -> list[dict[str, object]]:
+    """Return the same for a machine."""
+    return [
+        {
+            "name": one.name,
+            "person": one.person or None,
+            "deleted": one.when.isoformat(),
+            "until": one.until.isoformat(),
+        }
+        for one in rows
+    ]

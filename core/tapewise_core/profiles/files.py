@@ -5,6 +5,7 @@ from __future__ import annotations
 import contextlib
 import os
 import tempfile
+from itertools import count
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, ProfileError
@@ -93,6 +94,25 @@ def put(place: Path, content: bytes) -> None:
             os.unlink(aside)
         raise
     sync_folder(place.parent)
+
+
+def keep_beside(place: Path, beside: Path) -> None:
+    """Keep what a file holds under a second name, in place of what has it; raises OSError."""
+    aside = beside.with_name(f"{STRAY}{beside.name}.tmp")
+    with contextlib.suppress(FileNotFoundError):
+        aside.unlink()
+    try:
+        os.link(place, aside)
+    except OSError:  # not every disk knows second names
+        put(beside, place.read_bytes())
+    else:
+        os.replace(aside, beside)
+
+
+def aside_of(place: Path) -> Path:
+    """Return a free name beside a file, for one that cannot be used."""
+    names = (f"{place.name}.unusable{'' if n == 1 else f'-{n}'}" for n in count(1))
+    return next(path for name in names if not os.path.lexists(path := place.with_name(name)))
 
 
 def sync_folder(folder: Path) -> None:

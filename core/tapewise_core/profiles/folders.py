@@ -48,14 +48,17 @@ _OURS = (
     *("people", "history", "projects", "work", "deleted"),
     *("lock", "index.json", "settings.json", "trouble.txt"),
 )
-"""What lies in a data folder of Tapewise alone."""
+"""What lies in a data folder of Tapewise alone; beside the settings, what they were."""
 
 
 def _own_data_folder() -> Path:
     """Make the data folder; one that exists is closed to others unless more lies in it."""
     folder = data_folder()
     try:
-        shared = any(name not in _OURS for name in os.listdir(folder))
+        shared = any(
+            name not in _OURS and not name.startswith("settings.json.")
+            for name in os.listdir(folder)
+        )
     except OSError:
         shared = False
     if shared:

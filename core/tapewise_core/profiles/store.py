@@ -7,25 +7,33 @@ Whoever writes does so alone and changes only what it changed; every state is ke
 from __future__ import annotations
 
 import contextlib
+from collections import Counter
 from datetime import datetime
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, ProfileError, TapewiseError
-from tapewise_core.profiles import examples, history, trash
+from tapewise_core.profiles import examples, history
+from tapewise_core.profiles.damaged import good_state as good_state
+from tapewise_core.profiles.damaged import take_good as take_good
+from tapewise_core.profiles.deleting import Gone as Gone
+from tapewise_core.profiles.deleting import gone as gone
+from tapewise_core.profiles.deleting import remove as remove
+from tapewise_core.profiles.deleting import restore as restore
+from tapewise_core.profiles.deleting import tidy as tidy
 from tapewise_core.profiles.entries import Entry as Entry
 from tapewise_core.profiles.entries import entries_in
-from tapewise_core.profiles.files import read_file, reason, sync_folder
+from tapewise_core.profiles.files import read_file
 from tapewise_core.profiles.folders import DATA_VARIABLE as DATA_VARIABLE
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.profiles.history import State as State
 from tapewise_core.profiles.merging import Clash as Clash
 from tapewise_core.profiles.merging import merged
-from tapewise_core.profiles.naming import exact, found, nobody
+from tapewise_core.profiles.naming import exact, found
 from tapewise_core.profiles.places import Kept as Kept
 from tapewise_core.profiles.places import people_folder as people_folder
 from tapewise_core.profiles.places import place_of, refuse_taken, save_as, saved, written
 from tapewise_core.profiles.profile import Profile, id_of_name
-from tapewise_core.profiles.slug import digest, slug
+from tapewise_core.profiles.slug import slug
 
 
 def listing() -> tuple[Entry, ...]:
@@ -129,39 +137,10 @@ def named_exactly(name: str) -> Entry:
     return exact(name, listing())
 
 
-def remove(entry: Entry, *, for_good: bool = False) -> Path:
-    """Delete one entry of the listing with all kept about her; return the file that was."""
-    if entry.shipped:
-        raise FilesError(f"{entry.name} is an example that came with the program and stays.")
-    whole = not entry.fault
-    identity = entry.known.id if whole else f"file{digest(entry.path.name)}"
-    with alone() as data:
-        try:
-            own = entry.known.id if whole else ""
-            gone = trash.throw_away(data, entry.path, own or identity, entry.name, datetime.now())
-            if for_good:
-                trash.purge(data, gone.name.rpartition("-")[0])
-                (data / "index.json").unlink(missing_ok=True)
-        except OSError as fault:
-            raise FilesError(f"{entry.path} cannot be deleted: {reason(fault)}.") from fault
-    return entry.path
-
-
-def restore(name: str) -> Profile:
-    """Bring back whoever was deleted under exactly this name within a day.
-
-    Raises FilesError if there is nobody, or somebody of that name is saved by now.
-    """
-    with alone() as data:
-        trash.tidy(data, datetime.now())
-        gone = trash.deleted(data)
-        for folder, _, profile in gone:
-            if profile is not None and profile.name == name.strip():
-                refuse_taken(profile.name)
-                if place_of(profile) is not None:
-                    raise FilesError(f"{profile.name} is on file under another name.")
-                return _back(data, folder, profile)
-    raise FilesError(nobody(name, [row[2].name for row in gone if row[2]], "was deleted"))
+def groups() -> dict[str, int]:
+    """Return the groups that people on file are in, by name, with how many are in each."""
+    count = Counter(name for entry in saved() if not entry.fault for name in entry.known.groups)
+    return dict(sorted(count.items(), key=lambda pair: (pair[0].casefold(), pair[0])))
 
 
 def states(name: str) -> tuple[State, ...]:
@@ -179,20 +158,3 @@ def restore_state(name: str, which: str) -> State:
     was = history.chosen(states(name), which)
     keep(was.profile, load(name))
     return was
-
-
-def tidy() -> None:
-    """Take away what a crash left behind and what was deleted more than a day ago."""
-    now = datetime.now()
-    if trash.due(data_folder(), now):
-        with alone() as data:
-            trash.tidy(data, now)
-
-
-def _back(data: Path, folder: Path, profile: Profile) -> Profile:
-    try:
-        trash.bring_back(data, folder)
-    except OSError as fault:
-        raise FilesError(f"{profile.name} cannot be restored: {reason(fault)}.") from fault
-    sync_folder(data / "people")
-    return profile

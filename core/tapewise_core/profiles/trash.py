@@ -1,8 +1,8 @@
-"""Whoever was deleted, with everything kept about her, to be brought back for a day.
+"""Who and what was deleted, with everything that belongs to it, to be brought back for a day.
 
 A folder for each deletion, named by the id and the second; what lies in it lies as it lay in the
-data folder. The person's own file goes last and comes back last, so that whatever ends the
-program on the way, the next start knows what to finish.
+data folder. The file that counts, a person's or a project's, goes last and comes back last, so
+that whatever ends the program on the way, the next start knows what to finish.
 """
 
 from __future__ import annotations
@@ -10,14 +10,13 @@ from __future__ import annotations
 import contextlib
 import os
 import shutil
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 from pathlib import Path
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.files import STRAY, read_file, sync_folder
 from tapewise_core.profiles.folders import private
-from tapewise_core.profiles.history import file_of
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import marked_slug
 
@@ -26,22 +25,34 @@ KEPT = timedelta(days=1)
 
 _FOLDERS = ("people", "history", "projects", "work")
 
+_PROJECT = "project-"
+"""How the name of a folder begins that holds one project; no id has a hyphen."""
+
 
 def throw_away(data: Path, person: Path, identity: str, name: str, now: datetime) -> Path:
     """Take a person's file and all that belongs to it out of sight; raises OSError."""
-    bin_ = private(private(_bin(data)) / f"{identity}-{int(now.timestamp())}")
-    for place in (*belongings(data, identity, name), person):
+    return _moved(data, (*belongings(data, identity, name), person), identity, now)
+
+
+def throw_away_project(data: Path, owner: str, places: Sequence[Path], now: datetime) -> Path:
+    """Take a project's files out of sight, the one that counts being the last; raises OSError."""
+    return _moved(data, places, f"{_PROJECT}{owner}-{places[-1].stem}", now)
+
+
+def _moved(data: Path, places: Sequence[Path], label: str, now: datetime) -> Path:
+    bin_ = private(private(_bin(data)) / f"{label}-{int(now.timestamp())}")
+    for place in places:
         moved = bin_ / place.relative_to(data)
         private(moved.parent)
         os.replace(place, moved)
-    sync_folder(person.parent)
+    sync_folder(places[-1].parent)
     return bin_
 
 
 def belongings(data: Path, identity: str, name: str) -> Iterator[Path]:
     """Yield what is kept about a person besides her own file."""
     found = (
-        file_of(data, identity),
+        *(data / "history").glob(f"{identity}.*"),  # her states, and files set aside
         data / "projects" / identity,
         *(data / "work").glob(f"{marked_slug(name)}.json*"),
     )
@@ -54,7 +65,13 @@ def deleted(data: Path) -> list[tuple[Path, Path, Profile | None]]:
     for folder in _bins(data):
         for place in (folder / "people").glob("*.json"):
             found.append((folder, place, _person(place)))
-    return sorted(found, key=lambda one: _when(one[0]), reverse=True)
+    return sorted(found, key=lambda one: when(one[0]), reverse=True)
+
+
+def deleted_projects(data: Path) -> list[tuple[Path, Path]]:
+    """Return folder and file of each project that was deleted by itself, the newest first."""
+    found = [(one, p) for one in _bins(data) if _alone(one) for p in one.glob("projects/*/*.json")]
+    return sorted(found, key=lambda pair: when(pair[0]), reverse=True)
 
 
 def bring_back(data: Path, folder: Path) -> None:
@@ -80,7 +97,8 @@ def _put_back(place: Path, back: Path) -> None:
 def purge(data: Path, identity: str) -> None:
     """Leave nothing of anybody deleted under an id."""
     for folder in _bins(data):
-        if identity and folder.name.rpartition("-")[0] == identity:
+        label = folder.name.rpartition("-")[0]
+        if identity and (label == identity or label.startswith(f"{_PROJECT}{identity}-")):
             shutil.rmtree(folder, ignore_errors=True)
 
 
@@ -108,11 +126,16 @@ def _strays(data: Path) -> Iterator[Path]:
 
 
 def _is_over(folder: Path, now: datetime) -> bool:
-    return now - _when(folder) > KEPT
+    return now - when(folder) > KEPT
 
 
 def _is_half(folder: Path) -> bool:
-    return not any((folder / "people").glob("*"))
+    return not any(folder.glob("projects/*/*.json" if _alone(folder) else "people/*"))
+
+
+def _alone(folder: Path) -> bool:
+    """Whether it holds a project without its person."""
+    return folder.name.startswith(_PROJECT)
 
 
 def _bin(data: Path) -> Path:
@@ -123,7 +146,8 @@ def _bins(data: Path) -> list[Path]:
     return [path for path in _bin(data).glob("*-*") if path.is_dir()]
 
 
-def _when(folder: Path) -> datetime:
+def when(folder: Path) -> datetime:
+    """Return when the deletion was that a folder holds."""
     seconds = folder.name.rpartition("-")[2]
     return datetime.fromtimestamp(int(seconds) if seconds.isdecimal() else 0)
 

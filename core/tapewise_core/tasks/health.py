@@ -9,8 +9,7 @@ from pathlib import Path
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles import store
 from tapewise_core.profiles.folders import DATA_VARIABLE, data_folder
-from tapewise_core.tasks import work
-from tapewise_core.tasks.work_text import work_of
+from tapewise_core.tasks import damaged, work
 
 
 def where() -> dict[str, str]:
@@ -45,9 +44,4 @@ def _troubles(data: Path) -> Iterator[str]:
         return
     if os.name == "posix" and data.exists() and data.stat().st_mode & 0o077:
         yield f"{data} may be looked into by others; “chmod 700” closes it."
-    yield from (entry.fault for entry in store.listing() if entry.fault)
-    for place in sorted(work.folder().glob("*/*.json")):
-        try:
-            work_of(place.read_text("utf-8"))
-        except (OSError, ValueError) as fault:
-            yield f"{place} cannot be used: {fault}."
+    yield from damaged.met()

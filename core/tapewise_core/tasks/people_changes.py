@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -9,11 +10,21 @@ from tapewise_core.errors import OptionError
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES, measure, near_measures
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.measures.reading import read
+from tapewise_core.profiles.history import State
 from tapewise_core.profiles.history import chosen as state_of
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.units import Unit, parse_number
 
-__all__ = ["Change", "changes", "state_of", "to_come", "with_setting"]
+__all__ = [
+    "Change",
+    "LastTime",
+    "changes",
+    "in_groups",
+    "last_time",
+    "state_of",
+    "to_come",
+    "with_setting",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +45,35 @@ def changes(first: Profile, second: Profile) -> tuple[Change, ...]:
         for key, a, b in rows
         if (a and a.value) != (b and b.value)
     )
+
+
+@dataclass(frozen=True, slots=True)
+class LastTime:
+    """How a person was at the end of the last day she was measured before, and is now."""
+
+    before: State
+    now: State
+
+    @property
+    def changes(self) -> tuple[Change, ...]:
+        """What differs, in the order of the catalogue."""
+        return changes(self.before.profile, self.now.profile)
+
+
+def last_time(states: Sequence[State]) -> LastTime | None:
+    """Return what to compare a person with: her last state of an earlier day than the newest.
+
+    ``states`` are hers, the newest first; None where all are of one day.
+    """
+    earlier = (one for one in states if one.when.date() < states[0].when.date())
+    before = next(earlier, None)
+    return LastTime(before, states[0]) if before is not None else None
+
+
+def in_groups(profile: Profile, names: Sequence[str], *, leave: bool = False) -> Profile:
+    """Return a profile put into groups, or taken out of them; raises ProfileError for no name."""
+    left = tuple(name for name in profile.groups if name not in names)
+    return profile.having(groups=left if leave else (*left, *names))
 
 
 def with_setting(profile: Profile, setting: str, unit: Unit) -> Profile:

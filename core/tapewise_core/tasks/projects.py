@@ -7,7 +7,7 @@ from dataclasses import replace
 from tapewise_core.errors import OptionError
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.profiles import store
-from tapewise_core.tasks import work
+from tapewise_core.tasks import damaged, work
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.near import near_words
 
@@ -18,9 +18,13 @@ def found(name: str, person: str | None = None) -> Work:
     Raises OptionError with the near names if there is none, or with the people if there are
     several.
     """
-    there = work.projects(store.find(person).name if person is not None else None)
-    fitting = [one for one in there if one.title.casefold() == name.strip().casefold()]
+    whose = store.find(person).name if person is not None else None
+    there = work.projects(whose)
+    fitting = [one for one in there if _same(one.title, name)]
     if not fitting:
+        for one in damaged.projects(whose):
+            if _same(one.title, name):
+                raise OptionError(one.says)
         names = list(dict.fromkeys(one.title for one in there))
         hint = near_words(name, names) if names else "there are no projects yet."
         raise OptionError(f"There is no project “{name}”; {hint}")
@@ -28,6 +32,32 @@ def found(name: str, person: str | None = None) -> Work:
         people = ", ".join(one.person for one in fitting)
         raise OptionError(f"“{name}” is a project of {people}; say whose is meant.")
     return fitting[0]
+
+
+def restored(name: str, person: str | None = None) -> str:
+    """Take up the last good state of a spoilt project, or bring back a deleted one; say which.
+
+    Raises OptionError with the near names if there is none, FilesError if it cannot be done.
+    """
+    whose = store.find(person).name if person is not None else None
+    for one in damaged.projects(whose):
+        if _same(one.title, name):
+            return damaged.take_good(one)
+    deleted = work.gone(whose)
+    fitting = [one for one in deleted if _same(one.name, name)]
+    if not fitting:
+        names = list(dict.fromkeys(one.name for one in deleted))
+        hint = near_words(name, names) if names else "no project was deleted within a day."
+        raise OptionError(f"No project “{name}” can be restored; {hint}")
+    if len({one.person for one in fitting}) > 1:
+        people = ", ".join(dict.fromkeys(one.person for one in fitting))
+        raise OptionError(f"“{name}” was a project of {people}; say whose is meant.")
+    back = work.bring_back(fitting[0])
+    return f"Restored {back.title} for {back.person}."
+
+
+def _same(title: str, name: str) -> bool:
+    return title.casefold() == name.strip().casefold()
 
 
 def begun(name: str, person: str | None, garment: str) -> Work:
@@ -52,7 +82,7 @@ def copied(name: str, to: str, person: str | None = None) -> Work:
     """Save a second project with the choices of one; raises OptionError if the name is taken."""
     one = found(name, person)
     own = _named(to)
-    if any(there.title.casefold() == own.casefold() for there in work.projects(one.person)):
+    if any(_same(there.title, own) for there in work.projects(one.person)):
         raise OptionError(f"{one.person} has a project “{own}” already; choose another name.")
     made = replace(one, name=own, drafts=(), folder="", ticked=())
     work.save(made)

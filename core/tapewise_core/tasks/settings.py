@@ -1,17 +1,21 @@
 """What is set once for the user: unit, paper, machines and look, in ``settings.json``.
 
-A file that cannot be used is as none; what is set again replaces it.
+Where the file cannot be used, what was set before is in force, and that is said; the file is set
+aside once something is set again.
 """
 
 from __future__ import annotations
 
 import json
+import os
 from dataclasses import asdict, dataclass, replace
+from pathlib import Path
 
 from tapewise_core.errors import FilesError, OptionError
-from tapewise_core.profiles.files import put, reason
+from tapewise_core.profiles.files import aside_of, keep_beside, put, reason
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.sewing.machines import read_machines
+from tapewise_core.text.legible import legible
 from tapewise_core.text.near import near_words
 from tapewise_core.units import Unit
 
@@ -19,6 +23,8 @@ FORMAT, VERSION = "tapewise settings", 1
 PAPERS = ("a4", "letter", "a4-letter", "a3", "a0", "roll")
 LOOKS = ("chalk", "paper")
 KEYS = ("unit", "paper", "machines", "look")
+
+_NAME, _BEFORE = "settings.json", "settings.json.before"
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,20 +37,72 @@ class Settings:
     look: str = ""
 
 
+@dataclass(frozen=True, slots=True)
+class Found:
+    """The settings in force, and a sentence on what is wrong with their file, if anything."""
+
+    settings: Settings
+    fault: str = ""
+
+
 def settings() -> Settings:
-    """Return what is set; nothing where there is no file, or none that can be used."""
+    """Return what is set; what was set before where the file cannot be used, else nothing."""
+    return found().settings
+
+
+def found() -> Found:
+    """Return the settings in force and what is wrong with their file."""
     try:
-        content = json.loads((data_folder() / "settings.json").read_text("utf-8"))
-        pairs = {key: content[key] for key in KEYS if isinstance(content.get(key), str)}
-    except (OSError, ValueError, AttributeError, RecursionError, FilesError):
-        return Settings()
-    found = Settings()
-    for key, value in pairs.items():
+        data = data_folder()
+    except FilesError:  # whoever needs the folder says so
+        return Found(Settings())
+    try:
+        return _read(data / _NAME)
+    except FileNotFoundError:
+        return Found(Settings())
+    except (OSError, ValueError) as fault:
+        why = f"{data / _NAME} cannot be used ({legible(_why(fault))})"
+    try:
+        good = _read(data / _BEFORE).settings
+    except (OSError, ValueError):
+        return Found(Settings(), f"{why}; nothing is set. Setting anything begins it anew.")
+    told = ", ".join(f"{key}={value}" for key, value in asdict(good).items() if value)
+    says = f"{why}; what was set before counts: {told or 'nothing'}. "
+    return Found(good, f"{says}“tapewise settings --restore” takes it up again.")
+
+
+def _why(fault: OSError | ValueError) -> str:
+    return f"it cannot be read: {reason(fault)}" if isinstance(fault, OSError) else str(fault)
+
+
+def _read(place: Path) -> Found:
+    """Return the settings a file holds, and what in it is none; raises OSError or ValueError."""
+    now, told = Settings(), list[str]()
+    for key, value in _object(place).items():
         try:
-            found = changed(found, key, value)
-        except OptionError:  # written by hand, or by another version
-            continue
-    return found
+            now = changed(now, key, value) if isinstance(value, str) else _refused(key)
+        except OptionError as error:
+            told.append(str(error))
+    says = f"{place} sets what there is not, which is left out: {legible(' '.join(told))}"
+    return Found(now, says if told else "")
+
+
+def _object(place: Path) -> dict[str, object]:
+    try:
+        content = json.loads(place.read_text("utf-8"))
+    except UnicodeDecodeError:
+        raise ValueError("it is not text in UTF-8") from None
+    except RecursionError:
+        raise ValueError("it is nested far too deeply") from None
+    except ValueError:
+        raise ValueError("it cannot be read as JSON") from None
+    if not isinstance(content, dict):
+        raise ValueError("it does not hold one JSON object")
+    return {key: value for key, value in content.items() if key not in ("format", "version")}
+
+
+def _refused(key: str) -> Settings:
+    raise OptionError(f"“{key[:24]}” must be text.")
 
 
 def changed(before: Settings, key: str, text: str) -> Settings:
@@ -53,7 +111,7 @@ def changed(before: Settings, key: str, text: str) -> Settings:
     Raises OptionError for what there is not.
     """
     if key not in KEYS:
-        raise OptionError(f"There is no setting “{key}”; {near_words(key, KEYS)}")
+        raise OptionError(f"There is no setting “{key[:40]}”; {near_words(key, KEYS)}")
     value = " ".join(text.split()).lower()
     if key == "machines" and value:
         value = ", ".join(sorted(read_machines(value)))
@@ -64,10 +122,34 @@ def changed(before: Settings, key: str, text: str) -> Settings:
 
 
 def keep(new: Settings) -> None:
-    """Keep settings; raises FilesError with a sentence."""
+    """Keep settings, and those of before beside them; raises FilesError with a sentence."""
     text = json.dumps({"format": FORMAT, "version": VERSION, **asdict(new)}, indent=1) + "\n"
     with alone() as data:
+        place = data / _NAME
         try:
-            put(data / "settings.json", text.encode())
+            _make_room(place)
+            put(place, text.encode())
         except OSError as fault:
             raise FilesError(f"The settings cannot be kept: {reason(fault)}.") from fault
+
+
+def _make_room(place: Path) -> None:
+    """Keep what stands in the place: as what was set before, or set aside if it is spoilt."""
+    if not os.path.lexists(place):
+        return
+    try:
+        _read(place)
+    except (OSError, ValueError):
+        os.replace(place, aside_of(place))
+    else:
+        keep_beside(place, place.with_name(_BEFORE))
+
+
+def restore() -> Settings:
+    """Set again what was set before; raises FilesError if nothing is known of it."""
+    try:
+        good = _read(data_folder() / _BEFORE).settings
+    except (OSError, ValueError):
+        raise FilesError("No settings of before are kept that could be taken up.") from None
+    keep(good)
+    return good

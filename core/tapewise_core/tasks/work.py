@@ -10,11 +10,14 @@ from __future__ import annotations
 
 import contextlib
 from dataclasses import replace
+from datetime import datetime
 from pathlib import Path
 
 from tapewise_core.errors import FilesError
-from tapewise_core.profiles import store
+from tapewise_core.profiles import store, trash
+from tapewise_core.profiles.deleting import Gone
 from tapewise_core.profiles.files import reason
+from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work_files import (
     BEFORE,
@@ -101,13 +104,46 @@ def of_garment(work: Work, garment: str) -> Work:
 
 
 def delete(work: Work) -> None:
-    """Delete a project; raises FilesError with a sentence."""
+    """Delete a project; it can be brought back for a day. Raises FilesError with a sentence."""
     place = place_of(work)
-    try:
-        place.unlink()
-        place.with_name(place.name + BEFORE).unlink(missing_ok=True)
-    except OSError as fault:
-        raise FilesError(f"{place} cannot be deleted: {reason(fault)}.") from fault
+    before = place.with_name(place.name + BEFORE)
+    with alone() as data:
+        try:
+            there = [one for one in (before, place) if one is place or one.exists()]
+            trash.throw_away_project(data, place.parent.name, there, datetime.now())
+        except OSError as fault:
+            raise FilesError(f"{place} cannot be deleted: {reason(fault)}.") from fault
+
+
+def gone(person: str | None = None) -> tuple[Gone, ...]:
+    """Return the projects that can be brought back, of a person or all, the last gone first."""
+    rows = ((usable(place), trash.when(bin_)) for bin_, place in _deleted(person))
+    found = (Gone(work.title, when, work.person) for work, when in rows if work)
+    return tuple(one for one in found if one.until >= datetime.now())
+
+
+def bring_back(one: Gone) -> Work:
+    """Bring back a project that was deleted; raises FilesError if its place is taken by now."""
+    for bin_, place in _deleted(None):
+        work = usable(place)
+        if work is None or Gone(work.title, trash.when(bin_), work.person) != one:
+            continue
+        with alone() as data:
+            if place_of(work).exists():
+                raise FilesError(f"{one.person} has a project “{one.name}” again; rename it first.")
+            try:
+                trash.bring_back(data, bin_)
+            except OSError as fault:
+                says = f"{one.name} cannot be brought back: {reason(fault)}."
+                raise FilesError(says) from fault
+            return work
+    raise FilesError(f"“{one.name}” was deleted too long ago, or is back already.")
+
+
+def _deleted(person: str | None) -> list[tuple[Path, Path]]:
+    owner = store.id_of(person) if person is not None else None
+    rows = trash.deleted_projects(data_folder())
+    return [row for row in rows if owner in (None, row[1].parent.name)]
 
 
 def follow(owner: str, name: str) -> None:

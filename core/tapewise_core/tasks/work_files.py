@@ -6,12 +6,11 @@ import contextlib
 import os
 from collections.abc import Iterator
 from dataclasses import replace
-from itertools import count
 from pathlib import Path
 
 from tapewise_core.errors import FilesError
 from tapewise_core.profiles import store
-from tapewise_core.profiles.files import STRAY, put, reason
+from tapewise_core.profiles.files import aside_of, keep_beside, put, reason
 from tapewise_core.profiles.folders import alone, data_folder, private
 from tapewise_core.profiles.slug import marked_slug, slug
 from tapewise_core.tasks.work_text import Work, text_of, work_of
@@ -36,6 +35,8 @@ def save(work: Work) -> None:
         private(place.parent.parent)
         private(place.parent)
         try:
+            if os.path.lexists(place) and usable(place) is None:
+                _set_aside(place)  # whatever it is, it is not written over
             _keep_before(place)
             put(place, text_of(kept).encode())
         except (OSError, ValueError) as fault:
@@ -112,13 +113,24 @@ def dropped(work: Work) -> list[str]:
     return [f"There is no longer {gone} that “{work.title}” asked for; all else is kept."]
 
 
-def mended(person: str, place: Path) -> str:
-    """Set a file aside that cannot be used, and put its last good state in its place."""
+def fault_of(place: Path) -> str:
+    """Say why a file cannot be used, as the end of a sentence; nothing if it can."""
     try:
         work_of(text_in(place))
     except (OSError, ValueError) as fault:
-        why = _why(fault)
-    else:
+        return _why(fault)
+    return ""
+
+
+def before(place: Path) -> Work | None:
+    """Return the state of a project before the one in a file, if it can be used."""
+    return usable(place.with_name(place.name + BEFORE))
+
+
+def mended(person: str, place: Path) -> str:
+    """Set a file aside that cannot be used, and put its last good state in its place."""
+    why = fault_of(place)
+    if not why:
         return ""
     aside = _set_aside(place)
     now = "its last good state is back" if aside and _put_back(place) else FRESH
@@ -127,11 +139,10 @@ def mended(person: str, place: Path) -> str:
 
 def _put_back(place: Path) -> bool:
     """Put a project's last state but one in its place, if it can be used."""
-    before = place.with_name(place.name + BEFORE)
-    if usable(before) is None:
+    if before(place) is None:
         return False
     try:
-        os.replace(before, place)
+        os.replace(place.with_name(place.name + BEFORE), place)
     except OSError:
         return False
     return True
@@ -140,10 +151,7 @@ def _put_back(place: Path) -> bool:
 def _keep_before(place: Path) -> None:
     """Keep what stands in a place, if it can be used, for when what replaces it is spoilt."""
     if usable(place) is not None:
-        aside = place.with_name(f"{STRAY}{place.name}.tmp")
-        aside.unlink(missing_ok=True)
-        os.link(place, aside)
-        os.replace(aside, place.with_name(place.name + BEFORE))
+        keep_beside(place, place.with_name(place.name + BEFORE))
 
 
 def _why(fault: OSError | ValueError) -> str:
@@ -152,10 +160,8 @@ def _why(fault: OSError | ValueError) -> str:
 
 def _set_aside(place: Path) -> Path | None:
     """Rename a file that cannot be used; return its new place, None where the disk does not let."""
-    names = (f"{place.name}.unusable{'' if n == 1 else f'-{n}'}" for n in count(1))
-    aside = next(path for name in names if not os.path.lexists(path := place.with_name(name)))
     try:
-        return place.rename(aside)
+        return place.rename(aside_of(place))
     except OSError:
         return None
 
