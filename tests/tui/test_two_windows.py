@@ -5,9 +5,11 @@ from __future__ import annotations
 from datetime import date
 
 import pytest
+from walking import Walk, walk
 
 from tapewise_core.measures.body import Origin
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
 from tapewise_tui.cli import main
 from tapewise_tui.desk import Desk
@@ -73,6 +75,42 @@ def test_the_same_measure_changed_in_both_is_asked_about(windows: tuple[Desk, De
     assert (other.question, on_file()["hip"]) == ("", 100.0)
     hips = [state.profile.values()["hip"].cm for state in store.states(NAME)]
     assert {98.0, 99.0, 100.0} <= set(hips)
+
+
+def test_a_question_waits_until_it_is_answered(windows: tuple[Desk, Desk]) -> None:
+    """Another change in between does not drop it; mine counts once that was said."""
+    one, other = windows
+    enter(one, "hip", 99.0)
+    enter(other, "hip", 100.0)
+    enter(other, "head", 56.0)
+    assert "Which counts for hip" in other.question
+    other.settle(mine=True)
+    assert (other.question, on_file()) == ("", {"hip": 100.0, "head": 56.0})
+    enter(one, "hip", 98.5)
+    one.settle(mine=False)
+    assert (one.question, on_file()["hip"]) == ("", 100.0)
+    assert one.profile.values()["hip"].cm == 100.0
+
+
+@pytest.mark.parametrize(("key", "counts"), [("f6", 100.0), ("f7", 99.0), ("escape", 99.0)])
+def test_the_app_asks_which_counts(windows: tuple[Desk, Desk], key: str, counts: float) -> None:
+    """Changed on the command line while the app was open: a dialog, and one key answers."""
+
+    work.save(work.Work(NAME, page="measure", measure="hip"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert main(("profiles", "set", NAME, "hip=99")) == 0
+        await at.type("100", "enter")
+        await at.type("100", "enter")  # typed on without looking: nothing is answered by it
+        assert "Which counts?" in at.text()
+        assert "take 100 cm" in at.text()
+        await at.press(key)
+        assert "Which counts?" not in at.text()
+        assert on_file()["hip"] == counts
+        assert at.page.desk.profile.values()["hip"].cm == counts
+
+    walk(steps)
 
 
 def test_a_measure_set_on_the_command_line_is_not_overwritten(windows: tuple[Desk, Desk]) -> None:

@@ -225,7 +225,8 @@ def _set(options: argparse.Namespace) -> int:
         changed = people_changes.with_setting(changed, setting, unit)
     kept = people.store.keep(changed, None if found.shipped else profile)
     if kept.clashes:
-        raise FilesError("Another window changed the same measure meanwhile; try again.")
+        told = "; ".join(telling_states.clash_line(one, unit) for one in kept.clashes)
+        raise FilesError(f"Another window changed the same meanwhile: {told}. Set it once more.")
     say_done(options, {"saved": kept.profile.name}, f"Saved {kept.profile.name}.")
     return FINE
 

@@ -84,7 +84,7 @@ class Desk:
         self._base = profile
         made, remark = work.take_up(profile.name)
         self.state = State(profile, made)
-        self.past, self.future = [], []
+        self.past, self.future, self.asked = [], [], ()
         return remark
 
     def clear(self) -> None:
@@ -176,8 +176,22 @@ class Desk:
         if kept.profile != mine:
             self.state, *self.past = (_with(one, mine, kept.profile) for one in self._all_past())
             self.future = [_with(one, mine, kept.profile) for one in self.future]
-        self.asked = kept.clashes
+        self.asked = (*kept.clashes, *self._still_asked(kept))
         return kept.profile
+
+    def _still_asked(self, kept: people.store.Kept) -> list[people.store.Clash]:
+        """What was asked before and nobody has answered, by this change neither."""
+        new = {clash.key for clash in kept.clashes}
+        there = kept.profile.measures
+        asked = (one for one in self.asked if one.key not in new)
+        return [one for one in asked if there.get(one.key) == one.theirs]
+
+    def settle(self, *, mine: bool) -> None:
+        """Answer the first question: what was entered here counts, or what is on file."""
+        clash, *rest = self.asked
+        self.asked = tuple(rest)
+        if mine:
+            self.change(f"{NAMES[clash.key]} as entered here", clash.settled(self.profile))
 
     @property
     def question(self) -> str:

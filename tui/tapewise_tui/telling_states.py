@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from tapewise_core.measures.catalogue import NAMES
-from tapewise_core.profiles.store import Gone, State
+from tapewise_core.profiles.store import Clash, Gone, State
 from tapewise_core.tasks.people_changes import Change, changes
 from tapewise_core.units import Unit
 
@@ -61,6 +61,15 @@ def _change(one: Change, unit: Unit) -> str:
     sign = "+" if one.after > one.before else "−"
     off = unit.spell(abs(one.after - one.before) * 10)
     return f"{NAMES[one.key]} {before} to {after} ({sign}{off})"
+
+
+def clash_line(clash: Clash, unit: Unit) -> str:
+    """Say of a measure changed in two places what is on file and what was wanted."""
+    mine, theirs = (
+        "nothing" if row is None else unit.spell(row.value * 10)
+        for row in (clash.mine, clash.theirs)
+    )
+    return f"{NAMES[clash.key]} is {theirs}, not {mine}"
 
 
 def gone_lines(rows: Sequence[Gone]) -> Iterator[str]:

@@ -23,6 +23,11 @@ class Clash:
     mine: Reading | None
     theirs: Reading | None
 
+    def settled(self, profile: Profile) -> Profile:
+        """Return a person in whom what this writer wants counts."""
+        rest = {key: row for key, row in profile.measures.items() if key != self.key}
+        return profile.having(measures=rest if self.mine is None else {**rest, self.key: self.mine})
+
 
 def merged(base: Profile, mine: Profile, theirs: Profile) -> tuple[Profile, tuple[Clash, ...]]:
     """Return what is on file (theirs) with everything I changed since ``base``, and clashes.
