@@ -12,6 +12,7 @@ from textual.binding import Binding
 from textual.screen import Screen
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import damaged, people
 from tapewise_core.tasks.settings import found, settings
@@ -19,6 +20,7 @@ from tapewise_core.tasks.work import PAGES
 from tapewise_core.units import Unit
 from tapewise_tui import trouble
 from tapewise_tui.desk import Desk
+from tapewise_tui.dialogs.clash import ClashDialog
 from tapewise_tui.dialogs.help import HelpDialog
 from tapewise_tui.dialogs.pages import PagesDialog
 from tapewise_tui.exits import BROKEN, WRONG
@@ -106,6 +108,19 @@ class TapewiseApp(App[None]):
         if instead is None:
             raise error
         self._turn(instead, warn=trouble.note(error))
+
+    def ask_which(self, page: Page) -> None:
+        """Ask which reading counts, where another window changed the same measure; one by one."""
+        desk = self.desk
+        if desk.asked and self.screen is page:
+            dialog = ClashDialog(desk.asked[0], desk.profile.name, desk.unit)
+            self.push_screen(dialog, lambda mine: self._answered(page, mine=bool(mine)))
+
+    def _answered(self, page: Page, *, mine: bool) -> None:
+        name = NAMES[self.desk.asked[0].key]
+        self.desk.settle(mine=mine)
+        page.show()
+        page.tell(f"{name}: {'what was entered here' if mine else 'what is on file'} counts.")
 
     def action_turn(self, name: str) -> None:
         self.go(name)

@@ -14,12 +14,10 @@ from textual.widget import Widget
 from textual.widgets import Footer
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.work import PAGES
 from tapewise_core.text.legible import legible
 from tapewise_tui.desk import Desk
-from tapewise_tui.dialogs.clash import ClashDialog
 from tapewise_tui.widgets.saying import Saying
 from tapewise_tui.widgets.tape import PagesTape
 
@@ -38,6 +36,9 @@ class Wizard(Protocol):
 
     def switch_unit(self) -> None:
         """Read and type in the other unit."""
+
+    def ask_which(self, page: Page) -> None:
+        """Ask which reading counts, where another window changed the same measure."""
 
     def shown(self, page: Page) -> None:
         """Hear that a page stands on the screen."""
@@ -132,22 +133,9 @@ class Page(Screen[None]):
             self.warn(f"Kept only until you leave: {self.desk.trouble}")
         elif self.desk.asked:
             self.warn(self.desk.question)
-            self.app.call_later(self._ask)
+            self.app.call_later(self.tapewise.ask_which, self)
         else:
             self.query_one(Saying).tell(legible(sentence))
-
-    def _ask(self) -> None:
-        """Ask which counts, where another window changed the same measure; one at a time."""
-        if self.desk.asked and self.app.screen is self:
-            whose, unit = self.desk.profile.name, self.desk.unit
-            self.app.push_screen(ClashDialog(self.desk.asked[0], whose, unit), self._answered)
-
-    def _answered(self, mine: bool | None) -> None:
-        clash = self.desk.asked[0]
-        self.desk.settle(mine=bool(mine))
-        self.show()
-        kept = "what was entered here" if mine else "what is on file"
-        self.tell(f"{NAMES[clash.key]}: {kept} counts.")
 
     def warn(self, trouble: str | TapewiseError) -> None:
         """Say what is wrong, an error in the reader's unit."""
