@@ -128,7 +128,7 @@ def pattern(person: str = "Zoë Œhler", times: int = 1) -> PatternSet:
         person,
         "2026-11-02",
         tuple(pieces),
-        instructions,
+        lambda: instructions,
         checklist,
         "Estimated: armscye depth, hip depth.",
     )

@@ -325,9 +325,7 @@ def test_a_piece_larger_than_a_large_sheet_is_joined() -> None:
     side = ruled(Point(0, 0), Point(1400, 0), Point(1400, 1400), Point(0, 1400), Point(0, 0))
     drawing = Drawing("skirt", "", huge.box, (Stroke(side, Layer.CUT, closed=True),))
     sample = pattern()
-    whole = type(sample)(
-        sample.title, "", "", "", (drawing,), sample.instructions, sample.checklist
-    )
+    whole = type(sample)(sample.title, "", "", "", (drawing,), sample.by_hand, sample.checklist)
     prints = large(whole, A0, 10.0, 12.0)
     assert len(prints.sheets) == 4
     assert any("glue the next page here" in words_on(sheet) for sheet in prints.sheets)

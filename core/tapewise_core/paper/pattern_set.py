@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from tapewise_core.paper.document import Document
@@ -18,7 +19,8 @@ class PatternSet:
     """A pattern's pieces at full size, one drawing each, and what is read beside them.
 
     The inks of a piece name it as their ``part``. ``date`` is printed as it
-    stands, so that the same draft gives the same bytes on any day. ``reader`` is whom
+    stands, so that the same draft gives the same bytes on any day. ``by_hand`` tells how to draft
+    it, asked only by what is read: its pictures take longer than all pages. ``reader`` is whom
     the pages speak to. ``fingerprint`` is the same on all sheets of one draft, ``looks`` its style
     in three words; ``whole`` are the pieces opened out about their folds.
     """
@@ -28,13 +30,18 @@ class PatternSet:
     person: str
     date: str
     pieces: tuple[Drawing, ...]
-    instructions: Document
+    by_hand: Callable[[], Document]
     checklist: Document
     note: str = ""
     reader: Reader = ANYBODY
     fingerprint: str = ""
     looks: str = ""
     whole: tuple[Drawing, ...] = ()
+
+    @property
+    def instructions(self) -> Document:
+        """How to draft it by hand."""
+        return self.by_hand()
 
     @property
     def opened(self) -> tuple[Drawing, ...]:

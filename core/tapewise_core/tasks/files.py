@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from dataclasses import replace as changed
+from functools import cache
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
@@ -182,7 +183,7 @@ def pattern_set(drafted: Drafted, shown: Shown = AS_DRAFTED) -> PatternSet:
         date=drafted.label.date,
         pieces=drawings,
         whole=drafted.drawings(changed(shown, unfolded=True)),
-        instructions=drafted.instructions(),
+        by_hand=cache(drafted.instructions),
         checklist=drafted.checklist(),
         reader=drafted.reader,
         note=f"estimated: {', '.join(drafted.estimated)}" if drafted.estimated else "",
