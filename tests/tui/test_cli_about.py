@@ -68,6 +68,35 @@ def test_a_slip_is_answered_with_what_may_be_meant(
 
 
 @pytest.mark.parametrize(
+    ("arguments", "says"),
+    [(("batch", "t.csv", "jersey-top", "--out", "x", "--jobs", "x"),
+      "--jobs: “x” is no whole number such as 4"),
+     (("serve", "--port", "4.5"), "--port: “4.5” is no whole number"),
+     (("draft", "--out"), "--out needs DIR after it"), (("check", "x", "--unit"), "cm or in"),
+     (("draft", "--out", ""), "--out: nothing is named"),
+     (("check",), "Missing: PERSON"), (("batch", "t.csv"), "Missing: GARMENT, --out"),
+     (("profiles", "--json=3"), "--json stands alone; take away what is after it, “3”"),
+     (("draft", "--un", "cm"), "--un may be --unit or --unfolded; write it out"),
+     (("profiles", "list", "extra"), "“extra” is more than this command takes"),
+     (("draft", "a", "b", "c"), "“c” is more than this command takes"),
+     (("check", "x", "--unit", "mm"), "There is no unit “mm”; choose from cm, in"),
+     (("--vesion",), "There is no option --vesion; did you mean --version?"),
+     (("profiles", "show", "--jsn"), "did you mean --json?"),
+     (("check", "--garmnt=x"), "There is no option --garmnt; did you mean --garment?"),
+     (("completion", "fsh"), "There is no shell “fsh”")],
+)  # fmt: skip
+def test_what_is_typed_wrong_is_told_in_plain_words(
+    arguments: tuple[str, ...], says: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One line, exit 2, and none of the library's words."""
+    assert run(*arguments) == 2
+    err = capsys.readouterr().err
+    assert says in err
+    assert len(err.splitlines()) == 1
+    assert "rgument" not in err
+
+
+@pytest.mark.parametrize(
     "arguments",
     [("Marta Lindqvist", "circle-skirt", "--out", "x"), ("--out", "x", "Marta Lindqvist",
       "circle-skirt"), ("Marta Lindqvist", "--out", "x", "circle-skirt")],

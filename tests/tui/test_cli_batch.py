@@ -79,14 +79,37 @@ def test_a_row_that_fails_stops_no_other(
     assert run(table(tmp_path, 1, more), "jersey-top", "--out", "out", "--jobs", 1) == 1
     rows = {row["name"] or row["row"]: row for row in summary(tmp_path / "out")}
     assert rows["Pupil 0"]["result"] == "made"
-    assert rows["3"]["result"] == "failed"
-    assert "bust [cm]: Bust: “9x”" in rows["3"]["says"]
+    assert rows["Wrong"]["result"] == "failed"
+    assert rows["Wrong"]["says"].startswith("bust [cm]: Bust: “9x”")
     assert rows["Small"]["result"] == "failed"
     assert rows["Small"]["says"].startswith("Still to measure")
     assert "hip" in rows["Half"]["unlikely"].lower()
-    assert "row 3" in capsys.readouterr().err
+    assert "row 3, Wrong: bust [cm]" in capsys.readouterr().err
     told = (tmp_path / "out" / "teacher.md").read_text("utf-8")
     assert told.index("## Not made") < told.index("**Small**") < told.index("## Ready")
+
+
+def test_two_faults_in_a_row_are_one_row_of_the_summary(tmp_path: Path) -> None:
+    """Both are told there, with the name; without a name by number."""
+    more = "Wrong,cats,navel,160,9x,70,95\n,women,navel,160,90,70,95\n"
+    assert run(table(tmp_path, 0, more), "jersey-top", "--out", "out", "--jobs", 1) == 1
+    first, second = summary(tmp_path / "out")
+    assert (first["row"], first["name"]) == ("2", "Wrong")
+    assert "reference: “cats”" in first["says"]
+    assert "bust [cm]: Bust: “9x”" in first["says"]
+    assert (second["row"], second["name"], second["says"]) == ("3", "", "name: is missing.")
+
+
+def test_a_bare_number_that_only_some_readers_mean_wrongly_is_the_row_s(tmp_path: Path) -> None:
+    """25 is a sleeve in cm and none in inches: the one who reads cm has her top."""
+    place = tmp_path / "class.csv"
+    rows = "Ada,cm,women,navel,165,90,72,98\nBea,in,women,navel,165,90,72,98\n"
+    place.write_text(HEAD.replace("name,", "name,unit,") + rows, "utf-8")
+    arguments = ("jersey-top", "--out", "out", "--jobs", 1, "--set", "skirt-length=60")
+    assert run(place, "circle-skirt", *arguments[1:]) == 1
+    results = {row["name"]: row["result"] for row in summary(tmp_path / "out")}
+    assert results["Ada"] != "failed"
+    assert results["Bea"] == "failed"
 
 
 def test_begun_again_only_the_rest_is_made(
@@ -133,7 +156,14 @@ def test_two_names_of_one_slug_have_a_folder_each(tmp_path: Path) -> None:
     [(("jersey-tpo",), "did you mean jersey-top?"),
      (("jersey-top", "--set", "sleev-length=3"), "did you mean sleeve-length"),
      (("jersey-top", "--format", "pdf-a5"), "did you mean pdf-a"),
+     (("jersey-top", "--set", "sleeve-length=long"), "“long” is not a length"),
+     (("jersey-top", "--set", "sleeve-length=900"), "must be from"),
+     (("jersey-top", "--set", "neckline=squre"), "is one of"),
+     (("jersey-top", "--set", "ease=2", "--set", "ease=3"), "twice"),
+     (("jersey-top", "--overlap", "20"), "add --format pdf"),
+     (("jersey-top", "--format", "pdf-a4", "--overlap", "wide"), "“wide” is not a length"),
      (("jersey-top", "--jobs", "0"), "--jobs is a number from 1"),
+     (("jersey-top", "--jobs", "x"), "--jobs: “x” is no whole number"),
      (("jersey-top", "--machines", "loom"), "loom")],
 )  # fmt: skip
 def test_what_nobody_could_have_is_said_at_once(

@@ -183,3 +183,14 @@ def test_a_spoilt_person_s_last_good_state_is_offered_and_taken_up(
     assert run("restore", "ada-byron") == 2
     assert run("delete", "Ada Byron", "--yes", "--for-good") == 0
     assert not aside.exists()
+
+
+def test_a_name_that_may_be_two_people_is_asked_about(capsys: pytest.CaptureFixture[str]) -> None:
+    """In other capitals either is meant: nobody is changed; written as it stands it is one."""
+    for name in ("avg", "Avg"):
+        store.save(Profile.of(name).with_value("hip", 90.0))
+    assert run("set", "AVG", "hip=91") == 2
+    assert "may be “Avg” or “avg”; write the name as it stands" in capsys.readouterr().err
+    assert run("set", "Avg", "hip=91") == 0
+    hips = [store.load(name).values()["hip"].cm for name in ("avg", "Avg")]
+    assert hips == [90.0, 91.0]

@@ -20,7 +20,7 @@ def help_on(options: argparse.Namespace, top: Parser) -> int:
     for word in options.words:
         acts = acts_of(found)
         if word not in acts:
-            hint = near_words(word, tuple(acts)) if acts else "it has no further acts."
+            hint = near_words(word, tuple(acts)) if acts else "nothing follows after that."
             raise OptionError(f"There is no command “{word}”; {hint}")
         found = acts[word]
     found.print_help()

@@ -10,6 +10,7 @@ from tapewise_tui.parser_base import Commands, Parser, quiet
 from tapewise_tui.parser_base import add as _add
 from tapewise_tui.parser_base import machine_readable as _machine_readable
 from tapewise_tui.parser_base import unit as _unit
+from tapewise_tui.parser_faults import whole_number
 from tapewise_tui.parser_people import acts as people_acts
 from tapewise_tui.parser_projects import projects, settings
 
@@ -113,7 +114,7 @@ def _batch(commands: Commands[Parser]) -> None:
     command.add_argument("people", metavar="TABLE", help=help_)
     command.add_argument("garment", metavar="GARMENT", help="see “tapewise garments”")
     help_ = "how many people at a time; as many as there are processors is usual"
-    command.add_argument("--jobs", type=int, metavar="N", help=help_)
+    command.add_argument("--jobs", type=whole_number, metavar="N", help=help_)
     help_ = "write how to draft it by hand too, with its pictures"
     command.add_argument("--steps", action="store_true", help=help_)
     help_ = "work on a cluster, such as tcp://HOST:8786; needs the extra “cluster”"
@@ -237,4 +238,6 @@ def _schema(commands: Commands[Parser]) -> None:
 def _serve(commands: Commands[Parser]) -> None:
     says = "show the app in a browser on this machine; needs the extra “serve”"
     command = _add(commands, "serve", says, "tapewise serve --port 8000")
-    command.add_argument("--port", type=int, default=8000, metavar="N", help="8000 is usual")
+    command.add_argument(
+        "--port", type=whole_number, default=8000, metavar="N", help="8000 is usual"
+    )

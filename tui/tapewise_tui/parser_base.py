@@ -4,14 +4,18 @@ from __future__ import annotations
 
 import argparse
 import sys
+from collections.abc import Sequence
 from typing import Any, NoReturn
 
 from tapewise_core.text.legible import legible
 from tapewise_core.text.near import near_words
+from tapewise_tui.parser_faults import plainly, unknown
 
 
 class Parser(argparse.ArgumentParser):
     """A parser whose faults are one sentence and exit code 2."""
+
+    _given: list[str]
 
     def _print_message(self, message: str, file: Any = None) -> None:
         """Print help so that an output that takes no more is noticed, not passed over."""
@@ -23,11 +27,21 @@ class Parser(argparse.ArgumentParser):
         used = self._used(found)
         rest = [word for word in rest if not used._take(found, word)]
         if rest:
-            there = tuple(used._option_string_actions)
-            wrong = next((word for word in rest if word.startswith("-")), rest[0])
-            hint = f"; {near_words(wrong, there)}" if wrong.startswith("-") else ""
-            used.error(f"unrecognized arguments: {' '.join(rest)}{hint}".rstrip("."))
+            used._refuse_option(rest)
+            used.error(f"“{rest[0]}” is more than this command takes")
         return found
+
+    def parse_known_args(self, args: Any = None, namespace: Any = None) -> Any:
+        """Parse, remembering what was given for when something is found missing."""
+        self._given = list(args or ())
+        return super().parse_known_args(args, namespace)
+
+    def _refuse_option(self, given: Sequence[str]) -> None:
+        """Leave with the names that come near if an option was given that there is not."""
+        there = tuple(self._option_string_actions)
+        wrong = unknown(given, there)
+        if wrong is not None:
+            self.error(f"There is no option {wrong}; {near_words(wrong, there)}".rstrip("."))
 
     def _take(self, found: argparse.Namespace, word: str) -> bool:
         """Take a word that stands after options for what may be left out and is not there yet."""
@@ -48,14 +62,25 @@ class Parser(argparse.ArgumentParser):
     def _check_value(self, action: argparse.Action, value: Any) -> None:
         if action.choices is not None and value not in action.choices:
             there = tuple(map(str, action.choices))
-            what = action.metavar or action.dest
+            what = str(action.metavar or action.dest).lower()
             raise argparse.ArgumentError(
-                None, f"there is no {what} “{value}”; {near_words(str(value), there)}".rstrip(".")
+                None, f"There is no {what} “{value}”; {near_words(str(value), there)}".rstrip(".")
             )
+
+    def _after(self, option: str) -> str:
+        """What follows an option, as its help has it."""
+        action = self._option_string_actions.get(option)
+        if action is None:
+            return "something"
+        return str(action.metavar or " or ".join(map(str, action.choices or ["something"])))
 
     def error(self, message: str) -> NoReturn:
         """Say what is wrong and where help is."""
-        sentence = message[:1].upper() + message[1:]
+        sentence = plainly(message, self._after)
+        if sentence.startswith("Missing: "):  # a slip in an option is what led to it
+            given, self._given = self._given, list[str]()
+            self._refuse_option(given)
+        sentence = sentence[:1].upper() + sentence[1:]
         see = " See" if sentence.endswith("?") else "; see"
         self.exit(2, f"tapewise: {legible(sentence)}{see} “{self.prog} --help”.\n")
 

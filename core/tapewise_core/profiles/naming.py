@@ -14,7 +14,7 @@ from tapewise_core.profiles.slug import slug
 def found(name: str, entries: Sequence[Entry]) -> Entry:
     """Return the entry of a name: as written, else in other capitals, else by file name.
 
-    Raises FilesError with the near names if there is nobody.
+    Raises FilesError with the near names if there is nobody, or if several may be meant.
     """
     wanted = _tidy(name)
     ways = (
@@ -24,9 +24,12 @@ def found(name: str, entries: Sequence[Entry]) -> Entry:
         lambda entry: slug(entry.name) == slug(wanted) and bool(wanted),
     )
     for fits in ways:
-        for entry in entries:
-            if fits(entry):
-                return entry
+        fitting = [entry for entry in entries if fits(entry)]
+        if len(names := {entry.name for entry in fitting}) > 1:
+            told = " or ".join(f"“{one}”" for one in sorted(names))
+            raise FilesError(f"“{wanted}” may be {told}; write the name as it stands.")
+        if fitting:
+            return fitting[0]
     raise FilesError(nobody(wanted, [entry.name for entry in entries]))
 
 

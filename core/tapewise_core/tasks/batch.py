@@ -14,15 +14,16 @@ from datetime import date
 from pathlib import Path
 
 from tapewise_core import __version__
-from tapewise_core.errors import FilesError, OptionError
+from tapewise_core.errors import FilesError
 from tapewise_core.profiles.files import put, reason
 from tapewise_core.profiles.profile import id_of_name
 from tapewise_core.profiles.slug import marked_slug, slug
+from tapewise_core.tasks.batch_asked import refuse_for_all
 from tapewise_core.tasks.batch_pool import results
 from tapewise_core.tasks.batch_row import FAILED, LOOK, Order, Result
 from tapewise_core.tasks.batch_told import sheet, summary
+from tapewise_core.tasks.class_cells import TableFault
 from tapewise_core.tasks.class_table import Table
-from tapewise_core.tasks.shop import garment_sheet
 
 JOURNAL, SUMMARY, SHEET = "batch.jsonl", "summary.csv", "teacher.md"
 """The files of a batch beside the folders: what is done, what came of it, and in words."""
@@ -47,9 +48,9 @@ class Batch:
 def orders(table: Table, usual: Order) -> tuple[Order, ...]:
     """Return what is asked for each row of a table, a folder each.
 
-    Raises OptionError for a garment, an option or a format that nobody could have.
+    Raises OptionError for a garment, an option, a value or a format that nobody could have.
     """
-    _refuse_unknown(usual)
+    refuse_for_all(usual, {row.profile.unit for row in table.rows})
     taken: set[str] = set()
     made = []
     for row in table.rows:
@@ -58,21 +59,6 @@ def orders(table: Table, usual: Order) -> tuple[Order, ...]:
         person = row.profile.having(id=id_of_name(row.profile.name)).text()  # the same each run
         made.append(replace(usual, row=row.number, folder=folder, person=person))
     return tuple(made)
-
-
-def _refuse_unknown(usual: Order) -> None:
-    from tapewise_core.tasks.drafting import machines_named
-    from tapewise_core.text.near import near_words
-    from tapewise_core.writers.formats import FORMATS
-
-    machines_named(usual.machines)
-    there = [str(option["key"]) for option in garment_sheet(usual.garment)["options"]]  # type: ignore[attr-defined]
-    for key, _ in usual.asked:
-        if key not in there:
-            raise OptionError(f"There is no option “{key}”; {near_words(key, there)}")
-    for name in usual.formats:
-        if name not in FORMATS:
-            raise OptionError(f"There is no format “{name}”; {near_words(name, list(FORMATS))}")
 
 
 def _free(name: str, taken: Iterable[str]) -> str:
@@ -93,16 +79,28 @@ def run(
     done = _done(out)
     kept = [done[mark] for order in asked if (mark := mark_of(order)) in done]
     rest = [order for order in asked if mark_of(order) not in done]
-    found = [*kept, *(Result(f.row, "", "", FAILED, says=str(f)) for f in table.faults)]
+    faulty = _faulty(table.faults)
+    found = [*kept, *faulty]
     marks = {order.folder: mark_of(order) for order in rest}
     tell(len(kept), len(asked), "")
     for result in (work or results(jobs))(rest, str(out)):
         _note(out, marks[result.folder], result)
         found.append(result)
-        tell(len(found) - len(table.faults), len(asked), result.name)
+        tell(len(found) - len(faulty), len(asked), result.name)
     batch = Batch(tuple(sorted(found, key=lambda one: one.row)), len(kept))
     _tell(out, batch, asked[0].garment if asked else "", date.today())
     return batch
+
+
+def _faulty(faults: Iterable[TableFault]) -> list[Result]:
+    """A row of the table that cannot be read is one row here, with all that is wrong in it."""
+    rows: dict[int, list[TableFault]] = {}
+    for fault in faults:
+        rows.setdefault(fault.row, []).append(fault)
+    return [
+        Result(row, "", told[0].name, FAILED, says=" ".join(f.in_row for f in told))
+        for row, told in rows.items()
+    ]
 
 
 def mark_of(order: Order) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from tapewise_core.errors import ProfileError, ReadingError
@@ -12,6 +12,7 @@ from tapewise_core.measures.body import Origin, Reference, WaistSite
 from tapewise_core.measures.catalogue import BY_KEY, measure, near_measures
 from tapewise_core.measures.reading import read
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.profiles.rules import LONGEST_NAME
 from tapewise_core.units import Unit, parse_number
 
 
@@ -22,9 +23,16 @@ class TableFault:
     row: int
     column: str
     says: str
+    name: str = ""
+    """Who stands in the row, as far as that can be read."""
 
     def __str__(self) -> str:
-        return f"row {self.row}, {self.column}: {self.says.rstrip('.')}."
+        return f"row {self.row}, {self.in_row}"
+
+    @property
+    def in_row(self) -> str:
+        """The fault as it is told where the row is known."""
+        return f"{self.column}: {self.says.rstrip('.')}."
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +91,9 @@ def of_cells(
         faults.append(TableFault(number, "the end", "there are more cells than headings"))
     if "name" not in about:
         faults.insert(0, TableFault(number, "name", "is missing"))
-    return (None, faults) if faults else _made(number, about, lengths)
+    profile, wrong = (None, faults) if faults else _made(number, about, lengths)
+    who = " ".join(str(about.get("name", "")).split())[:LONGEST_NAME]
+    return profile, [replace(fault, name=who) for fault in wrong]
 
 
 def _made(

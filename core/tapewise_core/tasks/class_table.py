@@ -79,7 +79,11 @@ def _take(
     profile, wrong = of_cells(number, cells, columns)
     if profile is not None and profile.name in rows:
         first = rows[profile.name].number
-        wrong = [TableFault(number, "name", f"{profile.name} stands in row {first} already")]
+        wrong = [
+            TableFault(
+                number, "name", f"{profile.name} stands in row {first} already", profile.name
+            )
+        ]
     if wrong or profile is None:
         faults += wrong
         return

@@ -33,7 +33,7 @@ def copy_in(path: Path, *, replace: bool = False) -> TakenIn:
             _save(row, replace=replace)
             saved.append(row.profile.name)
         except TapewiseError as error:
-            faults.append(TableFault(row.number, "name", str(error)))
+            faults.append(TableFault(row.number, "name", str(error), row.profile.name))
     told = sorted((*table.faults, *faults), key=lambda fault: fault.row)
     return TakenIn(tuple(saved), tuple(told))
 

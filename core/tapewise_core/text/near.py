@@ -11,9 +11,9 @@ def near_words(typed: str, there: Sequence[str]) -> str:
     >>> near_words("jersey-tpo", ("jersey-top", "circle-skirt"))
     'did you mean jersey-top?'
     >>> near_words("x", ("cm", "in"))
-    'there is cm, in.'
+    'choose from cm, in.'
     """
     from difflib import get_close_matches
 
     near = get_close_matches(typed.casefold(), there, n=3, cutoff=0.6)
-    return f"did you mean {' or '.join(near)}?" if near else f"there is {', '.join(there)}."
+    return f"did you mean {' or '.join(near)}?" if near else f"choose from {', '.join(there)}."
