@@ -15,6 +15,7 @@ from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.people import person, store
 from tapewise_core.units import Unit
 from tapewise_tui.app import TapewiseApp
+from tapewise_tui.keys import KEYS
 
 PRESSES = int(os.environ.get("TAPEWISE_KEYS", "150"))
 """How many keys the walk presses; set the variable for a longer one."""
@@ -22,7 +23,7 @@ PRESSES = int(os.environ.get("TAPEWISE_KEYS", "150"))
 SEED = int(os.environ.get("TAPEWISE_SEED", "20261102"))
 """Where the walk's chance begins; a walk that failed is walked again by its seed."""
 
-FUNCTION = tuple(f"f{number}" for number in range(1, 10))
+FUNCTION = tuple(row.key for name, row in KEYS.items() if name != "quit")
 MOVES = ("up", "down", "left", "right", "tab", "shift+tab", "home", "end", "pagedown")
 OTHERS = ("enter", "enter", "space", "escape", "backspace", "delete", "ctrl+z", "ctrl+y", "ctrl+a")
 TYPED = (

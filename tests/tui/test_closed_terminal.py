@@ -19,7 +19,7 @@ from tapewise_core.tasks.people import store
 
 pty = pytest.importorskip("pty", reason="terminals of this kind are not on this system")
 
-F6 = "\x1b[17~"
+NEW = "\x0e"
 
 
 class Terminal:
@@ -76,7 +76,7 @@ def terminal() -> Iterator[Terminal]:
 
 def _measure(terminal: Terminal) -> None:
     terminal.until("New person")
-    terminal.keys(F6)
+    terminal.keys(NEW)
     terminal.until("Who is measured?")
     terminal.keys("Ada Quist\r")
     terminal.until("Before the first measure")
@@ -132,7 +132,7 @@ def test_a_fault_of_the_program_is_one_sentence(data_folder: Path) -> None:
     found = Terminal(BROKEN_PAGE)
     try:
         found.until("New person")
-        found.keys(F6)
+        found.keys(NEW)
         found.until("Something went wrong inside the program (KeyError)")
         assert found.process.wait(10) == 3
         found.read()

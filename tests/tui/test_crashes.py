@@ -186,7 +186,7 @@ def test_a_second_file_of_a_person_is_shown_with_its_fault(data_folder: Path) ->
         at.page.query_one(Rows).to(str(copy))
         await at.press("enter")
         assert f"a copy of {NAME}, who is in {own.name}; which of the two counts?" in at.said
-        await at.press("f8")
+        await at.press("delete")
         assert "a copy is deleted." in at.said
         at.page.query_one(Rows).to(str(own))
         await at.press("enter", "f2")
@@ -325,16 +325,16 @@ FOLDERS: dict[str, Callable[[Path], str]] = {
 
 @pytest.mark.parametrize("says", FOLDERS)
 def test_a_folder_that_cannot_be_is_one_sentence(tmp_path: Path, says: str) -> None:
-    """F6 and F7 on the save page: what is wrong is said, the page stays, and so on the next day."""
+    """Write and open on the save page: what is wrong is said, and the page stays."""
     begin(page="save")
     typed = FOLDERS[says](tmp_path)
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
         at.page.query_one("#folder", Input).value = typed
-        await at.press("f7")
+        await at.press("ctrl+o")
         assert at.said.startswith("! ")
-        await at.press("f6")
+        await at.press("ctrl+s")
         await at.settle()
         assert says in at.said
         await at.press("f4", "f3")
@@ -359,7 +359,7 @@ def test_a_folder_one_may_not_look_into_is_one_sentence(
         await at.press("enter")
         at.page.query_one("#folder", Input).value = str(tmp_path / "locked" / "top")
         monkeypatch.setattr(Path, "exists", exists)
-        await at.press("f6")
+        await at.press("ctrl+s")
         await at.settle()
         assert "may not be written to" in at.said
 
@@ -367,12 +367,12 @@ def test_a_folder_one_may_not_look_into_is_one_sentence(
 
 
 def test_a_garment_without_options_to_show_has_no_groups_either() -> None:
-    """Nothing measured: F5 and F8 on the garment page do nothing, and it says what is missing."""
+    """Nothing measured: Find and Piece on the garment page do nothing."""
     store.save(Profile.of("Abel Finch"))
     work.save(work.Work("Abel Finch", page="garment", when="2026-11-01T10:00:00"))
 
     async def steps(at: Walk) -> None:
-        await at.press("enter", "f5", "f8", "f5")
+        await at.press("enter", "f5", "escape", "ctrl+g", "f5")
         assert at.page.NAME == "garment"
 
     walk(steps)
@@ -385,7 +385,7 @@ def test_a_data_folder_that_cannot_be_is_said(name: str, monkeypatch: pytest.Mon
 
     async def steps(at: Walk) -> None:
         assert name in at.said
-        await at.press("f6")
+        await at.press("ctrl+n")
         await at.type("Ida", "f4")
         assert name in at.text()
 

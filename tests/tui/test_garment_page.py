@@ -168,7 +168,7 @@ def test_the_fold_test_refuses_what_cannot_be() -> None:
     begin("garment")
 
     async def steps(at: Walk) -> None:
-        await at.press("enter", "f6")
+        await at.press("enter", "ctrl+b")
         for typed, says in (("abc", "not a length"), ("5", "cannot be"), ("90", "cannot be")):
             at.app.screen.query_one(Input).value = typed
             await at.press("enter")
@@ -184,7 +184,7 @@ def test_the_fold_test_works_out_the_stretch() -> None:
     begin("garment")
 
     async def steps(at: Walk) -> None:
-        await at.press("enter", "f6")
+        await at.press("enter", "ctrl+b")
         await at.type("16")
         assert "60 %" in at.text()
         await at.press("enter")
@@ -198,7 +198,7 @@ def test_machines_that_cannot_sew_are_refused() -> None:
     begin("garment")
 
     async def steps(at: Walk) -> None:
-        await at.press("enter", "f7", "space", "enter")
+        await at.press("enter", "ctrl+r", "space", "enter")
         assert "alone" in at.text()
         await at.press("tab", "tab", "space", "enter")
         assert set(work.load(NAME).machines) == {"coverstitch", "zigzag"}
@@ -207,11 +207,11 @@ def test_machines_that_cannot_sew_are_refused() -> None:
 
 
 def test_pieces_are_selected_by_key_with_their_seam_lengths() -> None:
-    """F8 goes round the pieces; the one chosen stands in brackets with its lengths."""
+    """Ctrl+G goes round the pieces; the one chosen stands in brackets with its lengths."""
     begin("garment")
 
     async def steps(at: Walk) -> None:
-        await at.press("enter", "f8", "f8")
+        await at.press("enter", "ctrl+g", "ctrl+g")
         assert "[Front]" in at.text()
         assert "sleeve hem" in at.text()
         assert at.page.query_one(PatternView).selected == "front"
@@ -244,7 +244,8 @@ def test_files_are_written_with_the_formats_ticked(tmp_path: Path) -> None:
     begin("save")
 
     async def steps(at: Walk) -> None:
-        await at.press("enter", "f5", "space", "f6")
+        await at.press("enter", "f5")
+        await at.type("a4", "enter", "space", "ctrl+s")
         assert "pattern.svg" in at.text()
         assert "KB" in at.text()
         await at.press("f4")
@@ -266,7 +267,7 @@ def test_a_folder_that_cannot_be_is_refused(tmp_path: Path) -> None:
             at.page.query_one("#folder", Input).value = name
             await at.press("enter")
             assert says in at.said
-        await at.press("f7")
+        await at.press("ctrl+o")
         assert "not there yet" in at.said
 
     walk(steps)
@@ -282,7 +283,7 @@ def test_ticks_and_notes_are_kept_between_runs() -> None:
         assert "2 of " in at.text()
         await at.press("ctrl+z")
         assert "1 of " in at.text()
-        await at.press("f5")
+        await at.press("tab")
         await at.type("longer next time")
 
     async def second(at: Walk) -> None:

@@ -38,7 +38,7 @@ def test_what_is_asked_of_paper_is_kept_and_used(elsewhere: Path) -> None:
     begin()
 
     async def plain(at: Walk) -> None:
-        await at.press("enter", "f6")
+        await at.press("enter", "ctrl+s")
         await at.settle()
 
     walk(plain)
@@ -47,7 +47,7 @@ def test_what_is_asked_of_paper_is_kept_and_used(elsewhere: Path) -> None:
     async def wider(at: Walk) -> None:
         await at.press("enter")
         at.page.query_one("#overlap", Input).value = "30 mm"
-        await at.press("f6")
+        await at.press("ctrl+s")
         await at.settle()
 
     walk(wider)
@@ -73,7 +73,7 @@ def test_paper_that_cannot_be_is_refused_and_nothing_is_written(
     async def steps(at: Walk) -> None:
         await at.press("enter")
         at.page.query_one(f"#{field}", Input).value = typed
-        await at.press("f6")
+        await at.press("ctrl+s")
         await at.settle()
         assert says in at.said
         assert not (elsewhere / "top").exists()
@@ -89,7 +89,7 @@ def test_a_file_of_ones_own_is_asked_about(elsewhere: Path) -> None:
     own.write_text("mine")
 
     async def leave(at: Walk) -> None:
-        await at.press("enter", "f6")
+        await at.press("enter", "ctrl+s")
         await at.settle()
         assert isinstance(at.app.screen, ReplacingDialog)
         await at.press("enter")
@@ -99,7 +99,7 @@ def test_a_file_of_ones_own_is_asked_about(elsewhere: Path) -> None:
     assert [path.name for path in own.parent.iterdir()] == ["checklist.md"]
 
     async def give(at: Walk) -> None:
-        await at.press("enter", "f6")
+        await at.press("enter", "ctrl+s")
         await at.settle()
         await at.press("f6")
         await at.settle()

@@ -20,7 +20,7 @@ def test_a_new_person_gets_files_by_keyboard_alone(tmp_path: Path) -> None:
     """Name, seven measures, estimates for the rest, the usual style: files are written."""
 
     async def steps(at: Walk) -> None:
-        await at.press("f6")
+        await at.press("ctrl+n")
         await at.type("Ada Quist", "enter")
         assert "Before the first measure" in at.text()
         await at.press("enter")

@@ -5,20 +5,22 @@ from __future__ import annotations
 import contextlib
 import sys
 from collections.abc import Callable, Iterable
+from functools import partial
 from pathlib import Path
+from typing import ClassVar
 
 from textual.app import App, SystemCommand
-from textual.binding import Binding
+from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import damaged, people
-from tapewise_core.tasks.settings import found, settings
+from tapewise_core.tasks.settings import changed, found, keep, settings
 from tapewise_core.tasks.work import PAGES
 from tapewise_core.units import Unit
-from tapewise_tui import trouble
+from tapewise_tui import keys, trouble, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.clash import ClashDialog
 from tapewise_tui.dialogs.help import HelpDialog
@@ -31,12 +33,15 @@ from tapewise_tui.theme import THEMES
 from tapewise_tui.turning import PAGE_OF, Way, warm_up
 
 
-class TapewiseApp(App[None]):
+class TapewiseApp(App[None], inherit_bindings=False):
     """Tapewise at a terminal."""
 
     TITLE = "Tapewise"
     CSS_PATH = Path(__file__).with_name("look.tcss")
-    COMMAND_PALETTE_DISPLAY = "ctrl+p"
+    BINDINGS: ClassVar[list[BindingType]] = [
+        *keys.of_the_app(),
+        Binding("ctrl+c", "help_quit", show=False, system=True),
+    ]
 
     def __init__(self, desk: Desk | None = None) -> None:
         super().__init__()
@@ -62,8 +67,7 @@ class TapewiseApp(App[None]):
         self.exit()
 
     def get_key_display(self, binding: Binding) -> str:
-        shown = super().get_key_display(binding)
-        return shown.upper() if shown[:1] == "f" and shown[1:].isdigit() else shown
+        return keys.shown(binding.key)
 
     @property
     def page(self) -> Page | None:
@@ -84,7 +88,7 @@ class TapewiseApp(App[None]):
         if page is None or name == page.NAME:
             return
         if name != "start" and self.desk.state.profile is None:
-            page.warn("Choose a person first, or press F6 for a new one.")
+            page.warn("Choose a person first, or press Ctrl+N for a new one.")
             return
         page.keep_typed()
         self._turn(name, say, warn)
@@ -174,8 +178,9 @@ class TapewiseApp(App[None]):
         page.tell(f"{done}: {says}." if says else nothing)
 
     def action_help(self) -> None:
-        if self.page is not None and self.screen is self.page:
-            self.push_screen(HelpDialog(self.page))
+        page = self.page
+        if page is not None and self.screen is page:
+            self.push_screen(HelpDialog(page.NAME, page.PURPOSE, keys.at_work(page)))
 
     def action_pages(self) -> None:
         if self.screen is self.page:
@@ -189,16 +194,15 @@ class TapewiseApp(App[None]):
         """Change between chalk on cloth and ink on paper."""
         names = [theme.name for theme in THEMES]
         self.theme = names[(names.index(self.theme) + 1) % len(names)]
+        with contextlib.suppress(TapewiseError):  # it is the look of this evening at least
+            keep(changed(settings(), "look", self.theme))
 
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
         for name in PAGES:
-            yield SystemCommand(f"Page: {name}", "Turn to this page", lambda n=name: self.go(n))
-        yield SystemCommand("Unit", "Read and type in cm or in inches", self.switch_unit)
-        yield SystemCommand("Undo", "Take the last change back", self.action_undo)
-        yield SystemCommand("Redo", "Make it again", self.action_redo)
-        yield SystemCommand("Look", "Chalk on cloth, or ink on paper", self.action_look)
-        yield SystemCommand("Help", "What this page is for, and its keys", self.action_help)
-        yield SystemCommand("Quit", "Everything is kept already", self.action_quit)
+            yield SystemCommand(f"Page: {name}", "Turn to this page", partial(self.go, name))
+        for row, says in keys.at_work(screen):
+            act = partial(self.run_action, row.action, screen)
+            yield SystemCommand(f"{row.word} ({keys.shown(row.key)})", words.sentence(says), act)
 
 
 _WIZARD: type[Wizard] = TapewiseApp

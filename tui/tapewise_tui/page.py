@@ -2,27 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import ClassVar, Protocol, cast
 
 from textual import on
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
+from textual.binding import BindingType
 from textual.containers import Container
 from textual.screen import Screen
 from textual.widget import Widget
-from textual.widgets import Footer
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.work import PAGES
 from tapewise_core.text.legible import legible
+from tapewise_tui import keys
 from tapewise_tui.desk import Desk
+from tapewise_tui.line import Line
+from tapewise_tui.widgets.find import FindDialog
+from tapewise_tui.widgets.foot import Foot
 from tapewise_tui.widgets.saying import Saying
 from tapewise_tui.widgets.tape import PagesTape
-
-PAGES_KEY = Binding("f9", "app.pages", "Pages", tooltip="turn to any page")
-"""Every page's last key."""
 
 
 class Wizard(Protocol):
@@ -54,14 +54,7 @@ class Page(Screen[None]):
     PURPOSE: ClassVar[str] = ""
     HORIZONTAL_BREAKPOINTS = [(0, "-tiny"), (64, "-narrow"), (110, "-wide")]
     VERTICAL_BREAKPOINTS = [(0, "-low"), (34, "-tall")]
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("f1", "app.help", "Help", tooltip="what this page is for, and its keys"),
-        Binding("f2", "unit", "cm/in", tooltip="read and type in the other unit"),
-        Binding("f3", "back", "Back", tooltip="to the page before"),
-        Binding("f4", "on", "On", tooltip="to the next page"),
-        Binding("ctrl+z", "app.undo", "Undo", show=False, tooltip="take the last change back"),
-        Binding("ctrl+y", "app.redo", "Redo", show=False, tooltip="make it again"),
-    ]
+    BINDINGS: ClassVar[list[BindingType]] = keys.of(*keys.EVERYWHERE)
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -78,7 +71,7 @@ class Page(Screen[None]):
         with Container(id="body"):
             yield from self._parts()
         yield Saying()
-        yield Footer(show_command_palette=False, compact=True)
+        yield Foot()
 
     def _parts(self) -> Iterable[Widget]:
         try:
@@ -141,6 +134,22 @@ class Page(Screen[None]):
         """Say what is wrong, an error in the reader's unit."""
         told = trouble.told if isinstance(trouble, TapewiseError) else trouble
         self.query_one(Saying).warn(legible(self.desk.reader.spell(told)))
+
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        """Return the lines that F5 finds, and the key of the one marked."""
+        return (), None
+
+    def found(self, key: str) -> None:
+        """Put the cursor on a line that was found."""
+
+    def action_find(self) -> None:
+        lines, at = self.findable()
+
+        def go(key: str | None) -> None:
+            if key is not None:
+                self.found(key)
+
+        self.app.push_screen(FindDialog("Find", lines, at), go)
 
     @on(PagesTape.Pointed)
     def point(self, event: PagesTape.Pointed) -> None:

@@ -41,7 +41,7 @@ class Scene:
 
 SCENES = (
     Scene("start", ""),
-    Scene("person", "", ("f6",)),
+    Scene("person", "", ("ctrl+n",)),
     Scene("before", "", ("up", "enter")),
     Scene("measure", "measure"),
     Scene("measure-again", "measure", ("9", "4", "enter")),
@@ -50,9 +50,9 @@ SCENES = (
     Scene("review", "review"),
     Scene("review-mend", "review", ("enter",)),
     Scene("garment", "garment"),
-    Scene("garment-piece", "garment", ("f8", "f8")),
-    Scene("fold-test", "garment", ("f6", "1", "5")),
-    Scene("machines", "garment", ("f7",)),
+    Scene("garment-piece", "garment", ("ctrl+g", "ctrl+g")),
+    Scene("fold-test", "garment", ("ctrl+b", "1", "5")),
+    Scene("machines", "garment", ("ctrl+r",)),
     Scene("prove", "prove"),
     Scene("save", "save"),
     Scene("sew", "sew"),

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import contextlib
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from textual import on
-from textual.binding import Binding
 from textual.containers import Horizontal, Vertical
 from textual.widget import Widget
 from textual.widgets import Select
@@ -15,11 +14,12 @@ from textual.widgets import Select
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.work import Work
-from tapewise_tui import drafting, words
+from tapewise_tui import drafting, keys, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.fold import FoldDialog
 from tapewise_tui.dialogs.machines import MachinesDialog
-from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui.line import Line
+from tapewise_tui.page import Page
 from tapewise_tui.widgets.live import LivePattern
 from tapewise_tui.widgets.options import OptionLine, Options
 
@@ -31,17 +31,10 @@ class GarmentPage(Page):
     PURPOSE = (
         "Change what you like; the pattern beside is drawn afresh as you type, and so are the "
         "proofs below it. An empty field goes back to the usual value; a star marks what you "
-        "chose. Left and right take another word where there are some to choose from. F6 works "
-        "out how far your cloth stretches, F7 says which machines you have."
+        "chose. Left and right take another word where there are some to choose from. Ctrl+B "
+        "works out how far your cloth stretches, Ctrl+R says which machines you have."
     )
-    BINDINGS = [
-        Binding("f4", "on", "Prove", tooltip="on to the proofs"),
-        Binding("f5", "group", "Group", tooltip="to the next group of options"),
-        Binding("f6", "fold", "Fold", tooltip="work out the cloth's stretch"),
-        Binding("f7", "machines", "Machines", tooltip="say which machines you have"),
-        Binding("f8", "piece", "Piece", tooltip="select the next piece"),
-        PAGES_KEY,
-    ]
+    BINDINGS = keys.of("fold", "machines", "piece", "find", on="on to the proofs")
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
@@ -156,8 +149,13 @@ class GarmentPage(Page):
     def action_piece(self) -> None:
         self.query_one(LivePattern).next_piece()
 
-    def action_group(self) -> None:
-        self.query_one(Options).next_group()
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        at = self.query_one(Options).at if self.rows else None
+        lines = [Line(row.key, f"{row.group}: {row.label} {row.value}") for row in self.rows]
+        return lines, at.row.key if at else None
+
+    def found(self, key: str) -> None:
+        self.query_one(Options).line(key).field.focus()
 
     def action_fold(self) -> None:
         self.app.push_screen(FoldDialog(self.desk.unit), self._folded)

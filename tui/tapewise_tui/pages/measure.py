@@ -6,7 +6,6 @@ from collections.abc import Iterable
 
 from rich.text import Text
 from textual import on
-from textual.binding import Binding
 from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.widget import Widget
 from textual.widgets import Static
@@ -14,8 +13,8 @@ from textual.widgets import Static
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.catalogue import measure
-from tapewise_tui import measuring, order, words
-from tapewise_tui.dialogs.jump import JumpDialog
+from tapewise_tui import keys, measuring, order, words
+from tapewise_tui.dialogs.jump import jump_dialog
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.readings import Readings
 from tapewise_tui.widgets.site import SiteField
@@ -32,15 +31,14 @@ class MeasurePage(Page):
         "time. Enter on an empty second field goes on. Skipping leaves a measure open, and an "
         "estimate stands in for it, marked as one, until you measure."
     )
-    BINDINGS = [
-        Binding("f3", "back", "Back", tooltip="to the measure before"),
-        Binding("f4", "on", "Skip", tooltip="to the next measure, this one left open"),
-        Binding("f5", "jump", "List", tooltip="list of all measures; jump to one"),
-        Binding("f6", "estimate", "Estimate", tooltip="take the estimate, marked as one"),
-        Binding("f7", "confirm", "Right", tooltip="read again and right, though unlikely"),
-        Binding("f8", "review", "Review", tooltip="to the table of all measures"),
-        Binding("f9", "app.pages", "Pages", show=False, tooltip="turn to any page"),
-    ]
+    BINDINGS = keys.of(
+        back="to the measure before",
+        on="to the next measure, this one left open",
+        find="list of all measures; jump to one",
+        take="take the estimate, marked as one",
+        confirm="read again and right, though unlikely",
+        change="to the table of all measures",
+    )
 
     @property
     def key(self) -> str:
@@ -192,9 +190,9 @@ class MeasurePage(Page):
         self.keep_typed()
         self._next()
 
-    def action_jump(self) -> None:
+    def action_find(self) -> None:
         self.keep_typed()
-        self.app.push_screen(JumpDialog(self.desk, self.key), self._jumped)
+        self.app.push_screen(jump_dialog(self.desk, self.key), self._jumped)
 
     def _jumped(self, key: str | None) -> None:
         if key:
@@ -202,7 +200,7 @@ class MeasurePage(Page):
         else:
             self.show()
 
-    def action_estimate(self) -> None:
+    def action_take(self) -> None:
         says = measuring.estimate(self.desk, self.key)
         if says is None:
             self.warn(measuring.refused(self.desk) or "There is nothing to estimate it from yet.")
@@ -216,7 +214,7 @@ class MeasurePage(Page):
             return
         self._next(measuring.confirm(self.desk, (self.key,)))
 
-    def action_review(self) -> None:
+    def action_change(self) -> None:
         self.tapewise.go("review")
 
 

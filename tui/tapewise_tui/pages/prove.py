@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from textual import on
-from textual.binding import Binding
 from textual.widget import Widget
 from textual.widgets import Static
 
@@ -14,8 +13,9 @@ from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.units import Unit
-from tapewise_tui import drafting, reviewing, words
-from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui import drafting, keys, reviewing, words
+from tapewise_tui.line import Line
+from tapewise_tui.page import Page
 from tapewise_tui.widgets.rows import Rows
 
 
@@ -26,14 +26,14 @@ class ProvePage(Page):
     PURPOSE = (
         "Each line is something that was measured on the finished pattern and compared with a "
         "limit. What fails stands on top. Where a change of style would mend it, F6 makes that "
-        "change; ctrl+z takes it back."
+        "change; Ctrl+Z takes it back."
     )
-    BINDINGS = [
-        Binding("f3", "back", "Garment", tooltip="back to the garment"),
-        Binding("f4", "on", "Save", tooltip="on to writing the files"),
-        Binding("f6", "mend", "Mend", tooltip="make the change that the proof offers"),
-        PAGES_KEY,
-    ]
+    BINDINGS = keys.of(
+        "find",
+        back="back to the garment",
+        on="on to writing the files",
+        take="make the change that the proof offers",
+    )
 
     def parts(self) -> Iterable[Widget]:
         yield Static("", id="summary", markup=False)
@@ -65,7 +65,14 @@ class ProvePage(Page):
             said += f" F6 sets {drafting.mend_words(proof.mend, self.desk.unit)}."
         self.query_one("#advice", Static).update(said)
 
-    def action_mend(self) -> None:
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        table = self.query_one(Rows)
+        return table.lines(), table.at
+
+    def found(self, key: str) -> None:
+        self.query_one(Rows).to(key)
+
+    def action_take(self) -> None:
         table = self.query_one(Rows)
         proof = self.proofs[table.cursor_row] if table.row_count else None
         if proof is None or not proof.mend:
@@ -81,7 +88,7 @@ class ProvePage(Page):
         said = drafting.mend_words(proof.mend, self.desk.unit)
         self.desk.change(said, made=made)
         self.show()
-        self.tell(f"{words.sentence(said)} set. ctrl+z takes it back.")
+        self.tell(f"{words.sentence(said)} set. Ctrl+Z takes it back.")
 
 
 def _cells(proof: Proof, unit: Unit) -> tuple[str, str, str]:

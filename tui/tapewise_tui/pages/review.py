@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from textual import on
 from textual.binding import Binding
@@ -13,8 +13,9 @@ from textual.widgets import Input, Label, Static
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.finding import Finding
 from tapewise_core.tasks.guesses import next_measure
-from tapewise_tui import measuring, reviewing, words
-from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui import keys, measuring, reviewing, words
+from tapewise_tui.line import Line
+from tapewise_tui.page import Page
 from tapewise_tui.widgets.rows import Rows
 
 
@@ -27,11 +28,13 @@ class ReviewPage(Page):
         "unlikely stands on top, with what to do about it. Enter on a row types a new value."
     )
     BINDINGS = [
-        Binding("f4", "on", "Garment", tooltip="on to the garment"),
-        Binding("f6", "accept", "Take", tooltip="take the correction or the estimate offered"),
-        Binding("f7", "confirm", "Right", tooltip="keep the value as right"),
-        Binding("f8", "again", "Measure", tooltip="open the measure's own page"),
-        PAGES_KEY,
+        *keys.of(
+            "find",
+            on="on to the garment",
+            take="take the correction or the estimate offered",
+            confirm="keep the value as right",
+            change="open the measure's own page",
+        ),
         Binding("escape", "leave", "Back to the table", show=False),
     ]
 
@@ -103,21 +106,28 @@ class ReviewPage(Page):
         self.show()
         self.tell(says)
 
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        table = self.query_one(Rows)
+        return table.lines(), table.at
+
+    def found(self, key: str) -> None:
+        self.query_one(Rows).to(key)
+
     def action_leave(self) -> None:
         self.query_one("#mend").display = False
         self.query_one(Rows).focus()
 
-    def action_accept(self) -> None:
+    def action_take(self) -> None:
         row = self.row
         if row.finding is not None and row.finding.proposed:
-            self._take(row.finding)
+            self._correct(row.finding)
         elif row.measure.key not in self.desk.profile.measures:
             taken = measuring.estimate(self.desk, row.measure.key)
             self._done(taken) if taken else self.warn("There is nothing to estimate it from yet.")
         else:
             self.warn("Nothing is offered for this row; Enter changes it, F8 measures again.")
 
-    def _take(self, finding: Finding) -> None:
+    def _correct(self, finding: Finding) -> None:
         """Take what a finding proposes; what no profile may hold is said, and changes nothing."""
         try:
             self._done(measuring.correct(self.desk, finding))
@@ -134,7 +144,7 @@ class ReviewPage(Page):
             return
         self._done(measuring.confirm(self.desk, keys))
 
-    def action_again(self) -> None:
+    def action_change(self) -> None:
         self.desk.place(measure=self._key())
         self.tapewise.go("measure")
 

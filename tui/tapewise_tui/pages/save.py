@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from textual import on, work
-from textual.binding import Binding
 from textual.containers import Horizontal
 from textual.message import Message
 from textual.widget import Widget
@@ -21,10 +20,11 @@ from tapewise_core.tasks import shop
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.paper_asked import SIZED
 from tapewise_core.tasks.work import Work
-from tapewise_tui import drafting, reviewing, saving, trouble, words
+from tapewise_tui import drafting, keys, reviewing, saving, trouble, words
 from tapewise_tui.dialogs.replacing import ReplacingDialog
 from tapewise_tui.dialogs.written import WrittenDialog
-from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui.line import Line
+from tapewise_tui.page import Page
 from tapewise_tui.widgets.ticks import Item, TickList
 
 if TYPE_CHECKING:
@@ -36,18 +36,12 @@ class SavePage(Page):
 
     NAME = "save"
     PURPOSE = (
-        "Tick what else you want to have, name a folder, and press Enter or F6: all files are "
+        "Tick what else you want to have, name a folder, and press Enter or Ctrl+S: all files are "
         "written, or none. The pattern is full size; print at 100 %, never “fit to page”, and "
         "check the square of 100 mm or 4 in with a ruler before you cut. What your printer or "
         "roll asks for is typed beside the usual sizes; left empty, those hold."
     )
-    BINDINGS = [
-        Binding("f4", "on", "Sew", tooltip="on to the list to tick"),
-        Binding("f5", "formats", "Formats", tooltip="to the formats and back to the folder"),
-        Binding("f6", "write", "Write", tooltip="write the files"),
-        Binding("f7", "open", "Open folder", tooltip="open the folder on the desktop"),
-        PAGES_KEY,
-    ]
+    BINDINGS = keys.of("find", "write", "open", on="on to the list to tick")
 
     class Progress(Message):
         """A worker is at some file."""
@@ -195,9 +189,11 @@ class SavePage(Page):
         )
         return overlap, margin, roll
 
-    def action_formats(self) -> None:
-        folder, formats = self.query_one("#folder"), self.query_one(TickList)
-        (folder if formats.has_focus else formats).focus()
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        return self.query_one(TickList).lines()
+
+    def found(self, key: str) -> None:
+        self.query_one(TickList).to(key)
 
     def action_open(self) -> None:
         try:
@@ -206,7 +202,7 @@ class SavePage(Page):
             self.warn(error)
             return
         if not os.path.isdir(folder):
-            self.warn("The folder is not there yet; F6 writes it.")
+            self.warn("The folder is not there yet; Ctrl+S writes it.")
             return
         self.app.open_url(folder.absolute().as_uri())
         self.tell("Where there is a desktop, the folder opens now.")

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from textual import on
-from textual.binding import Binding
 from textual.containers import Horizontal, Vertical
 from textual.widget import Widget
 from textual.widgets import Label, Static, TextArea
@@ -13,8 +12,9 @@ from textual.widgets import Label, Static, TextArea
 from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.wizard import Chores
-from tapewise_tui import drafting
-from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui import drafting, keys
+from tapewise_tui.line import Line
+from tapewise_tui.page import Page
 from tapewise_tui.widgets.ticks import Item, TickList
 
 
@@ -24,15 +24,10 @@ class SewPage(Page):
     NAME = "sew"
     PURPOSE = (
         "Enter or Space ticks the thing marked; ticks stay until you take them off, in this "
-        "run and the next. If the pattern changes, what has changed is open again. F5 goes to "
+        "run and the next. If the pattern changes, what has changed is open again. Tab goes to "
         "your notes and back."
     )
-    BINDINGS = [
-        Binding("f4", "on", show=False),
-        Binding("f5", "notes", "Notes", tooltip="to the notes and back"),
-        Binding("f8", "next", "Next open", tooltip="to the next thing not done yet"),
-        PAGES_KEY,
-    ]
+    BINDINGS = [*keys.hidden("on"), *keys.of("find")]
 
     def parts(self) -> Iterable[Widget]:
         yield Static("", id="summary", markup=False)
@@ -86,19 +81,11 @@ class SewPage(Page):
         event.stop()
         self.desk.jot(event.text_area.text)
 
-    def action_notes(self) -> None:
-        notes, chores = self.query_one(TextArea), self.query_one(TickList)
-        (chores if notes.has_focus else notes).focus()
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        return self.query_one(TickList).lines()
 
-    def action_next(self) -> None:
-        chores = self.query_one(TickList)
-        open_rows = [at for at, item in enumerate(chores.items) if item.key and not item.ticked]
-        later = [at for at in open_rows if at > (chores.highlighted or 0)]
-        if open_rows:
-            chores.highlighted = (later or open_rows)[0]
-            chores.focus()
-        else:
-            self.tell("Everything is done. Wear it well, and note what to change next time.")
+    def found(self, key: str) -> None:
+        self.query_one(TickList).to(key)
 
 
 def _short(text: str) -> str:

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from datetime import date
 
 from textual import on
-from textual.binding import Binding
 from textual.widget import Widget
 from textual.widgets import Static
 
@@ -15,10 +14,11 @@ from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
 from tapewise_core.tasks import people, work
-from tapewise_tui import words
+from tapewise_tui import keys, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.person import PersonDialog
-from tapewise_tui.page import PAGES_KEY, Page
+from tapewise_tui.line import Line
+from tapewise_tui.page import Page
 from tapewise_tui.widgets.rows import Rows
 
 WELCOME = (
@@ -38,17 +38,18 @@ class StartPage(Page):
     NAME = "start"
     PURPOSE = (
         "Choose a person with the arrow keys and press Enter to go on where that person "
-        "stopped; F6 begins with somebody new. Example people may be opened and changed; "
+        "stopped; Ctrl+N begins with somebody new. Example people may be opened and changed; "
         "what you change is kept as your own copy."
     )
     BINDINGS = [
-        Binding("f2", "unit", show=False),
-        Binding("f3", "back", show=False),
-        Binding("f4", "on", "Open", tooltip="open the person marked"),
-        Binding("f6", "new", "New person"),
-        Binding("f7", "edit", "Change"),
-        Binding("f8", "delete", "Delete"),
-        PAGES_KEY,
+        *keys.hidden("unit", "back"),
+        *keys.of(
+            "find",
+            on="open the person marked",
+            new="begin with somebody new",
+            change="change name, unit, age or whose bodies estimates are drawn from",
+            delete="delete the person marked",
+        ),
     ]
 
     def __init__(self, desk: Desk) -> None:
@@ -82,7 +83,7 @@ class StartPage(Page):
     def _resume(self, table: Rows) -> None:
         last = work.latest()
         at = self._file_of(last.person) if last is not None else None
-        says = "Enter opens the person in the line marked; F6 begins with somebody new."
+        says = "Enter opens the person in the line marked; Ctrl+N begins with somebody new."
         if last is not None and at is not None:
             table.to(at)
             where = NAMES.get(last.measure, "") if last.page == "measure" else ""
@@ -95,6 +96,13 @@ class StartPage(Page):
         ways = (key for key, row in self.entries.items() if row.profile and row.name == name)
         return next(ways, None)
 
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        table = self.query_one(Rows)
+        return table.lines(), table.at
+
+    def found(self, key: str) -> None:
+        self.query_one(Rows).to(key)
+
     def _chosen(self) -> Entry | None:
         return self.entries.get(self.query_one(Rows).at or "")
 
@@ -102,7 +110,9 @@ class StartPage(Page):
     def open(self) -> None:
         entry = self._chosen()
         if entry is None or entry.profile is None:
-            self.warn(entry.fault if entry else "Nobody is on file; F6 begins with somebody new.")
+            self.warn(
+                entry.fault if entry else "Nobody is on file; Ctrl+N begins with somebody new."
+            )
             return
         self.tapewise.open_person(entry.profile)
 
@@ -122,7 +132,7 @@ class StartPage(Page):
             return
         self.tapewise.open_person(profile, "measure")
 
-    def action_edit(self) -> None:
+    def action_change(self) -> None:
         entry = self._chosen()
         if entry is not None and entry.profile is not None:
             self.app.push_screen(PersonDialog(entry.profile), self._edited)
@@ -155,7 +165,7 @@ class StartPage(Page):
         if not entry.fault:
             undo = (f"{entry.name} deleted", lambda: people.store.restore(entry.name))
             self.undone.append(undo)
-            said += " ctrl+z brings everything back, for a day."
+            said += " Ctrl+Z brings everything back, for a day."
         self.show()
         self.tell(said)
 

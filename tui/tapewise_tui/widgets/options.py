@@ -135,17 +135,6 @@ class Options(VerticalScroll):
         line = focused.parent if focused is not None else None
         return line if isinstance(line, OptionLine) else None
 
-    def next_group(self) -> None:
-        """Put the cursor on the first option under the next heading, if there is any."""
-        if not self.rows:
-            return
-        here = self.at.row.group if self.at else ""
-        groups = list(dict.fromkeys(row.group for row in self.rows))
-        wanted = groups[(groups.index(here) + 1) % len(groups)] if here else groups[0]
-        first = next(row for row in self.rows if row.group == wanted)
-        self.line(first.key).field.focus()
-        self.line(first.key).scroll_visible(top=True, animate=False)
-
     def on_descendant_focus(self, event: DescendantFocus) -> None:
         if self.at is not None:
             self.post_message(self.Entered(self.at.row))

@@ -3,14 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import ClassVar
 
 from rich.text import Text
+from textual.binding import Binding, BindingType
 from textual.events import Resize
 from textual.widgets import DataTable
+
+from tapewise_tui.line import Line
 
 
 class Rows(DataTable[Text]):
     """Rows of plain text with a cursor; each row has a key, which need not be its alone."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("home", "scroll_top", "First row", show=False),
+        Binding("end", "scroll_bottom", "Last row", show=False),
+    ]
 
     def __init__(self, id: str) -> None:
         super().__init__(id=id, cursor_type="row", cell_padding=1)
@@ -45,6 +54,10 @@ class Rows(DataTable[Text]):
         if not self.row_count:
             return None
         return self._rows[self.cursor_row][0]
+
+    def lines(self) -> list[Line]:
+        """The rows as lines to find, each by its key."""
+        return [Line(key, "  ".join(filter(None, cells))) for key, cells in self._rows]
 
     def to(self, key: str) -> None:
         """Put the cursor on the first row of a key, or on the first of all if there is none."""

@@ -14,6 +14,8 @@ from textual.message import Message
 from textual.widgets import OptionList
 from textual.widgets.option_list import Option
 
+from tapewise_tui.line import Line
+
 
 @dataclass(frozen=True, slots=True)
 class Item:
@@ -58,6 +60,17 @@ class TickList(OptionList):
         if self.outer_size.width != self._wide:
             self.fill(self.items)
 
+    def lines(self) -> tuple[list[Line], str | None]:
+        """The rows as lines to find, by their places, and the place marked."""
+        rows = enumerate(self.items)
+        lines = [Line(str(at) if item.key else None, _line(item)) for at, item in rows]
+        return lines, None if self.highlighted is None else str(self.highlighted)
+
+    def to(self, place: str) -> None:
+        """Put the cursor on a row that was found."""
+        self.highlighted = int(place)
+        self.focus()
+
     def _first(self) -> int | None:
         return next(
             (at for at, item in enumerate(self.items) if item.key and not item.ticked), None
@@ -69,6 +82,11 @@ class TickList(OptionList):
         key = self.items[event.option_index].key
         if key is not None:
             self.post_message(self.Ticked(key))
+
+
+def _line(item: Item) -> str:
+    box = "" if item.ticked is None or item.key is None else "[x] " if item.ticked else "[ ] "
+    return " ".join(filter(None, (box.strip(), item.lead, item.text)))
 
 
 def _row(item: Item, width: int) -> Content:

@@ -1,0 +1,123 @@
+"""The key map: one meaning a key, on every page, and help and leaving in every footer."""
+
+from __future__ import annotations
+
+import pytest
+from textual.binding import Binding
+from walking import Walk, walk
+
+from tapewise_core.tasks.people import person, store
+from tapewise_tui.app import TapewiseApp
+from tapewise_tui.keys import KEYS, at_work, shown
+from tapewise_tui.page import Page
+from tapewise_tui.turning import PAGE_OF
+from tapewise_tui.widgets.foot import Foot
+from tapewise_tui.widgets.rows import Rows
+
+NAME = "Marta Lindqvist"
+
+
+def test_no_key_has_two_meanings() -> None:
+    """In the table each key, action and word stands once."""
+    for part in ("key", "action", "word"):
+        found = [getattr(row, part) for row in KEYS.values()]
+        assert len(found) == len(set(found)), part
+
+
+@pytest.mark.parametrize("page", [Page, *PAGE_OF.values()], ids=lambda page: page.__name__)
+def test_a_page_gives_no_key_a_meaning_of_its_own(page: type[Page]) -> None:
+    """Whatever a page binds and shows is in the table, word for word; Escape alone is free."""
+    rows = {row.key: row for row in KEYS.values()}
+    for found in page.BINDINGS:
+        assert isinstance(found, Binding)
+        if found.key != "escape":
+            row = rows[found.key]
+            assert found.action == row.action
+            assert found.description in ("", row.word)
+
+
+@pytest.mark.parametrize("size", [(60, 15), (80, 24)], ids=str)
+def test_help_and_leaving_stand_in_every_footer(size: tuple[int, int]) -> None:
+    """However narrow the terminal; on every page, and what has no room is left out whole."""
+    store.save(person(NAME))
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(store.load(NAME), "measure")
+        await at.settle()
+        for name in PAGE_OF:
+            at.app.go(name)
+            await at.settle()
+            last = at.text().splitlines()[-1]
+            assert "F1 Help" in last, name
+            assert "Ctrl+Q Quit" in last, name
+            assert len(last) <= size[0]
+            words = [row.word for row in at.page.query_one(Foot).rows()]
+            assert last.split()[-1] == words[-1].split()[-1]
+
+    walk(steps, size)
+
+
+def test_help_and_palette_know_every_key_of_the_page() -> None:
+    """What the footer has no room for is found in both."""
+    store.save(person(NAME))
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(store.load(NAME), "prove")
+        await at.settle()
+        there = [row for row, _ in at_work(at.page)]
+        known = [command.title for command in at.app.get_system_commands(at.page)]
+        await at.press("f1")
+        table = at.app.screen.rows  # type: ignore[attr-defined]
+        for row in there:
+            assert f"{row.word} ({shown(row.key)})" in known
+            assert shown(row.key) in dict(table)
+
+    walk(steps)
+
+
+def test_the_palette_does_what_it_says() -> None:
+    """A key's command does what the key does."""
+    store.save(person(NAME))
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(store.load(NAME), "review")
+        await at.settle()
+        await at.press("ctrl+p")
+        await at.type("cm/in", "enter")
+        assert store.load(NAME).unit.value == "in"
+
+    walk(steps)
+
+
+def test_a_line_is_found_by_its_letters() -> None:
+    """F5, some letters, Enter: the cursor is there; Home and End go to the first and last line."""
+    store.save(person(NAME))
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(store.load(NAME), "review")
+        await at.settle()
+        await at.press("f5")
+        await at.type("back waist", "enter")
+        assert at.page.query_one(Rows).at == "back_waist_length"
+        table = at.page.query_one(Rows)
+        await at.press("end")
+        assert table.cursor_row == table.row_count - 1
+        await at.press("home")
+        assert table.cursor_row == 0
+        await at.press("f5")
+        await at.type("no such line", "enter")
+        await at.press("escape")
+        assert at.app.screen is at.page
+
+    walk(steps)
+
+
+def test_leaving_asks_nothing() -> None:
+    """Ctrl+Q ends the app wherever one is."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("ctrl+n", "ctrl+q")
+        assert isinstance(at.app, TapewiseApp)
+        assert not at.app.is_running
+
+    walk(steps)

@@ -1,0 +1,13 @@
+"""A line of a page that can be found by its letters."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A line's ``key`` on its page, or None for a heading, and what it reads."""
+
+    key: str | None
+    text: str

@@ -1,0 +1,86 @@
+"""F5: find a line of a page by some of its letters, and go to it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from rich.text import Text
+from textual import on
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Vertical
+from textual.screen import ModalScreen
+from textual.widgets import Input, OptionList, Static
+from textual.widgets.option_list import Option
+
+from tapewise_tui.line import Line
+
+
+class FindDialog(ModalScreen[str | None]):
+    """All lines; typing leaves those with every word typed, Enter returns the key of one."""
+
+    BINDINGS = [
+        Binding("escape,f5", "dismiss(None)", "Close"),
+        Binding("up", "move('cursor_up')", priority=True),
+        Binding("down", "move('cursor_down')", priority=True),
+        Binding("pageup", "move('page_up')", priority=True),
+        Binding("pagedown", "move('page_down')", priority=True),
+        Binding("home", "move('first')", priority=True),
+        Binding("end", "move('last')", priority=True),
+    ]
+
+    def __init__(self, title: str, lines: Sequence[Line], at: str | None = None) -> None:
+        super().__init__()
+        self.heading, self.lines, self.at = title, tuple(lines), at
+
+    def compose(self) -> ComposeResult:
+        with Vertical(id="card", classes="tall"):
+            yield Static(self.heading, classes="heading")
+            yield Input(placeholder="type some letters", id="find", compact=True)
+            yield OptionList(*map(_option, self.lines))
+            yield Static("Enter goes there · Escape stays", classes="quiet")
+
+    def on_mount(self) -> None:
+        self.query_one(OptionList).can_focus = False
+        self._mark(self.at)
+
+    def _mark(self, key: str | None) -> None:
+        """Put the cursor on a line, else on the first that can be gone to."""
+        rows = self.query_one(OptionList)
+        free = [place for place, row in enumerate(rows.options) if not row.disabled]
+        wanted = [place for place in free if rows.options[place].id == key]
+        rows.highlighted = next(iter(wanted or free), None)
+
+    @on(Input.Changed)
+    def narrow(self, event: Input.Changed) -> None:
+        event.stop()
+        rows = self.query_one(OptionList)
+        rows.clear_options()
+        rows.add_options([_option(line) for line in self._left(event.value)])
+        self._mark(None)
+
+    def _left(self, typed: str) -> Iterator[Line]:
+        wanted = typed.casefold().split()
+        for line in self.lines:
+            if not wanted or (line.key and all(w in line.text.casefold() for w in wanted)):
+                yield line
+
+    @on(Input.Submitted)
+    def choose(self, event: Input.Submitted) -> None:
+        event.stop()
+        marked = self.query_one(OptionList).highlighted_option
+        if marked is not None:
+            self.dismiss(marked.id)
+
+    @on(OptionList.OptionSelected)
+    def pointed(self, event: OptionList.OptionSelected) -> None:
+        self.dismiss(event.option.id)
+
+    def action_move(self, way: str) -> None:
+        getattr(self.query_one(OptionList), f"action_{way}")()
+
+
+def _option(line: Line) -> Option:
+    if line.key is None:
+        return Option(Text(line.text, "bold"), disabled=True)
+    return Option(Text(line.text, no_wrap=True, overflow="ellipsis"), id=line.key)
