@@ -296,3 +296,41 @@ def test_sleeves_are_set_in_before_the_sides_are_closed() -> None:
     words = ("shoulder seams", "band", "Sew the sleeves in", "side seams", "sleeves' hems")
     places = [next(i for i, said in enumerate(order) if word in said) for word in words]
     assert places == sorted(places)
+
+
+LOWER = [
+    {},
+    {"forward-shoulder": "0.8", "fit": "straight", "neckline": "v"},
+    {"sleeve": "long", "bust-room": "side-dart", "neck-finish": "turned"},
+]
+
+
+@pytest.mark.parametrize("build", [AVERAGE, BUSTY, PEAR])
+@pytest.mark.parametrize("more", LOWER)
+def test_a_lower_shoulder_takes_its_armhole_down_with_it(
+    build: dict[str, float], more: dict[str, str]
+) -> None:
+    """Shoulder end and underarm lie lower by the same, both armholes are equally long, half by
+    half, one sleeve goes into both, and everything else holds."""
+    asked = {"lower-shoulder": "left", "lower-shoulder-by": "1.5", **more}
+    made = draft(invented(build), "set-in-top", asked)
+    assert [proof.says for proof in made.failing] == []
+    for piece, left, right in (("back", "_2", ""), ("front", "", "_2")):
+        whole = made.pattern.piece(piece)
+        for point in ("shoulder_point", "underarm"):
+            down = whole.points[point + left].y - whole.points[point + right].y
+            assert down == pytest.approx(15, abs=0.8), (piece, point)
+        halves = whole.length("armhole" + left), whole.length("armhole" + right)
+        assert halves[0] == pytest.approx(halves[1], abs=0.05)
+    assert [piece.name for piece in made.pattern.pieces].count("sleeve") == 1
+
+
+def test_the_other_side_is_as_it_would_be_without() -> None:
+    """Only the side that hangs lower is changed."""
+    even = draft(invented(BUSTY), "set-in-top", {}).pattern
+    made = draft(invented(BUSTY), "set-in-top", {"lower-shoulder": "left"}).pattern
+    for piece, edges in (("back", ""), ("front", "_2")):
+        for edge in ("shoulder", "armhole", "neckline", "hem"):
+            whole = made.piece(piece).length(edge + edges)
+            assert whole == pytest.approx(even.piece(piece).length(edge))
+    assert made.piece("sleeve").length("cap") == pytest.approx(even.piece("sleeve").length("cap"))

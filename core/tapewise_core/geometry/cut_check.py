@@ -18,7 +18,8 @@ APART = 10.0
 
 CORNER, ROOM = 1.6, 3.0
 """Within this many of the wider allowance, and so many mm more, of an edge's end the corner
-decides how far away the cut line is (our choice; a mitre of a right angle reaches 1.41)."""
+decides how far away the cut line is (our choice; a mitre of a right angle reaches 1.41). Beside
+a corner that points inwards by more it is as far as the two allowances meet (exact)."""
 
 TRUE = 0.05
 """How far a drawn allowance may be from the one asked for [mm]."""
@@ -68,7 +69,7 @@ def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> flo
     )
     for to_end, beyond, longer, left in ends:
         most = max(edge.width, beyond.width)
-        near = to_end < CORNER * most + ROOM
+        near = to_end < max(CORNER, math.sqrt(longer * longer - 1)) * most + ROOM
         if beyond.fold:  # the fold cuts off what would lie beyond it
             near |= _from_fold(spots, beyond) < edge.width + TRUE
         least = 0.0 if beyond.fold else min(edge.width, beyond.width) * left

@@ -35,7 +35,10 @@ class Halves:
 
 @dataclass(frozen=True, slots=True)
 class Finish:
-    """What a finish adds: halves marked for it, drafts, pieces, seams, and the neck it leaves."""
+    """What a finish adds: halves marked for it, drafts, pieces, seams, and the neck it leaves.
+
+    ``other`` are the right side's back and front, marked, where the sides differ.
+    """
 
     back: Piece
     front: Piece
@@ -43,6 +46,7 @@ class Finish:
     drafts: tuple[Draft, ...] = ()
     pieces: tuple[Piece, ...] = ()
     seams: tuple[Seam, ...] = ()
+    other: tuple[Piece, Piece] | None = None
 
 
 def finish_neck(
@@ -87,7 +91,8 @@ def _band(halves: Halves, style: NeckStyle, other: Halves, head: float | None) -
     neck = Neck(opening, style.half_width.mm, ratio=band.ratio, held_back=band.held_back)
     marked = quarter_marked(back, front, pointed=pointed)
     seams = band_seams(band.ratio, _walk(pointed), pointed=pointed)
-    return Finish(*marked, neck, (draft,), (piece,), seams)
+    right = quarter_marked(other.back, other.front, pointed=pointed)
+    return Finish(*marked, neck, (draft,), (piece,), seams, right)
 
 
 def _walk(pointed: bool) -> tuple[EdgeRun, ...]:

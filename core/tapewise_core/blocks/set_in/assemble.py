@@ -1,72 +1,176 @@
-"""A set-in top put together: planned, searched, drawn, cut, and measured again."""
+"""A set-in top put together: planned, searched, drawn, cut, and measured again.
+
+A body with one lower shoulder is drafted twice, once for each side, and its pieces are whole,
+without a fold; one sleeve goes into both armholes.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+from dataclasses import dataclass
 from types import MappingProxyType
 
 from tapewise_core.blocks.set_in.back import draft_back
-from tapewise_core.blocks.set_in.cut import Trunk, cut_half, cut_sleeve, trunk_of
-from tapewise_core.blocks.set_in.ends import at_bust, ended
+from tapewise_core.blocks.set_in.cut import cut_half, cut_sleeve
 from tapewise_core.blocks.set_in.front import draft_front
-from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of, moved_bust
-from tapewise_core.blocks.set_in.seams import joins, seams
+from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of
+from tapewise_core.blocks.set_in.remarks import remarks
+from tapewise_core.blocks.set_in.seams import (
+    dart_seams,
+    side_joins,
+    side_seams,
+    sleeve_joins,
+    sleeve_seams,
+)
 from tapewise_core.blocks.set_in.sleeve import draft_sleeve, hem_asked, hem_of, length_of, squared
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.blocks.set_in.wish import Planned, planned
+from tapewise_core.blocks.set_in.trunk import Trunk, trunk_of
+from tapewise_core.blocks.set_in.wish import planned
+from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.piece import Join, Pattern, Piece, Seam
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.bust_told import room_told
+from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
+from tapewise_core.parts.shape.lower_side import lowered
 from tapewise_core.parts.shape.set_in import set_in
 from tapewise_core.parts.stride import body_hem
-from tapewise_core.text.told import OptionKey, Told, said
-from tapewise_core.units import Length, mm
+from tapewise_core.parts.two_sides import (
+    ALIKE,
+    WORDS,
+    Sewn,
+    all_round,
+    closed_drafts,
+    joined_halves,
+)
+from tapewise_core.units import Length
+
+
+@dataclass(frozen=True, slots=True)
+class Half:
+    """One side of the body: as drawn, and its back and front."""
+
+    trunk: Trunk
+    halves: Halves
+
+
+@dataclass(frozen=True, slots=True)
+class Whole:
+    """Back and front as they are cut, each side with its seams' names, and the neck's finish."""
+
+    back: Piece
+    front: Piece
+    drafts: tuple[Draft, ...]
+    sides: tuple[tuple[Half, Sewn], ...]
+    finish: Finish
 
 
 def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
+    whole = _alike(body, style) if style.figure.even else _two_sides(body, style)
+    halves = sorted((half for half, _ in whole.sides), key=lambda half: half.trunk.plan.wish.lower)
+    high, low = halves[0], halves[-1]
+    sleeve, length, made = _sleeve(body, style, high.trunk)
+    levels = levels_of(tuple(half.trunk for half, _ in whole.sides), made, body)
+    pieces = (whole.back, whole.front, made.sleeve, *whole.finish.pieces)
+    drafts = (*whole.drafts, with_allowances(sleeve, made.sleeve), *_drafts(whole.finish))
+    told = () if style.figure.even else ((WORDS,),)
+    return Pattern(
+        garment=garment,
+        title=title,
+        drafts=drafts,
+        pieces=pieces,
+        seams=_seams(whole, style),
+        joins=_joins(whole),
+        girths=girths(levels),
+        facts=_facts(low.trunk, body, whole.finish, levels),
+        lengths=MappingProxyType(_lengths(low.halves, made.sleeve, high.trunk.drawn.armhole)),
+        remarks=(*told, *remarks(high.trunk, length)),
+    )
+
+
+def _alike(body: Body, style: SetInStyle) -> Whole:
+    """Both sides of the body alike: halves on the fold."""
+    plan = planned(body, style)
+    half = _half(body, trunk_of(plan, set_in(plan.wish), style))
+    finish = finish_neck(half.halves, style.neck, head=head_of(body))
+    drafts = map(with_allowances, half.halves.drafts, (finish.back, finish.front))
+    return Whole(finish.back, finish.front, tuple(drafts), ((half, ALIKE),), finish)
+
+
+def _two_sides(body: Body, style: SetInStyle) -> Whole:
+    """One side drafted, and the other as much lower as its shoulder hangs."""
     plan = planned(body, style)
     drawn = set_in(plan.wish)
-    sides = at_bust(ended(drawn, style.trunk.length, style.hem), drawn, plan)
-    trunk = trunk_of(plan, drawn, sides, style)
-    back = draft_back(body, style, plan, drawn, sides)
-    front = draft_front(back, body, style, plan, drawn, sides)
-    halves = Halves(
-        (back, front), cut_half(back, trunk, front=False), cut_half(front, trunk, front=True)
+    below = planned(body, style, style.figure.lower_shoulder_by.mm)
+    low_left = style.figure.lower_shoulder is LowerShoulder.LEFT
+    trunks = [
+        trunk_of(plan, drawn, style), trunk_of(below, lowered(drawn, below.wish), style),
+    ]  # fmt: skip
+    left, right = (
+        _half(body, trunk, f", {name} half")
+        for trunk, name in zip(trunks[:: -1 if low_left else 1], LEFT_RIGHT, strict=True)
     )
-    finish = finish_neck(halves, style.neck, head=head_of(body))
+    finish = finish_neck(left.halves, style.neck, right.halves, head=head_of(body))
+    joined = joined_halves(left.halves, right.halves, finish)
+    drafts = closed_drafts(left.halves, right.halves)
+    sides = (left, joined.left), (right, joined.right)
+    return Whole(joined.back, joined.front, drafts, sides, finish)
+
+
+LEFT_RIGHT = (LowerShoulder.LEFT, LowerShoulder.RIGHT)
+"""The sides in the order in which they are named."""
+
+
+def _half(body: Body, trunk: Trunk, side: str = "") -> Half:
+    """Draft and cut back and front of one side."""
+    back = draft_back(body, trunk, f"Back{side}")
+    front = draft_front(back, body, trunk, f"Front{side}")
+    pieces = cut_half(back, trunk, front=False), cut_half(front, trunk, front=True)
+    return Half(trunk, Halves((back, front), *pieces))
+
+
+def _sleeve(body: Body, style: SetInStyle, trunk: Trunk) -> tuple[Draft, Length, Made]:
+    """The sleeve's draft, its length, and what was made of it."""
+    drawn = trunk.drawn
     at_hem = hem_asked(body, style, drawn)
     solved = squared(drawn, style.sleeve.length, at_hem)
     length = length_of(solved, style.sleeve.length)
     hem = hem_of(solved, length.mm, at_hem)
     around = Length(drawn.armhole, _working(drawn.back_armhole.length, drawn.front_armhole.length))
-    sleeve = draft_sleeve(solved, around, length, hem)
-    piece = cut_sleeve(sleeve, solved, drawn, style)
-    levels = levels_of(trunk, Made(finish.back, finish.front, piece, solved, at_hem), body)
-    pieces = (finish.back, finish.front, piece, *finish.pieces)
-    return Pattern(
-        garment=garment,
-        title=title,
-        drafts=tuple(map(with_allowances, (back, front, sleeve, *finish.drafts), pieces)),
-        pieces=pieces,
-        seams=seams(finish.front, 1 - style.armhole.shorter, finish.seams, trunk.full),
-        joins=joins(finish.front),
-        girths=girths(levels),
-        facts=_facts(trunk, body, finish, levels),
-        lengths=MappingProxyType(_lengths(finish.back, finish.front, piece, drawn.armhole)),
-        remarks=_remarks(trunk, length),
-    )
+    draft = draft_sleeve(solved, around, length, hem)
+    return draft, length, Made(cut_sleeve(draft, solved, drawn, style), solved, at_hem)
 
 
 def _working(back: float, front: float) -> tuple[str | float, ...]:
     return ("the whole armhole, ", back, " + ", front)
 
 
+def _drafts(finish: Finish) -> Iterable[Draft]:
+    return map(with_allowances, finish.drafts, finish.pieces)
+
+
+def _seams(whole: Whole, style: SetInStyle) -> tuple[Seam, ...]:
+    """The seams in the order in which they are told, each side's beside the other's."""
+    ratio = 1 - style.armhole.shorter
+    sides = [side_seams(sewn, ratio, half.trunk.full) for half, sewn in whole.sides]
+    shoulders, sleeves, seams, hems = zip(*sides, strict=True)
+    darts = (dart for _, sewn in whole.sides for dart in dart_seams(whole.front, sewn))
+    neck = whole.finish.seams
+    if not style.figure.even:
+        neck = tuple(all_round(seam, style.neck) for seam in neck)
+    return (*darts, *shoulders, *neck, *sleeves, *seams, *sleeve_seams(), *hems)
+
+
+def _joins(whole: Whole) -> tuple[Join, ...]:
+    sides = (side_joins(half.halves.front, sewn) for half, sewn in whole.sides)
+    return (*(join for side in sides for join in side), *sleeve_joins())
+
+
 def _facts(trunk: Trunk, body: Body, finish: Finish, levels: tuple[Level, ...]) -> Facts:
-    seam, style = trunk.drawn.seam, trunk.style
+    seam, style, lower = trunk.drawn.seam, trunk.style, trunk.plan.wish.lower
     at = trunk.plan.wish.levels
     own = trunk.plan.wish.quarters.waist + seam.dart - trunk.drawn.share.at(seam.at.waist)
     return Facts(
@@ -74,14 +178,15 @@ def _facts(trunk: Trunk, body: Body, finish: Finish, levels: tuple[Level, ...]) 
         ease=style.trunk.ease.mm,
         hand=hand_of(body, style.sleeve.length),
         neck=finish.neck,
-        underarm=Underarm(seam.at.underarm, at.armscye.depth, at.waist.depth),
+        underarm=Underarm(seam.at.underarm, at.armscye.depth + lower, at.waist.depth),
         side=Side(own),
         hem=body_hem(body, style.hem, finish.back, finish.front),
         levels=levels,
     )
 
 
-def _lengths(back: Piece, front: Piece, sleeve: Piece, around: float) -> dict[str, float]:
+def _lengths(halves: Halves, sleeve: Piece, around: float) -> dict[str, float]:
+    back, front = halves.back, halves.front
     return {
         "centre back length": back.points["centre_hem"].y - back.points["nape"].y,
         "centre front length": front.points["centre_hem"].y - front.points["centre_front"].y,
@@ -92,54 +197,3 @@ def _lengths(back: Piece, front: Piece, sleeve: Piece, around: float) -> dict[st
         "side length": back.length("side"),
         "neckline": 2 * (back.length("neckline") + front.length("neckline")),
     }
-
-
-def _remarks(trunk: Trunk, length: Length) -> tuple[Told, ...]:
-    style, plan, drawn = trunk.style, trunk.plan, trunk.drawn
-    return tuple(
-        words
-        for words in (
-            room_told(plan.room),
-            *drawn.told,
-            moved_bust(trunk),
-            _deeper(trunk),
-            _shorter_shoulder(plan),
-            _no_dart(trunk),
-            _longer_sleeve(length, style),
-        )
-        if words
-    )
-
-
-def _deeper(trunk: Trunk) -> Told:
-    """Where the underarm lies other than the fit has it, and why."""
-    fit, asked = trunk.plan.wish.fit, trunk.style.armhole.drop
-    by = trunk.drawn.drop - fit.drop
-    if asked is not None or abs(by) < 1:
-        return ()
-    words = "The underarm lies {} {} than this fit's own, for the arm and its sleeve; set {} to "
-    words += "change it."
-    return said(words, mm(abs(by)), "deeper" if by > 0 else "higher", OptionKey("armhole-drop"))
-
-
-def _shorter_shoulder(plan: Planned) -> Told:
-    """The shoulder is drawn shorter than measured."""
-    if plan.out > -2:
-        return ()
-    words = "The shoulder is drawn {} shorter than measured, because the body is narrow under the "
-    return said(words + "arm for so long a one.", mm(-plan.out))
-
-
-def _no_dart(trunk: Trunk) -> Told:
-    """The hem lies too near the bust for a dart."""
-    if trunk.plan.dart_fits or not (trunk.plan.room.left > 0.5):
-        return ()
-    return said("The hem lies too near the bust for a side dart.")
-
-
-def _longer_sleeve(length: Length, style: SetInStyle) -> Told:
-    longer_by = length.mm - style.sleeve.length.mm
-    if longer_by <= 0.5:
-        return ()
-    words = "The sleeve is longer than {} says by {}, to leave an underarm seam below the cap."
-    return said(words, OptionKey("sleeve-length"), mm(longer_by))

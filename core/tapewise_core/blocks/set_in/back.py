@@ -22,8 +22,15 @@ from __future__ import annotations
 import math
 
 from tapewise_core.blocks.set_in.ends import Sides, lean
-from tapewise_core.blocks.set_in.lines import armhole_line, end_of_shoulder, neck_end, raised_line
+from tapewise_core.blocks.set_in.lines import (
+    armhole_line,
+    end_of_shoulder,
+    lower_line,
+    neck_end,
+    raised_line,
+)
 from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.blocks.set_in.wish import Planned, base, shoulder_length
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.measures.body import Body
@@ -49,9 +56,10 @@ SLOPE_RUN = cm(20)
 """How far out the slope is set off; any length serves."""
 
 
-def draft_back(body: Body, style: SetInStyle, plan: Planned, drawn: SetIn, sides: Sides) -> Draft:
+def draft_back(body: Body, trunk: Trunk, title: str) -> Draft:
     """Return the back, drafted with the centre back on a fold."""
-    draft = _levels(body, style, plan, drawn)
+    style, plan, drawn, sides = trunk.style, trunk.plan, trunk.drawn, trunk.sides
+    draft = _levels(body, trunk, title)
     draft = _shoulder(draft, body, style, plan)
     draft = _neckline(draft, style)
     draft = seam_steps(draft, drawn.seam, fold_of(draft), _quarters(body, style))
@@ -74,10 +82,11 @@ def dart_levels(plan: Planned, drawn: SetIn) -> DartLevels:
     return DartLevels(drawn.seam.at.bust, drawn.seam.at.waist, plan.wish.levels.hip.depth)
 
 
-def _levels(body: Body, style: SetInStyle, plan: Planned, drawn: SetIn) -> Draft:
+def _levels(body: Body, trunk: Trunk, title: str) -> Draft:
+    style, plan, drawn = trunk.style, trunk.plan, trunk.drawn
     at = plan.wish.levels
     draft = (
-        Draft("Back")
+        Draft(title)
         .start("N", NAPE_AT)
         .down("N", "A", long(body["armscye_depth"], style), "the armscye line")
         .down("N", "E", mm(drawn.seam.at.bust), said("the bust line, {}", at.bust.how))
@@ -85,8 +94,9 @@ def _levels(body: Body, style: SetInStyle, plan: Planned, drawn: SetIn) -> Draft
         .down("W", "J", long(body["hip_depth"], style), "the hip line")
         .down("N", "B", style.trunk.length, "the hem")
     )
-    if drawn.drop > 0.05:
-        return draft.down("A", "K", mm(drawn.drop), "the underarm's level")
+    drop = drawn.drop + plan.wish.lower
+    if drop > 0.05:
+        return draft.down("A", "K", mm(drop), "the underarm's level")
     return draft
 
 
@@ -125,8 +135,14 @@ def _shoulder(draft: Draft, body: Body, style: SetInStyle, plan: Planned) -> Dra
         .along("S", "L", "P", whole, called)
     )
     forward = style.figure.forward_shoulder.mm
-    draft = raised_line(draft, plan.wish.back_shoulder, plan.room.back_raised, forward)
+    draft = raised_line(draft, plan.room.back_raised, forward)
+    draft = lower_line(draft, plan.wish.back_shoulder, lower_by(plan, style))
     return with_shoulder(draft, plan, body, style)
+
+
+def lower_by(plan: Planned, style: SetInStyle) -> Length:
+    """Return how much lower this side's shoulder hangs."""
+    return style.figure.lower_shoulder_by if plan.wish.lower else mm(0)
 
 
 def with_shoulder(draft: Draft, plan: Planned, body: Body, style: SetInStyle) -> Draft:
@@ -134,7 +150,7 @@ def with_shoulder(draft: Draft, plan: Planned, body: Body, style: SetInStyle) ->
     wider = style.neck.half_width.mm - own_half_width(body, style.figure).mm
     start, end = neck_end(draft), end_of_shoulder(draft)
     if wider > 0.05:
-        by = mm(wider / math.cos(math.radians(plan.slope)))
+        by = mm(wider / math.cos(math.radians(plan.fall)))
         draft = draft.along(start, end, "S2", by, "where the wider neckline begins")
         start = "S2"
     return draft.rule("shoulder", start, end)

@@ -2,28 +2,23 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.blocks.set_in.back import waist_dart as back_dart
-from tapewise_core.blocks.set_in.ends import Sides, smooth
 from tapewise_core.blocks.set_in.front import waist_dart as front_dart
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.blocks.set_in.wish import Planned
+from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Dart, Edge, Fullness, Notch, Piece, make_piece
-from tapewise_core.geometry.crossings import distance_at_height, point_at_height
+from tapewise_core.drafting.piece import Dart, Edge, Notch, Piece, make_piece
+from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.darts import (
     beside,
     full_notches,
-    fullness,
     open_side,
     side_edges,
     waist_dart,
 )
-from tapewise_core.parts.shape.bust_room import easable
 from tapewise_core.parts.shape.cap import Cap
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.side_marks import side_notches
@@ -32,41 +27,6 @@ BACK_MARK, FRONT_MARK = "back of the armhole", "front of the armhole"
 """Two strokes at the back and one at the front, so that no sleeve is set in back to front."""
 
 CROWN = "shoulder seam and crown"
-
-
-@dataclass(frozen=True, slots=True)
-class Trunk:
-    """Back and front as drafted, with all that their pieces are cut by."""
-
-    plan: Planned
-    drawn: SetIn
-    sides: Sides
-    style: SetInStyle
-    full: Fullness | None
-
-    def levels(self, *, front: bool) -> dict[str, float]:
-        """Return the levels' heights on a piece: below its room a front is let down [mm]."""
-        at, lower = self.plan.wish.levels, self.plan.room.lower if front else 0.0
-        seam = self.drawn.seam.at
-        part = 0.0 if self.sides.front.dart else smooth(seam.bust, seam.underarm, seam.waist)
-        return {
-            "armscye": at.armscye.depth,
-            "bust": seam.bust + part * lower,
-            "under_bust": at.under_bust.depth + lower,
-            "waist": at.waist.depth + lower,
-            "high_hip": at.high_hip.depth + lower,
-            "hip": at.hip.depth + lower,
-        }
-
-
-def trunk_of(plan: Planned, drawn: SetIn, sides: Sides, style: SetInStyle) -> Trunk:
-    """Return the trunk, with what the front's side is longer by and where it is taken in."""
-    back, front = sides.back, sides.front
-    waist = distance_at_height(back, drawn.seam.at.waist) or back.length()
-    more = front.length - back.length()
-    gathered = bool(plan.room.gathered) or more > easable(plan.wish.stretch) + 1
-    full = fullness(front, back.length(), waist, gathered=gathered)
-    return Trunk(plan, drawn, sides, style, full)
 
 
 def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
@@ -86,7 +46,7 @@ def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
          Edge("centre", centre, 0.0, fold=True)),
         points,
         (Point(x, foot - height * 0.55), Point(x, foot - height * 0.12)),
-        notches=(*_armhole_notches(draft, name), *_side_notches(trunk, front=front)),
+        notches=_notches(draft, trunk, front=front),
         on_fold=True,
         levels={key: levels[key] for key in ("armscye", "bust", "waist", "hip")},
         darts=_darts(trunk, front=front),
@@ -122,6 +82,11 @@ def _points(draft: Draft, name: str, levels: dict[str, float], side: Path) -> di
     return points
 
 
+def _notches(draft: Draft, trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
+    armhole = _armhole_notches(draft, trunk.drawn, front=front)
+    return (*armhole, *_side_notches(trunk, front=front))
+
+
 def _side_notches(trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
     """Waist and hip, and where fullness begins and ends; the front's at the same walked places."""
     back = trunk.sides.back
@@ -140,14 +105,10 @@ def _darts(trunk: Trunk, *, front: bool) -> tuple[Dart, ...]:
     return (waist_dart(found),) if found else ()
 
 
-def scoop_of(draft: Draft) -> float:
-    """Return the armhole's length from its middle to the underarm [mm]."""
-    return draft.paper.line("armhole").segments[-1].length()
-
-
-def _armhole_notches(draft: Draft, name: str) -> tuple[Notch, ...]:
-    middle = draft.paper.line("armhole").length() - scoop_of(draft)
-    if name == "front":
+def _armhole_notches(draft: Draft, drawn: SetIn, *, front: bool) -> tuple[Notch, ...]:
+    """The crown's mark on the back, and the sleeve's at the armhole's middle."""
+    middle = draft.paper.line("armhole").length() - drawn.marks[front]
+    if front:
         return (Notch("armhole", middle, FRONT_MARK),)
     return (Notch("armhole", 0.0, CROWN), Notch("armhole", middle, BACK_MARK, 2))
 
@@ -179,9 +140,9 @@ def cut_sleeve(draft: Draft, solved: Cap, drawn: SetIn, style: SetInStyle) -> Pi
 
 def _cap_notches(cap: float, solved: Cap, drawn: SetIn) -> tuple[Notch, ...]:
     """The armhole's marks, at the same walked shares of the cap."""
-    back, front = drawn.back_armhole, drawn.front_armhole
+    back, front = drawn.marks
     return (
-        Notch("cap", solved.notch(back.lower_length, front=False), BACK_MARK, 2),
+        Notch("cap", solved.notch(back, front=False), BACK_MARK, 2),
         Notch("cap", solved.back.length(), CROWN),
-        Notch("cap", cap - solved.notch(front.lower_length, front=True), FRONT_MARK),
+        Notch("cap", cap - solved.notch(front, front=True), FRONT_MARK),
     )

@@ -10,12 +10,14 @@ from tapewise_core.blocks.set_in.back import (
     dart_levels,
     fold_of,
     hem_line,
+    lower_by,
     with_dart,
     with_shoulder,
 )
 from tapewise_core.blocks.set_in.ends import Sides
-from tapewise_core.blocks.set_in.lines import armhole_line, neck_end, raised_line
+from tapewise_core.blocks.set_in.lines import armhole_line, lower_line, neck_end, raised_line
 from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
@@ -38,13 +40,13 @@ FRONT_SEAM = "front seam"
 TRACED = "Traced from the back."
 
 
-def draft_front(
-    back: Draft, body: Body, style: SetInStyle, plan: Planned, drawn: SetIn, sides: Sides
-) -> Draft:
+def draft_front(back: Draft, body: Body, trunk: Trunk, title: str) -> Draft:
     """Return the front, with the centre front on a fold."""
-    draft = Draft("Front").trace("the back's lines across, shoulder and side seam", _traced(back))
+    style, plan, drawn, sides = trunk.style, trunk.plan, trunk.drawn, trunk.sides
+    draft = Draft(title).trace("the back's lines across, shoulder and side seam", _traced(back))
     forward = -style.figure.forward_shoulder.mm
-    draft = raised_line(draft, plan.wish.front_shoulder, plan.room.raised, forward)
+    draft = raised_line(draft, plan.room.raised, forward)
+    draft = lower_line(draft, plan.wish.front_shoulder, lower_by(plan, style))
     draft = with_shoulder(draft, plan, body, style)
     draft = _neckline(draft, style)
     draft = _side(draft, plan, drawn, sides)

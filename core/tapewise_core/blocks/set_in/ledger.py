@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from tapewise_core.blocks.set_in.cut import Trunk
+from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Girth, Piece
 from tapewise_core.geometry.crossings import point_at_height
@@ -19,24 +20,35 @@ from tapewise_core.units import mm
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """The pieces of one garment, its solved cap, and how long its sleeve's hem was to be [mm]."""
+    """A sleeve, its solved cap, and how long its hem was to be [mm]."""
 
-    back: Piece
-    front: Piece
     sleeve: Piece
     solved: Cap
     hem: float
 
 
-def levels_of(trunk: Trunk, made: Made, body: Body) -> tuple[Level, ...]:
-    """Return every level that the garment covers, from the top down, then the sleeve's."""
+def levels_of(trunks: tuple[Trunk, ...], made: Made, body: Body) -> tuple[Level, ...]:
+    """Return every level that the garment covers, from the top down, then the sleeve's.
+
+    ``trunks`` are both sides where they differ, else the one that both are like.
+    """
+    trunk = trunks[0]
     seam, style = trunk.drawn.seam, trunk.style
     at = trunk.plan.wish.levels
     under = replace(at.armscye, depth=seam.at.underarm)
     at = replace(at, armscye=under, bust=replace(at.bust, depth=seam.at.bust))
-    why = {"waist": seam.held_back, "hip": HANGS, "bust": _dart_told(trunk)}
-    found = trunk_levels(at, style.trunk, 4 * seam.asked, _given(trunk), why)
-    return (*found, *_sleeve(trunk, made, body))
+    asked = sum(one.drawn.seam.asked for one in trunks) / len(trunks)
+    held = next((one.drawn.seam.held_back for one in trunks if one.drawn.seam.held_back), ())
+    why = {"waist": held, "hip": HANGS, "bust": _dart_told(trunk)}
+    found = trunk_levels(at, style.trunk, 4 * asked, _both(trunks), why)
+    return (*found, *_sleeve(style, made, body))
+
+
+def _both(trunks: tuple[Trunk, ...]) -> dict[str, float]:
+    """The girths of both sides, at the levels that all reach [mm]."""
+    sides = [_given(trunk) for trunk in trunks]
+    names = [name for name in sides[0] if all(name in side for side in sides)]
+    return {name: sum(side[name] for side in sides) / len(sides) for name in names}
 
 
 def _given(trunk: Trunk) -> dict[str, float]:
@@ -64,8 +76,8 @@ def _dart_told(trunk: Trunk) -> Told:
     return ()
 
 
-def _sleeve(trunk: Trunk, made: Made, body: Body) -> tuple[Level, Level]:
-    style, solved, arm = trunk.style, made.solved, body["upper_arm"].mm
+def _sleeve(style: SetInStyle, made: Made, body: Body) -> tuple[Level, Level]:
+    solved, arm = made.solved, body["upper_arm"].mm
     upper = sleeve_level(
         "upper_arm", arm, solved.asked - arm, _width(made.sleeve), solved.held_back(arm)
     )

@@ -1,4 +1,4 @@
-"""Lines that back and front draw alike: a shoulder that is raised or turned, and an armhole."""
+"""Lines that back and front draw alike: a shoulder raised, turned or lowered, and an armhole."""
 
 from __future__ import annotations
 
@@ -7,10 +7,13 @@ from tapewise_core.geometry.path import Path
 from tapewise_core.parts.seam_steps import on_curve
 from tapewise_core.parts.shape.armhole import Armhole
 from tapewise_core.parts.shape.shoulder_line import HALF, ShoulderLine
-from tapewise_core.units import mm
+from tapewise_core.units import Length, mm
 
 HAIR = 0.05
 """Nobody sets off less [mm]."""
+
+EQUAL = 1e-6
+"""Ends nearer than this are one point [mm]."""
 
 ARMHOLE_MANNER = (
     "Leave the shoulder square or nearly so, pass the middle upright, and come to the underarm "
@@ -25,7 +28,7 @@ def neck_end(draft: Draft) -> str:
 
 def end_of_shoulder(draft: Draft) -> str:
     """Return the shoulder point as drafted."""
-    return next(name for name in ("L3", "P") if name in draft.paper.points)
+    return next(name for name in ("Y1", "Y", "L3", "P") if name in draft.paper.points)
 
 
 def underarm_of(draft: Draft) -> str:
@@ -33,7 +36,7 @@ def underarm_of(draft: Draft) -> str:
     return next(name for name in ("U", "V1", "Q1") if name in draft.paper.points)
 
 
-def raised_line(draft: Draft, line: ShoulderLine, raised: float, forward: float) -> Draft:
+def raised_line(draft: Draft, raised: float, forward: float) -> Draft:
     """Return the draft with the shoulder's ends moved: the neck point up, the other by half of it
     and forward, square to the line; in the end it is as long as before.
     """
@@ -55,7 +58,22 @@ def raised_line(draft: Draft, line: ShoulderLine, raised: float, forward: float)
         draft = draft.toward(aim, "L2", mm(abs(forward)), way, words, called)
         aim = "L2"
     called = "the shoulder point, as far from the neck point as before"
-    return draft.along(start, aim, "L3", mm(line.length), called)
+    length = (draft["P"] - draft["S"]).length()
+    return draft.along(start, aim, "L3", mm(length), called)
+
+
+def lower_line(draft: Draft, line: ShoulderLine, lower: Length) -> Draft:
+    """Return the draft with the shoulder's end of a side that hangs lower, straight down; in the
+    end its two shoulder seams are equally long."""
+    if lower.mm < HAIR:
+        return draft
+    end = end_of_shoulder(draft)
+    draft = draft.down(end, "Y", lower, "the shoulder point of the side that hangs lower")
+    start = "S1" if "S1" in draft.paper.points else "S"
+    if abs((draft["Y"] - draft[start]).length() - line.length) < EQUAL:
+        return draft
+    called = "the shoulder point, so that both shoulder seams are equally long"
+    return draft.along(start, "Y", "Y1", mm(line.length), called)
 
 
 def armhole_line(draft: Draft, drawn: Armhole, level: str, called: str) -> Draft:

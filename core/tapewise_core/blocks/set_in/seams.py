@@ -4,53 +4,80 @@ from __future__ import annotations
 
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Fullness, Join, Piece, Seam, SeamKind
-from tapewise_core.parts.darts import SIDES, dart_seam
+from tapewise_core.parts.darts import SIDES
+from tapewise_core.parts.two_sides import Sewn
 
 
-def seams(
-    front: Piece, ratio: float, neck: tuple[Seam, ...], full: Fullness | None
-) -> tuple[Seam, ...]:
-    """Return all seams; ``ratio`` is the cap's length as a share of the armhole's."""
+def side_seams(sewn: Sewn, ratio: float, full: Fullness | None) -> tuple[Seam, ...]:
+    """Return shoulder, sleeve, side and hem of one side of the body, or of both alike.
+
+    ``ratio`` is the cap's length as a share of the armhole's, ``full`` what the front's side has
+    more than the back's.
+    """
 
     def both(kind: SeamKind, how: How, *edges: str, more: Fullness | None = None) -> Seam:
-        first, second = EdgeRun("front", edges), EdgeRun("back", edges)
-        return Seam(kind, (first,), (second,), making=Making(how), fullness=more)
+        first, second = sewn.run("front", edges), sewn.run("back", edges)
+        making = Making(how)
+        return Seam(kind, first, second, making=making, fullness=more, where=sewn.where)
 
-    behind = EdgeRun("back", ("armhole",), backwards=True)
-    armhole = (behind, EdgeRun("front", ("armhole",)))
-    under = (EdgeRun("sleeve", ("underarm",)),), (EdgeRun("sleeve", ("underarm_2",)),)
-    cap, hem = (EdgeRun("sleeve", ("cap",)),), (EdgeRun("sleeve", ("sleeve_hem",)),)
-    darts = (dart_seam(),) if front.has_edge("dart_upper") else ()
+    cap = (EdgeRun("sleeve", ("cap",)),)
+    armhole = (*sewn.run("back", ("armhole",), up=True), *sewn.run("front", ("armhole",)))
+    into = Making(How.SLEEVE_FLAT)
     return (
-        *darts,
         both(SeamKind.SHOULDER, How.STAYED, "shoulder"),
-        *neck,
-        Seam(SeamKind.SLEEVE, cap, armhole, ratio, Making(How.SLEEVE_FLAT)),
+        Seam(SeamKind.SLEEVE, cap, armhole, ratio, into, sewn.where),
         both(SeamKind.SIDE, How.SIDES, *SIDES, more=full),
-        Seam(SeamKind.SIDE, *under, making=Making(How.SIDES), where="sleeve"),
-        Seam(SeamKind.SLEEVE_HEM, hem, (), making=Making(How.SLEEVE_HEM)),
         both(SeamKind.HEM, How.HEM, "hem"),
     )
 
 
-def joins(front: Piece) -> tuple[Join, ...]:
-    """Return the lines that run on across a seam.
+def dart_seams(front: Piece, sewn: Sewn) -> tuple[Seam, ...]:
+    """Return the seam that closes a side's dart, where the front has one."""
+    upper, lower = sewn.run("front", ("dart_upper",)), sewn.run("front", ("dart_lower",), up=True)
+    if not (upper[0].edges and front.has_edge(upper[0].edges[0])):
+        return ()
+    return (Seam(SeamKind.DART, upper, lower, making=Making(How.SIDE_DART), where=sewn.where),)
 
-    An armhole must be one true curve [conover, volume 9].
-    """
-    last = "side_2" if front.has_edge("side_2") else "side"
+
+def sleeve_seams() -> tuple[Seam, Seam]:
+    """Return the sleeve's own seam under the arm, and its hem."""
+    under = (EdgeRun("sleeve", ("underarm",)),), (EdgeRun("sleeve", ("underarm_2",)),)
+    hem = (EdgeRun("sleeve", ("sleeve_hem",)),)
     return (
-        _across("neckline across the shoulder", "neckline", "shoulder"),
-        _across("armhole across the shoulder", "armhole", "shoulder"),
-        _across("armhole across the side seam", "armhole", "side"),
-        _sleeve("cap across the underarm", "cap"),
-        _sleeve("sleeve hem across the underarm", "sleeve_hem"),
-        Join("hem across the side seam", ("back", "hem", "side"), ("front", "hem", last)),
+        Seam(SeamKind.SIDE, *under, making=Making(How.SIDES), where="sleeve"),
+        Seam(SeamKind.SLEEVE_HEM, hem, (), making=Making(How.SLEEVE_HEM)),
     )
 
 
-def _across(name: str, line: str, side: str) -> Join:
-    return Join(name, ("back", line, side), ("front", line, side))
+def side_joins(front: Piece, sewn: Sewn) -> tuple[Join, ...]:
+    """Return the lines of one side that run on across a seam.
+
+    An armhole must be one true curve [conover, volume 9].
+    """
+    last = "side_2" if front.has_edge("dart_upper") else "side"
+    where = f", {sewn.where}" if sewn.where else ""
+
+    def across(name: str, line: str, beside: str, front_beside: str | None = None) -> Join:
+        first, second = (
+            (piece, sewn.name(piece, line), sewn.name(piece, edge))
+            for piece, edge in (("back", beside), ("front", front_beside or beside))
+        )
+        return Join(f"{name}{where}", first, second)
+
+    return (
+        across("neckline across the shoulder", "neckline", "shoulder"),
+        across("armhole across the shoulder", "armhole", "shoulder"),
+        across("armhole across the side seam", "armhole", "side"),
+        across("hem across the side seam", "hem", "side", last),
+    )
+
+
+def sleeve_joins() -> tuple[Join, Join]:
+    """Return the sleeve's lines that run on across its seam."""
+    return (
+        _sleeve("cap across the underarm", "cap"),
+        _sleeve("sleeve hem across the underarm", "sleeve_hem"),
+    )
 
 
 def _sleeve(name: str, line: str) -> Join:

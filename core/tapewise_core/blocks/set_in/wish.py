@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.point import DOWN, Point, Vector
 from tapewise_core.measures.body import Body, Reference
 from tapewise_core.parts.neck_options import BEYOND_NECK, own_half_width
 from tapewise_core.parts.shape.across_point import (
@@ -53,12 +53,14 @@ BELOW_DART = 20.0
 @dataclass(frozen=True, slots=True)
 class Planned:
     """The wish, and what of it the drafter tells: the plain shoulder line and its slope, how far
-    it is carried out [mm], the bust point, and whether the hem leaves room for a dart."""
+    it is carried out [mm], how steeply it falls in the end, the bust point, and whether the hem
+    leaves room for a dart."""
 
     wish: SetInWish
     shoulder: ShoulderLine
     slope: float
     out: float
+    fall: float
     apex: float
     dart_fits: bool
 
@@ -68,8 +70,8 @@ class Planned:
         return self.wish.room
 
 
-def planned(body: Body, style: SetInStyle) -> Planned:
-    """Return what a body and a style ask for."""
+def planned(body: Body, style: SetInStyle, lower: float = 0.0) -> Planned:
+    """Return what a body and a style ask for, on a side that is lower by so much [mm]."""
     at = levels_for(body, style.trunk)
     fits = style.trunk.length.mm >= at.bust.depth + DART_ROOM
     cup = _cup(body, at) if fits else min(_cup(body, at), ORDINARY_CUP)
@@ -82,8 +84,9 @@ def planned(body: Body, style: SetInStyle) -> Planned:
     carried = ShoulderLine(plain.neck, plain.end + (plain.end - plain.neck).unit() * out)
     back, front = shoulder_lines(
         carried.neck, carried.end, front_raised=room.raised, back_raised=room.back_raised,
-        forward=style.figure.forward_shoulder.mm,
+        forward=style.figure.forward_shoulder.mm, lower=lower,
     )  # fmt: skip
+    falls = ShoulderLine(carried.neck, carried.end + DOWN * lower).slope
     apex = apex_from_fold(body["bust"].mm)
     ease, drop = style.armhole.ease, style.armhole.drop
     wish = SetInWish(
@@ -92,9 +95,9 @@ def planned(body: Body, style: SetInStyle) -> Planned:
         apex + stop_before(at.bust.girth, at.armscye.girth),
         max(style.trunk.length.mm, at.hip.depth),
         sleeve_ease=None if ease is None else ease.mm, drop=None if drop is None else drop.mm,
-        shorter=style.armhole.shorter,
+        lower=lower, shorter=style.armhole.shorter,
     )  # fmt: skip
-    return Planned(wish, plain, slope(body, style), out, apex, fits)
+    return Planned(wish, plain, slope(body, style), out, falls, apex, fits)
 
 
 def _narrowest(body: Body, style: SetInStyle, at: Levels, cup: float) -> Point:

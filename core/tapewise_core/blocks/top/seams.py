@@ -2,47 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 
 from tapewise_core.blocks.top.cut import side_fullness
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Facts, Neck, Side, Underarm
 from tapewise_core.drafting.making import How, Making
-from tapewise_core.drafting.piece import SMOOTH, EdgeRun, Fullness, Join, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import SMOOTH, Fullness, Join, Piece, Seam, SeamKind
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
-
-Names = Mapping[str, str]
-"""A half's own edges by their names on its piece; those that are not in it keep their own."""
-
-
-@dataclass(frozen=True, slots=True)
-class Sewn:
-    """How the edges of one side of the body are called on the pieces of back and front.
-
-    ``mirrored`` is the piece on which this side is the mirrored half, where a clockwise walk runs
-    the other way. Edges that a half has not are sewn nowhere; without names they keep their own.
-    """
-
-    front: Names = field(default_factory=dict)
-    back: Names = field(default_factory=dict)
-    where: str = ""
-    mirrored: str = ""
-
-    def run(self, piece: str, names: tuple[str, ...]) -> tuple[EdgeRun, ...]:
-        """Return a walk along edges of one piece."""
-        known = self.front if piece == "front" else self.back
-        edges = tuple(known[name] for name in names if name in known) if known else names
-        return (EdgeRun(piece, edges, backwards=piece == self.mirrored),)
-
-    def name(self, piece: str, edge: str) -> str:
-        """Return an edge's name on a piece."""
-        return (self.front if piece == "front" else self.back).get(edge, edge)
-
-
-ALIKE = Sewn()
-"""Both sides of the body alike: the halves' own names."""
+from tapewise_core.parts.two_sides import ALIKE, Sewn
 
 
 def body_seams(plan: TopPlan, sewn: Sewn, underarm: float) -> tuple[Seam, ...]:

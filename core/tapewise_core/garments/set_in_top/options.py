@@ -11,6 +11,7 @@ from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import BODY
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at, arm_length, past_elbow
+from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish
@@ -100,7 +101,8 @@ ARMHOLE = Options.of(
 OF_THE_TOP = (
     "fit", "body-length", "ease", "bust-ease", "waist-ease", "hip-ease", "waist-shaping",
     "waist-darts", "bust-room", "hem", "hem-rise",
-    "shoulder-drop", "forward-shoulder", "broad-neck", "round-back",
+    "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder",
+    "broad-neck", "round-back",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio",
@@ -112,6 +114,7 @@ OF_THE_TOP = (
 
 WORDS = {
     **BODY,
+    "lower-shoulder": tuple(LowerShoulder),
     "hem": (HemShape.STRAIGHT, HemShape.CURVED),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED),
     "sleeve": tuple(KINDS),

@@ -89,6 +89,13 @@ def armhole(
     (exact), and is about as round as can be.
     """
     q, told = across_point(shoulder, slope, across, underarm, front=front)
+    return armhole_through(shoulder, slope, q, underarm, told)
+
+
+def armhole_through(
+    shoulder: Point, slope: float, q: Point, underarm: Point, told: tuple[Told, ...] = ()
+) -> Armhole:
+    """Return half an armhole whose across point is settled."""
     corner = _upper_corner(shoulder, slope, q)
     upper = rounded(shoulder, corner, q)
     return _whole(upper, Point(q.x, underarm.y), underarm, corner, told)

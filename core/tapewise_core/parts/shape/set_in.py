@@ -36,7 +36,10 @@ from tapewise_core.text.told import Told
 
 @dataclass(frozen=True, slots=True)
 class SetIn:
-    """What came of it; ``told`` has everything that was moved or held back."""
+    """What came of it; ``told`` has everything that was moved or held back.
+
+    ``marks`` is how far from the underarm the sleeve's notches lie on back and front [mm].
+    """
 
     seam: SideSeam
     share: Share
@@ -47,6 +50,7 @@ class SetIn:
     drop: float
     swing: float
     cap: Cap | None
+    marks: tuple[float, float]
     told: tuple[Told, ...]
 
     @property
@@ -63,8 +67,12 @@ def set_in(wish: SetInWish) -> SetIn:
     if wish.drop is None:
         for _ in range(PASSES):
             drawn = _settled(_deep_enough(drawn))
-    sides = _sides(drawn)
-    return _whole(drawn, *sides)
+    return finished(drawn)
+
+
+def finished(drawn: Drawn) -> SetIn:
+    """Return the whole of a depth and a swing that were settled."""
+    return _whole(drawn, *_sides(drawn))
 
 
 PASSES = 2
@@ -168,6 +176,7 @@ def _whole(drawn: Drawn, back: Path, front: FrontSide) -> SetIn:
         drawn.drop,
         drawn.swing,
         solved,
+        (drawn.back.lower_length, drawn.front.lower_length),
         tuple(words for words in told if words),
     )
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from tapewise_core.geometry.point import UP, Point
+from tapewise_core.geometry.point import DOWN, UP, Point
 
 HALF = 0.5
 """A neck point that is raised takes the shoulder's end up by half (our choice)."""
@@ -42,14 +42,25 @@ def shoulder_lines(
     """Return the back's and the front's shoulder line; all amounts in mm.
 
     ``forward`` moves the seam's outer end to the front: the back's up, the front's down, square
-    to the line. In the end both seams are as long as the line given (exact).
+    to the line; both seams are as long as the line given (exact). ``lower`` moves both ends
+    straight down, as the armhole below them goes down; the seams are then as long as their mean.
     """
     length = (end - neck).length()
-    low = Point(end.x, end.y + lower)
-    return (
-        _line(neck, low, back_raised, forward, length),
-        _line(neck, low, front_raised, -forward, length),
+    back = _line(neck, end, back_raised, forward, length)
+    front = _line(neck, end, front_raised, -forward, length)
+    return _lowered(back, front, lower) if lower else (back, front)
+
+
+def _lowered(
+    back: ShoulderLine, front: ShoulderLine, by: float
+) -> tuple[ShoulderLine, ShoulderLine]:
+    """Both ends straight down, and set along their lines to one length."""
+    low = [ShoulderLine(line.neck, line.end + DOWN * by) for line in (back, front)]
+    length = sum(line.length for line in low) / 2
+    first, second = (
+        ShoulderLine(line.neck, line.neck + (line.end - line.neck).unit() * length) for line in low
     )
+    return first, second
 
 
 def _line(neck: Point, end: Point, raised: float, up: float, length: float) -> ShoulderLine:

@@ -1,0 +1,63 @@
+"""What the drafter of a set-in top should read: what was moved for the arm, and why."""
+
+from __future__ import annotations
+
+from tapewise_core.blocks.set_in.ledger import moved_bust
+from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.blocks.set_in.trunk import Trunk
+from tapewise_core.blocks.set_in.wish import Planned
+from tapewise_core.parts.bust_told import room_told
+from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.units import Length, mm
+
+
+def remarks(trunk: Trunk, length: Length) -> tuple[Told, ...]:
+    """Return the sentences; ``length`` is the sleeve's."""
+    style, plan, drawn = trunk.style, trunk.plan, trunk.drawn
+    return tuple(
+        words
+        for words in (
+            room_told(plan.room),
+            *drawn.told,
+            moved_bust(trunk),
+            _deeper(trunk),
+            _shorter_shoulder(plan),
+            _no_dart(trunk),
+            _longer_sleeve(length, style),
+        )
+        if words
+    )
+
+
+def _deeper(trunk: Trunk) -> Told:
+    """Where the underarm lies other than the fit has it, and why."""
+    fit, asked = trunk.plan.wish.fit, trunk.style.armhole.drop
+    by = trunk.drawn.drop - fit.drop
+    if asked is not None or abs(by) < 1:
+        return ()
+    words = "The underarm lies {} {} than this fit's own, for the arm and its sleeve; set {} to "
+    words += "change it."
+    return said(words, mm(abs(by)), "deeper" if by > 0 else "higher", OptionKey("armhole-drop"))
+
+
+def _shorter_shoulder(plan: Planned) -> Told:
+    """The shoulder is drawn shorter than measured."""
+    if plan.out > -2:
+        return ()
+    words = "The shoulder is drawn {} shorter than measured, because the body is narrow under the "
+    return said(words + "arm for so long a one.", mm(-plan.out))
+
+
+def _no_dart(trunk: Trunk) -> Told:
+    """The hem lies too near the bust for a dart."""
+    if trunk.plan.dart_fits or not (trunk.plan.room.left > 0.5):
+        return ()
+    return said("The hem lies too near the bust for a side dart.")
+
+
+def _longer_sleeve(length: Length, style: SetInStyle) -> Told:
+    longer_by = length.mm - style.sleeve.length.mm
+    if longer_by <= 0.5:
+        return ()
+    words = "The sleeve is longer than {} says by {}, to leave an underarm seam below the cap."
+    return said(words, OptionKey("sleeve-length"), mm(longer_by))

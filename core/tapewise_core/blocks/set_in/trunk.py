@@ -1,0 +1,50 @@
+"""One side of a set-in body, planned and drawn: what drafts tell and pieces are cut by."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.blocks.set_in.ends import Sides, at_bust, ended, smooth
+from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.blocks.set_in.wish import Planned
+from tapewise_core.drafting.piece import Fullness
+from tapewise_core.geometry.crossings import distance_at_height
+from tapewise_core.parts.darts import fullness
+from tapewise_core.parts.shape.bust_room import easable
+from tapewise_core.parts.shape.set_in import SetIn
+
+
+@dataclass(frozen=True, slots=True)
+class Trunk:
+    """Back and front as drafted, with all that their pieces are cut by."""
+
+    plan: Planned
+    drawn: SetIn
+    sides: Sides
+    style: SetInStyle
+    full: Fullness | None
+
+    def levels(self, *, front: bool) -> dict[str, float]:
+        """Return the levels' heights on a piece: below its room a front is let down [mm]."""
+        at, lower = self.plan.wish.levels, self.plan.room.lower if front else 0.0
+        seam = self.drawn.seam.at
+        part = 0.0 if self.sides.front.dart else smooth(seam.bust, seam.underarm, seam.waist)
+        return {
+            "armscye": at.armscye.depth,
+            "bust": seam.bust + part * lower,
+            "under_bust": at.under_bust.depth + lower,
+            "waist": at.waist.depth + lower,
+            "high_hip": at.high_hip.depth + lower,
+            "hip": at.hip.depth + lower,
+        }
+
+
+def trunk_of(plan: Planned, drawn: SetIn, style: SetInStyle) -> Trunk:
+    """Return the trunk, with what the front's side is longer by and where it is taken in."""
+    sides = at_bust(ended(drawn, style.trunk.length, style.hem), drawn, plan)
+    back, front = sides.back, sides.front
+    waist = distance_at_height(back, drawn.seam.at.waist) or back.length()
+    more = front.length - back.length()
+    gathered = bool(plan.room.gathered) or more > easable(plan.wish.stretch) + 1
+    full = fullness(front, back.length(), waist, gathered=gathered)
+    return Trunk(plan, drawn, sides, style, full)
