@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import re
 import unicodedata
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import replace
 
 from tapewise_core.errors import DraftError
@@ -23,6 +23,8 @@ def plain(text: str) -> str:
     >>> plain("Zoë\\x00\\x07 – Ελένη")
     'Zoë – Ελένη'
     """
+    if text.isprintable() and not (text[:1] == " " or text[-1:] == " " or "  " in text):
+        return text
     return " ".join(_UNPRINTABLE.sub(" ", text).split())
 
 
@@ -42,14 +44,15 @@ def checked(drawing: Drawing) -> Drawing:
 def _checked(ink: Ink) -> Ink:
     """One line or text, refused if it stands nowhere."""
     if isinstance(ink, TextLine):
-        _refuse_nowhere([ink.at], f"The words “{plain(ink.text)}” stand")
-        _refuse_nowhere([Point(ink.size, ink.angle)], f"The words “{plain(ink.text)}” are set")
         text, part = plain(ink.text), plain(ink.part)
+        _refuse_nowhere(ink.at.x, ink.at.y, says=lambda: f"The words “{text}” stand")
+        _refuse_nowhere(ink.size, ink.angle, says=lambda: f"The words “{text}” are set")
         return ink if (text, part) == (ink.text, ink.part) else replace(ink, text=text, part=part)
-    name = " ".join(word for word in (ink.part, ink.name or ink.layer.value) if word)
-    _refuse_nowhere(handles(ink.path), f"The line “{plain(name)}” goes")
-    _refuse_nowhere([Point(ink.width, 0)], f"The line “{plain(name)}” is drawn")
     label, part = plain(ink.name), plain(ink.part)
+    of = " ".join(word for word in (part, label or ink.layer.value) if word)
+    for point in handles(ink.path):
+        _refuse_nowhere(point.x, point.y, says=lambda: f"The line “{of}” goes")
+    _refuse_nowhere(ink.width, says=lambda: f"The line “{of}” is drawn")
     return ink if (label, part) == (ink.name, ink.part) else replace(ink, name=label, part=part)
 
 
@@ -63,10 +66,9 @@ def handles(path: Path) -> Iterable[Point]:
         yield segment.end
 
 
-def _refuse_nowhere(points: Iterable[Point], what: str) -> None:
-    for point in points:
-        if not (math.isfinite(point.x) and math.isfinite(point.y)):
-            raise DraftError(f"{what} where no number says, so nothing was written.")
+def _refuse_nowhere(*numbers: float, says: Callable[[], str]) -> None:
+    if not all(map(math.isfinite, numbers)):
+        raise DraftError(f"{says()} where no number says, so nothing was written.")
 
 
 def slug(name: str, otherwise: str = "sheet") -> str:

@@ -5,7 +5,6 @@ Each key is one row of a :class:`~tapewise_core.tasks.shapes.Shape`; a new key i
 
 from __future__ import annotations
 
-import json
 from collections.abc import Sequence
 from typing import NamedTuple
 
@@ -18,6 +17,7 @@ from tapewise_core.tasks.fingerprint import LONG, SIGNS
 from tapewise_core.tasks.guesses import Effect
 from tapewise_core.tasks.record_levels import LEVEL, Stood
 from tapewise_core.tasks.record_pieces import PIECE, in_cm
+from tapewise_core.tasks.record_spelt import spelt
 from tapewise_core.tasks.shapes import (
     DAY,
     NUMBER,
@@ -230,4 +230,4 @@ def record(drafted: Drafted, files: Sequence[str]) -> dict[str, object]:
 
 def record_text(drafted: Drafted, files: Sequence[str]) -> str:
     """Return the record as JSON text, points one outline a line."""
-    return json.dumps(record(drafted, files), ensure_ascii=False, indent=1, allow_nan=False) + "\n"
+    return spelt(record(drafted, files)) + "\n"

@@ -56,7 +56,10 @@ class _Sheet:
             inks = [ink for ink in self.drawing.inks if ink.layer is layer]
             if inks:
                 self._layer(layer, inks)
-        body: str = self.svg.tostring()
+        from svgwrite.etree import etree
+
+        # The library's own way goes through bytes, one small write after another.
+        body: str = etree.tostring(self.svg.get_xml(), encoding="unicode")
         return body
 
     def _ground(self, colour: str) -> None:
