@@ -7,6 +7,7 @@ import asyncio
 from pathlib import Path
 
 import pytest
+from test_snapshots import FOLDER
 from units_seen import foreign
 
 from tapewise_core.profiles.profile import Profile
@@ -30,14 +31,20 @@ def _in(unit: Unit) -> None:
             store.save(entry.profile.with_unit(unit))
 
 
-@EACH_UNIT
 @pytest.mark.parametrize("scene", SCENES, ids=lambda scene: scene.name)
-def test_a_page_tells_one_unit(scene: Scene, unit: Unit) -> None:
+def test_a_page_tells_inches_alone(scene: Scene) -> None:
     """Every page and dialog, with what it says when something is wrong."""
     with own_data(scene.page):
-        _in(unit)
+        _in(Unit.IN)
         shown = asyncio.run(play(scene, LARGE)).text
-    assert foreign(shown.splitlines(), unit) == []
+    assert foreign(shown.splitlines(), Unit.IN) == []
+
+
+@pytest.mark.parametrize("scene", SCENES, ids=lambda scene: scene.name)
+def test_a_page_tells_centimetres_alone(scene: Scene) -> None:
+    """The same on the screens as they are kept; `test_snapshots` holds the app to them."""
+    kept = FOLDER / f"{scene.name}-{LARGE[0]}x{LARGE[1]}.txt"
+    assert foreign(kept.read_text("utf-8").splitlines(), Unit.CM) == []
 
 
 @EACH_UNIT
