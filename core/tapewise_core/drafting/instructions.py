@@ -81,7 +81,7 @@ def _steps(drafts: tuple[Draft, ...], reader: Reader) -> Iterator[Block]:
     number = 0
     for draft in drafts:
         yield Heading(draft.title)
-        for step, picture in zip(draft.steps, step_pictures(draft), strict=True):
+        for step, picture in zip(draft.steps, step_pictures(draft, reader.unit), strict=True):
             number += 1
             said = reader.spell(step.tell())
             yield NumberedStep(number, said, picture, f"steps/{number:02d}.svg")

@@ -2,22 +2,22 @@
 
 from __future__ import annotations
 
-from itertools import combinations
-
 import pytest
-from making import DAY, person
+from pictures_seen import texts
 from seams_made_up import rectangle
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.pictures import EDGE, HIGH, WIDE, step_pictures
-from tapewise_core.drafting.piece import Notch
+from tapewise_core.drafting.guide_steps import Beside, Off
+from tapewise_core.drafting.pictures import step_pictures
+from tapewise_core.drafting.picturing.signs import HEAVY, THIN
+from tapewise_core.drafting.picturing.step_picture import HIGH, LOW, WIDE
+from tapewise_core.drafting.piece import Edge, Notch, make_piece
 from tapewise_core.errors import DraftError
-from tapewise_core.garments.shelf import garments
-from tapewise_core.geometry.outline import box_of
-from tapewise_core.paper.drawing import Layer, Stroke, TextLine
-from tapewise_core.tasks.drafting import draft
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, cm
 
@@ -34,38 +34,110 @@ def strip() -> Draft:
     )
 
 
-def test_every_step_has_a_picture_of_one_size() -> None:
-    """None larger than its room, and all at one scale, so that they do not jump."""
-    pictures = list(step_pictures(strip()))
+def test_every_step_has_a_picture_that_finds_room_on_a_page() -> None:
+    """As wide as a column each, none higher than a quarter of a page."""
+    pictures = list(step_pictures(strip(), Unit.CM))
     assert len(pictures) == len(strip().steps)
-    assert len({(p.box.width, p.box.height) for p in pictures}) == 1
-    scale = min(WIDE / 600, HIGH / 400)
-    assert pictures[0].box.width == pytest.approx(600 * scale + 2 * EDGE)
-    assert pictures[0].box.height == pytest.approx(400 * scale + 2 * EDGE)
+    assert {p.box.width for p in pictures} == {WIDE}
+    assert all(LOW <= p.box.height <= HIGH for p in pictures)
 
 
-def test_a_small_draft_is_not_blown_up() -> None:
-    """Reduced, never enlarged."""
-    small = Draft("Small").start("a", "the corner").across("a", "b", cm(3), "its length")
-    assert next(step_pictures(small)).box.width == pytest.approx(30 + 2 * EDGE)
+def test_a_picture_shows_where_the_step_happens() -> None:
+    """A short length at one end of a long strip is drawn long enough to see, and where it is."""
+    done = strip().across("b", "e", cm(1), "a little beside")
+    *_, before, last = step_pictures(done, Unit.CM)
+    assert "b" in texts(last)
+    assert "d" not in texts(last)
+    arrow = max(
+        (ink for ink in last.inks if isinstance(ink, Stroke) and ink.layer is Layer.MARKS),
+        key=lambda ink: ink.path.length() if ink.width == THIN else 0.0,
+    )
+    assert arrow.path.length() > 4
+    assert (_frames(before), _frames(last)) == (0, 1)
+
+
+def _frames(drawing: Drawing) -> int:
+    """How many frames say which part of the whole is shown."""
+    marks = [i for i in drawing.inks if isinstance(i, Stroke) and i.layer is Layer.MARKS]
+    return sum(1 for ink in marks if len(ink.path.segments) == 4)
+
+
+@pytest.mark.parametrize("unit", list(Unit))
+def test_a_length_stands_along_its_line_with_arrows(unit: Unit) -> None:
+    """In the reader's unit, turned as its line is, with a head at both ends."""
+    across, down = list(step_pictures(strip(), unit))[1:3]
+    for picture, mm, angle in ((across, 600, 0), (down, 400, -90)):
+        (told,) = [i for i in picture.inks if isinstance(i, TextLine) and i.text == unit.spell(mm)]
+        assert told.angle == angle
+        heads = [i for i in picture.inks if isinstance(i, Stroke) and len(i.path.segments) == 2]
+        assert len(heads) == 2
+
+
+def test_lengths_on_one_line_are_drawn_beside_each_other() -> None:
+    """The second starts where the first does and would lie on it."""
+    places = (Off("f", "c", cm(10), cm(2), "right"), Off("g", "e", cm(20), cm(3), "right"))
+    *_, last = step_pictures(
+        Draft("x").start("a", "here").down("a", "b", cm(30), "low").then(Beside("a", "b", places)),
+        Unit.CM,
+    )
+    told = {"10 cm", "20 cm", "2 cm", "3 cm"}
+    assert told <= set(texts(last))
+    lines = [ink.path for ink in last.inks if isinstance(ink, Stroke) and ink.width == THIN]
+    upright = {round(p.start.x, 1) for p in lines if len(p.segments) == 1 and p.length() > 15}
+    assert len(upright) == 2
 
 
 def test_what_a_step_adds_is_heavier() -> None:
     """The new letter is bold and the one before it no longer."""
-    second = list(step_pictures(strip()))[1]
+    second = list(step_pictures(strip(), Unit.CM))[1]
     bold = {ink.text: ink.bold for ink in second.inks if isinstance(ink, TextLine)}
-    assert bold == {"a": False, "b": True}
-    *_, before, last = step_pictures(strip())
+    assert bold == {"a": False, "b": True, "60 cm": False}
+    *_, before, last = step_pictures(strip(), Unit.CM)
     assert not [i for i in before.inks if isinstance(i, Stroke) and i.layer is Layer.STITCH]
     (line,) = [i for i in last.inks if isinstance(i, Stroke) and i.layer is Layer.STITCH]
     assert line.width > 0.5
+
+
+def test_notches_are_drawn_in_the_step_that_marks_them() -> None:
+    """One stroke or two across the line, heavy, with the name of what they meet."""
+    marks = (Notch("right", 50.0, "waist", 2), Notch("top", 100.0, "halfway"))
+    done = with_allowances(strip(), rectangle("strip", 600, 400, notches=marks))
+    *_, before, step, _ = step_pictures(done, Unit.CM)
+    assert {"waist", "halfway"} <= set(texts(step))
+
+    def heavy(drawing: Drawing) -> int:
+        return sum(1 for ink in drawing.inks if isinstance(ink, Stroke) and ink.width == HEAVY)
+
+    assert (heavy(before), heavy(step)) == (0, 3)
+
+
+def test_the_last_picture_of_a_piece_has_its_sizes() -> None:
+    """Height and width, and each edge's own length."""
+    *_, last = step_pictures(with_allowances(strip(), rectangle("strip", 610, 400)), Unit.CM)
+    assert texts(last) == {"40 cm": 3, "61 cm": 3}
+
+
+def test_how_a_hem_s_corner_is_mirrored_is_drawn() -> None:
+    """The fold line, and as much below it as above."""
+    a, b, c, d = Point(0, 0), Point(200, 0), Point(220, 100), Point(0, 100)
+    edges = (
+        Edge("top", ruled(a, b), 8),
+        Edge("side", ruled(b, c), 10),
+        Edge("hem", ruled(c, d), 25, turned=True),
+        Edge("centre", ruled(d, a), 0, fold=True),
+    )
+    piece = make_piece("strip", edges, {}, (a, d), on_fold=True)
+    *_, last = step_pictures(with_allowances(strip(), piece), Unit.CM)
+    assert texts(last)["2 cm"] == 2
+    assert "fold line" in texts(last)
+    assert "as far below the fold line as above it" in texts(last)
 
 
 def test_letters_at_one_place_are_one_word() -> None:
     """They would lie on top of each other."""
     draft = Draft("x").start("a", "here").across("a", "b", cm(10), "there")
     twice = draft.inward("b", "c", cm(10), "back again")
-    last = list(step_pictures(twice))[-1]
+    last = list(step_pictures(twice, Unit.CM))[-1]
     assert "a, c" in {ink.text for ink in last.inks if isinstance(ink, TextLine)}
 
 
@@ -105,20 +177,3 @@ def test_a_length_of_nothing_is_no_step() -> None:
     """A distance that comes to nothing or less is refused with what it would be."""
     with pytest.raises(DraftError, match="a–b, its length, would be 0 cm"):
         Draft("x").start("a", "here").across("a", "b", cm(0), "its length")
-
-
-@pytest.mark.parametrize("garment", [page.name for page in garments()])
-def test_letters_can_be_read_and_none_lies_over_another(garment: str) -> None:
-    """At least seven points of type where the picture stands at its own size."""
-    for drawn in draft(person(), garment, {}, made=DAY).pattern.drafts:
-        for picture in step_pictures(drawn):
-            words = [ink for ink in picture.inks if isinstance(ink, TextLine)]
-            assert all(ink.size >= 7 * 25.4 / 72 for ink in words)
-            boxes = [box_of(ink.corners()).grown(-0.3) for ink in words]
-            for one, other in combinations(boxes, 2):
-                assert (
-                    one.right <= other.left
-                    or other.right <= one.left
-                    or one.bottom <= other.top
-                    or other.bottom <= one.top
-                ), picture.title

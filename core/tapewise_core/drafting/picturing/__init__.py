@@ -1,0 +1,1 @@
+"""What the picture of a drafting step shows, and how its letters and lengths find room."""

@@ -1,0 +1,109 @@
+"""What of a picture is taken already, as rows of cells; quick to mark and to ask."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import pairwise
+
+Place = tuple[float, float]
+"""Across and down on the picture [mm]."""
+
+CELL = 0.5
+"""The side of a cell [mm]."""
+
+Rows = list[tuple[int, int]]
+"""Rows of cells with the cells in each, as bits."""
+
+
+class Ground:
+    """Cells that are taken; each row is one number whose bits are its cells."""
+
+    def __init__(self, width: float, height: float) -> None:
+        self.columns, self.many = math.ceil(width / CELL), math.ceil(height / CELL)
+        self.width, self.height = width, height
+        self.rows = [0] * self.many
+
+    def line(self, a: Place, b: Place, pad: float = 0.0) -> None:
+        """Take what a straight line covers, ``pad`` to each side of it [mm]."""
+        for row, bits in self._crossed(a, b, pad):
+            self.rows[row] |= bits
+
+    def polyline(self, places: Iterable[Place], pad: float = 0.0) -> None:
+        """Take what several straight lines cover."""
+        for a, b in pairwise(places):
+            self.line(a, b, pad)
+
+    def covered(self, corners: Sequence[Place]) -> Rows | None:
+        """Return the cells of a convex shape, None if it is not wholly on the picture."""
+        xs, ys = [x for x, _ in corners], [y for _, y in corners]
+        if min(xs) < 0 or min(ys) < 0 or max(xs) > self.width or max(ys) > self.height:
+            return None
+        left: dict[int, float] = {}
+        right: dict[int, float] = {}
+        for a, b in pairwise((*corners, corners[0])):
+            for row, low, high in _spans(a, b, 0.0):
+                left[row] = min(left.get(row, low), low)
+                right[row] = max(right.get(row, high), high)
+        return [(row, self._bits(left[row], right[row])) for row in left if row < self.many]
+
+    def is_free(self, rows: Rows) -> bool:
+        """Say whether none of some cells is taken."""
+        own = self.rows
+        return not any(own[row] & bits for row, bits in rows)
+
+    def box(self, x: float, y: float, across: float, up: float) -> Rows | None:
+        """Return the cells of an upright box about a middle, None if one of them is taken or it is
+        not wholly on the picture."""
+        left, top, right, bottom = x - across, y - up, x + across, y + up
+        if left < 0 or top < 0 or right > self.width or bottom > self.height:
+            return None
+        first = int(left / CELL)
+        bits = ((1 << (int(right / CELL) - first + 1)) - 1) << first
+        rows = range(int(top / CELL), min(int(bottom / CELL) + 1, self.many))
+        own = self.rows
+        for row in rows:
+            if own[row] & bits:
+                return None
+        return [(row, bits) for row in rows]
+
+    def is_taken(self, x: float, y: float) -> bool:
+        """Say whether the cell at a place is taken; what lies off the picture is."""
+        row = int(y / CELL)
+        return not 0 <= row < self.many or x < 0 or bool(self.rows[row] >> int(x / CELL) & 1)
+
+    def take(self, rows: Rows) -> None:
+        """Take cells."""
+        for row, bits in rows:
+            self.rows[row] |= bits
+
+    def crosses(self, a: Place, b: Place) -> bool:
+        """Say whether a straight line runs over a taken cell."""
+        return any(self.rows[row] & bits for row, bits in self._crossed(a, b, 0.0))
+
+    def _crossed(self, a: Place, b: Place, pad: float) -> Iterator[tuple[int, int]]:
+        for row, low, high in _spans(a, b, pad):
+            if 0 <= row < self.many:
+                yield row, self._bits(low, high)
+
+    def _bits(self, low: float, high: float) -> int:
+        """The cells of a row from one place across to another."""
+        first = min(max(int(low / CELL), 0), self.columns)
+        last = min(max(int(high / CELL), -1), self.columns)
+        return ((1 << (last - first + 1)) - 1) << first if last >= first else 0
+
+
+def _spans(a: Place, b: Place, pad: float) -> Iterator[tuple[int, float, float]]:
+    """The rows a straight line runs through, with how far it reaches across in each [mm]."""
+    (ax, ay), (bx, by) = (a, b) if a[1] <= b[1] else (b, a)
+    first, last = math.floor((ay - pad) / CELL), math.floor((by + pad) / CELL)
+    if first == last or by - ay < 1e-9:
+        low, high = min(ax, bx) - pad, max(ax, bx) + pad
+        for row in range(first, last + 1):
+            yield row, low, high
+        return
+    slope = (bx - ax) / (by - ay)
+    for row in range(first, last + 1):
+        above = ax + slope * (min(max(row * CELL - pad, ay), by) - ay)
+        below = ax + slope * (min(max((row + 1) * CELL + pad, ay), by) - ay)
+        yield row, min(above, below) - pad, max(above, below) + pad

@@ -1,0 +1,153 @@
+"""Words beside points and lines, none over another, over a line or over a point."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+from tapewise_core.drafting.picturing.ground import CELL, Ground, Place, Rows
+from tapewise_core.drafting.picturing.words import Words
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Ink, Layer, Stroke
+
+GAPS = (0.8, 1.5, 2.4, 3.4, 4.8, 6.5, 8.5, 11.0, 14.0, 18.0, 23.0, 29.0)
+"""How far from its point a letter may stand, nearest first [mm]."""
+
+LED = 2.4
+"""From this gap on a thin line leads from the point to its letter [mm]."""
+
+WAYS = (-45, 45, -135, 135, -90, 90, 0, 180, -20, 20, -160, 160, -68, 68, -112, 112)
+"""Which way from its point a letter may stand, best first [degrees, clockwise from the right]."""
+
+OFFS = (0.9, 2.2, 4.0, 6.0)
+"""How far from its line a length may stand, nearest first [mm]."""
+
+SHARES = (0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86)
+"""How far along its line a length may stand, best first."""
+
+SCAN = 1.6
+"""How finely a picture is searched for room where none is near [mm]."""
+
+
+class Placing:
+    """A picture while its words find room; what is drawn is taken first."""
+
+    def __init__(self, width: float, height: float) -> None:
+        self.ground = Ground(width, height)
+        self.words = Ground(width, height)
+        self.inks: list[Ink] = []
+
+    def room(self, words: Words, middle: Place, along: Place = (1.0, 0.0)) -> Rows | None:
+        """Return the cells words would take about a middle, None if one of them is taken."""
+        (x, y), (c, s) = middle, along
+        if abs(s) < 1e-6:
+            return self.ground.box(x, y, words.across, words.up)
+        if abs(c) < 1e-6:
+            return self.ground.box(x, y, words.up, words.across)
+        if self.ground.is_taken(x, y):
+            return None
+        rows = self.ground.covered(words.corners(middle, along))
+        return rows if rows is not None and self.ground.is_free(rows) else None
+
+    def put(self, words: Words, middle: Place, rows: Rows, along: Place = (1.0, 0.0)) -> None:
+        """Set words where there is room."""
+        self.ground.take(rows)
+        self.words.take(rows)
+        self.inks += words.set(middle, along)
+
+    def beside(self, words: Words, at: Place, *, far: bool = True) -> bool:
+        """Set words beside a point, with a line leading to them where they stand ``far`` off.
+
+        Return whether there was room.
+        """
+        for middle, gap in self._about(words, at, far):
+            rows = self.room(words, middle)
+            if rows is None:
+                continue
+            if gap >= LED and not self._led(words, at, middle):
+                continue
+            self.put(words, middle, rows)
+            return True
+        return False
+
+    def _about(self, words: Words, at: Place, far: bool) -> Iterator[tuple[Place, float]]:
+        """Places for words about a point, with how far off they are, the best first."""
+        for gap in GAPS:
+            if gap >= LED and not far:
+                return
+            for x, y in _DIRECTIONS:
+                reach = gap + _support(words, x, y)
+                yield (at[0] + x * reach, at[1] + y * reach), gap
+        yield from self._anywhere(at)
+
+    def _anywhere(self, at: Place) -> Iterator[tuple[Place, float]]:
+        """Places all over the picture, those near the point first."""
+        across = [SCAN * i for i in range(int(self.ground.width / SCAN) + 1)]
+        down = [SCAN * i for i in range(int(self.ground.height / SCAN) + 1)]
+        off = [(math.hypot(x - at[0], y - at[1]), (x, y)) for x in across for y in down]
+        yield from ((place, far) for far, place in sorted(off))
+
+    def _led(self, words: Words, at: Place, middle: Place) -> bool:
+        """Draw a line from a point to its words, unless it would run over others."""
+        x, y = middle[0] - at[0], middle[1] - at[1]
+        length = math.hypot(x, y)
+        if length < 1e-6:
+            return False
+        x, y = x / length, y / length
+        reach = length - _support(words, x, y) - 2 * CELL
+        start, end = (at[0] + x * 0.7, at[1] + y * 0.7), (at[0] + x * reach, at[1] + y * reach)
+        if self.words.crosses(start, end):
+            return False
+        self.ground.line(start, end, 0.1)
+        self.inks.append(Stroke(ruled(Point(*start), Point(*end)), Layer.GUIDE, width=0.15))
+        return True
+
+    def along(self, words: Words, a: Place, b: Place, out: Place | None = None) -> bool:
+        """Set words along a straight line, beside it, on the side that ``out`` points to if there
+        is room; return whether there was room at all."""
+        way = _readable(a, b)
+        for middle in _beside_line(words, a, b, way, out):
+            rows = self.room(words, middle, way)
+            if rows is not None:
+                self.put(words, middle, rows, way)
+                return True
+        return self.beside(words, ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2))
+
+
+def _beside_line(
+    words: Words, a: Place, b: Place, way: Place, out: Place | None
+) -> Iterator[Place]:
+    for off, side in _sides(way, out):
+        away = side * (off + words.up)
+        for share in SHARES:
+            x, y = a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
+            yield x - way[1] * away, y + way[0] * away
+
+
+def _sides(way: Place, out: Place | None) -> Iterator[tuple[float, int]]:
+    """How far off and on which side, above first; or all of one side first."""
+    if out is None:
+        yield from ((off, side) for off in OFFS for side in (-1, 1))
+        return
+    first = 1 if out[1] * way[0] - out[0] * way[1] > 0 else -1
+    yield from ((off, side) for side in (first, -first) for off in OFFS)
+
+
+def _readable(a: Place, b: Place) -> Place:
+    """The direction of a line, the way words on it are read: to the right, or upwards."""
+    x, y = b[0] - a[0], b[1] - a[1]
+    length = math.hypot(x, y)
+    if length < 1e-6:
+        return 1.0, 0.0
+    x, y = x / length, y / length
+    return (-x, -y) if x < -1e-6 or (abs(x) <= 1e-6 and y > 0) else (x, y)
+
+
+def _support(words: Words, x: float, y: float) -> float:
+    """How far the room of words reaches from its middle in a direction [mm]."""
+    across = words.across / abs(x) if abs(x) > 1e-6 else math.inf
+    return min(across, words.up / abs(y) if abs(y) > 1e-6 else math.inf)
+
+
+_DIRECTIONS = tuple((math.cos(math.radians(way)), math.sin(math.radians(way))) for way in WAYS)

@@ -1,0 +1,148 @@
+"""Lines of the draft on a picture: reduced, cut off at its edges, and taken on its ground."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+
+from tapewise_core.drafting.picturing.ground import Place
+from tapewise_core.drafting.picturing.placing import Placing
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import Path, ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.segments import Cubic, Line, Segment
+from tapewise_core.paper.drawing import Dash, Layer, Stroke
+
+TRIM = 0.6
+"""Lines end so far from a picture's edge [mm]."""
+
+CLEAR = 0.25
+"""Kept free beside a line, besides half its width [mm]."""
+
+FINE = 0.25
+"""How far a flattened line may be from the true one, on the draft [mm]."""
+
+COARSE = 8
+"""About how many points a very small line has."""
+
+
+class Flattened:
+    """Lines of one draft as points, each worked out once."""
+
+    def __init__(self) -> None:
+        self._known: dict[int, tuple[Path, list[Point]]] = {}
+
+    def points(self, path: Path) -> list[Point]:
+        """Return a path's points [mm]."""
+        if id(path) not in self._known:
+            self._known[id(path)] = path, path.flattened(FINE)
+        return self._known[id(path)][1]
+
+    def coarse(self, path: Path) -> list[Point]:
+        """Return some of a path's points, for a very small drawing of it."""
+        points = self.points(path)
+        return [*points[: -1 : max(1, len(points) // COARSE)], points[-1]]
+
+
+class Sheet:
+    """A part of the draft's paper on a picture of one size; words find room on ``placing``."""
+
+    def __init__(self, part: Box, scale: float, width: float, height: float) -> None:
+        self.scale = scale
+        self.left = (part.left + part.right) / 2 - width / scale / 2
+        self.top = (part.top + part.bottom) / 2 - height / scale / 2
+        self.width, self.height = width, height
+        self.placing = Placing(width, height)
+
+    def at(self, point: Point) -> Place:
+        """Return where a point of the draft lies on the picture."""
+        return (point.x - self.left) * self.scale, (point.y - self.top) * self.scale
+
+    def holds(self, point: Point) -> bool:
+        """Say whether a point of the draft lies on the picture."""
+        return self.inside(self.at(point))
+
+    def draw(
+        self, path: Path, flat: Flattened, layer: Layer, dash: Dash = Dash.SOLID, width: float = 0.3
+    ) -> None:
+        """Draw a line of the draft."""
+        places = [self.at(point) for point in flat.points(path)]
+        if all(self.inside(place) for place in places):
+            self.placing.ground.polyline(places, CLEAR + width / 2)
+            self.placing.inks.append(Stroke(self._reduced(path), layer, dash, width))
+            return
+        for run in _clipped(places, TRIM, self.width - TRIM, TRIM, self.height - TRIM):
+            self.stroke(run, layer, dash, width)
+
+    def stroke(
+        self, places: Sequence[Place], layer: Layer, dash: Dash = Dash.SOLID, width: float = 0.3
+    ) -> None:
+        """Draw straight lines on the picture."""
+        self.placing.ground.polyline(places, CLEAR + width / 2)
+        path = ruled(*(Point(x, y) for x, y in places))
+        self.placing.inks.append(Stroke(path, layer, dash, width))
+
+    def dot(self, at: Place, size: float) -> None:
+        """Draw a point as a small square, which is one stroke as long as wide."""
+        x, y = at
+        self.stroke(((x - size / 2, y), (x + size / 2, y)), Layer.MARKS, width=size)
+
+    def inside(self, place: Place) -> bool:
+        """Say whether a place lies on the picture."""
+        x, y = place
+        return TRIM <= x <= self.width - TRIM and TRIM <= y <= self.height - TRIM
+
+    def _reduced(self, path: Path) -> Path:
+        return Path(tuple(self._segment(segment) for segment in path.segments))
+
+    def _segment(self, segment: Segment) -> Segment:
+        if isinstance(segment, Line):
+            return Line(self._placed(segment.start), self._placed(segment.end))
+        handles = (segment.start, segment.leave, segment.arrive, segment.end)
+        return Cubic(*map(self._placed, handles))
+
+    def _placed(self, point: Point) -> Point:
+        return Point(*self.at(point))
+
+
+def _clipped(
+    places: Iterable[Place], left: float, right: float, top: float, bottom: float
+) -> Iterator[list[Place]]:
+    """The stretches of a line that lie inside an upright rectangle."""
+    run: list[Place] = []
+    before: Place | None = None
+    for place in places:
+        if before is not None:
+            kept = _part(before, place, left, right, top, bottom)
+            if kept is None or (run and kept[0] != run[-1]):
+                yield from _long(run)
+                run = []
+            if kept is not None:
+                run = [*(run or [kept[0]]), kept[1]]
+        before = place
+    yield from _long(run)
+
+
+def _long(run: list[Place]) -> Iterator[list[Place]]:
+    if len(run) > 1 and run[0] != run[-1]:
+        yield run
+
+
+def _part(
+    a: Place, b: Place, left: float, right: float, top: float, bottom: float
+) -> tuple[Place, Place] | None:
+    """The part of a straight line inside an upright rectangle, or None (Liang-Barsky)."""
+    x, y = b[0] - a[0], b[1] - a[1]
+    low, high = 0.0, 1.0
+    for gap, room in ((-x, a[0] - left), (x, right - a[0]), (-y, a[1] - top), (y, bottom - a[1])):
+        if gap == 0:
+            if room < 0:
+                return None
+        elif gap < 0:
+            low = max(low, room / gap)
+        else:
+            high = min(high, room / gap)
+    if low > high:
+        return None
+    start = a if low == 0.0 else (a[0] + x * low, a[1] + y * low)
+    end = b if high == 1.0 else (a[0] + x * high, a[1] + y * high)
+    return start, end
