@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
+from textual.events import Key
 from walking import LARGE, SMALL, Walk, walk
 
-from tapewise_core.measures.body import Origin, WaistSite
+from tapewise_core.measures import order
+from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
 from tapewise_core.units import Unit
-from tapewise_tui import order
 from tapewise_tui.widgets.readings import Readings
 
 
@@ -47,7 +50,7 @@ def test_what_is_no_measure_is_refused_with_a_sentence() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        field = at.page.query_one(Readings).field(0)
+        field = at.page.query_one(Readings).field
         for typed, says in REFUSED:
             field.value = typed
             await at.press("enter")
@@ -70,7 +73,7 @@ def test_two_readings_that_agree_go_on_to_the_next_measure() -> None:
         await at.type("92", "enter")
         await at.type("93", "enter")
         assert "agree" in at.said
-        assert "Under bust" in at.text()
+        assert "Waist ·" in at.text()
         assert kept("bust") == (92.0, 93.0)
         assert store.load("Ada Quist").measures["bust"].value == 92.5
 
@@ -101,7 +104,8 @@ def test_the_unit_switches_at_any_time_and_nothing_changes() -> None:
         await at.type("92", "f2")
         assert store.load("Ada Quist").unit is Unit.IN
         assert kept("bust") == (92.0,)
-        assert at.page.query_one(Readings).field(0).value == "36 1/4"
+        await at.press("up")
+        assert at.page.query_one(Readings).field.value == "36 1/4"
         await at.press("f2", "enter", "enter")
         assert kept("bust") == (92.0,)
 
@@ -109,35 +113,124 @@ def test_the_unit_switches_at_any_time_and_nothing_changes() -> None:
 
 
 def test_skipping_leaves_a_measure_open_and_back_returns() -> None:
-    """Skip, back, and the list all keep what was typed."""
-    begin(measure="bust")
+    """On and back keep what was typed; only what the garment uses is asked, all else on a key."""
+    begin(measure="high_bust")
 
     async def steps(at: Walk) -> None:
         await at.press("enter", "f4")
-        assert "Under bust" in at.text()
-        assert kept("bust") is None
-        await at.type("80", "f3")
         assert "Bust ·" in at.text()
-        assert kept("under_bust") == (80.0,)
-        await at.press("f5", "end", "enter")
-        assert "Nape to floor" in at.text()
+        assert kept("high_bust") is None
+        await at.type("80", "f3")
+        assert "High bust ·" in at.text()
+        assert kept("bust") == (80.0,)
+        await at.press("f4", "f4")
+        assert "Waist ·" in at.text()
+        await at.press("escape", "ctrl+l", "escape", "f3")
+        assert "Under bust ·" in at.text()
 
     walk(steps)
 
 
-def test_the_estimate_taken_is_marked_as_one() -> None:
-    """It is kept as an estimate, without a reading, and the field stays empty."""
+def test_what_is_left_to_the_estimate_stays_open() -> None:
+    """Nothing is kept, so that it is estimated anew when anything changes."""
     begin(("height", 168), ("bust", 92), measure="hip")
 
     async def steps(at: Walk) -> None:
         await at.press("enter", "f6")
-        found = store.load("Ada Quist").measures["hip"]
-        assert found.origin is Origin.ESTIMATED
-        assert found.readings == ()
-        await at.press("f3")
-        assert at.page.query_one(Readings).field(0).value == ""
+        assert "stays open" in at.said
+        assert kept("hip") is None
+        assert "hip" in at.app.desk.check.missing
 
     walk(steps)
+
+
+def test_an_estimate_never_takes_a_reading_s_place() -> None:
+    """F6 leaves a reading alone; of a slip it takes what the page proposes."""
+    begin(("height", 169), ("bust", 93), ("high_bust", 90), ("hip", 101), measure="waist")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "enter")
+        await at.type("77", "enter", "f6")
+        assert kept("waist") == (77.0,)
+        assert "is measured" in at.said
+        await at.press("up")
+        await at.type("30.5", "enter")
+        assert kept("waist") == (30.5,)
+        await at.press("f6")
+        assert kept("waist") == (pytest.approx(77.47),)
+
+    walk(steps)
+
+
+def test_a_reading_is_taken_off_by_emptying_it() -> None:
+    """Up goes to a reading that is there; the last one taken off opens the measure again."""
+    begin(measure="bust")
+    store.save(store.load("Ada Quist").with_value("bust", 93, readings=(92.0, 94.0)))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "down")
+        assert at.page.query_one(Readings).field.value == "94"
+        await at.press("backspace", "enter")
+        assert kept("bust") == (92.0,)
+        await at.press("up", "backspace", "enter")
+        assert kept("bust") is None
+        await at.press("ctrl+z", "ctrl+z")
+        assert kept("bust") == (92.0, 94.0)
+
+    walk(steps)
+
+
+@pytest.mark.parametrize("size", [(60, 15), SMALL, LARGE])
+def test_a_reading_is_shown_whole(size: tuple[int, int]) -> None:
+    """Three readings in eighths of an inch, the one at hand and those beside it."""
+    begin(measure="bust", unit=Unit.IN)
+    readings = tuple(inches * 2.54 for inches in (36.75, 38.125, 40.875))
+    store.save(store.load("Ada Quist").with_value("bust", readings[1], readings=readings))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for _ in range(3):
+            line = next(line for line in at.text().splitlines() if "1st" in line)
+            for reading in ("36 3/4", "38 1/8", "40 7/8"):
+                assert re.search(rf"[ ▌]{reading} ", f"{line} ")
+            await at.press("down")
+
+    walk(steps, size)
+
+
+def test_typing_ahead_mixes_no_two_values() -> None:
+    """Keys that come faster than pages turn all reach the measure they were meant for."""
+    begin(measure="height")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        typed = "168\n168\n56\n56\n36\n36.5\n90\n91\n"
+        signs = {"\n": "enter", ".": "full_stop"}
+        for sign in typed:
+            at.app.post_message(Key(signs.get(sign, sign), None if sign == "\n" else sign))
+        await at.settle()
+        found = {key: row.readings for key, row in store.load("Ada Quist").measures.items()}
+        assert found == {
+            "height": (168.0, 168.0),
+            "head": (56.0, 56.0),
+            "neck": (36.0, 36.5),
+            "high_bust": (90.0, 91.0),
+        }
+
+    walk(steps)
+
+
+def test_the_page_says_what_is_open_and_what_helps_most() -> None:
+    """After each measure, of those that the garment uses."""
+    begin(("height", 168), measure="bust")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert "1 of 15 measures are there, 14 open." in " ".join(at.text().split())
+        await at.type("92", "enter")
+        assert "2 of 15" in " ".join(at.text().split())
+
+    walk(steps, LARGE)
 
 
 def test_the_waist_asks_where_the_elastic_sits() -> None:
@@ -187,7 +280,7 @@ def test_an_unlikely_value_is_kept_and_never_blocks() -> None:
         assert at.said.startswith("!")
         assert kept("waist") == (29.0,)
         await at.press("enter")
-        assert "High hip ·" in at.text()
+        assert "Hip ·" in at.text()
 
     walk(steps)
 
@@ -214,7 +307,8 @@ def test_no_page_scrolls_its_field_away(size: tuple[int, int], unit: Unit) -> No
 
 
 def test_helpers_work_comes_last_and_together() -> None:
-    """Every measure has a page, regions stay together, and what needs a helper is at the end."""
+    """Height is first, then girths, then lengths; what needs a helper is at the end."""
+    assert order.KEYS[0] == "height"
     assert sorted(order.KEYS) == sorted(row.key for row in CATALOGUE)
     helped = [row.helper for row in order.ORDER]
     assert helped == sorted(helped)

@@ -6,14 +6,16 @@ disk at once, and can be taken back.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 
 from tapewise_core.errors import FilesError, TapewiseError
 from tapewise_core.measures.body import Origin, WaistSite
 from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.measures.order import KEYS
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks import people, work
+from tapewise_core.tasks import guesses, people, work
 from tapewise_core.tasks.people import Check
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.told import Reader
@@ -42,6 +44,8 @@ class Desk:
         self.future: list[State] = []
         self.trouble = ""
         self.asked: tuple[people.store.Clash, ...] = ()
+        self.all_measures = False
+        self._ordered: tuple[Profile, tuple[str, Mapping[str, str]], tuple[str, ...]] | None = None
         self._base: Profile | None = None
         self._checked: tuple[Profile, Check] | None = None
 
@@ -75,6 +79,26 @@ class Desk:
         if self._checked is None or self._checked[0] is not self.profile:
             self._checked = (self.profile, people.check(self.profile))
         return self._checked[1]
+
+    @property
+    def used(self) -> tuple[str, ...]:
+        """The measures that the garment makes use of, in the order of taking them."""
+        made, known = self.work, self._ordered
+        if known is None or known[0] is not self.profile or known[1] != (made.garment, made.asked):
+            found = guesses.used(made.garment, made.asked, self.profile, self.unit)
+            known = self._ordered = (self.profile, (made.garment, made.asked), found)
+        return known[2]
+
+    @property
+    def order(self) -> tuple[str, ...]:
+        """The measures to go through: those used, or all if that was asked for."""
+        return KEYS if self.all_measures else self.used
+
+    @property
+    def open_measures(self) -> tuple[str, ...]:
+        """The measures that the garment makes use of and that are not measured yet."""
+        missing = self.check.missing
+        return tuple(key for key in self.used if key in missing)
 
     def open(self, profile: Profile) -> str:
         """Lay a person's things on the desk; what was undone before is forgotten.

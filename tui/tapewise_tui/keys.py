@@ -43,6 +43,7 @@ KEYS: Mapping[str, Key] = {
     "write": Key("ctrl+s", "write", "Write", "write the files", 1),
     "open": Key("ctrl+o", "open", "Open", "open the folder on the desktop", 3),
     "all": Key("ctrl+l", "all", "All", "show all there is, or only what matters", 3),
+    "table": Key("f10", "table", "Table", "all measures on one page, or one a page", 2),
     "piece": Key("ctrl+g", "piece", "Piece", "mark the next piece of the pattern", 9),
     "fold": Key("ctrl+b", "fold", "Cloth", "work out how far your cloth stretches", 6),
     "machines": Key("ctrl+r", "machines", "Machines", "say which machines you have", 6),

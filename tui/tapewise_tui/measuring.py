@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 
+from tapewise_core.errors import ReadingError, TapewiseError
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.finding import Finding
 from tapewise_core.measures.reading import Agreement, compare_readings, read, settled
-from tapewise_core.tasks import wizard
+from tapewise_core.tasks import guesses, people, wizard
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 from tapewise_tui import words
@@ -22,6 +24,7 @@ class Outcome:
     says: str
     wanted: int | None
     wrong: bool = False
+    kept: str = ""
 
 
 def readings(desk: Desk, key: str) -> tuple[float, ...]:
@@ -37,19 +40,28 @@ def spelt(desk: Desk, key: str) -> tuple[str, ...]:
     kept = desk.profile.measures.get(key)
     if kept is None or kept.origin is Origin.ESTIMATED:
         return ()
-    return tuple(desk.unit.number(cm * 10) for cm in readings(desk, key)[:3])
+    return tuple(desk.unit.number(cm * 10) for cm in readings(desk, key))
 
 
 def take(desk: Desk, key: str, index: int, text: str) -> Outcome:
     """Keep a reading and say what follows; raises ReadingError or FilesError with a sentence."""
     row = measure(key)
     cm = read(text, row, desk.unit)
-    before = readings(desk, key) if spelt(desk, key) else ()
+    before = _of_now(desk, key, index)
     taken = (*before[:index], cm, *before[index + 1 :])
     value = settled(taken)
     says = f"{words.sentence(row.name)} {desk.unit.spell(value * 10)}"
     desk.value(key, taken, value, Origin.MEASURED, says)
-    return _compared(desk, key, taken, value)
+    return replace(_compared(desk, key, taken, value), kept=f"{says} is kept.")
+
+
+def _of_now(desk: Desk, key: str, index: int) -> tuple[float, ...]:
+    """Return the readings [cm] that stay beside a new one: the first of a new day begins anew."""
+    kept = desk.profile.measures.get(key)
+    if kept is None or not spelt(desk, key):
+        return ()
+    again = index == 0 and kept.taken is not None and kept.taken != desk.today
+    return () if again else readings(desk, key)
 
 
 def _compared(desk: Desk, key: str, taken: tuple[float, ...], value: float) -> Outcome:
@@ -110,15 +122,24 @@ def others(desk: Desk, key: str) -> tuple[str, str]:
     return f"{build} {words.span(value, unit)}.", f"If skipped: {middle}, {value.how}."
 
 
-def estimate(desk: Desk, key: str) -> str | None:
-    """Take the estimate for a measure; return what to say, or None if there is none."""
+def offered(desk: Desk, key: str) -> Finding | None:
+    """Return what there is to look at about a measure and how it may be put right, if that."""
+    return next((one for one in findings(desk, key) if one.proposed), None)
+
+
+def left_open(desk: Desk, key: str) -> str:
+    """Say what stands in for a measure that is not measured; raises ReadingError if it is.
+
+    Nothing is kept: what stands in is estimated anew whenever anything else changes.
+    """
+    name = words.sentence(measure(key).name)
+    if key not in desk.check.missing:
+        kept = desk.unit.spell(desk.profile.measures[key].value * 10)
+        raise ReadingError(f"{name} is measured, {kept}, and stays; empty its field to open it.")
     value = wizard.expected(desk.profile, key)
     if value is None:
-        return None
-    name = words.sentence(measure(key).name)
-    said = f"{name}: estimate of {desk.unit.spell(value.cm * 10)} taken"
-    desk.value(key, (), round(value.cm, 1), Origin.ESTIMATED, said)
-    return f"{said}; it is marked as estimated everywhere."
+        raise ReadingError(refused(desk) or "There is nothing to estimate it from yet.")
+    return f"{name} stays open; {desk.unit.spell(value.cm * 10)} stands in, as an estimate."
 
 
 def correct(desk: Desk, finding: Finding) -> str:
@@ -153,6 +174,19 @@ def drop(desk: Desk, key: str) -> str:
     return f"{name} is open again. ctrl+z brings it back."
 
 
+def removed(desk: Desk, key: str, index: int) -> str:
+    """Take one reading off, and with the last one the measure; return what to say."""
+    kept = readings(desk, key)
+    left = (*kept[:index], *kept[index + 1 :])
+    if not left:
+        return drop(desk, key)
+    name, unit = words.sentence(measure(key).name), desk.unit
+    value = settled(left)
+    desk.value(key, left, value, Origin.MEASURED, f"{name}: a reading taken off")
+    gone, stands = unit.spell(kept[index] * 10), unit.spell(value * 10)
+    return f"{name}: the reading of {gone} is taken off, {stands} stands. ctrl+z brings it back."
+
+
 def replaced(desk: Desk, key: str, text: str) -> str:
     """Put one new reading in place of all; an empty text takes the measure off."""
     if not text:
@@ -162,3 +196,48 @@ def replaced(desk: Desk, key: str, text: str) -> str:
     says = f"{words.sentence(row.name)} {desk.unit.spell(cm * 10)}"
     desk.value(key, (cm,), cm, Origin.MEASURED, says)
     return f"{says} is kept."
+
+
+def still_open(desk: Desk) -> str:
+    """Say how many of the garment's measures are there, and which of the others helps most."""
+    missing, many = desk.open_measures, len(desk.used)
+    if not missing:
+        return f"All {many} measures are there."
+    said = f"{many - len(missing)} of {many} measures are there, {len(missing)} open."
+    best = guesses.helps_most(desk.profile, desk.work.garment)
+    if best is None:
+        return said
+    now, then = desk.unit.number(best.now * 10), desk.unit.spell(best.then * 10)
+    return f"{said} The {measure(best.key).name} helps most: ± {then} instead of ± {now}."
+
+
+def scope(desk: Desk) -> str:
+    """Say which measures are gone through."""
+    title = wizard.garment(desk.work.garment).title.lower()
+    if desk.all_measures:
+        return f"All {len(desk.order)} measures; Ctrl+L goes back to those of the {title}."
+    return f"The {len(desk.order)} measures of the {title}; Ctrl+L goes through all there are."
+
+
+def before_today(desk: Desk) -> Mapping[str, float]:
+    """Return what the measures were [cm] before today; nothing for somebody new."""
+    try:
+        states = people.store.states(desk.profile.name)
+    except TapewiseError:
+        return {}
+    earlier = next((one.profile for one in states if one.when.date() < desk.today), None)
+    return earlier.read_off() if earlier is not None else {}
+
+
+def change(desk: Desk, key: str, before: Mapping[str, float]) -> str:
+    """Spell how far a measure taken today is from what it was before, or nothing.
+
+    Less than a millimetre is no change.
+    """
+    kept = desk.profile.measures.get(key)
+    if kept is None or key not in before or kept.taken != desk.today:
+        return ""
+    more = (kept.value - before[key]) * 10
+    if abs(more) < 1:
+        return "as before"
+    return f"{'+' if more > 0 else '–'}{desk.unit.number(abs(more))}"

@@ -9,8 +9,10 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import BindingType
 from textual.containers import Container
+from textual.events import Key
 from textual.screen import Screen
 from textual.widget import Widget
+from textual.widgets import Input
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
@@ -19,6 +21,7 @@ from tapewise_core.text.legible import legible
 from tapewise_tui import keys
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
+from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.find import FindDialog
 from tapewise_tui.widgets.foot import Foot
 from tapewise_tui.widgets.saying import Saying
@@ -53,7 +56,7 @@ class Page(Screen[None]):
     NAME: ClassVar[str] = "start"
     PURPOSE: ClassVar[str] = ""
     HORIZONTAL_BREAKPOINTS = [(0, "-tiny"), (64, "-narrow"), (110, "-wide")]
-    VERTICAL_BREAKPOINTS = [(0, "-low"), (34, "-tall")]
+    VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-low"), (34, "-tall")]
     BINDINGS: ClassVar[list[BindingType]] = keys.of(*keys.EVERYWHERE)
 
     def __init__(self, desk: Desk) -> None:
@@ -155,6 +158,18 @@ class Page(Screen[None]):
     def point(self, event: PagesTape.Pointed) -> None:
         event.stop()
         self.tapewise.go(event.page)
+
+    def on_key(self, event: Key) -> None:
+        """Give what is typed while no field has the cursor to the page's field, if it has one."""
+        fields = self.query(Field)
+        if (
+            fields
+            and event.is_printable
+            and event.character
+            and not isinstance(self.focused, Input)
+        ):
+            event.stop()
+            fields.first().catch(event.character)
 
     def action_unit(self) -> None:
         self.keep_typed()

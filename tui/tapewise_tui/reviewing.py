@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from tapewise_core.measures.body import Origin
+from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.finding import Finding
 from tapewise_core.measures.measure import Measure
-from tapewise_tui import measuring, order, words
+from tapewise_core.measures.order import KEYS
+from tapewise_tui import measuring, words
 from tapewise_tui.desk import Desk
 
 
@@ -40,11 +41,15 @@ class Standing:
         return 0 if self.finding.severity.value == "warning" else 1
 
 
-def rows(desk: Desk) -> tuple[Standing, ...]:
+def rows(desk: Desk, keys: Iterable[str] = KEYS) -> tuple[Standing, ...]:
     """Return a row for every measure, those to look at first."""
+    return tuple(sorted(in_order(desk, keys), key=lambda row: row.urgent))
+
+
+def in_order(desk: Desk, keys: Iterable[str]) -> tuple[Standing, ...]:
+    """Return a row for each of some measures, in their order."""
     found = _found(desk.check.findings)
-    made = (_row(desk, row, found.get(row.key)) for row in order.ORDER)
-    return tuple(sorted(made, key=lambda row: row.urgent))
+    return tuple(_row(desk, measure(key), found.get(key)) for key in keys)
 
 
 def _found(findings: Iterable[Finding]) -> dict[str, Finding]:
@@ -61,9 +66,7 @@ def _row(desk: Desk, row: Measure, finding: Finding | None) -> Standing:
     if value is None:
         return Standing(row, "–", "missing", "", "measure it; nothing to estimate from", None)
     off = words.off_by(value, desk.unit)
-    origin = "measured" if row.key in desk.profile.measures else "not measured"
-    if value.origin is not Origin.MEASURED:
-        origin = value.origin.value
+    origin = value.origin.value
     apart = measuring.apart(desk, row.key)
     remark = f"? readings {apart} apart" if apart and not finding else _remark(desk, row, finding)
     spelt = desk.unit.number(value.cm * 10)
@@ -74,32 +77,38 @@ def _remark(desk: Desk, row: Measure, finding: Finding | None) -> str:
     if finding is not None:
         mark = "! unlikely" if finding.severity.value == "warning" else "? look again"
         return f"{mark}: {finding.slip}" if finding.slip else mark
-    kept = desk.profile.measures.get(row.key)
-    if kept is None:
+    if row.key in desk.check.missing:
         return "estimate stands in"
-    if kept.origin is Origin.ESTIMATED:
-        return "estimate taken"
+    kept = desk.profile.measures[row.key]
     if len(kept.readings) > 1:
         return f"{words.count(len(kept.readings), 'reading')}"
     return ""
+
+
+def doubts(found: Iterable[Standing]) -> str:
+    """Say how many values there are to look at."""
+    unlikely = [row for row in found if row.urgent == 0]
+    apart = [row for row in found if row.urgent == 1]
+    said = [f"! {len(unlikely)} unlikely" if unlikely else ""]
+    said.append(f"{len(apart)} to look at again" if apart else "")
+    told = ", ".join(filter(None, said))
+    return f"{told}, on top." if told else "None unlikely."
 
 
 def advice(row: Standing, desk: Desk) -> str:
     """Return the whole remark on a row, and what to do about it."""
     if row.finding is not None:
         take = " F6 takes what is offered," if row.finding.proposed else ""
-        return (
-            f"{desk.reader.spell(row.finding.says)}{take} F7 keeps it as right, F8 measures again."
-        )
+        return f"{desk.reader.spell(row.finding.says)}{take} F7 confirms it, F8 measures again."
     if row.apart:
-        return f"The readings lie {row.apart} apart. F8 measures again, F7 keeps it as right."
+        return f"The readings lie {row.apart} apart. F8 measures again, F7 confirms it."
     value = desk.check.body.values.get(row.measure.key)
-    if row.measure.key in desk.profile.measures and value and value.origin is not Origin.ESTIMATED:
-        return "Nothing unusual. Enter changes the value here; F8 opens its page."
     if value is None:
-        return measuring.refused(desk) or "Nothing to estimate it from. F8 opens its page."
+        return measuring.refused(desk) or "Nothing to estimate it from; measure it."
+    if row.measure.key not in desk.check.missing:
+        return "Nothing unusual. A number typed takes its place; F8 shows where the tape goes."
     span = words.span(value, desk.unit)
-    return f"{words.sentence(value.how)}; nine bodies in ten have {span}. F8 measures it."
+    return f"{words.sentence(value.how)}; nine bodies in ten have {span}."
 
 
 def warning(desk: Desk) -> str:

@@ -11,10 +11,20 @@ from tapewise_tui.pages.review import ReviewPage
 from tapewise_tui.pages.save import SavePage
 from tapewise_tui.pages.sew import SewPage
 from tapewise_tui.pages.start import StartPage
+from tapewise_tui.pages.table import TablePage
 
 PAGE_OF: dict[str, type[Page]] = {
     page.NAME: page
-    for page in (StartPage, MeasurePage, ReviewPage, GarmentPage, ProvePage, SavePage, SewPage)
+    for page in (
+        StartPage,
+        MeasurePage,
+        TablePage,
+        ReviewPage,
+        GarmentPage,
+        ProvePage,
+        SavePage,
+        SewPage,
+    )
 }
 
 

@@ -2,14 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
+from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.body import Body
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
+from tapewise_core.measures.order import ordered
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.style.settle import settle
+from tapewise_core.tasks.people import body_of
 from tapewise_core.units import Unit
+
+if TYPE_CHECKING:
+    from tapewise_core.statistics.worth import Worth
 
 SLIGHT = 0.3
 """What moves a garment by less is not worth a sentence [cm] (common practice)."""
@@ -60,6 +69,21 @@ def next_measure(profile: Profile, garment: str, unit: Unit) -> str:
 
     Raises OptionError for an unknown garment.
     """
+    best = helps_most(profile, garment)
+    if best is None:
+        return ""
+    now, then = unit.number(best.now * 10), unit.spell(best.then * 10)
+    return (
+        f"Of what is missing, the {NAMES[best.key]} helps most: measured, it brings the line that "
+        f"follows it from ± {now} to ± {then}."
+    )
+
+
+def helps_most(profile: Profile, garment: str) -> Worth | None:
+    """Return the missing measure that would improve a garment most, or None if none would.
+
+    Raises OptionError for an unknown garment.
+    """
     from tapewise_core.statistics.worth import worth
 
     page = on_shelf(garment)
@@ -72,14 +96,22 @@ def next_measure(profile: Profile, garment: str, unit: Unit) -> str:
         profile.confirmed(),
         profile.age,
     )
-    if not ranked or ranked[0].gain < SLIGHT / 3:
-        return ""
-    best = ranked[0]
-    now, then = unit.number(best.now * 10), unit.spell(best.then * 10)
-    return (
-        f"Of what is missing, the {NAMES[best.key]} helps most: measured, it brings the line that "
-        f"follows it from ± {now} to ± {then}."
-    )
+    return ranked[0] if ranked and ranked[0].gain >= SLIGHT / 3 else None
+
+
+def used(garment: str, asked: Mapping[str, str], profile: Profile, unit: Unit) -> tuple[str, ...]:
+    """Return the measures that a garment in a style makes use of, in the order of taking them.
+
+    Height is among them, whatever is made: all that is not measured is estimated from it. Raises
+    OptionError for an unknown garment.
+    """
+    page = on_shelf(garment)
+    wanted = {"height", *page.needs, *page.helps}
+    try:
+        style = settle(page.options, asked, page.sees(body_of(profile)[0]), unit)
+    except TapewiseError:  # a choice that cannot be, or a default that waits for a measure
+        return ordered(wanted)
+    return ordered(wanted.difference(page.idle(style)))
 
 
 def unused(garment: str) -> tuple[str, ...]:

@@ -86,22 +86,20 @@ def somebody_new(profile: Profile) -> Profile:
 
 
 def body_of(profile: Profile) -> tuple[Body, Told]:
-    """Return a person's body with every gap filled by an estimate, and why not, if not."""
+    """Return a person's body with every gap filled by an estimate, and why not, if not.
+
+    An estimate on file is drawn afresh, for it followed from what was known then; where nothing
+    can be estimated it stands as it was.
+    """
     from tapewise_core.statistics.estimate import estimate
     from tapewise_core.statistics.whose import refusal
 
     values = dict(profile.values())
     taken, sure = profile.read_off(), profile.confirmed()
     guessed = estimate(taken, profile.reference, profile.waist_site, sure, profile.age)
-    for key, found in guessed.items():
-        values[key] = _kept(values[key], found.as_value()) if key in values else found.as_value()
+    values |= {key: found.as_value() for key, found in guessed.items()}
     known = Body(MappingProxyType(values), NAMES, profile.reference, profile.waist_site)
     return known, refusal(taken, sure, profile.age)
-
-
-def _kept(taken: Value, guess: Value) -> Value:
-    """An estimate a person took stays as she took it; how far off it may be is told afresh."""
-    return Value(taken.cm, Origin.ESTIMATED, guess.interval, guess.how)
 
 
 def plausible_bodies(profile: Profile, number: int, seed: int = 0) -> tuple[Body, ...]:
@@ -136,7 +134,8 @@ def check(profile: Profile, unit: Unit | None = None) -> Check:
         profile.age,
     )
     findings = (*findings, *to_come(profile, date.today()))
-    missing = tuple(row.key for row in CATALOGUE if row.key not in profile.measures)
+    known = profile.read_off()
+    missing = tuple(row.key for row in CATALOGUE if row.key not in known)
     taken = [reading.taken for reading in profile.measures.values() if reading.taken]
     return Check(body, missing, findings, refused, for_child(profile), min(taken, default=None))
 

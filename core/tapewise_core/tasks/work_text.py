@@ -22,7 +22,10 @@ _READABLE = ((FORMAT, VERSION), ("tapewise work", 1))
 """Formats that can be read; the older one has no name, cloth or drafts."""
 
 PAGES = ("start", "measure", "review", "garment", "prove", "save", "sew")
-"""The pages a person can stop at, in their order."""
+"""The pages, in their order."""
+
+PLACES = (*PAGES, "table")
+"""Where a person can stop: the pages, and the measures on one sheet, another way to measure."""
 
 
 @dataclass(frozen=True)
@@ -121,7 +124,7 @@ def _object(text: str) -> dict[str, object]:
 def _without_unknown(work: Work) -> tuple[Work, tuple[str, ...]]:
     """Leave out what no page could show, so that nobody could take it out either."""
     told: list[str] = []
-    page = _known("page", (work.page,), PAGES, told)
+    page = _known("page", (work.page,), PLACES, told)
     machines = _known("machine", work.machines, tuple(Machine), told)
     formats = _known("format", work.formats, _formats(), told)
     options = _known("option", tuple(work.asked), _options(work.garment), told)

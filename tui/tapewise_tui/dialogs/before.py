@@ -10,8 +10,8 @@ from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from tapewise_core.measures.advice import BEFORE
+from tapewise_core.measures.order import HELPED
 from tapewise_core.text.told import Reader
-from tapewise_tui.order import HELPED
 
 MORE = {"Read": " You are asked for both."}
 """What is to be said on the screen besides, after the advice for everywhere."""

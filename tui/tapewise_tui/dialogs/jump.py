@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from tapewise_tui import measuring, order, words
+from tapewise_core.measures.catalogue import measure
+from tapewise_core.measures.order import group
+from tapewise_tui import measuring, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
 from tapewise_tui.widgets.find import FindDialog
@@ -17,10 +19,11 @@ def jump_dialog(desk: Desk, key: str) -> FindDialog:
 
 def _lines(desk: Desk) -> Iterator[Line]:
     heading = ""
-    for row in order.ORDER:
-        if order.group(row) != heading:
-            heading = order.group(row)
+    missing = desk.check.missing
+    for row in map(measure, desk.order):
+        if group(row) != heading:
+            heading = group(row)
             yield Line(None, words.sentence(heading))
-        kept = row.key in desk.profile.measures
+        kept = row.key not in missing
         said = measuring.standing(desk, row.key) if kept else ""
         yield Line(row.key, f" ({'x' if kept else ' '}) {row.name:<20}{said}")

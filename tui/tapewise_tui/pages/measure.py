@@ -13,7 +13,8 @@ from textual.widgets import Static
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.catalogue import measure
-from tapewise_tui import keys, measuring, order, words
+from tapewise_core.measures.order import group
+from tapewise_tui import keys, measuring, words
 from tapewise_tui.dialogs.jump import jump_dialog
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.readings import Readings
@@ -28,23 +29,27 @@ class MeasurePage(Page):
     NAME = "measure"
     PURPOSE = (
         "Take the measure shown, type what the tape says and press Enter; then take it a second "
-        "time. Enter on an empty second field goes on. Skipping leaves a measure open, and an "
-        "estimate stands in for it, marked as one, until you measure."
+        "time. Enter on an empty field goes on, up and down go to a reading that is there, and an "
+        "emptied one is taken off. Only what the garment needs is asked; Ctrl+L asks for all. "
+        "What is left open is estimated, and estimated anew whenever anything changes."
     )
     BINDINGS = keys.of(
+        "all",
+        "table",
         back="to the measure before",
-        on="to the next measure, this one left open",
-        find="list of all measures; jump to one",
-        take="take the estimate, marked as one",
-        confirm="read again and right, though unlikely",
-        change="to the table of all measures",
+        on="to the next measure, this one left as it is",
+        find="find a measure by some of its letters",
+        take="take what is proposed, or leave it to the estimate",
+        confirm="it was read again and is so, though unlikely",
+        change="to the table of all measures, unlikely ones on top",
     )
 
     @property
     def key(self) -> str:
-        """The measure on show."""
-        kept = self.desk.work.measure
-        return kept if kept in order.KEYS else order.first_open(self.desk.check.missing)
+        """The measure on show: where the person stopped, else the first that is open."""
+        kept, order = self.desk.work.measure, self.desk.order
+        missing = self.desk.check.missing
+        return kept if kept in order else next((k for k in order if k in missing), order[0])
 
     def parts(self) -> Iterable[Widget]:
         with Horizontal(id="head"):
@@ -56,10 +61,11 @@ class MeasurePage(Page):
                 with VerticalScroll(id="how", can_focus=False):
                     yield Static("", id="how-text")
                 yield SiteField(self.desk.profile.waist_site)
-                yield Readings()
+                yield Readings(self.entered)
                 yield Static("", id="standing", markup=False)
                 yield Static("", id="others", markup=False)
                 yield Static("", id="skipped", markup=False)
+                yield Static("", id="open", markup=False)
             yield Trail()
 
     def begin(self) -> None:
@@ -75,54 +81,54 @@ class MeasurePage(Page):
         super().show()
         row, desk = measure(self.key), self.desk
         self.desk.place(measure=row.key)
-        place = f"{order.KEYS.index(row.key) + 1} of {len(order.KEYS)}"
-        title = f"{words.sentence(row.name)} · {order.group(row)}"
+        order = desk.order
+        place = f"{order.index(row.key) + 1} of {len(order)}"
+        title = f"{words.sentence(row.name)} · {group(row)}"
         self.query_one("#title", Static).update(title)
         self.query_one("#place", Static).update(place)
         self.query_one(FigureView).show(row.key)
         self.query_one("#how-text", Static).update(
             _how(row.definition, desk.reader.spell(row.landmarks), row.how)
         )
-        self.query_one(Readings).show(measuring.spelt(desk, row.key), desk.unit.value)
         self.query_one(SiteField).display = row.key == "waist"
         self.query_one(SiteField).show(desk.profile.waist_site)
-        self._remarks()
         self.query_one("#how").scroll_home(animate=False)
-        self._begin(row.key)
-
-    def _begin(self, key: str) -> None:
-        """Put the cursor into the field, or first ask where the waist is."""
-        if key == "waist" and self.desk.profile.waist_site is WaistSite.NOT_SAID:
+        self._readings(self._wanted(row.key))
+        if row.key == "waist" and desk.profile.waist_site is WaistSite.NOT_SAID:
             self.query_one(SiteField).ask()
         else:
-            self.query_one(Readings).field(self._wanted(key)).focus()
+            self.query_one(Readings).field.focus()
 
-    def _wanted(self, key: str) -> int:
-        """The second field where the first reading waits for it, else the first."""
-        waits = len(measuring.spelt(self.desk, key)) == 1 and not measuring.findings(self.desk, key)
-        return 1 if waits else 0
-
-    def _remarks(self) -> None:
-        others, skipped = measuring.others(self.desk, self.key)
-        kept = self.key in self.desk.profile.measures
-        self.query_one(Trail).show(self.desk, self.key)
-        self.query_one("#standing", Static).update(
-            f"Kept: {measuring.standing(self.desk, self.key)}"
-        )
+    def _readings(self, at: int) -> None:
+        """Show the readings, one of them in the field, and what is to be said of them."""
+        desk, key = self.desk, self.key
+        self.query_one(Readings).show(measuring.spelt(desk, key), desk.unit.value, at)
+        others, skipped = measuring.others(desk, key)
+        kept = key not in desk.check.missing
+        self.query_one(Trail).show(desk, key)
+        self.query_one("#standing", Static).update(f"Kept: {measuring.standing(desk, key)}")
         self.query_one("#standing").display = kept
         self.query_one("#others", Static).update(others)
         self.query_one("#skipped", Static).update(skipped)
         self.query_one("#skipped").display = not kept
+        self.query_one("#open", Static).update(measuring.still_open(desk))
 
-    @on(Readings.Entered)
-    def enter(self, event: Readings.Entered) -> None:
-        event.stop()
-        if event.changed and event.text:
-            self._take(event.index, event.text)
-        elif event.index == 0 and not event.text:
-            self._emptied()
-        elif event.index == 0 and not self.query_one(Readings).field(1).value:
-            self.query_one(Readings).field(1).focus()
+    def _wanted(self, key: str) -> int:
+        """The second reading where the first waits for it, else the first."""
+        waits = len(measuring.spelt(self.desk, key)) == 1 and not measuring.findings(self.desk, key)
+        return 1 if waits else 0
+
+    def entered(self, index: int, text: str) -> None:
+        """Keep what was typed for a reading; an empty text takes a reading off, or goes on."""
+        kept = measuring.spelt(self.desk, self.key)
+        if text and text != (*kept, "")[index]:
+            self._take(index, text)
+        elif index < len(kept) and not text:
+            self._say(measuring.removed(self.desk, self.key, index), index)
+        elif index == 0 and not text:
+            self.warn("Nothing was typed. F4 leaves this measure open, and an estimate stands in.")
+        elif index == 0 and len(kept) == 1:
+            self._readings(1)
         else:
             self._next()
 
@@ -134,31 +140,20 @@ class MeasurePage(Page):
             return
         if outcome.wanted is None and not outcome.wrong:
             self._next(outcome.says)
-            return
-        self._stay(outcome)
+        else:
+            self._say(outcome.says, outcome.wanted or 1, wrong=outcome.wrong)
 
-    def _stay(self, outcome: measuring.Outcome) -> None:
-        (self.warn if outcome.wrong else self.tell)(outcome.says)
-        fields = self.query_one(Readings)
-        fields.show(measuring.spelt(self.desk, self.key), self.desk.unit.value)
-        self._remarks()
-        if outcome.wanted == 2:
-            fields.third(True)
-        fields.field(outcome.wanted or 1).focus()
-
-    def _emptied(self) -> None:
-        if self.key not in self.desk.profile.measures:
-            self.warn("Nothing was typed. F4 skips this measure, F6 takes the estimate.")
-            return
-        self.tell(measuring.drop(self.desk, self.key))
-        self.show()
+    def _say(self, says: str, at: int, *, wrong: bool = False) -> None:
+        (self.warn if wrong else self.tell)(says)
+        self._readings(at)
 
     def _next(self, says: str = "") -> None:
-        following = order.after(self.key)
-        if following is None:
+        order = self.desk.order
+        following = order[order.index(self.key) + 1 :]
+        if following:
+            self._turn(following[0], says)
+        else:
             self.tapewise.go("review", says or "That was the last one.")
-            return
-        self._turn(following, says)
 
     def _turn(self, key: str, says: str = "") -> None:
         self.desk.place(measure=key)
@@ -166,29 +161,34 @@ class MeasurePage(Page):
         self.tell(says)
 
     def keep_typed(self) -> None:
-        """Keep readings typed but not entered; what is no length is said and left."""
-        for index, text in self.query_one(Readings).typed():
+        """Keep a reading typed but not entered; what is no length is said and left."""
+        fields = self.query_one(Readings)
+        if fields.typed is not None:
             try:
-                measuring.take(self.desk, self.key, index, text)
+                measuring.take(self.desk, self.key, fields.index, fields.typed)
             except TapewiseError as error:
-                self.warn(f"{error} It was not kept.")
+                self.warn(f"{self.desk.reader.spell(error.told)} It was not kept.")
 
     @on(SiteField.Told)
     def site(self, event: SiteField.Told) -> None:
         event.stop()
         if event.site is not self.desk.profile.waist_site:
+            self.keep_typed()
             self.desk.waist_site(event.site)
-            self._remarks()
-        self.query_one(Readings).field(0).focus()
+            self._readings(self._wanted(self.key))
+        self.query_one(Readings).field.focus()
 
     def action_back(self) -> None:
         self.keep_typed()
-        previous = order.before(self.key)
-        self._turn(previous) if previous else self.tapewise.go("start")
+        before = self.desk.order[: self.desk.order.index(self.key)]
+        self._turn(before[-1]) if before else self.tapewise.go("start")
 
     def action_on(self) -> None:
         self.keep_typed()
         self._next()
+
+    def action_change(self) -> None:
+        self.tapewise.go("review")
 
     def action_find(self) -> None:
         self.keep_typed()
@@ -197,25 +197,35 @@ class MeasurePage(Page):
     def _jumped(self, key: str | None) -> None:
         if key:
             self._turn(key)
-        else:
-            self.show()
+
+    def action_table(self) -> None:
+        self.tapewise.go("table")
+
+    def action_all(self) -> None:
+        """Go through all measures, or through the garment's alone again."""
+        self.keep_typed()
+        self.desk.all_measures = not self.desk.all_measures
+        self.show()
+        self.tell(measuring.scope(self.desk))
 
     def action_take(self) -> None:
-        says = measuring.estimate(self.desk, self.key)
-        if says is None:
-            self.warn(measuring.refused(self.desk) or "There is nothing to estimate it from yet.")
-            return
-        self._next(says)
+        """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""
+        self.keep_typed()
+        found = measuring.offered(self.desk, self.key)
+        try:
+            if found is None:
+                self._next(measuring.left_open(self.desk, self.key))
+            else:
+                self._next(measuring.correct(self.desk, found))
+        except TapewiseError as error:
+            self.warn(error)
 
     def action_confirm(self) -> None:
         self.keep_typed()
-        if self.key not in self.desk.profile.values():
+        if self.key in self.desk.check.missing:
             self.warn("There is no reading to confirm yet.")
             return
         self._next(measuring.confirm(self.desk, (self.key,)))
-
-    def action_change(self) -> None:
-        self.tapewise.go("review")
 
 
 def _how(definition: str, landmarks: str, how: str) -> Text:

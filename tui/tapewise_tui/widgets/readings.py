@@ -1,69 +1,72 @@
-"""The field a reading is typed into, and those for the second and a third one."""
+"""The readings of one measure in one row: those kept as text, the one at hand in a field."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
 
-from textual import on
 from textual.app import ComposeResult
+from textual.binding import Binding
 from textual.containers import Horizontal
-from textual.message import Message
-from textual.widgets import Input, Label
+from textual.widgets import Label
 
-NAMES = ("1st", "2nd", "3rd")
+from tapewise_tui.widgets.field import Field
+
+NAMES = ("1st", "2nd", "3rd", "4th", "5th")
 
 
 class Readings(Horizontal):
-    """Up to three readings of one measure, in one row."""
+    """Up and down go to the reading before and after; an emptied one is taken off."""
 
-    @dataclass
-    class Entered(Message):
-        """A reading was typed; ``changed`` tells it from one that was there and stands."""
+    BINDINGS = [
+        Binding("up", "step(-1)", "Reading before", tooltip="to the reading before", show=False),
+        Binding("down", "step(1)", "Next reading", tooltip="to the next reading", show=False),
+    ]
 
-        index: int
-        text: str
-        changed: bool
-
-    def __init__(self) -> None:
+    def __init__(self, entered: Callable[[int, str], None]) -> None:
         super().__init__()
-        self._shown: tuple[str, ...] = ("", "", "")
+        self._entered = entered
+        self.index = 0
+        self.spelt: tuple[str, ...] = ()
+        self.unit = ""
 
     def compose(self) -> ComposeResult:
-        for index, name in enumerate(NAMES):
-            yield Label(name, classes=f"reading-{index}")
-            yield Input(id=f"reading-{index}", classes=f"reading-{index}", compact=True)
-        yield Label("", id="unit")
+        yield Label("", id="before", markup=False)
+        yield Field(lambda text: self._entered(self.index, text), id="reading")
+        yield Label("", id="behind", markup=False)
 
-    def show(self, spelt: Sequence[str], unit: str) -> None:
-        """Fill the fields; the third is shown only if there is something in it."""
-        self._shown = (*spelt, "", "", "")[:3]
-        for index, text in enumerate(self._shown):
-            field = self.field(index)
-            with field.prevent(Input.Changed):
-                field.value = text
-        self.query_one("#unit", Label).update(unit)
-        self.third(bool(self._shown[2]))
+    def show(self, spelt: Sequence[str], unit: str, at: int = 0) -> None:
+        """Show readings as they are typed, one of them, or a new one behind them, in the field."""
+        self.spelt, self.unit = tuple(spelt), unit
+        self.index = min(at, len(self.spelt))
+        self.field.put(self._at_hand)
+        before = [f"{name} {text}" for name, text in self._named if name in NAMES[: self.index]]
+        behind = [f"{name} {text}" for name, text in self._named[self.index + 1 :]]
+        self.query_one("#before", Label).update("  ".join([*before, NAMES[self.index]]))
+        self.query_one("#behind", Label).update("  ".join([unit, *behind]))
 
-    def third(self, due: bool) -> None:
-        """Show or hide the third field."""
-        for part in self.query(".reading-2"):
-            part.display = due
+    @property
+    def field(self) -> Field:
+        """What is typed into."""
+        return self.query_one(Field)
 
-    def field(self, index: int) -> Input:
-        return self.query_one(f"#reading-{index}", Input)
+    @property
+    def typed(self) -> str | None:
+        """What was typed and not entered yet; None if the field is as it was shown."""
+        field = self.field
+        return field.value.strip() if field.value.strip() and field.touched else None
 
-    def typed(self) -> list[tuple[int, str]]:
-        """Return what was typed and not entered yet."""
-        return [
-            (index, text)
-            for index, shown in enumerate(self._shown)
-            if (text := self.field(index).value.strip()) and text != shown
-        ]
+    @property
+    def _at_hand(self) -> str:
+        return self.spelt[self.index] if self.index < len(self.spelt) else ""
 
-    @on(Input.Submitted)
-    def enter(self, event: Input.Submitted) -> None:
-        event.stop()
-        index = int((event.input.id or "reading-0")[-1])
-        changed = event.value.strip() != self._shown[index]
-        self.post_message(self.Entered(index, event.value.strip(), changed))
+    @property
+    def _named(self) -> list[tuple[str, str]]:
+        return list(zip(NAMES, self.spelt, strict=False))
+
+    def action_step(self, by: int) -> None:
+        """Go to another reading; what is typed counts first."""
+        wanted = self.index + by
+        if self.typed is not None:
+            self._entered(self.index, self.typed)
+        elif 0 <= wanted <= min(len(self.spelt), len(NAMES) - 1):
+            self.show(self.spelt, self.unit, wanted)

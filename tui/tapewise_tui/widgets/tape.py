@@ -23,7 +23,7 @@ class PagesTape(Widget):
 
     def __init__(self, page: str) -> None:
         super().__init__()
-        self.page = page
+        self.page = "measure" if page == "table" else page
         self.who, self.unit = "", ""
 
     def show(self, name: str, unit: str) -> None:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from rich.text import Text
 from textual.widgets import Static
 
-from tapewise_tui import order, words
+from tapewise_core.measures.catalogue import measure
+from tapewise_core.measures.order import group
+from tapewise_tui import words
 from tapewise_tui.desk import Desk
 
 
@@ -15,11 +17,12 @@ class Trail(Static):
     def show(self, desk: Desk, at: str) -> None:
         """Draw the list afresh."""
         said, heading = Text(), ""
-        for row in order.ORDER:
-            if order.group(row) != heading:
-                heading = order.group(row)
+        missing = desk.check.missing
+        for row in map(measure, desk.order):
+            if group(row) != heading:
+                heading = group(row)
                 said.append(f"{words.sentence(heading)}\n", "bold")
-            mark = "x" if row.key in desk.profile.measures else "."
+            mark = "." if row.key in missing else "x"
             here = row.key == at
             said.append(f"{'>' if here else ' '} {mark} {row.name}\n", "reverse" if here else "")
         self.update(said)

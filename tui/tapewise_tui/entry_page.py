@@ -1,0 +1,233 @@
+"""What the table and the review share: rows of measures, and one field for the row marked."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from typing import ClassVar
+
+from textual import on
+from textual.binding import Binding, BindingType
+from textual.containers import Horizontal
+from textual.widget import Widget
+from textual.widgets import Label, Static
+
+from tapewise_core.errors import TapewiseError
+from tapewise_tui import keys, measuring, reviewing, words
+from tapewise_tui.desk import Desk
+from tapewise_tui.line import Line
+from tapewise_tui.page import Page
+from tapewise_tui.widgets.field import Field
+from tapewise_tui.widgets.rows import Cell, Rows
+
+WAYS = ("up", "down", "pageup", "pagedown")
+
+
+class EntryLine(Horizontal):
+    """The field with its name; keys that move go through the rows above it."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        *(Binding(key, f"screen.go('{key}')", show=False) for key in WAYS),
+        Binding("tab", "screen.go('right')", show=False),
+        Binding("shift+tab", "screen.go('left')", show=False),
+    ]
+
+
+class EntryPage(Page):
+    """The keyboard belongs to the field; arrows move the row it stands for."""
+
+    COLUMNS: ClassVar[int] = 1
+    """How many columns can be typed into."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        *keys.of(
+            "find",
+            take="take the value proposed for a slip",
+            confirm="it was read again and is so, though unlikely",
+            change="this measure alone, with where the tape goes",
+        ),
+        Binding("escape", "leave", "Leave it", show=False, tooltip="leave the value as it was"),
+    ]
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self.rows: tuple[reviewing.Standing, ...] = ()
+        self.spot = (0, 0)
+
+    def standing(self) -> tuple[reviewing.Standing, ...]:
+        """Return the rows to show."""
+        raise NotImplementedError
+
+    def columns(self) -> tuple[tuple[str, int], ...]:
+        """Return the columns with their widths."""
+        raise NotImplementedError
+
+    def cells(self, row: reviewing.Standing) -> tuple[Cell, ...]:
+        """Return one row as it is shown."""
+        raise NotImplementedError
+
+    def typed(self, text: str) -> str:
+        """Keep what was typed for the row marked and return what to say; raises TapewiseError."""
+        raise NotImplementedError
+
+    def parts(self) -> Iterable[Widget]:
+        yield Static("", id="summary", markup=False)
+        yield Rows(id="table", takes_keys=False)
+        with EntryLine(id="entry"):
+            yield Label("", id="entry-name", markup=False)
+            yield Field(self.entered, id="value", step=self.action_go)
+            yield Label("", id="entry-unit", markup=False)
+        yield Static("", id="advice", markup=False)
+
+    def show(self) -> None:
+        super().show()
+        self.rows = self.standing()
+        table = self.query_one(Rows)
+        table.fill(self.columns(), [(row.measure.key, self.cells(row)) for row in self.rows])
+        self.query_one("#summary", Static).update(self.summary())
+        self.mark()
+        self.query_one(Field).focus()
+
+    def summary(self) -> str:
+        """Return what stands above the rows."""
+        return measuring.still_open(self.desk)
+
+    @property
+    def row(self) -> reviewing.Standing:
+        """The row marked."""
+        return self.rows[min(self.query_one(Rows).cursor_row, len(self.rows) - 1)]
+
+    @property
+    def key(self) -> str:
+        """The measure of the row marked."""
+        return self.row.measure.key
+
+    @property
+    def spelt(self) -> str:
+        """What stands where one would type."""
+        kept = measuring.spelt(self.desk, self.key)
+        return kept[self.spot[1]] if self.spot[1] < len(kept) else ""
+
+    def mark(self) -> None:
+        """Let the field stand for the row with the cursor."""
+        table = self.query_one(Rows)
+        self.spot = (table.cursor_row, self.spot[1])
+        self.query_one("#entry-name", Label).update(self.name_of_field())
+        self.query_one("#entry-unit", Label).update(self.desk.unit.value)
+        self.query_one(Field).put(self.spelt)
+        self.query_one("#advice", Static).update(reviewing.advice(self.row, self.desk))
+
+    def name_of_field(self) -> str:
+        """Return what is typed into the field."""
+        return words.sentence(self.row.measure.name)
+
+    @on(Rows.RowHighlighted)
+    @on(Rows.RowSelected)
+    def pointed(self) -> None:
+        """Follow the mouse; what the keyboard did is done by now."""
+        table = self.query_one(Rows)
+        if self.rows and table.cursor_row != self.spot[0]:
+            there = table.cursor_row
+            table.move_cursor(row=self.spot[0])
+            self.keep_typed()
+            table.move_cursor(row=there)
+            self.mark()
+
+    def action_go(self, way: str) -> None:
+        """Keep what is typed and go to another row or column; what cannot be kept stays."""
+        if self.query_one(Field).touched and not self._kept():
+            return
+        if way in ("left", "right"):
+            self.spot = (self.spot[0], (self.spot[1] + 1) % self.COLUMNS)
+        else:
+            self.query_one(Rows).go(way)
+        self.mark()
+
+    def entered(self, text: str) -> None:
+        """Keep what is typed and go down."""
+        if self.query_one(Field).touched and not self._kept():
+            return
+        self.spot = (self.spot[0], 0)
+        if self.row is self.rows[-1]:
+            self.mark()
+            self.tell("That was the last row; F4 goes on.")
+            return
+        self.query_one(Rows).go("down")
+        self.mark()
+
+    def _kept(self) -> bool:
+        key, text = self.key, self.query_one(Field).value.strip()
+        try:
+            says = self.typed(text)
+        except TapewiseError as error:
+            self.warn(error)
+            return False
+        doubt = next((one for one in measuring.findings(self.desk, key)), None)
+        self.show_again(key)
+        if doubt is None:
+            self.tell(says)
+        else:
+            self.warn(self.desk.reader.spell(doubt.says))
+        return True
+
+    def show_again(self, key: str) -> None:
+        """Show the rows afresh, the cursor still on one measure."""
+        self.show()
+        self.query_one(Rows).to(key)
+        self.mark()
+
+    def keep_typed(self) -> None:
+        field = self.query_one(Field)
+        if field.touched and field.value.strip():
+            self._kept()
+
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        self.keep_typed()
+        table = self.query_one(Rows)
+        return table.lines(), table.at
+
+    def found(self, key: str) -> None:
+        self.query_one(Rows).to(key)
+        self.mark()
+
+    def action_leave(self) -> None:
+        self.mark()
+        self.tell("")
+
+    def action_change(self) -> None:
+        key = self.key
+        self.keep_typed()
+        self.desk.place(measure=key)
+        self.tapewise.go("measure")
+
+    def action_take(self) -> None:
+        """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""
+        self.keep_typed()
+        found = measuring.offered(self.desk, self.key)
+        self._do(
+            lambda: (
+                measuring.left_open(self.desk, self.key)
+                if found is None
+                else measuring.correct(self.desk, found)
+            )
+        )
+
+    def action_confirm(self) -> None:
+        """Confirm the measures that a remark is about, else the one of the row."""
+        self.keep_typed()
+        missing, row = self.desk.check.missing, self.row
+        about = row.finding.measures if row.finding else (self.key,)
+        keys = tuple(key for key in about if key not in missing)
+        if not keys:
+            self.warn("It was not measured; type what the tape says.")
+            return
+        self._do(lambda: measuring.confirm(self.desk, keys))
+
+    def _do(self, act: Callable[[], str]) -> None:
+        key = self.key
+        try:
+            says = act()
+        except TapewiseError as error:
+            self.warn(error)
+            return
+        self.show_again(key)
+        self.tell(says)

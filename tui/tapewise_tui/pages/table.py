@@ -1,0 +1,123 @@
+"""Table: a sheet of numbers typed from top to bottom, one row a measure."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from rich.text import Text
+from textual import on
+from textual.widgets import Input
+
+from tapewise_tui import keys, measuring, reviewing
+from tapewise_tui.desk import Desk
+from tapewise_tui.entry_page import EntryPage
+from tapewise_tui.widgets.field import Field
+from tapewise_tui.widgets.rows import Cell, Rows
+
+NAMES = ("", ", 2nd reading")
+
+
+class TablePage(EntryPage):
+    """Value, second reading, what changed, and what looks unlikely, as it is typed."""
+
+    NAME = "table"
+    COLUMNS = 2
+    PURPOSE = (
+        "Type what your sheet says, Enter after each number: it goes down. Tab is the second "
+        "reading. What is not measured stands in brackets, estimated from the rest. Only what the "
+        "garment needs is listed; Ctrl+L lists everything. Where you measured before, the change "
+        "since then stands beside."
+    )
+    BINDINGS = keys.of(
+        "all",
+        back="to the people",
+        on="on to the review",
+        table="one measure a page, with its figure",
+    )
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self.before: Mapping[str, float] = {}
+
+    def begin(self) -> None:
+        self.before = measuring.before_today(self.desk)
+
+    def show(self) -> None:
+        first = not self.rows
+        super().show()
+        if first:
+            self.query_one(Rows).to(self._begins())
+            self.mark()
+
+    def _begins(self) -> str:
+        """Where the person stopped, else the first measure that is open."""
+        order, missing = self.desk.order, self.desk.check.missing
+        kept = self.desk.work.measure
+        return kept if kept in order else next((key for key in order if key in missing), order[0])
+
+    def standing(self) -> tuple[reviewing.Standing, ...]:
+        return reviewing.in_order(self.desk, self.desk.order)
+
+    def columns(self) -> tuple[tuple[str, int], ...]:
+        unit = self.desk.unit.value
+        since = (("Since then", 14),) if self.before and self.size.width >= WIDE else ()
+        return (("Measure", 18), (f"1st {unit}", 8), ("2nd", 8), *since, ("Remark", 16))
+
+    def cells(self, row: reviewing.Standing) -> tuple[Cell, ...]:
+        kept = measuring.spelt(self.desk, row.measure.key)
+        first, second = (*kept, "", "")[:2]
+        value: Cell = first or Text(f"({row.value})" if row.off else row.value, "dim")
+        change = measuring.change(self.desk, row.measure.key, self.before)
+        if len(self.columns()) == 5:
+            return (row.measure.name, value, second, change, _remark(row))
+        remark = ", ".join(filter(None, (_remark(row), change)))
+        return (row.measure.name, value, second, remark)
+
+    def name_of_field(self) -> str:
+        return super().name_of_field() + NAMES[self.spot[1]]
+
+    @on(Input.Changed)
+    def mirrored(self, event: Input.Changed) -> None:
+        """Show what is being typed in its own cell too."""
+        event.stop()
+        field = self.query_one(Field)
+        if field.touched:
+            self.query_one(Rows).write(self.spot[0], 1 + self.spot[1], field.value)
+
+    def typed(self, text: str) -> str:
+        if not text:
+            return measuring.removed(self.desk, self.key, self.spot[1])
+        self.desk.place(measure=self.key)
+        return measuring.take(self.desk, self.key, self.spot[1], text).kept
+
+    def action_leave(self) -> None:
+        self.show_again(self.key)
+        super().action_leave()
+
+    def action_back(self) -> None:
+        self.tapewise.go("start")
+
+    def action_on(self) -> None:
+        self.tapewise.go("review")
+
+    def action_table(self) -> None:
+        self.action_change()
+
+    def action_all(self) -> None:
+        """List all measures, or the garment's alone again."""
+        self.keep_typed()
+        key = self.key
+        self.desk.all_measures = not self.desk.all_measures
+        self.show_again(key)
+        self.tell(measuring.scope(self.desk))
+
+
+WIDE = 72
+"""Columns from which the change since the last time has a column of its own."""
+
+
+def _remark(row: reviewing.Standing) -> str:
+    """What is unlikely, or how far an estimate may be off."""
+    if row.urgent < 2:
+        return row.remark
+    return f"{row.off}" if row.off else ""

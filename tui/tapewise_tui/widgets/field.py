@@ -1,0 +1,89 @@
+"""A field for typing ahead: every key is acted on before the next one is looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import ClassVar
+
+from textual.binding import BindingType
+from textual.events import Key
+from textual.widgets import Input
+
+
+class Field(Input, inherit_bindings=False):
+    """A field that stays while what it asks for changes.
+
+    Elsewhere a key that is no letter rises through the page to the app before it acts; whatever
+    is typed meanwhile still lands in the field as it was, and two numbers become one. Here Enter,
+    arrows and function keys act at once, so that the next letter belongs to what they led to.
+    That is also why ``entered`` is called rather than sent a message.
+    """
+
+    BINDINGS: ClassVar[list[BindingType]] = [*Input.BINDINGS]
+    """An input's own, without those that scroll: up and down belong to what is around it."""
+
+    def __init__(
+        self,
+        entered: Callable[[str], None],
+        id: str,
+        step: Callable[[str], None] | None = None,
+        placeholder: str = "",
+    ) -> None:
+        super().__init__(id=id, compact=True, placeholder=placeholder, select_on_focus=False)
+        self.entered, self.step = entered, step
+        self.shown = ""
+
+    async def action_submit(self) -> None:
+        self.entered(self.value.strip())
+
+    def put(self, text: str) -> None:
+        """Show a text; what is typed next replaces it."""
+        self.shown = text
+        with self.prevent(Input.Changed):
+            self.value = text
+        self.select_all()
+
+    def catch(self, letter: str) -> None:
+        """Take a letter that was typed while the cursor was elsewhere."""
+        self.focus()
+        self.replace(letter, *self.selection)
+
+    @property
+    def touched(self) -> bool:
+        """Whether anything was typed since a text was shown."""
+        return self.value.strip() != self.shown
+
+    def action_cursor_left(self, select: bool = False) -> None:
+        self._move("left", super().action_cursor_left, select)
+
+    def action_cursor_right(self, select: bool = False) -> None:
+        self._move("right", super().action_cursor_right, select)
+
+    def action_home(self, select: bool = False) -> None:
+        self._move("home", super().action_home, select)
+
+    def action_end(self, select: bool = False) -> None:
+        self._move("end", super().action_end, select)
+
+    def _move(self, way: str, inside: Callable[[bool], None], select: bool) -> None:
+        """Go about in what is typed; where nothing is, and around is something, go there."""
+        if self.step is None or self.touched or select:
+            inside(select)
+        else:
+            self.step(way)
+
+    async def _on_key(self, event: Key) -> None:
+        if self.screen is not self.app.screen:  # pressed here, but the page has been turned
+            _no_more(event)
+            self.app.post_message(Key(event.key, event.character))
+            return
+        active = None if event.is_printable else self.screen.active_bindings.get(event.key)
+        if active is not None:
+            _no_more(event)
+            if active.enabled:
+                await self.app.run_action(active.binding.action, active.node)
+
+
+def _no_more(event: Key) -> None:
+    event.stop()
+    event.prevent_default()
