@@ -80,11 +80,29 @@ def test_draft_reads_a_profile_file_and_speaks_json(
 ) -> None:
     """What a script needs: files, proofs and findings on stdout, nothing else."""
     file = write(own_folder / "ada.json", height=167, bust=92, waist=74, hip=99)
-    assert run("draft", str(file), "jersey-top", "--out", "top", "--json") == 0
+    assert run("draft", str(file), "jersey-top", "--out", "top", "--json") == 1
     told = json.loads(capsys.readouterr().out)
     assert told["holds"] is True
+    assert told["verdict"]["helps_most"] in told["estimated"]
     assert "head" in told["estimated"]
     assert {row["name"] for row in told["files"]} >= FILES
+
+
+def test_uncertain_proofs_are_exit_code_1_and_a_trial_garment_is_advised(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """A name and no measures: all holds as estimated, and nothing is to be trusted yet."""
+    file = write(own_folder / "ada.json")
+    assert run("draft", str(file), "jersey-top", "--out", "t", "--no-pages") == 1
+    told = capsys.readouterr().out
+    assert "sew a trial garment from cheap cloth first." in told
+    assert "bust as asked: " in told
+    record = json.loads((own_folder / "t" / "draft.json").read_text())
+    sure = {proof["id"]: proof["sure"] for proof in record["proofs"]}
+    assert sure["bust as asked"] < 0.3
+    assert sure["outline"] == 1
+    assert record["verdict"]["sure"] == min(sure.values())
+    assert "UNCERTAIN" in (own_folder / "t" / "checklist.md").read_text()
 
 
 def test_bare_numbers_are_in_the_unit_asked_for(own_folder: Path) -> None:

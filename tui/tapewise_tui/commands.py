@@ -72,18 +72,21 @@ def draft(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.drafting import draft as drafted_for
     from tapewise_core.tasks.drafting import machines_named
     from tapewise_core.tasks.files import save
+    from tapewise_core.tasks.how_sure import how_sure
     from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 
     project = taken_up(options, asked(options.set)) if options.project else None
     if None in (options.person, options.garment, options.out):
         raise OptionError("A draft needs PERSON, GARMENT and --out DIR, or a --project NAME.")
     profile = _person(options)
-    drafted = drafted_for(
-        profile,
-        options.garment,
-        asked(options.set),
-        unit=_unit(options),
-        machines=machines_named(options.machines or usual_machines()),
+    drafted = how_sure(
+        drafted_for(
+            profile,
+            options.garment,
+            asked(options.set),
+            unit=_unit(options),
+            machines=machines_named(options.machines or usual_machines()),
+        )
     )
     findings = people.check(profile, drafted.unit).about(drafted.used)
     shown = Shown(options.unfolded, not options.no_allowances, tuple(options.piece))
@@ -100,7 +103,8 @@ def draft(options: argparse.Namespace) -> int:
     elif not options.quiet:
         say("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
     loud = any(finding.severity.value == "warning" for finding in findings)
-    return LOOK if drafted.failing or loud or written.failed else FINE
+    unproved = drafted.failing or drafted.uncertain
+    return LOOK if unproved or loud or written.failed else FINE
 
 
 def _unit(options: argparse.Namespace) -> Unit:

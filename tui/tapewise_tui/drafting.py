@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks import drafting, wizard
+from tapewise_core.tasks import drafting, verdicts, wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
@@ -38,12 +38,17 @@ def says(proof: Proof, unit: Unit) -> str:
 
 
 def verdict(draft: Drafted) -> str:
-    """Say in one sentence how the proofs stand."""
+    """Say in one sentence how the proofs stand, and what the first that fails says."""
     if not draft.failing:
-        return f"All {len(draft.proofs)} proofs hold."
+        return stands(draft)
     first = draft.failing[0]
-    more = f" (and {len(draft.failing) - 1} more)" if len(draft.failing) > 1 else ""
-    return f"! {words.sentence(first.name)} fails{more}: {says(first, draft.unit)}"
+    return f"{stands(draft)} {words.sentence(first.name)}: {says(first, draft.unit)}"
+
+
+def stands(draft: Drafted) -> str:
+    """Say in one sentence how the proofs stand, marked where something wants attention."""
+    mark = "! " if draft.failing else "? " if draft.uncertain else ""
+    return mark + Reader(draft.unit, plain=True).spell(verdicts.verdict_told(draft))
 
 
 def given(draft: Drafted, unit: Unit) -> tuple[str, ...]:
@@ -53,17 +58,9 @@ def given(draft: Drafted, unit: Unit) -> tuple[str, ...]:
 
 def proof_lines(draft: Drafted, most: int = 8) -> str:
     """Return a line for each of the first proofs, failing ones before the others."""
-    proofs = sorted(draft.proofs, key=lambda proof: proof.holds)[:most]
+    proofs = verdicts.in_order(draft.proofs)[:most]
     marks = {True: "holds  ", False: "! fails"}
     return "\n".join(f"{marks[proof.holds]} {says(proof, draft.unit)}" for proof in proofs)
-
-
-def count(draft: Drafted) -> str:
-    """Say how many proofs hold, for a page that lists them all."""
-    if not draft.failing:
-        return f"All {len(draft.proofs)} proofs hold."
-    verb = "fails" if len(draft.failing) == 1 else "fail"
-    return f"! {len(draft.failing)} of {len(draft.proofs)} proofs {verb}; they stand on top."
 
 
 def mend_words(mend: Mapping[str, Length | str], unit: Unit) -> str:

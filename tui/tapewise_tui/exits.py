@@ -4,7 +4,7 @@ FINE = 0
 """All is well."""
 
 LOOK = 1
-"""Done, but a proof fails or a value is unlikely."""
+"""Done, but a proof fails or is uncertain, or a value is unlikely."""
 
 WRONG = 2
 """Wrong input; nothing was written."""
@@ -17,7 +17,7 @@ STOPPED = 130
 
 MEANINGS = {
     FINE: "all is well",
-    LOOK: "done, but a proof fails, a row failed or a value is unlikely",
+    LOOK: "done, but a proof fails or is uncertain, a row failed or a value is unlikely",
     WRONG: "wrong input, or an output that takes no more; nothing was written",
     BROKEN: "the program itself is at fault",
     STOPPED: "stopped from the keyboard, or an answer was no",

@@ -26,6 +26,7 @@ def draft_lines(
 ) -> Iterator[str]:
     """Say what was made, what was guessed, what fails and what is unlikely."""
     from tapewise_core.tasks.guesses import effect_words
+    from tapewise_core.tasks.verdicts import verdict_lines
 
     yield f"{drafted.garment.title} for {drafted.person}, in {folder}:"
     steps = [name for name, _ in written.files if name.startswith("steps/")]
@@ -45,13 +46,7 @@ def draft_lines(
     yield from drafted.given
     yield from map(drafted.reader.spell, drafted.pattern.remarks)
     yield from (f"Unlikely: {drafted.reader.spell(finding.says)}" for finding in findings)
-    failing = drafted.failing
-    if failing:
-        yield f"{len(failing)} of {len(drafted.proofs)} proofs fail; do not cut yet:"
-        reader = Reader(drafted.unit)
-        yield from (f"  {proof.name}: {reader.spell(proof.says)}" for proof in failing)
-    else:
-        yield f"All {len(drafted.proofs)} proofs hold."
+    yield from verdict_lines(drafted)
 
 
 def draft_json(
@@ -60,7 +55,7 @@ def draft_json(
     """Return the same for a machine."""
     from tapewise_core.tasks.check_record import findings_json
     from tapewise_core.tasks.files import purpose
-    from tapewise_core.tasks.record import proofs_json, silent_json
+    from tapewise_core.tasks.record import proofs_json, silent_json, verdict_json
 
     return {
         "garment": drafted.garment.name,
@@ -79,6 +74,7 @@ def draft_json(
         "findings": findings_json(findings, drafted.reader),
         "proofs": proofs_json(drafted),
         "silent": silent_json(drafted),
+        "verdict": verdict_json(drafted),
         "holds": not drafted.failing,
     }
 

@@ -49,8 +49,12 @@ def girths_fit(case: Case) -> Answer:
 
 def least(girth: Girth, cloth: Cloth) -> float:
     """Return the smallest girth that may be cut for a body's [mm]."""
-    share = ARM_SHARE if girth.name in ARMS else BODY_SHARE
-    return girth.body / (1 + cloth.stretch * share)
+    return girth.body * least_share(girth.name, cloth)
+
+
+def least_share(name: str, cloth: Cloth) -> float:
+    """Return the same as a share of the body's, for the girth of a name."""
+    return 1 / (1 + cloth.stretch * (ARM_SHARE if name in ARMS else BODY_SHARE))
 
 
 def _fits(case: Case, girth: Girth) -> Proof:

@@ -69,13 +69,18 @@ ALWAYS = frozenset(
 """What every garment answers for: whatever has pieces can be asked these."""
 
 
+SURE_ENOUGH = 0.8
+"""The share of bodies for which a proof must hold to be trusted (our choice)."""
+
+
 @dataclass(frozen=True, slots=True)
 class Proof:
     """One proof's outcome; no other proof of a draft has its ``id`` and ``of`` together.
 
     ``of`` is the side, seam or piece that was judged, empty where there is but one. ``value``
     and ``limit`` are in ``unit``: cm, %, degrees or a bare number (1). ``mend`` maps options to
-    values that make it hold, where a change is safe to offer.
+    values that make it hold, where a change is safe to offer. ``sure`` is the share of the bodies
+    that the estimates leave open for which it holds, 1 where nothing estimated matters.
     """
 
     id: ProofId
@@ -86,6 +91,12 @@ class Proof:
     holds: bool
     says: Told
     mend: Mapping[str, Length | str] | None = None
+    sure: float = 1.0
+
+    @property
+    def uncertain(self) -> bool:
+        """Whether it holds as estimated, and too seldom for the bodies that may be."""
+        return self.holds and self.sure < SURE_ENOUGH
 
     @property
     def name(self) -> str:

@@ -6,14 +6,22 @@ from collections.abc import Sequence
 
 from tapewise_core.paper.document import Table
 from tapewise_core.proofs.proof import Proof
+from tapewise_core.proofs.verdict import outcome
 from tapewise_core.text.told import Reader
 
 
 def proof_table(proofs: Sequence[Proof], reader: Reader) -> Table:
-    """Return the proofs as a table, failing ones first."""
-    ordered = sorted(proofs, key=lambda proof: proof.holds)
+    """Return the proofs as a table, failing ones first, then the uncertain."""
     rows = tuple(
-        (proof.name, "holds" if proof.holds else "FAILS", reader.spell(proof.says))
-        for proof in ordered
+        (proof.name, _loud(outcome(proof)), reader.spell(proof.says)) for proof in in_order(proofs)
     )
     return Table(("proof", "outcome", "what it says"), rows)
+
+
+def in_order(proofs: Sequence[Proof]) -> list[Proof]:
+    """Return proofs as they want attention: failing, then uncertain, then those that hold."""
+    return sorted(proofs, key=lambda proof: (proof.holds, not proof.uncertain))
+
+
+def _loud(outcome: str) -> str:
+    return outcome.upper() if outcome in ("fails", "uncertain") else outcome

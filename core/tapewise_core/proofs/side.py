@@ -25,6 +25,9 @@ from tapewise_core.units import Length, mm
 TRUE = 0.1
 """How far a drawn seam may be from its limit [mm]; what the record promises."""
 
+HALFWAY = 0.5
+"""How far down from the armscye line to the waist the underarm may lie."""
+
 RISE = 2.2
 """The sleeve's ease must shrink by this much for each unit the underarm is to rise: half of the
 ease lies below the arm, and a little more is taken to be sure (our geometry)."""
@@ -54,7 +57,7 @@ def not_too_low(case: Case) -> Answer:
     under = case.facts.underarm
     if under is None:
         return lacking(ProofId.UNDERARM_FOOT, "underarm")
-    lowest = under.armscye + (under.waist - under.armscye) / 2
+    lowest = under.armscye + (under.waist - under.armscye) * HALFWAY
     return (_low(case, under, lowest),)
 
 

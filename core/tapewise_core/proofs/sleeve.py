@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 
+from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Edge, Piece, SeamKind
 from tapewise_core.geometry.point import Point
 from tapewise_core.proofs.neck import BAND_SHARE
@@ -45,8 +46,13 @@ def hand_passes(case: Case) -> Answer:
     return (_passes(case, girth.garment, case.facts.hand),)
 
 
+def hand_share(cloth: Cloth) -> float:
+    """Return the smallest hem that a hand passes, as a share of the hand's girth."""
+    return 1 / (1 + BAND_SHARE * cloth.stretch)
+
+
 def _passes(case: Case, hem: float, hand: float) -> Proof:
-    limit = hand / (1 + BAND_SHARE * case.cloth.stretch)
+    limit = hand * hand_share(case.cloth)
     holds = reaches(hem, limit)
     says = said("A hand of {} goes through the sleeve's hem of {}.", mm(hand), mm(hem))
     if holds:

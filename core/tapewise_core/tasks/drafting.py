@@ -25,6 +25,7 @@ from tapewise_core.proofs.all import prove
 from tapewise_core.proofs.ledger import ledger, ledger_lines
 from tapewise_core.proofs.proof import Case, Proof, Silent
 from tapewise_core.proofs.report import proof_table
+from tapewise_core.proofs.verdict import Verdict
 from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
 from tapewise_core.sources import ESTIMATES, citations
@@ -46,7 +47,11 @@ USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
 
 @dataclass(frozen=True)
 class Drafted:
-    """A garment drafted and proved for one person; drawings and documents come when asked for."""
+    """A garment drafted and proved for one person; drawings and documents come when asked for.
+
+    ``verdict`` is None, and every proof 1 ``sure``, until
+    :func:`tapewise_core.tasks.how_sure.how_sure` was asked.
+    """
 
     garment: Garment
     person: str
@@ -59,6 +64,8 @@ class Drafted:
     pattern: Pattern
     proofs: tuple[Proof, ...]
     silent: tuple[Silent, ...]
+    profile: Profile
+    verdict: Verdict | None = None
 
     @property
     def reader(self) -> Reader:
@@ -74,6 +81,11 @@ class Drafted:
     def failing(self) -> tuple[Proof, ...]:
         """The proofs that do not hold."""
         return tuple(proof for proof in self.proofs if not proof.holds)
+
+    @property
+    def uncertain(self) -> tuple[Proof, ...]:
+        """The proofs that hold as estimated, and for too few of the bodies that may be."""
+        return tuple(proof for proof in self.proofs if proof.uncertain)
 
     @property
     def used(self) -> tuple[str, ...]:
@@ -206,7 +218,9 @@ def draft(
     proven = prove(Case(pattern, style, cloth))
     found = proven.proofs, proven.silent
     when = made or date.today()
-    return Drafted(page, profile.name, read, when, body, style, cloth, ways, pattern, *found)
+    return Drafted(
+        page, profile.name, read, when, body, style, cloth, ways, pattern, *found, profile
+    )
 
 
 def _whole(profile: Profile, page: Garment) -> Body:

@@ -11,10 +11,12 @@ from typing import NamedTuple
 from tapewise_core import __version__
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.proofs.proof import Proof, ProofId, Silent
+from tapewise_core.proofs.verdict import Verdict
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.fingerprint import LONG, SIGNS
 from tapewise_core.tasks.guesses import Effect
+from tapewise_core.tasks.how_sure import how_sure
 from tapewise_core.tasks.record_levels import LEVEL, Stood
 from tapewise_core.tasks.record_pieces import PIECE, in_cm
 from tapewise_core.tasks.record_spelt import spelt
@@ -49,6 +51,10 @@ def _percent(share: float) -> float:
     return round(share * 100, 1)
 
 
+SHARE: JsonType = {"type": "number", "minimum": 0, "maximum": 1}
+"""A share of bodies."""
+
+
 class Proved(NamedTuple):
     """A proof with whoever reads its sentence."""
 
@@ -66,12 +72,42 @@ PROOF: Shape[Proved] = Shape(
         Key("limit", NUMBER, lambda told: told.proof.limit),
         Key("unit", TEXT, lambda told: told.proof.unit, "of value and limit; 1 for a bare number"),
         Key("holds", YES_OR_NO, lambda told: told.proof.holds),
+        Key(
+            "sure",
+            SHARE,
+            lambda told: round(told.proof.sure, 3),
+            "the share of the bodies that estimates leave open for which it holds; uncertain "
+            "where it holds and this is under 0.8",
+        ),
         Key("says", TEXT, lambda told: told.reader.spell(told.proof.says), "a sentence"),
         Key(
             "mend",
             maybe(by_name(TEXT)),
             lambda told: told.proof.settings,
             "options and the values to type that make it hold",
+        ),
+    ),
+)
+
+
+class Stands(NamedTuple):
+    """A verdict with whoever reads its sentence."""
+
+    verdict: Verdict
+    reader: Reader
+
+
+VERDICT: Shape[Stands] = Shape(
+    "how all proofs stand",
+    (
+        Key("holds", YES_OR_NO, lambda told: told.verdict.holds, "every proof, as estimated"),
+        Key("sure", SHARE, lambda told: round(told.verdict.sure, 3), "of the least sure proof"),
+        Key("says", TEXT, lambda told: told.reader.spell(told.verdict.says), "a sentence"),
+        Key(
+            "helps_most",
+            maybe(TEXT),
+            lambda told: told.verdict.helps_most,
+            "the measure whose taking would make the proofs surest",
         ),
     ),
 )
@@ -148,6 +184,13 @@ def proofs_json(drafted: Drafted) -> list[dict[str, object]]:
     return [PROOF.of(Proved(proof, reader)) for proof in drafted.proofs]
 
 
+def verdict_json(drafted: Drafted) -> dict[str, object]:
+    """Return a draft's verdict, which is asked for if it was not yet."""
+    found = how_sure(drafted)
+    assert found.verdict is not None
+    return VERDICT.of(Stands(found.verdict, found.reader))
+
+
 def levels_json(drafted: Drafted) -> list[dict[str, object]]:
     """Return the levels from the top down, reasons in the reader's unit."""
     found = drafted.pattern.facts.levels
@@ -204,6 +247,7 @@ RECORD: Shape[Saved] = Shape(
             listed(PROOF.kind),
             lambda saved: proofs_json(saved.drafted),
         ),
+        Key("verdict", VERDICT.kind, lambda saved: verdict_json(saved.drafted)),
         Key("silent", listed(SILENT.kind), lambda saved: silent_json(saved.drafted)),
         Key("levels", listed(LEVEL.kind), lambda saved: levels_json(saved.drafted)),
         Key("finished", by_name(FINISHED.kind), lambda saved: _finished(saved.drafted)),
@@ -225,7 +269,7 @@ RECORD: Shape[Saved] = Shape(
 
 def record(drafted: Drafted, files: Sequence[str]) -> dict[str, object]:
     """Return the record; x out from the centre and y down from the nape, in cm."""
-    return RECORD.of(Saved(drafted, files))
+    return RECORD.of(Saved(how_sure(drafted), files))
 
 
 def record_text(drafted: Drafted, files: Sequence[str]) -> str:

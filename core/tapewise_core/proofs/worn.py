@@ -1,0 +1,146 @@
+"""A garment as it is cut, worn by other bodies than the one it was cut for.
+
+What estimates turn out to be changes no line that is cut: it changes the body within. So what a
+proof compares with the body is asked again with the pattern as it is and the body's side of the
+comparison as it may be; a proof that compares lines with each other stays as it is.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tapewise_core.drafting.facts import Level
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.proofs.fit import least_share
+from tapewise_core.proofs.levels import ASKED
+from tapewise_core.proofs.neck import HEAD_ROOM
+from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.proofs.side import HALFWAY
+from tapewise_core.proofs.sleeve import hand_share
+from tapewise_core.proofs.stride import least_round
+
+HALF_A_FIT = 20.0
+"""How far the ease at a level may come out from what was drafted before it is another fit than
+the one asked for [mm]: half of the 4 cm from one fit to the next (our choice)."""
+
+Many = NDArray[np.float64]
+"""One number for each of many bodies."""
+
+Bodies = Mapping[str, Many]
+"""The numbers of many bodies, by name."""
+
+About = tuple[ProofId, str]
+"""Which proof: its id, and what it is of."""
+
+
+def body_side(pattern: Pattern) -> dict[str, float]:
+    """Return everything a draft compares with that is the body's own [mm], by name."""
+    facts, hem = pattern.facts, pattern.facts.hem
+    found: dict[str, float | None] = {"head": facts.head, "hand": facts.hand}
+    if facts.underarm:
+        found |= {"armscye": facts.underarm.armscye, "waist": facts.underarm.waist}
+    if facts.waist:
+        found["way in"] = facts.waist.way_in
+    if hem:
+        found |= {"knee": hem.knee, "ankle": hem.ankle}
+    if hem and hem.below_nape is not None:
+        found["nape to waist"] = hem.below_nape - hem.below_waist
+    for level in facts.levels:
+        found |= {f"{level.name} girth": level.body, f"{level.name} height": level.below_nape}
+    found |= {f"{girth.name} round": girth.body for girth in pattern.girths}
+    return {name: value for name, value in found.items() if value is not None}
+
+
+def rooms(case: Case, bodies: Bodies) -> dict[About, Many]:
+    """Return what is left before each proof fails [mm] where other bodies wear the garment.
+
+    ``bodies`` is the :func:`body_side` of many at once. A proof holds for those with no less
+    than nothing left; proofs that know no body are left out.
+    """
+    return {
+        **_ways_in(case, bodies),
+        **_stride(case, bodies),
+        **_underarm(case, bodies),
+        **_girths(case, bodies),
+        **_as_asked(case, bodies),
+    }
+
+
+def _ways_in(case: Case, bodies: Bodies) -> dict[About, Many]:
+    """The head through the neck, and the hips or shoulders through the waist."""
+    found, facts = {}, case.facts
+    if facts.neck and facts.head:
+        stretched = facts.neck.opening * (1 + case.cloth.usable)
+        found[ProofId.HEAD, ""] = stretched - bodies["head"] - HEAD_ROOM
+    if facts.waist:
+        stretched = facts.waist.opening * (1 + case.cloth.usable)
+        found[ProofId.WAIST, facts.waist.what.value] = stretched - bodies["way in"]
+    return found
+
+
+def _stride(case: Case, bodies: Bodies) -> dict[About, Many]:
+    """A hem hangs from the shoulders or from the waist; above the knee the leg is free."""
+    hem = case.facts.hem
+    if hem is None or hem.knee is None or hem.ankle is None:
+        return {}
+    below = np.full_like(bodies["knee"], hem.below_waist)
+    if hem.below_nape is not None:
+        below = hem.below_nape - bodies["nape to waist"]
+    least = np.vectorize(least_round)(below, bodies["knee"], bodies["ankle"])
+    free = (below < bodies["knee"]) | (hem.slit > 0)
+    return {(ProofId.STRIDE, ""): np.where(free, np.inf, hem.round - least)}
+
+
+def _underarm(case: Case, bodies: Bodies) -> dict[About, Many]:
+    under = case.facts.underarm
+    if under is None:
+        return {}
+    armscye = bodies["armscye"]
+    lowest = armscye + (bodies["waist"] - armscye) * HALFWAY
+    return {
+        (ProofId.UNDERARM_TOP, ""): under.level - armscye,
+        (ProofId.UNDERARM_FOOT, ""): lowest - under.level,
+    }
+
+
+def _girths(case: Case, bodies: Bodies) -> dict[About, Many]:
+    """Each girth over the least that the cloth allows for these bodies, and a hand through it."""
+    moved = {one.name.replace("_", " "): _moved(one, case, bodies) for one in case.facts.levels}
+    found: dict[About, Many] = {}
+    for one in case.pattern.girths:
+        given = one.garment + moved.get(one.name, 0.0)
+        least = bodies[f"{one.name} round"] * least_share(one.name, case.cloth)
+        found[ProofId.GIRTH, one.name] = given - least
+        if one.name == "sleeve hem" and case.facts.hand:
+            found[ProofId.HAND, ""] = given - bodies["hand"] * hand_share(case.cloth)
+    return found
+
+
+def _as_asked(case: Case, bodies: Bodies) -> dict[About, Many]:
+    """How far the ease at each level may still move before it is another fit."""
+    levels = {level.name: level for level in case.facts.levels if level.asked is not None}
+    found: dict[About, Many] = {}
+    for about, asked in ASKED.items():
+        if level := levels.get(asked.level):
+            off = _moved(level, case, bodies) - (bodies[f"{level.name} girth"] - level.body)
+            found[about, ""] = np.where(np.isinf(off), np.inf, HALF_A_FIT - np.abs(off))
+    return found
+
+
+def _moved(level: Level, case: Case, bodies: Bodies) -> Many:
+    """How much wider the garment as cut is where the level really lies on these bodies [mm].
+
+    It is straight from each of its levels to the next, and as wide as there beyond the last;
+    a level that lies below its hem has all the room there is.
+    """
+    if level.below_nape is None:
+        return np.zeros_like(bodies[f"{level.name} girth"])
+    height, hem = bodies[f"{level.name} height"], case.facts.hem
+    known = [(one.below_nape, one.given) for one in case.facts.levels if one.below_nape is not None]
+    heights, given = zip(*known, strict=True)
+    moved = np.interp(height, heights, given) - level.given
+    reach = hem.below_nape if hem and hem.below_nape is not None else np.inf
+    return np.where(height > max(reach, level.below_nape), np.inf, moved)

@@ -1,0 +1,28 @@
+"""How the proofs of a draft stand, in words: for the command line and the app."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from tapewise_core.proofs.report import in_order as in_order
+from tapewise_core.proofs.verdict import in_ten, verdict
+from tapewise_core.proofs.verdict import outcome as outcome
+from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.text.told import Told, said
+
+
+def verdict_told(drafted: Drafted) -> Told:
+    """Return the verdict's sentence; before it was asked for, that of the proofs as estimated."""
+    if drafted.verdict is not None:
+        return drafted.verdict.says
+    return verdict(drafted.proofs).says
+
+
+def verdict_lines(drafted: Drafted) -> Iterator[str]:
+    """Yield the verdict, then a line for each proof that fails or is uncertain."""
+    spell = drafted.reader.spell
+    yield spell(verdict_told(drafted))
+    yield from (f"  {proof.name}: {spell(proof.says)}" for proof in drafted.failing)
+    for proof in drafted.uncertain:
+        sure = said(" That holds for {} of the bodies these measures allow.", in_ten(proof.sure))
+        yield f"  {proof.name}: {spell((*proof.says, *sure))}"
