@@ -12,7 +12,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
 from tapewise_core.units import Unit
-from tapewise_tui.widgets.rows import Rows
+from tapewise_tui.widgets.rows import AT_ONCE, Rows
 
 
 def saved() -> list[str]:
@@ -220,5 +220,21 @@ def test_an_age_is_asked_and_may_be_left_out() -> None:
         at.app.screen.query_one("#age", Input).value = "41"
         await at.press("f4")
         assert store.load("Zoe Hart").age == 41
+
+    walk(steps)
+
+
+def test_a_long_list_stands_whole_and_the_last_person_can_be_reached() -> None:
+    """More people than are put into the table at once; the cursor is where one stopped."""
+    for number in range(AT_ONCE + 30):
+        store.save(Profile.of(f"Pupil {number:03}"))
+    work.save(work.Work(f"Pupil {AT_ONCE + 20:03}", page="measure", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        table = at.page.query_one(Rows)
+        assert table.row_count == len(store.listing())
+        assert table.at is not None
+        assert table.at.endswith(f"pupil-{AT_ONCE + 20:03}.json")
+        assert f"Pupil {AT_ONCE + 20:03}" in at.text()
 
     walk(steps)

@@ -56,9 +56,18 @@ class TapewiseApp(App[None], inherit_bindings=False):
     def on_mount(self) -> None:
         on_hang_up(self._hang_up)
         self.run_worker(warm_up, thread=True, group="warm up")
-        first = StartPage(self.desk)
-        first.first_warns = _spoilt()
-        self.push_screen(first)
+        self.push_screen(StartPage(self.desk))
+        self.run_worker(self._tell_spoilt, thread=True, group="spoilt files")
+
+    def _tell_spoilt(self) -> None:
+        """Look at all files beside the work, and say on the first page which cannot be used."""
+        says = _spoilt()
+        if says:
+            self.call_from_thread(self._warn_first, says)
+
+    def _warn_first(self, says: str) -> None:
+        if isinstance(self.page, StartPage):
+            self.page.warn(says)
 
     def _hang_up(self) -> None:
         if self.page is not None:

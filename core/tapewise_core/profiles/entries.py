@@ -58,6 +58,9 @@ def _without_copies(entries: list[Entry]) -> list[Entry]:
 
     A copy beside it is listed with a fault, for saving would change one of the two only.
     """
+    good = [entry for entry in entries if not entry.fault]
+    if len({entry.known.id for entry in good}) == len({entry.name for entry in good}) == len(good):
+        return entries
     own: dict[str, Entry] = {}
     for entry in sorted(entries, key=_distance):
         if not entry.fault:

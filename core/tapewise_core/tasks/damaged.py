@@ -9,6 +9,7 @@ from pathlib import Path
 from tapewise_core.profiles import store
 from tapewise_core.profiles.folders import alone
 from tapewise_core.tasks import settings, work_files
+from tapewise_core.tasks.work_index import briefs
 from tapewise_core.tasks.work_text import Work
 from tapewise_core.text.legible import legible
 
@@ -44,14 +45,15 @@ def _of(when: str) -> str:
 
 def projects(person: str | None = None) -> tuple[Damaged, ...]:
     """Return the projects that cannot be used, of a person or all."""
+    owner = store.id_of(person) if person is not None else None
+    told = [(place, one.fault) for place, one in briefs().items() if one.fault]
+    spoilt = [row for row in told if owner in (None, row[0].parent.name)]
+    if not spoilt:
+        return ()
     names = {entry.known.id: entry.name for entry in store.listing() if not entry.fault}
-    owners = work_files.owners() if person is None else [store.id_of(person)]
-    places = [place for owner in owners for place in work_files.places(owner)]
-    faults = ((place, work_files.fault_of(place)) for place in places)
     return tuple(
         Damaged(place, names.get(place.parent.name, ""), why, work_files.before(place))
-        for place, why in faults
-        if why
+        for place, why in spoilt
     )
 
 

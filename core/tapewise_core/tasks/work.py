@@ -32,6 +32,7 @@ from tapewise_core.tasks.work_files import (
 from tapewise_core.tasks.work_files import bring_over as bring_over
 from tapewise_core.tasks.work_files import folder as folder
 from tapewise_core.tasks.work_files import save as save
+from tapewise_core.tasks.work_index import briefs
 from tapewise_core.tasks.work_text import PAGES as PAGES
 from tapewise_core.tasks.work_text import Work as Work
 
@@ -86,9 +87,12 @@ def projects(person: str | None = None) -> tuple[Work, ...]:
 def latest() -> Work | None:
     """Return the work that changed last, or None if there is none."""
     try:
-        return max(projects(), key=lambda work: work.when, default=None)
+        for name in old_people():
+            bring_over(name, store.id_of(name))
+        told = [(one.when, place) for place, one in briefs().items() if not one.fault]
     except (OSError, FilesError):
         return None
+    return usable(max(told, key=lambda row: row[0])[1]) if told else None
 
 
 def of_garment(work: Work, garment: str) -> Work:

@@ -53,7 +53,7 @@ def bring_over(person: str, owner: str) -> str:
     except FileNotFoundError:
         return ""
     except (OSError, ValueError) as fault:
-        return _set_aside_told(person, old, _why(fault), _set_aside(old))
+        return _set_aside_told(person, old, why(fault), _set_aside(old))
     save(replace(work, owner=owner))
     with contextlib.suppress(OSError):
         old.unlink()
@@ -69,12 +69,18 @@ def old_people() -> Iterator[str]:
 
 def owners() -> list[str]:
     """Return the ids of everybody who has projects."""
-    return sorted(place.name for place in folder().glob("*") if place.is_dir())
+    with contextlib.suppress(OSError), os.scandir(folder()) as found:
+        return sorted(one.name for one in found if one.is_dir())
+    return []
 
 
 def places(owner: str) -> list[Path]:
     """Return the files of a person's projects."""
-    return sorted((folder() / owner).glob("*.json"))
+    whole = folder() / owner
+    with contextlib.suppress(OSError), os.scandir(whole) as found:
+        names = sorted(one.name for one in found)
+        return [whole / name for name in names if name.endswith(".json") and name[0] != "."]
+    return []
 
 
 def place_of(work: Work) -> Path:
@@ -118,7 +124,7 @@ def fault_of(place: Path) -> str:
     try:
         work_of(text_in(place))
     except (OSError, ValueError) as fault:
-        return _why(fault)
+        return why(fault)
     return ""
 
 
@@ -129,12 +135,12 @@ def before(place: Path) -> Work | None:
 
 def mended(person: str, place: Path) -> str:
     """Set a file aside that cannot be used, and put its last good state in its place."""
-    why = fault_of(place)
-    if not why:
+    fault = fault_of(place)
+    if not fault:
         return ""
     aside = _set_aside(place)
     now = "its last good state is back" if aside and _put_back(place) else FRESH
-    return _set_aside_told(person, place, why, aside, now)
+    return _set_aside_told(person, place, fault, aside, now)
 
 
 def _put_back(place: Path) -> bool:
@@ -154,7 +160,8 @@ def _keep_before(place: Path) -> None:
         keep_beside(place, place.with_name(place.name + BEFORE))
 
 
-def _why(fault: OSError | ValueError) -> str:
+def why(fault: OSError | ValueError) -> str:
+    """Return why a file cannot be used, as the end of a sentence."""
     return f"it cannot be read: {reason(fault)}" if isinstance(fault, OSError) else str(fault)
 
 
@@ -171,10 +178,10 @@ FRESH = "this is a fresh start"
 
 
 def _set_aside_told(
-    person: str, place: Path, why: str, aside: Path | None, now: str = FRESH
+    person: str, place: Path, fault: str, aside: Path | None, now: str = FRESH
 ) -> str:
     """Return a sentence about a file that cannot be used: where it went, and how it goes on."""
-    told = f"What {person} was making cannot be used ({why})"
+    told = f"What {person} was making cannot be used ({fault})"
     if aside is None:
         return f"{told} and could not be set aside: {place}."
     return f"{told}; the file is set aside as {aside}, and {now}."

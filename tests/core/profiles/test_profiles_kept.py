@@ -15,7 +15,7 @@ import pytest
 from tapewise_core.errors import FilesError
 from tapewise_core.profiles import copying, history, store
 from tapewise_core.profiles.history import State, kept
-from tapewise_core.profiles.index import FEWEST
+from tapewise_core.profiles.memory import FEWEST
 from tapewise_core.profiles.profile import Profile
 
 ADA = Profile.of("Ada Byron").with_value("hip", 98.0)
@@ -260,12 +260,14 @@ def test_a_spoilt_index_is_made_again(data: Path) -> None:
         place.write_text(Profile.of(f"P {number}").text(), "utf-8")
     store.listing()
     true = json.loads((data / "index.json").read_text())
-    true["files"]["p1.json"][1]["id"] = "../../elsewhere"
+    true["files"]["people/p1.json"][1]["id"] = "../../elsewhere"
     for spoilt in (
         json.dumps(true),
         "",
         "[]",
-        '{"files": {"p1.json": [[1, 2, 3], {"nme": 1}]}}',
+        json.dumps({"by": true["by"], "files": {"people/p1.json": [[1, 2, 3], {"nme": 1}]}}),
+        json.dumps({"by": true["by"], "files": {"people/p1.json": 7, "people/p2.json": []}}),
+        json.dumps({"by": true["by"], "files": 7}),
         "[" * 100_000,
     ):
         (data / "index.json").write_text(spoilt)

@@ -6,7 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from tapewise_core.tasks import work
+from tapewise_core.profiles.memory import FEWEST
+from tapewise_core.tasks import work, work_index
 from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
 from tapewise_core.tasks.work import Work
 
@@ -62,3 +63,27 @@ def test_a_field_this_version_does_not_know_is_left_out() -> None:
     (place,) = work.folder().rglob("*.json")
     place.write_text(place.read_text("utf-8").replace("{", '{"colour": "red",', 1), "utf-8")
     assert work.load("Ada").notes == "kept"
+
+
+def test_the_latest_of_many_is_found_from_what_is_remembered(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Only what changed since is read; a memory that is spoilt or of elsewhere is made again."""
+    for number in range(FEWEST):
+        work.save(Work(f"P {number:02}", when=f"2026-01-01T10:00:{number:02}"))
+    assert work.latest() == work.load(f"P {FEWEST - 1:02}")
+    looked: list[Path] = []
+    look = work_index.look
+
+    def counted(place: Path) -> work_index.Brief:
+        looked.append(place)
+        return look(place)
+
+    monkeypatch.setattr(work_index, "look", counted)
+    work.save(Work("P 07", when="2026-01-02T10:00:00"))
+    found = work.latest()
+    assert found is not None
+    assert (found.person, len(looked)) == ("P 07", 1)
+    for spoilt in ("", "[", "7", '{"by": "0", "files": {}}'):
+        (tmp_path / "projects" / "index.json").write_text(spoilt)
+        assert work.latest() == found

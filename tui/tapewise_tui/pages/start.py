@@ -93,7 +93,7 @@ class StartPage(Page):
 
     def _file_of(self, name: str) -> str | None:
         """The key of the row of a person who can be opened, or None."""
-        ways = (key for key, row in self.entries.items() if row.profile and row.name == name)
+        ways = (key for key, row in self.entries.items() if not row.fault and row.name == name)
         return next(ways, None)
 
     def findable(self) -> tuple[Sequence[Line], str | None]:

@@ -18,6 +18,10 @@ Row = tuple[str, tuple[Cell, ...]]
 """A row's key, which need not be its alone, and its cells."""
 
 
+AT_ONCE = 100
+"""Rows added before the first are shown (our choice), so that a thousand keep nobody waiting."""
+
+
 class Rows(DataTable[Text]):
     """Rows of plain text with a cursor; the keyboard may belong to a field beside it."""
 
@@ -55,8 +59,15 @@ class Rows(DataTable[Text]):
             self.add_column(name, width=width)
         used = sum(width + 2 for _, width in fixed)
         self.add_column(last, width=max(least, self._wide - used - 4))
-        for _, cells in self._rows:
+        self._more(AT_ONCE)
+
+    def _more(self, number: int) -> None:
+        """Add so many rows of those still to come; the rest follows once these are seen."""
+        there = self.row_count
+        for _, cells in self._rows[there : there + number]:
             self.add_row(*map(_drawn, cells))
+        if self.row_count < len(self._rows):
+            self.call_after_refresh(self._more, len(self._rows))
 
     def _mend(self, was: Sequence[Row]) -> None:
         """Write only the cells that changed, in rows that stayed."""
@@ -66,8 +77,9 @@ class Rows(DataTable[Text]):
                     self.write(row, column, other)
 
     def write(self, row: int, column: int, cell: Cell) -> None:
-        """Write one cell."""
-        self.update_cell_at(Coordinate(row, column), _drawn(cell))
+        """Write one cell; a row that is still to come is added as it is by then."""
+        if row < self.row_count:
+            self.update_cell_at(Coordinate(row, column), _drawn(cell))
 
     @property
     def _keys(self) -> list[str]:
@@ -86,7 +98,11 @@ class Rows(DataTable[Text]):
 
     def to(self, key: str) -> None:
         """Put the cursor on the first row of a key, or on the first of all if there is none."""
-        self.move_cursor(row=self._keys.index(key) if key in self._keys else 0)
+        keys = self._keys
+        row = keys.index(key) if key in keys else 0
+        if row >= self.row_count:
+            self._more(row + 1 - self.row_count)
+        self.move_cursor(row=row)
 
     def go(self, way: str) -> None:
         """Move the cursor up, down, by a page, or to the first or last row."""
