@@ -95,9 +95,11 @@ class Length:
 
     >>> hip = named("hip", 1000)
     >>> (hip / 4 + cm(1)).tell(Unit.CM)
-    'hip ÷ 4 + 1 cm = 26 cm'
+    'hip 100 cm ÷ 4 + 1 cm = 26 cm'
     >>> ((hip + cm(4)) / 4).tell(Unit.IN)
-    '(hip + 1 5/8 in) ÷ 4 = 10 1/4 in'
+    '(hip 39 3/8 in + 1 5/8 in) ÷ 4 = 10 1/4 in'
+    >>> hip.tell(Unit.CM)
+    'hip = 100 cm'
     """
 
     mm: float
@@ -105,14 +107,14 @@ class Length:
     is_sum: bool = field(default=False, compare=False, repr=False)
 
     def __add__(self, other: Length) -> Length:
-        if not other.mm and len(other.working) == 1:
+        if other._is_nothing():
             return self
         if other._is_plain_negative():
             return self - Length(-other.mm, (-other.mm,))
         return Length(self.mm + other.mm, (*self.working, " + ", *other.working), True)
 
     def __sub__(self, other: Length) -> Length:
-        if not other.mm and len(other.working) == 1:
+        if other._is_nothing():
             return self
         if other._is_plain_negative():
             return self + Length(-other.mm, (-other.mm,))
@@ -127,9 +129,9 @@ class Length:
     def tell(self, unit: Unit) -> str:
         """Return the working and its result, or the result alone if that is all."""
         result = unit.spell(self.mm)
-        working = "".join(
-            part if isinstance(part, str) else unit.spell(part) for part in self.working
-        )
+        shown = self.working[:1] if self._is_named() else self.working
+        working = "".join(part if isinstance(part, str) else unit.spell(part) for part in shown)
+        working = working.rstrip()
         return result if working == result else f"{working} = {result}"
 
     def __str__(self) -> str:
@@ -137,7 +139,15 @@ class Length:
 
     def called(self, name: str) -> Length:
         """Return the same length under a name, its working forgotten."""
-        return Length(self.mm, (name,))
+        return Length(self.mm, (f"{name} ", self.mm))
+
+    def _is_nothing(self) -> bool:
+        """Nobody adds a zero, whether it has a name or not."""
+        return not self.mm and not self.is_sum and len(self.working) <= 2
+
+    def _is_named(self) -> bool:
+        """Say whether the working is nothing but a name and its length."""
+        return not self.is_sum and len(self.working) == 2 and self.working[1] == self.mm
 
     def _is_plain_negative(self) -> bool:
         """A person reads one sign, not two: “− 4 cm”, never “+ −4 cm”."""
@@ -159,7 +169,7 @@ def mm(amount: float) -> Length:
 
 def named(name: str, mm: float) -> Length:
     """Return a length [mm] known by a name, such as a measure."""
-    return Length(mm, (name,))
+    return Length(mm, (f"{name} ", mm))
 
 
 _AMOUNT = re.compile(

@@ -86,8 +86,8 @@ def test_what_is_spelt_reads_back_within_the_unit_s_grain(unit: Unit) -> None:
 def test_a_length_tells_its_working_in_the_reader_s_unit() -> None:
     """The same draft reads in centimetres and in inches."""
     quarter = (named("hip", 960) + cm(4)) / 4
-    assert quarter.tell(Unit.CM) == "(hip + 4 cm) ÷ 4 = 25 cm"
-    assert quarter.tell(Unit.IN) == "(hip + 1 5/8 in) ÷ 4 = 9 7/8 in"
+    assert quarter.tell(Unit.CM) == "(hip 96 cm + 4 cm) ÷ 4 = 25 cm"
+    assert quarter.tell(Unit.IN) == "(hip 37 3/4 in + 1 5/8 in) ÷ 4 = 9 7/8 in"
 
 
 def test_adding_nothing_leaves_the_working_as_it_was() -> None:
@@ -97,7 +97,7 @@ def test_adding_nothing_leaves_the_working_as_it_was() -> None:
 
 def test_negative_ease_is_told_as_taken_away() -> None:
     """A person reads minus, not plus minus."""
-    assert (named("bust", 920) + cm(-4)).tell(Unit.CM) == "bust − 4 cm = 88 cm"
+    assert (named("bust", 920) + cm(-4)).tell(Unit.CM) == "bust 92 cm − 4 cm = 88 cm"
 
 
 def test_lengths_compare_by_size_alone() -> None:

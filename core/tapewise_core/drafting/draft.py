@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from tapewise_core.drafting.curve_steps import Curve
 from tapewise_core.drafting.drafting_paper import DraftingPaper
-from tapewise_core.drafting.passing import Passing
+from tapewise_core.drafting.side_words import beside_word, side_word
 from tapewise_core.drafting.steps import (
-    Curve,
     LevelLine,
     MeasureOff,
     Note,
@@ -17,9 +17,9 @@ from tapewise_core.drafting.steps import (
     Trace,
 )
 from tapewise_core.geometry.path import Path
-from tapewise_core.geometry.point import DOWN, LEFT, RIGHT, UP, Point, Vector
+from tapewise_core.geometry.point import DOWN, LEFT, RIGHT, UP, Point
 from tapewise_core.text.told import Part, Told
-from tapewise_core.units import Length
+from tapewise_core.units import Length, mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,21 +61,46 @@ class Draft:
 
     def along(self, start: str, through: str, name: str, by: Length, called: str | Told) -> Draft:
         """Measure from a point towards and past another and mark a new point."""
+        line = start, through
         direction = (self[through] - self[start]).unit()
-        return self.then(MeasureOff(start, name, by, direction, f"along {start}–{through}", called))
+        way = f"along {'–'.join(line)}"
+        return self.then(MeasureOff(start, name, by, direction, way, called, line=line))
 
-    def square(self, line: tuple[str, str], name: str, by: Length, called: str | Told) -> Draft:
-        """Measure square down from the end of a line and mark a new point."""
-        start, end = line
-        direction = (self[end] - self[start]).unit().square()
-        way = f"downward, square to {start}–{end},"
-        return self.then(MeasureOff(end, name, by, direction, way, called))
-
-    def toward(
-        self, start: str, name: str, by: Length, way: Vector, where: str, called: str | Told
+    def square(
+        self, line: tuple[str, str], name: str, by: Length, called: str | Told, at: str = ""
     ) -> Draft:
-        """Measure from a point in any direction, ``where`` in words, and mark a new point."""
-        return self.then(MeasureOff(start, name, by, way.unit(), where, called))
+        """Measure square to a line from its end, or from a point ``at``, and mark a new point.
+
+        A length below zero is measured to the other side; above zero it is to the right of
+        whoever walks the line.
+        """
+        start, end = line
+        square = (self[end] - self[start]).unit().square()
+        direction = square if by.mm > 0 else -square
+        way = f"{side_word(direction)}, square to {'–'.join(line)},"
+        by = by if by.mm > 0 else mm(-by.mm)
+        return self.then(MeasureOff(at or end, name, by, direction, way, called, line=line))
+
+    def slanting(
+        self,
+        start: str,
+        name: str,
+        by: Length,
+        angle: float,
+        to: tuple[str, ...],
+        called: str | Told,
+    ) -> Draft:
+        """Measure at an angle to a line that starts at a point, and mark a new point.
+
+        ``angle`` [degrees] is turned counterclockwise as seen, to the right of a line that runs
+        down; where it is straight back the line is carried on.
+        """
+        along, line = (self[to[-1]] - self[start]).unit(), "–".join(to)
+        way = along.turned(-angle)
+        words = f"{beside_word(along, way)}, at {abs(angle):g}° to {line},"
+        if abs(angle) == 180:
+            words = f"straight back from {line}"
+        return self.then(MeasureOff(start, name, by, way, words, called, line=to))
 
     def level(self, at: str, by: float, called: str) -> Draft:
         """Rule a thin line square across through a point; ``by`` is its length [mm]."""
@@ -86,19 +111,14 @@ class Draft:
         return self.then(Straight(line, names, remark))
 
     def curve(
-        self,
-        line: str,
-        path: Path,
-        names: tuple[str, ...],
-        manner: str | Told,
-        checks: tuple[Passing, ...] = (),
+        self, line: str, path: Path, names: tuple[str, ...], manner: str | Told = ()
     ) -> Draft:
-        """Draw a curve of the pattern through known ends."""
-        return self.then(Curve(line, path, names, manner, checks))
+        """Draw a curve of the pattern through known points, the first and last its ends."""
+        return self.then(Curve(line, path, names, manner))
 
-    def trace(self, what: str, source: DraftingPaper) -> Draft:
+    def trace(self, of: str, source: DraftingPaper) -> Draft:
         """Copy another draft's points and lines."""
-        return self.then(Trace(what, source))
+        return self.then(Trace(of, source))
 
     def note(self, *words: Part) -> Draft:
         """Say something that leaves no mark."""

@@ -4,10 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.pictures import step_pictures
-from tapewise_core.paper.document import Block, Bullets, Document, Heading, NumberedStep, Paragraph
+from tapewise_core.drafting.told_steps import all_points, told_steps
+from tapewise_core.paper.document import (
+    Block,
+    Bullets,
+    Document,
+    Heading,
+    NumberedStep,
+    Paragraph,
+    Table,
+)
 from tapewise_core.text.told import Reader, Told
 from tapewise_core.units import Unit
 
@@ -79,9 +89,14 @@ def _girth(name: str, size: float, unit: Unit) -> str:
 
 def _steps(drafts: tuple[Draft, ...], reader: Reader) -> Iterator[Block]:
     number = 0
-    for draft in drafts:
+    for draft in map(by_hand, drafts):
         yield Heading(draft.title)
-        for step, picture in zip(draft.steps, step_pictures(draft, reader.unit), strict=True):
+        pictures = step_pictures(draft, reader.unit)
+        for told, picture in zip(told_steps(draft, reader), pictures, strict=True):
             number += 1
-            said = reader.spell(step.tell())
-            yield NumberedStep(number, said, picture, f"steps/{number:02d}.svg")
+            yield NumberedStep(number, told.text, picture, f"steps/{number:02d}.svg")
+            if told.rows:
+                yield Table(told.head, told.rows)
+        first = next(iter(draft.paper.points))
+        yield Paragraph(f"All points of this piece, across and down from {first}, to check by:")
+        yield Table(*all_points(draft, reader))

@@ -11,7 +11,6 @@ from typing import Protocol
 
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.marks import Finished
-from tapewise_core.drafting.passing import Passing
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
@@ -60,7 +59,10 @@ class Start:
 
 @dataclass(frozen=True, slots=True)
 class MeasureOff:
-    """Measure from a point in a direction and mark a new point; ``guide`` rules it thinly too."""
+    """Measure from a point in a direction and mark a new point; ``guide`` rules it thinly too.
+
+    ``line`` are the points of the line that the way is told by, none for a way of the paper's.
+    """
 
     start: str
     name: str
@@ -69,6 +71,7 @@ class MeasureOff:
     way: str
     called: str | Told
     guide: bool = True
+    line: tuple[str, ...] = ()
 
     def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Mark the point; raises DraftError with the working if the length is not positive."""
@@ -135,44 +138,10 @@ class Straight:
 
 
 @dataclass(frozen=True, slots=True)
-class Curve:
-    """Draw a curve through known ends; ``checks`` are points on it with their distances."""
-
-    line: str
-    path: Path
-    names: tuple[str, ...]
-    manner: str | Told
-    checks: tuple[Passing, ...] = ()
-
-    def draw(self, paper: DraftingPaper) -> DraftingPaper:
-        """Draw the curve and mark its check points."""
-        for name in self.names:
-            paper.point(name)
-        drawn = paper.with_line(self.line, self.path)
-        for passed in self.checks:
-            drawn = drawn.with_point(passed.name, passed.at)
-        return drawn
-
-    def tell(self) -> Told:
-        """Say which points, in what manner, and what to check on the way."""
-        line = LineName(self.line)
-        way = said("Draw a smooth curve {}: the {}. {}", "–".join(self.names), line, self.manner)
-        checks = (
-            said("It passes {}, {} from {} {}.", at.name, at.by, at.start, at.called)
-            for at in self.checks
-        )
-        return joined((way, *checks))
-
-    def stated(self) -> tuple[Stated, ...]:
-        """State the distances to the check points."""
-        return tuple((at.start, at.name, at.by) for at in self.checks)
-
-
-@dataclass(frozen=True, slots=True)
 class Trace:
-    """Copy points and lines of another draft onto fresh paper."""
+    """Copy points and lines of another draft, which is called ``of``, onto fresh paper."""
 
-    what: str
+    of: str
     source: DraftingPaper
 
     def draw(self, paper: DraftingPaper) -> DraftingPaper:
@@ -180,12 +149,25 @@ class Trace:
         return self.source
 
     def tell(self) -> Told:
-        """Say what is traced."""
-        return (f"Trace {self.what} onto fresh paper.",)
+        """Say what is traced, and which points are copied."""
+        lines = ("fold", *(str(LineName(name)) for name in self.source.lines))
+        return (
+            f"Lay fresh paper over the {self.of}. Trace the {listed(lines)}, and copy the points "
+            f"{listed(tuple(self.source.points))}.",
+        )
 
     def stated(self) -> tuple[Stated, ...]:
         """State no distance."""
         return ()
+
+
+def listed(names: tuple[str, ...]) -> str:
+    """Return names as they are read: with commas, and "and" before the last.
+
+    >>> listed(("A", "B", "C"))
+    'A, B and C'
+    """
+    return " and ".join(filter(None, (", ".join(names[:-1]), names[-1])))
 
 
 @dataclass(frozen=True, slots=True)

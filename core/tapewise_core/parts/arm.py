@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.measures.body import Body
-from tapewise_core.units import Length, mm
+from tapewise_core.units import Length, mm, named
 
 UPPER_ARM_AT, FOREARM_AT = 0.3, 0.65
 """Where along the arm, shoulder point to wrist, it is as thick as measured and at its forearm.
@@ -69,7 +69,7 @@ def arm_at(body: Body, distance: float) -> Length:
         girth = _between(upper.mm, forearm, (share - UPPER_ARM_AT) / (FOREARM_AT - UPPER_ARM_AT))
     else:
         girth = _between(forearm, wrist.mm, (share - FOREARM_AT) / (1 - FOREARM_AT))
-    return Length(girth, ("arm at the sleeve's hem",))
+    return named("arm at the sleeve's hem", girth)
 
 
 def _between(a: float, b: float, share: float) -> float:

@@ -36,19 +36,19 @@ def draft_belt(waist: Length, style: BeltPocketStyle) -> Draft:
     length = waist + style.belt_ends.called("both ends to tie")
     return (
         Draft("Belt")
-        .start("a", "the upper left corner of a strip along the grain")
-        .across("a", "b", length, "the belt's length")
-        .down("a", "d", width * 2, "twice the finished width")
-        .down("b", "c", width * 2, "the strip's other end")
-        .down("a", "m", width, "the fold along the middle")
-        .rule("belt", "a", "b", "c", "d", "a", remark="the whole strip")
+        .start("A", "the upper left corner of a strip along the grain")
+        .across("A", "B", length, "the belt's length")
+        .down("A", "D", width * 2, "twice the finished width")
+        .down("B", "E", width * 2, "the strip's other end")
+        .down("A", "M", width, "the fold along the middle")
+        .rule("belt", "A", "B", "E", "D", "A", remark="the whole strip")
     )
 
 
 def cut_belt(draft: Draft, style: BeltPocketStyle) -> Piece:
     """Return the belt as a piece, folded along its middle and sewn all round."""
-    a, b, c, d = (draft[name] for name in "abcd")
-    allowance, middle = style.seam.mm, draft["m"].y
+    a, b, c, d = (draft[name] for name in "ABED")
+    allowance, middle = style.seam.mm, draft["M"].y
     names = ("long", "end", "long_2", "end_2")
     sides = ((a, b), (b, c), (c, d), (d, a))
     edges = tuple(
@@ -66,24 +66,24 @@ def draft_pocket(style: BeltPocketStyle) -> Draft:
     opening = style.opening.called("pocket opening")
     draft = (
         Draft("Pocket")
-        .start("a", "the upper end of the opening, near the top left of the paper")
-        .down("a", "b", opening, "the lower end of the opening")
-        .down("b", "c", POCKET_HEEL, "where the bag leaves the side seam")
-        .down("b", "d", POCKET_BELOW, "the bag's depth")
-        .across("d", "e", POCKET_WIDE / 2, "the lowest point of the bag")
-        .down("a", "f", opening / 2, "half the opening")
-        .across("f", "g", POCKET_WIDE, "the bag's far side")
-        .rule("opening", "b", "a")
-        .rule("heel", "c", "b")
+        .start("A", "the upper end of the opening, near the top left of the paper")
+        .down("A", "B", opening, "the lower end of the opening")
+        .down("B", "E", POCKET_HEEL, "where the bag leaves the side seam")
+        .down("B", "D", POCKET_BELOW, "the bag's depth")
+        .across("D", "F", POCKET_WIDE / 2, "the lowest point of the bag")
+        .down("A", "H", opening / 2, "half the opening")
+        .across("H", "G", POCKET_WIDE, "the bag's far side")
+        .rule("opening", "B", "A")
+        .rule("heel", "E", "B")
     )
-    a, c, e, g = (draft[name] for name in "aceg")
+    a, c, e, g = (draft[name] for name in "AEFG")
     top = curved(a, a + Vector(g.x * 0.6, 0), g + Vector(0, -g.y * 0.6), g)
     down = (e.y - g.y) * 0.6
     bottom = curved(g, g + Vector(0, down), e + Vector(g.x * 0.3, 0), e).then(
         curved(e, e + Vector(-e.x * 0.7, 0), c + Vector(e.x * 0.3, (e.y - c.y) * 0.6), c)
     )
-    draft = draft.curve("top", top, ("a", "g"), "Square to the opening, then round.")
-    return draft.curve("bottom", bottom, ("g", "e", "c"), "Round, wide enough for a hand.")
+    draft = draft.curve("top", top, ("A", "G"))
+    return draft.curve("bottom", bottom, ("G", "F", "E"), "Round, wide enough for a hand.")
 
 
 def cut_pocket(draft: Draft, style: BeltPocketStyle) -> Piece:
@@ -95,10 +95,10 @@ def cut_pocket(draft: Draft, style: BeltPocketStyle) -> Piece:
     )
     opening = lines["opening"].length()
     notches = (Notch("opening", 0.0, "pocket bottom"), Notch("opening", opening, "pocket top"))
-    g = draft["g"]
+    g = draft["G"]
     grain = (Point(g.x * 0.82, g.y * 1.7), Point(g.x * 0.82, g.y * 0.6))
     label = Box(12, g.y * 0.45, g.x * 0.76, g.y * 1.75)
-    points = {"opening_top": draft["a"], "opening_bottom": draft["b"]}
+    points = {"opening_top": draft["A"], "opening_bottom": draft["B"]}
     return make_piece(
         "pocket", edges, points, grain, notches=notches, count=4, mirrored=True, label=label
     )

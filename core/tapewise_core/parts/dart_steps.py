@@ -8,14 +8,11 @@ from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.geometry.crossings import distance_at_height
-from tapewise_core.parts.seam_steps import on_curve, set_off
+from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.parts.shape.side_dart import FrontSide, SideDart
 from tapewise_core.parts.shape.waist_darts import WaistDart
 from tapewise_core.text.told import said
 from tapewise_core.units import mm
-
-TURNED = said("As the seam on the guide, cut across below the bust and turned with the armhole.")
-EASED = said("As the guide at the underarm, let down more and more towards the waist line.")
 
 
 def side_dart_steps(draft: Draft, front: FrontSide, top: str, bust: str, end: str) -> Draft:
@@ -30,24 +27,22 @@ def side_dart_steps(draft: Draft, front: FrontSide, top: str, bust: str, end: st
     draft = set_off(draft, bust, "D1", dart.upper, "the upper end of the dart's mouth")
     draft = set_off(draft, bust, "D2", dart.lower, "the lower end of the dart's mouth")
     draft = set_off(draft, bust, "D3", dart.tip, "the dart's tip")
-    draft, names = on_curve(draft, front.upper, (top, "D1"))
-    draft = draft.curve("side", front.upper, (top, *names, "D1"), TURNED)
+    draft = draft.curve("side", front.upper, (top, "D1"))
     draft = draft.rule("dart_upper", "D1", "D3").rule("dart_lower", "D3", "D2", remark="as long")
-    draft, names = on_curve(draft, lower, ("D2", end))
-    manner = said("As the guide, let down so that it is as long, the dart closed, as the back's.")
-    draft = draft.curve("side_2", lower, ("D2", *names, end), manner)
-    return _peak(draft, dart)
+    manner = "The dart closed, it is as long as the back's side."
+    return _peak(draft.curve("side_2", lower, ("D2", end), manner), dart)
 
 
 def _peak(draft: Draft, dart: SideDart) -> Draft:
     """The folded dart's corner, for the cut line."""
     called = "the middle of the dart's mouth"
     draft = draft.along("D1", "D2", "D5", mm(dart.intake / 2), called)
-    out = dart.peak - draft["D5"]
-    if out.length() < 0.05:
+    mouth = (draft["D2"] - draft["D1"]).unit()
+    out = (dart.peak - draft["D5"]).dot(mouth.square())
+    if abs(out) < 0.05:
         return draft
     called = "the corner of the mouth when the dart is folded downwards"
-    return draft.toward("D5", "D4", mm(out.length()), out, "outwards, square to D1–D2,", called)
+    return draft.square(("D1", "D2"), "D4", mm(out), called, at="D5")
 
 
 def eased_side_steps(
@@ -61,14 +56,10 @@ def eased_side_steps(
     path = front.upper
     at = distance_at_height(path, draft[fold].y + lower)
     if at is None or at > path.length() - 1:
-        draft, names = on_curve(draft, path, (top, end))
-        return draft.curve("side", path, (top, *names, end), EASED)
+        return draft.curve("side", path, (top, end))
     called = said("the side on the waist line, let down by {}", mm(lower))
     draft = set_off(draft, fold, "D1", path.at(at)[0], called)
-    first, rest = path.split(at)
-    draft, above = on_curve(draft, first, (top, "D1"))
-    draft, below = on_curve(draft, rest, ("D1", end))
-    return draft.curve("side", path, (top, *above, "D1", *below, end), EASED)
+    return draft.curve("side", path, (top, "D1", end))
 
 
 def waist_dart_steps(draft: Draft, dart: WaistDart, waist: str) -> Draft:

@@ -7,9 +7,10 @@ from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import Edge, EdgeRun, Piece, Seam, SeamKind, make_piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
-from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.neckline import back_neckline, front_curve
+from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.units import cm
 
 DEEPER = cm(3)
@@ -21,18 +22,28 @@ def draft_facing(half: Draft, name: str, style: NeckStyle) -> Draft:
     neckline = half.paper.line("neckline")
     start, neck = _letters(neckline, half)
     width = style.facing_width
-    draft = Draft(f"{name.capitalize()} facing").trace(
-        f"the {name}'s neckline, with the letters at both its ends, and the overarm's line",
-        half.paper.only((start, neck), ("neckline",)),
-    )
     way = half.paper.line("shoulder").leaving()
-    edge = "the facing's edge on the overarm"
-    draft = draft.toward(neck, "g", width, way, "along the overarm", edge).down(
-        start, "h", width + DEEPER, "its edge on the centre"
-    )
-    draft = draft.rule("shoulder", neck, "g")
+    further = _further(half, neck, way)
+    points = filter(None, (start, neck, further))
+    traced = half.paper.only(points, ("neckline",))
+    draft = Draft(f"{name.capitalize()} facing").trace(half.title.lower(), traced)
+    edge = "the facing's edge on the shoulder"
+    if further:
+        draft = draft.along(neck, further, "H", width, edge)
+    else:
+        draft = set_off(draft, neck, "H", draft[neck] + way * width.mm, edge)
+    draft = draft.down(start, "Y", width + DEEPER, "its edge on the centre")
+    draft = draft.rule("shoulder", neck, "H")
     manner = "As wide as on the shoulder at first, and wider towards the centre."
-    return draft.curve("outer", _outer(draft, neck, name, style), ("h", "g"), manner)
+    return draft.curve("outer", _outer(draft, neck, name, style), ("Y", "H"), manner)
+
+
+def _further(half: Draft, neck: str, way: Vector) -> str:
+    """A point further along the shoulder, straight in the way in which it leaves the neck."""
+    for name in ("P", "L3", "S4"):
+        if name in half.paper.points and way.angle_to(half[name] - half[neck]) < STRAIGHT:
+            return name
+    return ""
 
 
 def _letters(neckline: Path, half: Draft) -> tuple[str, str]:
@@ -45,21 +56,24 @@ def _letters(neckline: Path, half: Draft) -> tuple[str, str]:
     return at(neckline.start), at(neckline.end)
 
 
+STRAIGHT = 0.05
+"""A point that is seen from the neck within this angle of the shoulder lies on it [degrees]."""
+
 SAME = 1e-6
 """Points nearer than this are one [mm]: rounding."""
 
 
 def _outer(draft: Draft, neck: str, name: str, style: NeckStyle) -> Path:
-    overarm = (draft["g"] - draft[neck]).unit()
+    overarm = (draft["H"] - draft[neck]).unit()
     if name == "back":
-        return back_neckline(draft["h"], draft["g"], overarm)
-    return front_curve(style.kind, draft["h"], draft["g"], overarm)[0]
+        return back_neckline(draft["Y"], draft["H"], overarm)
+    return front_curve(style.kind, draft["Y"], draft["H"], overarm)[0]
 
 
 def cut_facing(draft: Draft, name: str, style: NeckStyle) -> Piece:
     """Return a facing as a piece on the fold; its outer edge is overlocked, without allowance."""
     lines = draft.paper.lines
-    top, foot = lines["neckline"].start, draft["h"]
+    top, foot = lines["neckline"].start, draft["Y"]
     edges = (
         Edge("neckline", lines["neckline"], style.allowances.neck.mm),
         Edge("shoulder", lines["shoulder"], style.allowances.seam.mm),

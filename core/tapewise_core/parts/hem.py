@@ -6,18 +6,11 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.geometry.path import Path, curved
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.hem_style import HemStyle
+from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.text.told import LineName, said
-from tapewise_core.units import mm
 
 CURVED_PART = 0.3
 """The share of the hem's width, next to the side, over which it rises to meet the seam square."""
-
-HEM_MANNER = "Straight and square to the centre, rising only near the side to meet the seam square."
-
-CURVED_MANNER = (
-    "Square to the centre and flat there, then up in one swing and level again towards the side, "
-    "to meet the seam square."
-)
 
 HEM, WAIST_SEAM = "hem", "waist_seam"
 """What a body's lower edge is: its line's name, by which every step calls it."""
@@ -57,9 +50,4 @@ def curved_hem(centre: Point, side: Point, lean: float) -> Path:
 def mark_corner(draft: Draft, end: Point, lower: str) -> Draft:
     """Return the draft with the side's end at its lower edge, told from the centre back."""
     corner = said("the side at the {}", LineName(lower))
-    rise = draft["B"].y - end.y
-    if abs(rise) < 0.05:
-        return draft.across("B", "M", mm(end.x), corner)
-    draft = draft.across("B", "m", mm(end.x), ("below ", *corner))
-    verb = draft.up if rise > 0 else draft.down
-    return verb("m", "M", mm(abs(rise)), (*corner, ", where the seam's slant ends"))
+    return set_off(draft, "B", "M", end, corner)

@@ -81,14 +81,14 @@ def draft_neckband(
     width = style.band_width
     draft = (
         Draft("Neckband")
-        .start("a", "the upper left corner of a strip across the grain")
-        .across("a", "b", neckline * ratio, "the band's length, seam to seam")
-        .down("a", "d", width * 2, "twice the finished width")
-        .down("b", "c", width * 2, "the strip's other end")
-        .down("a", "m", width, "the fold along the middle")
+        .start("A", "the upper left corner of a strip across the grain")
+        .across("A", "B", neckline * ratio, "the band's length, seam to seam")
+        .down("A", "D", width * 2, "twice the finished width")
+        .down("B", "E", width * 2, "the strip's other end")
+        .down("A", "M", width, "the fold along the middle")
     )
     if point is None:
-        draft = draft.rule("band", "a", "b", "c", "d", "a", remark="the whole strip")
+        draft = draft.rule("band", "A", "B", "E", "D", "A", remark="the whole strip")
         return draft.note(QUARTERS.format(BACK, FRONT))
     return _mitred(draft, width, point).note(QUARTERS.format(FRONT, BACK))
 
@@ -98,12 +98,12 @@ def _mitred(draft: Draft, width: Length, point: float) -> Draft:
     short = mitre(width.mm, point)
     working = Length(short, ("band width ", width.mm, f" ÷ tan {point:.0f}°"))
     return (
-        draft.across("m", "e", working, "the mitre: the free edge is so much shorter here")
-        .down("b", "k", width, "the middle of the other end")
-        .inward("k", "f", working, "the mitre of the other end")
-        .rule("band", "a", "b", "c", "d", "a", remark="the whole strip")
-        .rule("mitre", "a", "e", "d", remark="where the ends are joined")
-        .rule("other_mitre", "b", "f", "c", remark="where the ends are joined")
+        draft.across("M", "F", working, "the mitre: the free edge is so much shorter here")
+        .down("B", "K", width, "the middle of the other end")
+        .inward("K", "G", working, "the mitre of the other end")
+        .rule("band", "A", "B", "E", "D", "A", remark="the whole strip")
+        .rule("mitre", "A", "F", "D", remark="where the ends are joined")
+        .rule("other_mitre", "B", "G", "E", remark="where the ends are joined")
         .note("The ends are sewn together along the mitre and trimmed after that.")
     )
 
@@ -118,8 +118,8 @@ def cut_neckband(draft: Draft, style: NeckStyle, share: float = 0.5) -> Piece:
 
     ``share`` is the first side's part of the neckline where the two sides differ.
     """
-    a, b, c, d = (draft[name] for name in "abcd")
-    pointed = "e" in draft.paper.points
+    a, b, c, d = (draft[name] for name in "ABED")
+    pointed = "F" in draft.paper.points
     allowance, join = style.allowances.neck.mm, style.allowances.seam.mm
     edges = (
         Edge("neckline", ruled(a, b), allowance),
@@ -127,10 +127,10 @@ def cut_neckband(draft: Draft, style: NeckStyle, share: float = 0.5) -> Piece:
         Edge("neckline_2", ruled(c, d), allowance),
         Edge("join_2", ruled(d, a), join),
     )
-    middle, inset = draft["m"].y, draft["e"].x if pointed else 0.0
+    middle, inset = draft["M"].y, draft["F"].x if pointed else 0.0
     inner = {"fold": ruled(Point(inset, middle), Point(b.x - inset, middle))}
     if pointed:
-        inner |= {"mitre": ruled(a, draft["e"], d), "mitre_2": ruled(b, draft["f"], c)}
+        inner |= {"mitre": ruled(a, draft["F"], d), "mitre_2": ruled(b, draft["G"], c)}
     grain = (Point(b.x * 0.86, middle * 0.4), Point(b.x * 0.86, middle * 1.6))
     at = (FRONT, BACK) if pointed else (BACK, FRONT)
     names = [name.replace(" ", "_") for name in at]
@@ -193,4 +193,4 @@ def band_seams(ratio: float, walk: tuple[EdgeRun, ...], *, pointed: bool) -> tup
 
 def free_edge(draft: Draft) -> float:
     """Return the length of a mitred band's free edge [mm]."""
-    return (draft["f"] - draft["e"]).length()
+    return (draft["G"] - draft["F"]).length()

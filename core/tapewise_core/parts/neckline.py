@@ -9,13 +9,9 @@ and a back neckline almost level (common practice).
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.passing import Passing
-from tapewise_core.geometry.crossings import nearest_point
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.neck_style import Neckline
-from tapewise_core.text.told import About, Told, said
-from tapewise_core.units import mm
 
 ASKEW = 4.0
 """How far the front's corner is under a right angle, and the back's over it [degrees]."""
@@ -23,15 +19,7 @@ ASKEW = 4.0
 FLAT = 12.0
 """The front neckline is ruled straight so far from the fold [mm], and hardly bends as far again."""
 
-NECK_MANNER = said(
-    "Leave the centre square and stay flat for about {}; come to the side neck square to "
-    "the overarm line.",
-    About(20.0),
-)
-V_MANNER: Told = (
-    "Almost straight: it only bends before the shoulder, to meet the overarm line square. "
-    "The point lies on the fold.",
-)
+V_MANNER = "Almost straight: it only bends before the shoulder. The point lies on the fold."
 
 
 def back_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
@@ -82,9 +70,9 @@ FRONTS = {Neckline.V: v_neckline, Neckline.BOAT: boat_neckline}
 """The necklines that are not as a round one in front."""
 
 
-def front_curve(kind: Neckline, centre: Point, neck: Point, overarm: Vector) -> tuple[Path, Told]:
+def front_curve(kind: Neckline, centre: Point, neck: Point, overarm: Vector) -> tuple[Path, str]:
     """Return the front neckline of a kind, and how to draw it in words."""
-    manner = V_MANNER if kind is Neckline.V else NECK_MANNER
+    manner = V_MANNER if kind is Neckline.V else ""
     return FRONTS.get(kind, front_neckline)(centre, neck, overarm), manner
 
 
@@ -95,11 +83,4 @@ def point_angle(path: Path) -> float:
 
 def neck_of(draft: Draft) -> str:
     """Return the letter at which a back's neckline meets its shoulder."""
-    return "s" if "s" in draft.paper.points else "S"
-
-
-def nearest(name: str, path: Path, corner: str, draft: Draft) -> Passing:
-    """Return the check that a curve passes a corner at its nearest."""
-    origin = draft[corner]
-    point = nearest_point(path, origin)
-    return Passing(name, point, corner, mm((point - origin).length()), "at its nearest")
+    return "N2" if "N2" in draft.paper.points else "S"

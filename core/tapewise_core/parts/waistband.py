@@ -18,12 +18,12 @@ def draft_waistband(style: WaistStyle, marks: int) -> Draft:
     width = style.band_width
     return (
         Draft("Waistband")
-        .start("a", "the upper left corner of a strip across the grain")
-        .across("a", "b", style.band_length, "the band's length, seam to seam")
-        .down("a", "d", width * 2, "twice the finished width")
-        .down("b", "c", width * 2, "the strip's other end")
-        .down("a", "m", width, "the fold along the middle")
-        .rule("waistband", "a", "b", "c", "d", "a", remark="the whole strip")
+        .start("A", "the upper left corner of a strip across the grain")
+        .across("A", "B", style.band_length, "the band's length, seam to seam")
+        .down("A", "D", width * 2, "twice the finished width")
+        .down("B", "E", width * 2, "the strip's other end")
+        .down("A", "M", width, "the fold along the middle")
+        .rule("waistband", "A", "B", "E", "D", "A", remark="the whole strip")
         .note(
             f"Divide both long edges into {marks} equal parts and mark them; the join goes to the "
             "centre back. The marks meet those of the skirt, and the band is stretched between."
@@ -33,7 +33,7 @@ def draft_waistband(style: WaistStyle, marks: int) -> Draft:
 
 def cut_waistband(draft: Draft, style: WaistStyle, marks: Marks) -> Piece:
     """Return the band as a piece."""
-    a, b, c, d = (draft[name] for name in "abcd")
+    a, b, c, d = (draft[name] for name in "ABED")
     allowance, length = style.seam.mm, b.x
     edges = (
         Edge("waist", ruled(a, b), allowance),
@@ -44,7 +44,7 @@ def cut_waistband(draft: Draft, style: WaistStyle, marks: Marks) -> Piece:
     notches = tuple(
         Notch(edge, length * share, pair) for edge in ("waist", "waist_2") for share, pair in marks
     )
-    middle = draft["m"].y
+    middle = draft["M"].y
     fold = ruled(Point(0, middle), Point(length, middle))
     grain = (Point(length * 0.94, middle * 0.4), Point(length * 0.94, middle * 1.6))
     points = {"centre_back": a, "centre_front": Point(length / 2, 0), "centre_back_2": b}

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from making import top
 
+from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.errors import OptionError
 from tapewise_core.tasks.asked_paper import Paper
 from tapewise_core.tasks.files import contents, pattern_set, save, step_files
@@ -22,7 +23,7 @@ def test_the_usual_files_are_always_there() -> None:
     pieces = {f"pieces/{piece.name}.svg" for piece in MADE.pattern.pieces}
     texts = {"pattern.svg", "instructions.md", "checklist.md", "draft.json"}
     pictures = set(step_files(MADE.instructions()))
-    assert len(pictures) == sum(len(draft.steps) for draft in MADE.pattern.drafts)
+    assert len(pictures) == sum(len(by_hand(draft).steps) for draft in MADE.pattern.drafts)
     assert set(PLAIN) == pieces | texts | pictures
 
 

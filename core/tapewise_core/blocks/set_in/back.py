@@ -35,19 +35,12 @@ from tapewise_core.blocks.set_in.wish import Planned, base, shoulder_length
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import waist_dart_steps
-from tapewise_core.parts.hem import CURVED_MANNER, HEM_MANNER, curved_hem, hem_path
+from tapewise_core.parts.hem import curved_hem, hem_path
 from tapewise_core.parts.neck_options import own_half_width
-from tapewise_core.parts.neckline import NECK_MANNER, back_neckline, nearest
-from tapewise_core.parts.seam_steps import (
-    Fold,
-    SeamQuarters,
-    seam_line,
-    seam_steps,
-    set_off,
-)
+from tapewise_core.parts.neckline import back_neckline
+from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps, set_off
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.waist_darts import DartLevels, WaistDart, back_dart
-from tapewise_core.parts.shared_seam import shared_line
 from tapewise_core.parts.side_draft import NAPE_AT
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, cm, mm
@@ -62,10 +55,11 @@ def draft_back(body: Body, trunk: Trunk, title: str) -> Draft:
     draft = _levels(body, trunk, title)
     draft = _shoulder(draft, body, style, plan)
     draft = _neckline(draft, style)
-    draft = seam_steps(draft, drawn.seam, fold_of(draft), _quarters(body, style))
-    draft = _side(draft, drawn, sides)
+    wide = quarters(body, style, drawn, front=False)
+    draft, names = seam_steps(draft, drawn.seam, sides.back, fold_of(draft), wide)
+    draft = set_off(draft, "B", "M", sides.back.end, "the side at the hem")
+    draft = draft.curve("side", sides.back, (*names, "M"))
     draft = armhole_line(draft, drawn.back_armhole, "T", "the armhole's middle, on the back")
-    draft = set_off(draft, "B", "M", sides.back.end, "the side at the hem, on the side's line")
     return hem_line(with_dart(draft, waist_dart(plan, drawn), "W"), "B", style)
 
 
@@ -110,15 +104,17 @@ def fold_of(draft: Draft) -> Fold:
     return Fold("K" if "K" in draft.paper.points else "A", "E", "W", "J")
 
 
-def _quarters(body: Body, style: SetInStyle) -> SeamQuarters:
-    trunk = style.trunk
-    return SeamQuarters((body["bust"] + trunk.bust_ease) / 4, (body["hip"] + trunk.hip_ease) / 4)
+def quarters(body: Body, style: SetInStyle, drawn: SetIn, *, front: bool) -> SeamQuarters:
+    """Return the quarters of bust and hip, and what the cup gives the front and takes the back."""
+    trunk, sign = style.trunk, 1.0 if front else -1.0
+    bust, hip = (body["bust"] + trunk.bust_ease) / 4, (body["hip"] + trunk.hip_ease) / 4
+    return SeamQuarters(bust, hip, (sign * drawn.share.bust, sign * drawn.share.hip))
 
 
 def _shoulder(draft: Draft, body: Body, style: SetInStyle, plan: Planned) -> Draft:
     """From the side neck along the shoulder's own slope to the shoulder point."""
     tan = math.tan(math.radians(plan.slope))
-    fall = Length(SLOPE_RUN.mm * tan, (SLOPE_RUN.mm, f" × tan {plan.slope:.1f}°"))
+    fall = Length(SLOPE_RUN.mm * tan, (SLOPE_RUN.mm, f" × tan {plan.slope:.2f}°"))
     whole = shoulder_length(body, style)
     called = said("the shoulder point")
     if plan.out > 0.05:
@@ -162,16 +158,7 @@ def _neckline(draft: Draft, style: SetInStyle) -> Draft:
         draft, start = draft.down("N", "N1", depth, "the neckline on the centre back"), "N1"
     neck = neck_end(draft)
     path = back_neckline(draft[start], draft[neck], draft.paper.line("shoulder").leaving())
-    check = nearest("N2", path, "X", draft)
-    return draft.curve("neckline", path, (start, neck), NECK_MANNER, (check,))
-
-
-def _side(draft: Draft, drawn: SetIn, sides: Sides) -> Draft:
-    share = drawn.share
-    seam = drawn.seam.down_to(max(sides.back.end.y, drawn.seam.path.end.y))
-    if share.bust == share.hip == 0.0:
-        return seam_line(draft, sides.back, share)
-    return shared_line(seam_line(draft, seam, share), seam, sides.back, share, "side")
+    return draft.curve("neckline", path, (start, neck))
 
 
 def with_dart(draft: Draft, dart: WaistDart | None, waist: str) -> Draft:
@@ -183,6 +170,5 @@ def hem_line(draft: Draft, centre: str, style: SetInStyle) -> Draft:
     """Return the draft with its hem, from a point on the fold to M at the side."""
     lines = draft.paper.lines
     side = lines.get("side_2", lines["side"])
-    curve, manner = (curved_hem, CURVED_MANNER) if style.hem.curved else (hem_path, HEM_MANNER)
-    path = curve(draft[centre], side.end, lean(side))
-    return draft.curve("hem", path, (centre, "M"), manner)
+    path = (curved_hem if style.hem.curved else hem_path)(draft[centre], side.end, lean(side))
+    return draft.curve("hem", path, (centre, "M"))

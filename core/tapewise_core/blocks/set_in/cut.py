@@ -124,17 +124,17 @@ def cut_sleeve(draft: Draft, solved: Cap, drawn: SetIn, style: SetInStyle) -> Pi
         Edge("underarm_2", lines["underarm_2"].reversed(), seam),
     )
     names = {"crown": "O", "back_underarm": "L", "front_underarm": "R", "hem_middle": "Q"}
-    width = draft["Q"].y - draft["C"].y
+    width = draft["Q"].y - draft["G"].y
     x = draft["R"].x * 0.35
     return make_piece(
         "sleeve",
         edges,
         {name: draft[letter] for name, letter in names.items()},
-        (Point(x, draft["C"].y + width * 0.85), Point(x, draft["O"].y + draft["C"].y * 0.3)),
+        (Point(x, draft["G"].y + width * 0.85), Point(x, draft["O"].y + draft["G"].y * 0.3)),
         notches=_cap_notches(lines["cap"].length(), solved, drawn),
         count=2,
         mirrored=True,
-        label=Box(draft["L"].x * 0.55, draft["C"].y * 0.62, x - 8, draft["C"].y + width * 0.7),
+        label=Box(draft["L"].x * 0.55, draft["G"].y * 0.62, x - 8, draft["G"].y + width * 0.7),
     )
 
 

@@ -1,7 +1,7 @@
 """The front of a top with set-in sleeves, drafted over the finished back.
 
 Letters as on the back; F is the neckline on the centre front, O the hem there, D1 to D5 a side
-dart, U1 the underarm before it is turned out with the dart.
+dart, U the underarm where it is turned out with the dart.
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ from tapewise_core.blocks.set_in.back import (
     fold_of,
     hem_line,
     lower_by,
+    quarters,
     with_dart,
     with_shoulder,
 )
@@ -21,55 +22,42 @@ from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
-from tapewise_core.drafting.guide_steps import Light
-from tapewise_core.geometry.path import Path
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import eased_side_steps, side_dart_steps
-from tapewise_core.parts.neckline import front_curve, nearest
-from tapewise_core.parts.seam_steps import SEAM, set_off
+from tapewise_core.parts.neckline import front_curve
+from tapewise_core.parts.seam_steps import seam_steps, set_off
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.waist_darts import WaistDart, front_dart
-from tapewise_core.parts.shared_seam import shared_line
-from tapewise_core.text.told import Told
 from tapewise_core.units import mm
-
-FRONT_SEAM = "front seam"
-"""The guide that the front's side is drawn from where it has a dart or is eased."""
-
-
-TRACED = "Traced from the back."
 
 
 def draft_front(back: Draft, body: Body, trunk: Trunk, title: str) -> Draft:
     """Return the front, with the centre front on a fold."""
     style, plan, drawn, sides = trunk.style, trunk.plan, trunk.drawn, trunk.sides
-    draft = Draft(title).trace("the back's lines across, shoulder and side seam", _traced(back))
+    draft = Draft(title).trace(back.title.lower(), _traced(back))
     forward = -style.figure.forward_shoulder.mm
     draft = raised_line(draft, plan.room.raised, forward)
     draft = lower_line(draft, plan.wish.front_shoulder, lower_by(plan, style))
     draft = with_shoulder(draft, plan, body, style)
     draft = _neckline(draft, style)
-    draft = _side(draft, plan, drawn, sides)
+    draft = _side(draft, body, style, plan, drawn, sides)
     called = "the armhole's middle, on the front"
     draft = armhole_line(draft, drawn.front_armhole, "T", called)
-    return _hem(draft, plan, drawn, sides, style)
+    return _hem(draft, plan, drawn, style)
 
 
 def _traced(back: Draft) -> DraftingPaper:
     points = ("N", "S", "X", "A", "E", "W", "J", "B", "K", "P", "P1", "P2", "P3")
-    seams = ("Q1", "Q2", "Q3", "Q4")
-    here = [name for name in (*points, *seams) if name in back.paper.points]
+    here = [name for name in points if name in back.paper.points]
     return back.paper.only(here, [])
 
 
 def _neckline(draft: Draft, style: SetInStyle) -> Draft:
     neck = neck_end(draft)
     draft = draft.down("N", "F", style.neck.depth, "the neckline on the centre front")
-    draft = draft.across("F", "X1", mm(draft[neck].x), "a corner below the neckline's end")
     along = draft.paper.line("shoulder").leaving()
     path, manner = front_curve(style.neck.kind, draft["F"], draft[neck], along)
-    check = nearest("N2", path, "X1", draft)
-    return draft.curve("neckline", path, ("F", neck), manner, (check,))
+    return draft.curve("neckline", path, ("F", neck), manner)
 
 
 def is_plain(drawn: SetIn, plan: Planned) -> bool:
@@ -77,35 +65,19 @@ def is_plain(drawn: SetIn, plan: Planned) -> bool:
     return drawn.front_side.dart is None and not plan.room.lower and not drawn.swing
 
 
-def _side(draft: Draft, plan: Planned, drawn: SetIn, sides: Sides) -> Draft:
-    share, plain = drawn.share, is_plain(drawn, plan)
-    seam = drawn.seam.down_to(max(sides.back.end.y, drawn.seam.path.end.y))
-    if share.bust == share.hip == 0.0:
-        return _unshared(draft, seam, plan, drawn, sides, plain=plain)
-    if plain:
-        return shared_line(draft, seam, sides.front.upper, share, "side")
-    draft = shared_line(draft, seam, share.front(seam), share, None, FRONT_SEAM)
-    return _full_side(draft, "V1", plan, drawn, sides)
-
-
-def _unshared(
-    draft: Draft, seam: Path, plan: Planned, drawn: SetIn, sides: Sides, *, plain: bool
+def _side(
+    draft: Draft, body: Body, style: SetInStyle, plan: Planned, drawn: SetIn, sides: Sides
 ) -> Draft:
-    """Front and back share one line."""
-    names = tuple(name for name in ("Q1", "Q2", "Q3", "Q4") if name in draft.paper.points)
-    if plain:
-        return draft.curve("side", sides.front.upper, names, TRACED)
-    manner: Told = (TRACED,)
-    return _full_side(draft.then(Light(SEAM, seam, names, manner)), "Q1", plan, drawn, sides)
-
-
-def _full_side(draft: Draft, top: str, plan: Planned, drawn: SetIn, sides: Sides) -> Draft:
-    """A side with a dart or with eased length; its underarm may be turned out."""
-    if drawn.swing:
-        called = "the front's underarm before it is turned out"
-        draft = draft.inward(top, "U1", mm(drawn.swing), called)
+    """The front's own side, wider by the cup; its underarm may be turned out with a dart."""
     fold, front = fold_of(draft), sides.front
-    called = "the underarm, turned out and up about the armhole's middle by the dart's width"
+    if is_plain(drawn, plan):
+        wide = quarters(body, style, drawn, front=True)
+        draft, names = seam_steps(draft, drawn.seam, front.upper, fold, wide)
+        draft = set_off(draft, "B", "M", front.upper.end, "the side at the hem")
+        return draft.curve("side", front.upper, (*names, "M"))
+    called = "the underarm"
+    if drawn.swing:
+        called = "the underarm, turned out and up about the armhole's middle by the dart's width"
     draft = set_off(draft, fold.underarm, "U", front.upper.start, called)
     end = (front.lower or front.upper).end
     draft = set_off(draft, "B", "M", end, "the side at the hem")
@@ -114,12 +86,10 @@ def _full_side(draft: Draft, top: str, plan: Planned, drawn: SetIn, sides: Sides
     return eased_side_steps(draft, front, "U", ("W", plan.room.lower), "M")
 
 
-def _hem(draft: Draft, plan: Planned, drawn: SetIn, sides: Sides, style: SetInStyle) -> Draft:
+def _hem(draft: Draft, plan: Planned, drawn: SetIn, style: SetInStyle) -> Draft:
     by, centre = plan.room.lower + style.fullness.front_hem_drop.mm, "B"
     if by > 0.05:
         draft, centre = draft.down("B", "O", mm(by), "the hem on the centre front"), "O"
-    if "M" not in draft.paper.points:
-        draft = set_off(draft, "B", "M", sides.front.upper.end, "the side at the hem")
     dart, waist = waist_dart(plan, drawn), "W"
     if dart and plan.room.lower > 0.05:
         called = "the waist line of the front, let down"

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.geometry.path import Path
-from tapewise_core.parts.seam_steps import on_curve
 from tapewise_core.parts.shape.armhole import Armhole
 from tapewise_core.parts.shape.shoulder_line import HALF, ShoulderLine
 from tapewise_core.units import Length, mm
@@ -15,10 +13,7 @@ HAIR = 0.05
 EQUAL = 1e-6
 """Ends nearer than this are one point [mm]."""
 
-ARMHOLE_MANNER = (
-    "Leave the shoulder square or nearly so, pass the middle upright, and come to the underarm "
-    "square to the side seam; it bends one way only."
-)
+ARMHOLE_MANNER = "It bends one way only."
 
 
 def neck_end(draft: Draft) -> str:
@@ -32,8 +27,8 @@ def end_of_shoulder(draft: Draft) -> str:
 
 
 def underarm_of(draft: Draft) -> str:
-    """Return the underarm's point: turned out, moved by the side's own share, or the seam's."""
-    return next(name for name in ("U", "V1", "Q1") if name in draft.paper.points)
+    """Return the underarm's point: turned out with a dart, or the side's own."""
+    return next(name for name in ("U", "Q1") if name in draft.paper.points)
 
 
 def raised_line(draft: Draft, raised: float, forward: float) -> Draft:
@@ -50,12 +45,8 @@ def raised_line(draft: Draft, raised: float, forward: float) -> Draft:
         draft = verb("P", "L1", mm(abs(raised) * HALF), "half of that at the shoulder point")
         start, aim = "S1", "L1"
     if abs(forward) >= HAIR:
-        square = (draft["P"] - draft[start]).unit().square()
-        side = "upwards" if forward > 0 else "downwards"
-        way = square * (-1.0 if forward > 0 else 1.0)
-        words = f"{side}, square to {start}–P,"
         called = "for the shoulder that stands forward"
-        draft = draft.toward(aim, "L2", mm(abs(forward)), way, words, called)
+        draft = draft.square((start, "P"), "L2", mm(-forward), called, at=aim)
         aim = "L2"
     called = "the shoulder point, as far from the neck point as before"
     length = (draft["P"] - draft["S"]).length()
@@ -82,8 +73,4 @@ def armhole_line(draft: Draft, drawn: Armhole, level: str, called: str) -> Draft
     middle = f"{level}1"
     draft = draft.across(level, middle, mm(drawn.across.x), called)
     end, under = end_of_shoulder(draft), underarm_of(draft)
-    upper, lower = (Path((segment,)) for segment in drawn.path.segments)
-    draft, above = on_curve(draft, upper, (end, middle))
-    draft, below = on_curve(draft, lower, (middle, under))
-    names = (end, *above, middle, *below, under)
-    return draft.curve("armhole", drawn.path, names, ARMHOLE_MANNER)
+    return draft.curve("armhole", drawn.path, (end, middle, under), ARMHOLE_MANNER)

@@ -2,9 +2,9 @@
 
 ::
 
-           O              O  crown            C  below the crown, on the sleeve's width
+           O              O  crown            G  below the crown, on the sleeve's width
          .   .            L  back underarm    R  front underarm
-      L____C_G_R          G  its middle       Q  hem in the middle
+      L____G_K_R          K  its middle       Q  hem in the middle
        \\       /
        L1__Q_R1           L1, R1  ends of the hem
 
@@ -21,7 +21,7 @@ from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at, past_elbow
-from tapewise_core.parts.seam_steps import on_curve, set_off
+from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.parts.shape.cap import Cap, cap
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.sleeve import Sleeve, sleeve
@@ -35,12 +35,7 @@ MOST_TAPER = 0.28
 """How much a sleeve narrows or widens on each side for each length of its seam, at the most
 (common practice)."""
 
-CAP_MANNER = (
-    "Fuller at the back and more hollow at the front: leave each underarm level, and pass O level."
-)
-
-HEM_MANNER = "Square to the middle and straight there, bent only near its ends to meet both seams "
-HEM_MANNER += "square."
+CAP_MANNER = "Fuller at the back and more hollow at the front; it passes O level."
 
 
 def length_of(solved: Cap, asked: Length) -> Length:
@@ -122,14 +117,13 @@ def draft_sleeve(solved: Cap, armhole: Length, length: Length, hem: float) -> Dr
     draft = (
         Draft("Sleeve")
         .start("O", "the crown, in the middle of the paper near its top")
-        .down("O", "C", mm(solved.height), called)
-        .inward("C", "L", mm(solved.back_width), "the back's underarm")
-        .across("C", "R", mm(solved.front_width), "the front's underarm")
+        .down("O", "G", mm(solved.height), called)
+        .inward("G", "L", mm(solved.back_width), "the back's underarm")
+        .across("G", "R", mm(solved.front_width), "the front's underarm")
     )
-    draft = _cap_line(draft, solved)
     draft, middle = _middle(draft, solved)
     draft = draft.down(middle, "Q", length - mm(solved.height), "the hem in the middle")
-    return _below(draft, drawn)
+    return _cap_line(_below(draft, drawn), solved)
 
 
 def at_crown(solved: Cap, path: Path) -> Path:
@@ -140,18 +134,15 @@ def at_crown(solved: Cap, path: Path) -> Path:
 def _cap_line(draft: Draft, solved: Cap) -> Draft:
     """The cap from the back's underarm over the crown to the front's."""
     back, front = (at_crown(solved, Path((half,))) for half in (solved.back, solved.front))
-    draft, behind = on_curve(draft, back, ("L", "O"))
-    draft, before = on_curve(draft, front, ("O", "R"))
-    names = ("L", *behind, "O", *before, "R")
-    return draft.curve("cap", back.then(front), names, CAP_MANNER)
+    return draft.curve("cap", back.then(front), ("L", "O", "R"), CAP_MANNER)
 
 
 def _middle(draft: Draft, solved: Cap) -> tuple[Draft, str]:
     """The sleeve's middle, which lies behind the crown: arms hang forward."""
     if abs(solved.pitch) < 0.05:
-        return draft, "C"
+        return draft, "G"
     verb = draft.inward if solved.pitch > 0 else draft.across
-    return verb("C", "G", mm(abs(solved.pitch)), "the sleeve's middle"), "G"
+    return verb("G", "K", mm(abs(solved.pitch)), "the sleeve's middle"), "K"
 
 
 def _below(draft: Draft, drawn: Sleeve) -> Draft:
@@ -161,4 +152,4 @@ def _below(draft: Draft, drawn: Sleeve) -> Draft:
     draft = set_off(draft, "Q", "L1", hem.start, "the end of the hem at the back")
     draft = set_off(draft, "Q", "R1", hem.end, "the end of the hem at the front")
     draft = draft.rule("underarm", "R", "R1").rule("underarm_2", "L", "L1", remark="as long")
-    return draft.curve("sleeve_hem", hem, ("L1", "Q", "R1"), HEM_MANNER)
+    return draft.curve("sleeve_hem", hem, ("L1", "Q", "R1"))

@@ -5,9 +5,9 @@ On the fold, as drawn (one piece is 2 x angle wide, two are a half each)::
       Z                 Z  centre of both circles, on the fold
       |  .              R  waist at the fold      D  waist at the side
       R__  .  D         Q  hem at the fold        G  hem at the side
-      |   w  /  .       w  waist midway           h  hem midway
+      |      /  .
       |      G
-      Q__h_/
+      Q____/
 
 More than two pieces are drawn whole, R-Q down the middle, with E and H as D and G
 on the left.
@@ -18,13 +18,13 @@ from __future__ import annotations
 import math
 
 from tapewise_core.blocks.skirt.ring import Ring
+from tapewise_core.drafting.curve_steps import Round
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.passing import Passing
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.geometry.arc import arc, on_circle
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
-from tapewise_core.geometry.point import DOWN, Point
+from tapewise_core.geometry.point import Point
 from tapewise_core.units import Length, mm
 
 
@@ -45,11 +45,10 @@ def draft_ring(title: str, skirt: Ring, edge: Length, length: Length, count: int
         .down("Z", "R", radius, "the waist at the fold" if fold else "the middle of the waist")
         .down("R", "Q", length, "the hem at the fold" if fold else "the middle of the hem")
     )
-    way = "straight up" if skirt.seamless(count) else f"at {half:g}° from the line Z–Q"
-    draft = _ray(draft, ("D", "G"), half, way, radius, length)
+    draft = _ray(draft, ("D", "G"), half, radius, length)
     if not fold:
-        draft = _ray(draft, ("E", "H"), -half, f"{way}, to the other side,", radius, length)
-    draft = _sides(_arcs(draft, half, fold, radius), skirt, count)
+        draft = _ray(draft, ("E", "H"), -half, radius, length)
+    draft = _sides(_arcs(draft, half, radius, length, fold=fold), skirt, count)
     inner = radius.called("radius") - mm(skirt.waist_allowance)
     if count > 1:
         alike = "back and front" if count == 2 else f"all {count} panels"
@@ -61,34 +60,29 @@ def draft_ring(title: str, skirt: Ring, edge: Length, length: Length, count: int
 
 
 def _ray(
-    draft: Draft, names: tuple[str, str], angle: float, way: str, radius: Length, length: Length
+    draft: Draft, names: tuple[str, str], angle: float, radius: Length, length: Length
 ) -> Draft:
     """Mark the waist and the hem at one end of the arcs."""
     waist, hem = names
     chord = (on_circle(Point(0, 0), 1, angle) - Point(0, 1)).length()
     whole = radius.called("radius") + length
-    draft = draft.toward(
-        "Z", waist, radius.called("radius"), DOWN.turned(-angle), way, "the waist at the side"
+    draft = draft.slanting(
+        "Z", waist, radius.called("radius"), angle, ("Z", "Q"), "the waist at the side"
     ).along("Z", waist, hem, whole, "the hem at the side")
     if chord > 1.99:
         return draft
     return draft.note(f"Check the angle: {hem} lies ", mm(whole.mm * chord), " straight from Q.")
 
 
-def _arcs(draft: Draft, half: float, fold: bool, radius: Length) -> Draft:
+def _arcs(draft: Draft, half: float, radius: Length, length: Length, *, fold: bool) -> Draft:
     """The waist and the hem, walked from the fold, or from the left of a whole piece."""
     centre, first = draft["Z"], 0.0 if fold else -half
-    middle = half / 2 if fold else half / 3
-    outer = (draft["Q"] - centre).length()
-    for line, size, ends, check in (
-        ("waist", radius.mm, ("R", "D") if fold else ("E", "R", "D"), "w"),
-        ("hem", outer, ("Q", "G") if fold else ("H", "Q", "G"), "h"),
+    inner = radius.called("radius")
+    for line, size, ends in (
+        ("waist", inner, ("R", "D") if fold else ("E", "R", "D")),
+        ("hem", inner + length, ("Q", "G") if fold else ("H", "Q", "G")),
     ):
-        path = arc(centre, size, first, half)
-        at = on_circle(centre, size, middle)
-        told = Passing(check, at, "Z", mm(size), "like every other point of it")
-        manner = f"Turn a tape or a string round Z; it is part of a circle for the {line}."
-        draft = draft.curve(line, path, ends, manner, (told,))
+        draft = draft.then(Round(line, arc(centre, size.mm, first, half), ends, "Z", size))
     return draft
 
 

@@ -3,32 +3,32 @@
 ::
 
           S____P________E        N  nape, centre back      A  armscye line
-      N__/     |        |        S  side neck              C  bust line
+      N__/     |        |        S  side neck              G  bust line
       |                 |        P  shoulder point         W  waist line
-      A      Y__________H        E  end of the overarm     J  hip line
-      C     Q2                   H  end of the sleeve's hem
-      W     Q3                   Y  corner under the arm, rounded through U
+      A      U__________H        E  end of the overarm     J  hip line
+      G     Q2                   H  end of the sleeve's hem
+      W     Q3                   U  underarm, where the rounded corner is halfway round
       J      Q4                  Q2 to Q4  the side at bust, waist and hip
       B______M                   M  side at the hem        B  hem
 
-A neckline wider than the neck begins at s on the overarm line, a lower one at
-b below N. Numbers without another source are common practice in the trade.
+A neckline wider than the neck begins at N2 on the overarm line, a lower one at
+N1 below N. Numbers without another source are common practice in the trade.
 """
 
 from __future__ import annotations
 
-from tapewise_core.blocks.top.foot import curve_end, hem_to
+from tapewise_core.blocks.top.foot import hem_to
 from tapewise_core.blocks.top.overarm import back_overarm
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.sleeve import sleeve_steps
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.parts.dart_steps import waist_dart_steps
 from tapewise_core.parts.grown_body import lift_of
-from tapewise_core.parts.hem import CURVED_MANNER, HEM, HEM_MANNER, mark_corner, slit_told
-from tapewise_core.parts.neckline import NECK_MANNER, back_neckline, nearest, neck_of
-from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_names, seam_steps
+from tapewise_core.parts.hem import HEM, mark_corner, slit_told
+from tapewise_core.parts.neckline import back_neckline, neck_of
+from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps
 from tapewise_core.parts.side_draft import NAPE_AT
-from tapewise_core.text.told import LineName, Told, said
+from tapewise_core.text.told import LineName, said
 from tapewise_core.units import Length, mm
 
 HAIR = 0.05
@@ -40,9 +40,10 @@ def draft_back(plan: TopPlan, title: str = "Back") -> Draft:
     draft = back_overarm(_lines_across(plan, title), plan)
     draft = _neckline(draft, plan)
     draft, fold = _fold(draft, plan)
-    draft = seam_steps(draft, plan.grown.line, fold, _quarters(plan))
-    draft = sleeve_steps(draft, plan)
-    draft = _side(draft, plan)
+    seam, side = plan.grown.line, plan.foot.side
+    draft, names = seam_steps(draft, seam, side, fold, _quarters(plan))
+    draft = sleeve_steps(draft, plan, fold.underarm)
+    draft = _side(draft, plan, names)
     if plan.back_dart:
         draft = waist_dart_steps(draft, plan.back_dart, fold.waist)
     draft, centre = _hem_centre(draft, plan)
@@ -66,7 +67,7 @@ def _lines_across(plan: TopPlan, title: str) -> Draft:
         Draft(title)
         .start("N", NAPE_AT)
         .down("N", "A", below("armscye_depth") + lift, "the armscye line")
-        .down("N", "C", mm(bust.depth), said("the bust line, {}", bust.how))
+        .down("N", "G", mm(bust.depth), said("the bust line, {}", bust.how))
         .down("N", "W", below("back_waist_length") + lift, "the waist line")
     )
     if not plan.side.bodice:
@@ -77,14 +78,14 @@ def _lines_across(plan: TopPlan, title: str) -> Draft:
 def _fold(draft: Draft, plan: TopPlan) -> tuple[Draft, Fold]:
     """The points on the fold from which the side is set off: a low underarm moves two of them."""
     at, levels = plan.grown.line.at, plan.side.levels
-    underarm, bust = "A", "C"
+    underarm, bust = "A", "G"
     if at.underarm - levels.armscye.depth > HAIR:
-        underarm = "I"
-        draft = draft.down("N", "I", mm(at.underarm), "the underarm's level")
+        underarm = "V"
+        draft = draft.down("N", "V", mm(at.underarm), "the underarm's level")
     if at.bust - levels.bust.depth > HAIR:
-        bust = "T1"
+        bust = "V1"
         words = "where the side begins to go in, below the underarm's curve"
-        draft = draft.down("N", "T1", mm(at.bust), words)
+        draft = draft.down("N", "V1", mm(at.bust), words)
     if plan.side.bodice:
         return draft, Fold(underarm, bust, "B", None)
     return draft, Fold(underarm, bust, "W", "J")
@@ -97,28 +98,22 @@ def _quarters(plan: TopPlan) -> SeamQuarters:
 
 
 def _neckline(draft: Draft, plan: TopPlan) -> Draft:
-    """Square to the centre back and flat there, square to the overarm."""
+    """Square to the centre back and flat there, nearly square to the overarm."""
     depth, start = plan.style.neck.back_depth, "N"
     if depth.mm > HAIR:
-        draft, start = draft.down("N", "b", depth, "the neckline on the centre back"), "b"
+        draft, start = draft.down("N", "N1", depth, "the neckline on the centre back"), "N1"
     neck = neck_of(draft)
     path = back_neckline(draft[start], draft[neck], draft.paper.line("shoulder").leaving())
-    return draft.curve(
-        "neckline", path, (start, neck), NECK_MANNER, (nearest("n", path, "X", draft),)
-    )
+    return draft.curve("neckline", path, (start, neck))
 
 
-def _side(draft: Draft, plan: TopPlan) -> Draft:
-    """The side from the underarm down, round its circles and along the rulers, to the hem."""
+def _side(draft: Draft, plan: TopPlan, names: tuple[str, ...]) -> Draft:
+    """The side from the underarm down to the hem."""
     path = plan.foot.side
     draft = mark_corner(draft, path.end, plan.lower)
-    top = curve_end(plan.grown)
-    names = [n for n in seam_names(draft) if top + HAIR < draft[n].y < path.end.y - HAIR]
-    first = ("Q1",) if plan.grown.cap else ("U", "Y2")
-    manner: Told = ("Along the ruler's lines and round the circles, without a corner anywhere.",)
-    if path.end.y > plan.side.levels.hip.depth + 1 and not plan.side.bodice:
-        manner = (*manner, " Below the hip line it goes on as it leans there, to M.")
-    draft = draft.curve("side", path, (*first, *names, "M"), manner)
+    top = () if plan.grown.cap else ("U",)
+    below = [name for name in names if draft[name].y < path.end.y - HAIR]
+    draft = draft.curve("side", path, (*top, *below, "M"))
     return slit_told(draft, plan.style.hem)
 
 
@@ -127,14 +122,14 @@ def _hem_centre(draft: Draft, plan: TopPlan) -> tuple[Draft, str]:
     seat = plan.style.fullness.full_seat
     if seat.mm <= HAIR:
         return draft, "B"
-    return draft.down("B", "o", seat, "the hem on the centre back, longer over a full seat"), "o"
+    called = "the hem on the centre back, longer over a full seat"
+    return draft.down("B", "B1", seat, called), "B1"
 
 
 def hem_steps(draft: Draft, plan: TopPlan, fold: float, centre: str, corner: str) -> Draft:
     """Return the draft with its lower edge, from the fold to the side."""
     sides = [name for name in ("side_2", "side") if name in draft.paper.lines]
     path = hem_to(draft.paper.line(sides[0]), fold, plan.style.hem)
-    manner = CURVED_MANNER if plan.style.hem.curved else HEM_MANNER
     if plan.lower == HEM or abs(path.start.y - path.end.y) > HAIR:
-        return draft.curve(plan.lower, path, (centre, corner), manner)
+        return draft.curve(plan.lower, path, (centre, corner))
     return draft.rule(plan.lower, centre, corner)

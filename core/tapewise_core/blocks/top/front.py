@@ -14,18 +14,18 @@ from tapewise_core.blocks.top.sleeve import hem_steps as sleeve_hem
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.parts.dart_steps import eased_side_steps, side_dart_steps, waist_dart_steps
-from tapewise_core.parts.neckline import front_curve, nearest
+from tapewise_core.parts.neckline import front_curve
 from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 
-KEPT = (*"NACWJBPEHTYUMSI", "Q1", "Q2", "Q3", "Q4", "H1", "Y1", "Y2")
-"""The back's points that the front takes over."""
+KEPT = (*"NAGWJBPEHUMSV", "V1", "H1", "Q1", "Q2", "Q3", "Q4")
+"""The back's points that the front may take over; of these it traces what it needs."""
 
 
 def draft_front(back: Draft, plan: TopPlan, title: str = "Front") -> Draft:
     """Return the front, drafted over the finished back with the centre front on a fold."""
-    draft = Draft(title).trace("the back's side, underarm and lines across", _traced(back, plan))
+    draft = Draft(title).trace(back.title.lower(), _traced(back, plan))
     draft = front_overarm(draft, plan)
     draft = sleeve_hem(draft, plan, front=True)
     draft = _neckline(draft, plan)
@@ -49,16 +49,11 @@ def _neckline(draft: Draft, plan: TopPlan) -> Draft:
     neck = next(name for name in ("Z1", "Z", "S") if name in draft.paper.points)
     depth = plan.style.neck.depth
     if "Z" in draft.paper.points and draft["Z"].y > draft["S"].y:
-        depth = depth + mm(draft["Z"].y - draft["S"].y).called(
-            "what the front's neck point lies lower"
-        )
+        depth = depth + mm(draft["Z"].y - draft["S"].y).called("lower neck point")
     draft = draft.down("N", "F", depth, "the neckline on the centre front")
-    corner = mm(draft[neck].x)
-    draft = draft.across("F", "X", corner, "a corner below the neckline's end")
     overarm = draft.paper.line("shoulder").leaving()
     path, manner = front_curve(plan.style.neck.kind, draft["F"], draft[neck], overarm)
-    check = nearest("f", path, "X", draft)
-    return draft.curve("neckline", path, ("F", neck), manner, (check,))
+    return draft.curve("neckline", path, ("F", neck), manner)
 
 
 def _side(draft: Draft, plan: TopPlan) -> tuple[Draft, str]:
@@ -71,7 +66,7 @@ def _side(draft: Draft, plan: TopPlan) -> tuple[Draft, str]:
     draft = set_off(draft, "B", "M1", path.end, called)
     top = "Q1" if plan.grown.cap else "U"
     if front.dart:
-        return side_dart_steps(draft, front, top, "C", "M1"), "M1"
+        return side_dart_steps(draft, front, top, "G", "M1"), "M1"
     fold = "B" if plan.side.bodice else "W"
     return eased_side_steps(draft, front, top, (fold, lower), "M1"), "M1"
 

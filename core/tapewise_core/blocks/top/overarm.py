@@ -6,13 +6,15 @@ import math
 
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.parts.grown_overarm import MOVED, Overarm
+from tapewise_core.parts.grown_overarm import MOVED
 from tapewise_core.parts.neck_options import own_half_width
-from tapewise_core.text.told import Told, said
-from tapewise_core.units import Length, cm, mm
+from tapewise_core.parts.seam_steps import on_line
+from tapewise_core.text.told import Told
+from tapewise_core.units import Length, mm
 
-SLOPE_RUN = cm(20)
-"""How far out the slope is set off; any length serves."""
+SLOPE_RUN = 200.0
+"""How far out a slope is set off, further where the line on it is longer [mm]: any length serves,
+and a longer one is surer."""
 
 
 def back_overarm(draft: Draft, plan: TopPlan) -> Draft:
@@ -20,7 +22,8 @@ def back_overarm(draft: Draft, plan: TopPlan) -> Draft:
     draft = _side_neck(draft, plan)
     raised = plan.room.back_raised
     slope = "the slope: the shoulder's own less 4°, so that the arm can lift"
-    draft = _slope(draft, "S", ("K", "L"), plan.shoulder.fall, slope)
+    fall = plan.shoulder.fall, _shoulder(plan).mm
+    draft = _slope(draft, "S", ("K", "L"), fall, slope)
     name = "S1" if raised > MOVED else "P"
     draft = draft.along("S", "L", name, _shoulder(plan), "the shoulder point")
     if raised > MOVED:
@@ -51,14 +54,18 @@ def _side_neck(draft: Draft, plan: TopPlan) -> Draft:
         kind = "round" if lifted.mm > 0 else "flat"
         rise, called = rise - lifted, f"the side neck, its rise changed for a {kind} back"
     if plan.room.back_raised > MOVED:
-        rise = rise + mm(plan.room.back_raised).called("what the back is longer")
+        rise = rise + mm(plan.room.back_raised).called("longer back")
     return draft.across("N", "X", base, "a corner below the side neck").up("X", "S", rise, called)
 
 
-def _slope(draft: Draft, start: str, names: tuple[str, str], degrees: float, called: str) -> Draft:
-    drop = SLOPE_RUN.mm * math.tan(math.radians(degrees))
-    working = Length(drop, (SLOPE_RUN.mm, f" × tan {degrees:.1f}°"))
-    draft = draft.across(start, names[0], SLOPE_RUN, "a help for the slope")
+def _slope(
+    draft: Draft, start: str, names: tuple[str, str], slope: tuple[float, float], called: str
+) -> Draft:
+    """A slope in degrees, for a line so long [mm]."""
+    degrees, length = slope
+    run = max(SLOPE_RUN, math.ceil(length / 100) * 100.0)
+    working = Length(run * math.tan(math.radians(degrees)), (run, f" × tan {degrees:.2f}°"))
+    draft = draft.across(start, names[0], mm(run), "a help for the slope")
     return draft.down(names[0], names[1], working, called)
 
 
@@ -69,9 +76,7 @@ def _shoulder(plan: TopPlan) -> Length:
     if narrower.mm <= MOVED:
         return plan.body["shoulder_length"]
     share = math.cos(math.radians(plan.shoulder.fall))
-    return plan.body["shoulder_length"] + mm(narrower.mm / share).called(
-        "what the neck is narrower"
-    )
+    return plan.body["shoulder_length"] + mm(narrower.mm / share).called("narrower neck")
 
 
 def _sleeve_slope(draft: Draft, plan: TopPlan) -> Draft:
@@ -80,16 +85,14 @@ def _sleeve_slope(draft: Draft, plan: TopPlan) -> Draft:
     by = plan.style.sleeve.length.called("sleeve length")
     longer = plan.grown.cap.longer if plan.grown.cap else 0.0
     if longer > MOVED:
-        by = by + mm(longer).called("what the cap needs")
+        by = by + mm(longer).called("longer cap")
     drawn = plan.grown.sleeve or plan.grown.cap
     lift = drawn.lift if drawn else 0.0
-    if lift <= MOVED:
-        return draft.toward("P", "E", by, plan.along, "on along the shoulder's slope", called)
     fall = math.degrees(math.atan2(plan.along.y, plan.along.x))
-    words = (
-        f"the sleeve's slope, {lift:.1f}° flatter: lifted, so that the underarm needs no digging"
-    )
-    draft = _slope(draft, "P", ("L1", "L2"), fall, words)
+    words = "the sleeve's slope, on along the shoulder's"
+    if lift > MOVED:
+        words = f"the sleeve's slope, {lift:.1f}° flatter, so that the underarm needs no digging"
+    draft = _slope(draft, "P", ("L1", "L2"), (fall, by.mm), words)
     return draft.along("P", "L2", "E", by, called)
 
 
@@ -106,11 +109,9 @@ def _moved(draft: Draft, plan: TopPlan, neck: str, raised: float, *, front: bool
         draft, start = verb("P", "S2", mm(abs(half)), "the shoulder's end, half as much"), "S2"
     moved = plan.style.figure.forward_shoulder
     if moved.mm > MOVED:
-        square = (draft["P"] - draft[neck]).unit().square()
-        way, side = (square, "downward") if front else (-square, "upward")
-        told = f"{side}, square to {neck}–P,"
         called = "where the seam of a forward shoulder passes"
-        draft, start = draft.toward(start, "S3", moved, way, told, called), "S3"
+        by = moved if front else mm(-moved.mm)
+        draft, start = draft.square((neck, "P"), "S3", by, called, at=start), "S3"
     called = "the shoulder's end, so that both shoulder seams are as long"
     draft = draft.along(neck, start, "S4", mm(plan.shoulders[front].length), called)
     by = mm((overarm.path.end - draft["P"]).length())
@@ -121,26 +122,16 @@ def _drawn(draft: Draft, plan: TopPlan, neck: str, *, front: bool) -> Draft:
     """Rule or draw the overarm, from where a wider neckline begins."""
     overarm = plan.overarms[front]
     path, wider = overarm.path, wider_of(plan)
+    plain = overarm.runs_out is None
     if wider > MOVED:
         _, path = path.split(wider)
-        name, way = ("Z1" if front else "s"), path.start - draft[neck]
-        called = "where the wider neckline begins"
-        draft = draft.toward(neck, name, mm(way.length()), way, "along the overarm line", called)
+        name, line = ("Z1" if front else "N2"), (neck, "P" if plain else "S4")
+        draft = on_line(draft, line, name, path.start, "where the wider neckline begins")
         neck = name
-    end = "E" if overarm.runs_out is None else "E2"
-    if len(path.segments) == 1 and path.flattened() == [path.start, path.end]:
-        return draft.rule("shoulder", neck, end, remark="straight through P, the overarm line")
-    return draft.curve("shoulder", path, (neck, end), _manner(plan, overarm))
-
-
-def _manner(plan: TopPlan, overarm: Overarm) -> Told:
-    if overarm.runs_out is None:
-        return said("Along S–P and P–E, the bend at P rounded over {} to each side.", cm(5))
-    out = (overarm.runs_out - plan.shoulder.end).length()
-    return said(
-        "Straight to {} before S4, past it, and in one gentle curve into the line P–E, {} from P.",
-        cm(5), mm(out),
-    )  # fmt: skip
+    if plain:
+        remark = "The overarm line: along the shoulder and the sleeve, the bend between rounded."
+        return draft.curve("shoulder", path, (neck, "P", "E"), remark)
+    return draft.curve("shoulder", path, (neck, "S4", "E2"), "The overarm line.")
 
 
 def wider_of(plan: TopPlan) -> float:

@@ -1,0 +1,135 @@
+"""An independent hand drafts every garment from its printed words and comes out at the pattern."""
+
+import random
+from collections.abc import Iterator
+from dataclasses import replace
+from functools import cache
+
+import pytest
+from hand_compares import Apart, asked_by_chance, compared, in_words
+from people_made_up import made_up
+
+from tapewise_core.drafting.by_hand import by_hand
+from tapewise_core.drafting.curve_steps import Curve
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.guide_steps import Beside
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.told_steps import told_steps
+from tapewise_core.errors import TapewiseError
+from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.shelf import garment, garments
+from tapewise_core.style.settle import settle
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit, mm
+
+LIMIT = {Unit.CM: 2.0, Unit.IN: 7.0}
+"""The hand's line lies nowhere further from the pattern's [mm]. In inches every number may be off
+by a sixteenth, 1.6 mm, and a point rests on several."""
+
+COUNT = 12
+
+GARMENTS = garments()
+
+
+def patterns(page: Garment) -> tuple[Pattern, ...]:
+    """A garment drafted for made-up builds with options by chance, refusals left out."""
+    return _drafted(page.name)
+
+
+@cache
+def _drafted(name: str) -> tuple[Pattern, ...]:
+    return tuple(_patterns(garment(name), random.Random(11)))
+
+
+def _patterns(page: Garment, rng: random.Random) -> Iterator[Pattern]:
+    found = 0
+    while found < COUNT:
+        body, asked = page.sees(made_up(rng)), asked_by_chance(page, rng)
+        try:
+            style = settle(page.options, asked, body, Unit.CM)
+            if page.agree(body, style):
+                continue
+            made = page.draft(body, style)
+        except TapewiseError:
+            continue
+        found += 1
+        yield made
+
+
+def worst(found: list[Apart]) -> Apart:
+    """The line that is furthest off."""
+    return max(found, key=lambda apart: apart.worst)
+
+
+@pytest.mark.parametrize("page", GARMENTS, ids=lambda page: page.name)
+@pytest.mark.parametrize("unit", Unit)
+def test_a_hand_that_reads_only_the_words_draws_the_pattern(page: Garment, unit: Unit):
+    """Points, distances, directions and “one smooth line”, as printed, rounded as printed."""
+    for pattern in patterns(page):
+        found = worst(compared(pattern, unit))
+        assert found.worst < LIMIT[unit], (found, pattern.title)
+
+
+@pytest.mark.parametrize("page", GARMENTS, ids=lambda page: page.name)
+def test_pieces_have_no_edge_that_was_not_drawn(page: Garment):
+    """What is cut is what was drafted: each edge lies on a line of its draft, or on its fold."""
+    for pattern in patterns(page):
+        assert max(in_words(pattern).values()) < 0.05
+
+
+def _faulty(pattern: Pattern, fault: str) -> Pattern:
+    """The pattern with one thing told wrong in its first draft, its true lines kept."""
+    draft = by_hand(pattern.drafts[0])
+    steps = []
+    for step in draft.steps:
+        if fault == "point" and isinstance(step, Beside):
+            first, *rest = step.places
+            step, fault = replace(step, places=(replace(first, out=first.out + mm(6)), *rest)), ""
+        if fault == "direction" and isinstance(step, Curve) and step.ways[0]:
+            step, fault = replace(step, ways=(("at 60° to N–S, downwards",), step.ways[1])), ""
+        steps.append(step)
+    assert not fault
+    return replace(pattern, drafts=(Draft(draft.title, tuple(steps), draft.papers),))
+
+
+@pytest.mark.parametrize("fault", ["point", "direction"])
+def test_a_wrong_number_is_seen(fault: str):
+    """Half a centimetre on one point, or another direction at one end, and it comes out wrong."""
+    pattern = next(p for p in patterns(GARMENTS[0]) if p.drafts[0].title == "Back")
+    plain = replace(pattern, drafts=(by_hand(pattern.drafts[0]),))
+    assert worst(compared(plain, finished=True)).worst < 2.0
+    assert worst(compared(_faulty(pattern, fault), finished=True)).worst > 2.0
+
+
+@pytest.mark.parametrize("page", GARMENTS, ids=lambda page: page.name)
+def test_letters_are_single_capitals_with_numbers(page: Garment):
+    """So that they can be read aloud: no small letter, no twin in another case."""
+    for pattern in patterns(page):
+        for draft in map(by_hand, pattern.drafts):
+            for name in draft.paper.points:
+                assert name[0].isupper(), name
+                assert name[1:].isdigit() or len(name) == 1, name
+
+
+@pytest.mark.parametrize("page", GARMENTS, ids=lambda page: page.name)
+def test_points_of_a_curve_are_numbered_in_order(page: Garment):
+    """C1, C2 … along each curve as it is drawn."""
+    for pattern in patterns(page):
+        for draft in map(by_hand, pattern.drafts):
+            for step in draft.steps:
+                if isinstance(step, Curve):
+                    own = [int(name[1:]) for name in step.names if name[0] == "C"]
+                    assert own == sorted(own)
+
+
+def test_more_than_three_points_stand_in_a_table():
+    """A sentence of three can be followed, a longer one not."""
+    rows = [
+        step.rows
+        for pattern in patterns(GARMENTS[0])
+        for draft in pattern.drafts
+        for step in told_steps(by_hand(draft), Reader(Unit.CM))
+        if step.rows
+    ]
+    assert rows
+    assert min(map(len, rows)) > 3
