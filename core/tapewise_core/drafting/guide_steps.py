@@ -46,11 +46,16 @@ class Beside:
         """Rule the line thinly and mark the points beside it."""
         start, end = paper.point(self.start), paper.point(self.end)
         along = (end - start).unit()
-        paper = paper.with_guide(f"{self.start}–{self.end}", ruled(start, end))
-        for place in self.places:
-            foot = start + along * place.along.mm
-            paper = paper.with_point(place.name, foot + _way(along, place.side) * place.out.mm)
-        return paper
+        marked = paper.with_guide(f"{self.start}–{self.end}", ruled(start, end))
+        for foot, place in zip(self.feet(paper), self.places, strict=True):
+            marked = marked.with_point(place.name, foot + _way(along, place.side) * place.out.mm)
+        return marked
+
+    def feet(self, paper: DraftingPaper) -> tuple[Point, ...]:
+        """Return where on the line the way out to each point begins."""
+        start = paper.point(self.start)
+        along = (paper.point(self.end) - start).unit()
+        return tuple(start + along * place.along.mm for place in self.places)
 
     def opening(self) -> Told:
         """Say where the points are set off from."""

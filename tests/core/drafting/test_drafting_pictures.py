@@ -75,9 +75,12 @@ def test_a_length_stands_along_its_line_with_arrows(unit: Unit) -> None:
 
 def test_lengths_on_one_line_are_drawn_beside_each_other() -> None:
     """The second starts where the first does and would lie on it."""
-    places = (Off("f", "c", cm(10), cm(2), "right"), Off("g", "e", cm(20), cm(3), "right"))
+    places = (Off("c", cm(10), cm(2), "to the right"), Off("e", cm(20), cm(3), "to the right"))
     *_, last = step_pictures(
-        Draft("x").start("a", "here").down("a", "b", cm(30), "low").then(Beside("a", "b", places)),
+        Draft("x")
+        .start("a", "here")
+        .down("a", "b", cm(30), "low")
+        .then(Beside("a", "b", "side", places)),
         Unit.CM,
     )
     told = {"10 cm", "20 cm", "2 cm", "3 cm"}

@@ -21,7 +21,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.blocks.set_in.ends import Sides, lean
+from tapewise_core.blocks.set_in.ends import lean
 from tapewise_core.blocks.set_in.lines import (
     armhole_line,
     end_of_shoulder,

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
+from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.marks import Finished, NotchMark
 from tapewise_core.drafting.steps import Outline, Step
 from tapewise_core.geometry.outline import Box, box_of
@@ -154,6 +155,11 @@ def _measures(step: Step, paper: DraftingPaper) -> Iterator[Measure]:
     for start, end, by in step.stated():
         if start in paper.points and end in paper.points:
             yield Measure(paper.points[start], paper.points[end], by.mm)
+    if isinstance(step, Beside) and not step.table():
+        for foot, place in zip(step.feet(paper), step.places, strict=True):
+            yield Measure(paper.points[step.start], foot, place.along.mm)
+            if place.side:
+                yield Measure(foot, paper.points[place.name], place.out.mm)
 
 
 def _measured(path: Path, measures: Iterable[Measure]) -> bool:
