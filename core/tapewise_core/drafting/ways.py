@@ -16,6 +16,10 @@ from tapewise_core.text.told import Told
 HELP = "X"
 """The family of points that only help to find another; nobody looks along their lines again."""
 
+LONG = 90.0
+"""Nobody tells a direction by a shorter line [mm], where there is a longer one: its ends are told
+to the millimetre or to the eighth of an inch (our choice)."""
+
 EXACT = 0.6
 """An angle so near to none or to a right one is told as that [degrees]."""
 
@@ -29,7 +33,9 @@ def way_of(draft: Draft, name: str, way: Vector, next_to: str) -> Told:
     level = _slant(RIGHT, way)
     if level < EXACT or level > 90 - EXACT:
         return ("level",) if level < EXACT else ("upright",)
-    others = [*(other for other in _lines(draft) if name in other), (name, next_to)]
+    lines = [*(other for other in _lines(draft) if name in other), (name, next_to)]
+    others = [line for line in lines if _along(draft, name, line).length() >= LONG]
+    others = others or [max(lines, key=lambda line: _along(draft, name, line).length())]
     for other in others:
         slant = _slant(_along(draft, name, other), way)
         if slant < EXACT or slant > 90 - EXACT:

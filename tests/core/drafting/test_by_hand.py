@@ -22,7 +22,7 @@ from tapewise_core.style.settle import settle
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, mm
 
-LIMIT = {Unit.CM: 2.0, Unit.IN: 7.0}
+LIMIT = {Unit.CM: 2.0, Unit.IN: 6.0}
 """The hand's line lies nowhere further from the pattern's [mm]. In inches every number may be off
 by a sixteenth, 1.6 mm, and a point rests on several."""
 
@@ -74,7 +74,7 @@ def test_a_hand_that_reads_only_the_words_draws_the_pattern(page: Garment, unit:
 def test_pieces_have_no_edge_that_was_not_drawn(page: Garment):
     """What is cut is what was drafted: each edge lies on a line of its draft, or on its fold."""
     for pattern in patterns(page):
-        assert max(in_words(pattern).values()) < 0.05
+        assert max(in_words(pattern).values()) < 0.11
 
 
 def _faulty(pattern: Pattern, fault: str) -> Pattern:
