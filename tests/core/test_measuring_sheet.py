@@ -4,21 +4,25 @@ from io import BytesIO
 
 import pypdfium2
 import pytest
+from pictures_seen import POINT
 
 from tapewise_core.errors import FilesError, OptionError
 from tapewise_core.garments.shelf import PAGES, garment
 from tapewise_core.measures.catalogue import CATALOGUE
-from tapewise_core.paper.document import Document, Heading, NumberedStep, Table, Ticks
-from tapewise_core.tasks.sheet import BLANK, measuring_sheet
+from tapewise_core.paper.document import BLANK, Document, FillIn, Heading, Ticks
+from tapewise_core.paper.drawing import TextLine
+from tapewise_core.tasks.sheet import measuring_sheet
 from tapewise_core.tasks.sheet_files import sheet_text, write_sheet
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
+from tapewise_core.writers.document_flow import BESIDE
 from tapewise_core.writers.document_pdf import document_pdf
 from tapewise_core.writers.html import page
+from tapewise_core.writers.pdf_pen import POINTS
 
 
-def _steps(document: Document) -> list[NumberedStep]:
-    return [block for block in document.blocks if isinstance(block, NumberedStep)]
+def _steps(document: Document) -> list[FillIn]:
+    return [block for block in document.blocks if isinstance(block, FillIn)]
 
 
 def _names(document: Document) -> list[str]:
@@ -51,14 +55,14 @@ def test_what_needs_a_helper_comes_last_and_together():
 
 
 @pytest.mark.parametrize("unit", list(Unit))
-def test_each_measure_has_room_for_two_readings_and_its_tolerance(unit):
-    """Two blank lines, what they may differ by in the reader's unit, and one for a third."""
+def test_each_measure_has_lines_for_its_readings_and_its_tolerance(unit):
+    """Two lines, and a third with what they may differ by in the reader's unit."""
     sheet = measuring_sheet(None, unit)
     rows = [*(r for r in CATALOGUE if not r.helper), *(r for r in CATALOGUE if r.helper)]
-    tables = [block for block in sheet.blocks if isinstance(block, Table)]
-    assert [t.rows for t in tables] == [
-        ((BLANK, BLANK, unit.spell(row.agree * 10), BLANK),) for row in rows
-    ]
+    for step, row in zip(_steps(sheet), rows, strict=True):
+        first, second, third = step.lines
+        assert (first, second) == ("first reading", "second reading")
+        assert third.endswith(f"differ by more than {unit.spell(row.agree * 10)}")
 
 
 def test_a_person_is_told_what_to_see_to_first():
@@ -73,8 +77,11 @@ def test_a_person_is_told_what_to_see_to_first():
 
 def test_the_waist_asks_where_the_elastic_sits():
     """A waist means nothing until one knows how it was found."""
-    ticks = [b.items for b in measuring_sheet(None, Unit.CM).blocks if isinstance(b, Ticks)]
-    assert any(all("elastic sits" in item for item in items) and len(items) == 3 for items in ticks)
+    asked = [step for step in _steps(measuring_sheet(None, Unit.CM)) if step.ticks]
+    (waist,) = asked
+    assert waist.text.startswith("Waist.")
+    assert len(waist.ticks) == 3
+    assert all("elastic sits" in tick for tick in waist.ticks)
 
 
 def test_an_unknown_garment_is_refused():
@@ -117,7 +124,7 @@ def test_the_pdf_holds_every_measure_and_is_the_same_each_time():
     text = " ".join(page.get_textpage().get_text_bounded() for page in pages)
     for step in _steps(sheet):
         assert f"{step.number}. {step.text.split('.')[0]}" in text
-    assert text.count("First reading") == len(CATALOGUE)
+    assert text.count("first reading") == len(CATALOGUE)
 
 
 def test_a_step_and_its_lines_are_on_one_page():
@@ -128,7 +135,7 @@ def test_a_step_and_its_lines_are_on_one_page():
         text = sheet.get_textpage().get_text_bounded()
         told = [(row.name.capitalize(), reader.spell(row.landmarks)) for row in CATALOGUE]
         started = sum(text.count(f"{name}. {landmarks[:12]}") for name, landmarks in told)
-        assert text.count("First reading") == started
+        assert text.count("first reading") == started
 
 
 def test_another_ending_is_refused(tmp_path):
@@ -153,3 +160,30 @@ def test_every_page_of_the_sheet_says_its_name_and_number() -> None:
     title = measuring_sheet(None, Unit.CM).title
     for number, sheet in enumerate(pages, 1):
         assert f"{title} · page {number}" in sheet.get_textpage().get_text_range()
+
+
+@pytest.mark.parametrize("unit", list(Unit))
+@pytest.mark.parametrize("name", [None, *PAGES])
+def test_the_sheet_is_six_pages_at_most(name, unit):
+    """All measures there are, on paper that A4 and Letter share."""
+    pages = pypdfium2.PdfDocument(BytesIO(document_pdf(measuring_sheet(name, unit))))
+    assert len(pages) <= 6
+    assert all("Name ....." in sheet.get_textpage().get_text_range() for sheet in pages)
+
+
+def test_the_figures_names_are_seven_points_or_more_on_paper():
+    """At the size that the page shows a figure in, beside its words."""
+    for step in _steps(measuring_sheet(None, Unit.CM)):
+        assert step.picture is not None
+        shrunk = min(1.0, BESIDE / POINTS / step.picture.box.width)
+        for ink in step.picture.inks:
+            if isinstance(ink, TextLine):
+                assert ink.size * shrunk >= 7 * POINT, step.text
+
+
+def test_the_page_of_html_has_a_column_to_write_in_and_none_on_a_telephone():
+    """Figure, words and lines beside each other on paper; below each other where it is narrow."""
+    text = page(measuring_sheet(None, Unit.CM))
+    assert text.count('<p class="line">') == 3 * len(CATALOGUE)
+    narrow = text[text.index("@media screen and (max-width") :]
+    assert ".fill { display: block; }" in narrow[: narrow.index("@media print")]

@@ -73,7 +73,7 @@ def test_everything_to_read_is_there() -> None:
         "2026-11-02",
     ):
         assert words in text
-    assert page.count('<div class="step">') == 2
+    assert page.count('<div class="step wide">') == 2
     assert page.count("<svg") == 2 + 4
     assert page.count('<input type="checkbox">') == 2
 

@@ -92,9 +92,11 @@ def _steps(drafts: tuple[Draft, ...], reader: Reader) -> Iterator[Block]:
     for draft in map(by_hand, drafts):
         yield Heading(draft.title)
         pictures = step_pictures(draft, reader.unit)
-        for told, picture in zip(told_steps(draft, reader), pictures, strict=True):
+        for told, shown in zip(told_steps(draft, reader), pictures, strict=True):
             number += 1
-            yield NumberedStep(number, told.text, picture, f"steps/{number:02d}.svg")
+            file = f"steps/{number:02d}"
+            aside = (shown[1], f"{file}-corner.svg") if len(shown) > 1 else ()
+            yield NumberedStep(number, told.text, shown[0], f"{file}.svg", *aside)
             if told.rows:
                 yield Table(told.head, told.rows)
         first = next(iter(draft.paper.points))

@@ -14,31 +14,36 @@ from tapewise_core.measures.tape import Landmark, Tape
 from tapewise_core.measures.tapes import TAPES
 from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine
 
-WIDE, HIGH = 46.0, 58.0
+WIDE, HIGH = 34.0, 37.0
 """The figure's largest size [mm]."""
 
-MARGIN = 29.0
-"""Room for names on the side where there are any [mm]."""
+MOST = 66.0
+"""How wide it may be with the names beside it [mm]."""
 
-TYPE = 2.7
-"""The size of the names [mm]."""
+TYPE = 2.6
+"""The size of the names [mm]: 7 points and more."""
+
+SIGN = 0.6
+"""How wide a sign of a name is, as a share of its size: a little more than the mean."""
 
 
 def tape_drawing(key: str) -> Drawing:
     """Return where a measure's tape goes; raises ReadingError if there is no such measure."""
     row = measure(key)
     tape = TAPES[row.key]
-    frame, times = tape.frame, min(WIDE / tape.frame.width, HIGH / tape.frame.height)
-    sides = {landmark.side for landmark in tape.landmarks}
-    box = Box(
-        -MARGIN if "left" in sides else 0.0,
-        0.0,
-        frame.width * times + (MARGIN if "right" in sides else 0.0),
-        frame.height * times,
-    )
+    left, right = (_room(tape, side) for side in ("left", "right"))
+    frame, wide = tape.frame, min(WIDE, MOST - left - right)
+    times = min(wide / frame.width, HIGH / frame.height)
+    box = Box(-left, 0.0, frame.width * times + right, frame.height * times)
     seen = (ink for ink in _inks(tape, times) if _touches(ink, box))
     words = f"Where the tape goes for the {row.name}, seen from the {row.view.value}"
     return Drawing(f"{row.name}, from the {row.view.value}", words, box, tuple(seen))
+
+
+def _room(tape: Tape, side: str) -> float:
+    """Room for the longest name on a side of the figure [mm]."""
+    names = [len(mark.name) for mark in tape.landmarks if mark.side == side]
+    return 2.0 + SIGN * TYPE * max(names) if names else 0.0
 
 
 def _touches(ink: Ink, box: Box) -> bool:

@@ -47,15 +47,35 @@ class Table:
 
 @dataclass(frozen=True, slots=True)
 class NumberedStep:
-    """One numbered instruction, with the picture that shows it done."""
+    """One numbered instruction, with the picture that shows it done; ``aside`` is a second one, of
+    something to be seen nearer by."""
 
     number: int
     text: str
     picture: Drawing | None = None
     file: str = ""
+    aside: Drawing | None = None
+    aside_file: str = ""
 
 
-Block = Heading | Paragraph | Bullets | Ticks | Table | NumberedStep
+BLANK = "…" * 7
+"""A line to write on, in every format."""
+
+
+@dataclass(frozen=True, slots=True)
+class FillIn:
+    """Something to find out and write down: what to do, its figure, and a labelled line for each
+    number; ``ticks`` are boxes to tick with it."""
+
+    number: int
+    text: str
+    lines: tuple[str, ...]
+    ticks: tuple[str, ...] = ()
+    picture: Drawing | None = None
+    file: str = ""
+
+
+Block = Heading | Paragraph | Bullets | Ticks | Table | NumberedStep | FillIn
 
 
 @dataclass(frozen=True, slots=True)

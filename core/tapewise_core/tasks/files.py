@@ -10,7 +10,7 @@ from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
 from tapewise_core.errors import ForeignFilesError, PaperError
-from tapewise_core.paper.document import Document, NumberedStep
+from tapewise_core.paper.document import Document, FillIn, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, USUAL_PAPER, Paper, Shown
@@ -212,11 +212,13 @@ def _pattern_texts(drafted: Drafted, drawings: Sequence[Drawing]) -> Iterator[tu
 
 def step_files(told: Document) -> Mapping[str, Drawing]:
     """Return the pictures a document refers to, by file name."""
-    return {
-        block.file: block.picture
-        for block in told.blocks
-        if isinstance(block, NumberedStep) and block.picture is not None
-    }
+    found: dict[str, Drawing] = {}
+    for block in told.blocks:
+        if isinstance(block, NumberedStep | FillIn) and block.picture is not None:
+            found[block.file] = block.picture
+        if isinstance(block, NumberedStep) and block.aside is not None:
+            found[block.aside_file] = block.aside
+    return found
 
 
 def _description(drafted: Drafted) -> str:

@@ -14,21 +14,18 @@ from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.measures.measure import Measure
 from tapewise_core.measures.tape_drawing import tape_drawing
 from tapewise_core.paper.document import (
+    BLANK,
     Block,
     Bullets,
     Document,
+    FillIn,
     Heading,
-    NumberedStep,
     Paragraph,
-    Table,
     Ticks,
 )
 from tapewise_core.paper.safe import slug
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
-
-BLANK = "…" * 7
-"""A line to write on, in every format."""
 
 SITES = {
     WaistSite.NARROWEST: "at the narrowest place",
@@ -96,13 +93,16 @@ def _entry(number: int, row: Measure, optional: bool, unit: Unit) -> Iterator[Bl
     spared = " It may be left out: it is then estimated." if optional else ""
     landmarks = Reader(unit).spell(row.landmarks)
     text = f"{row.name.capitalize()}. {landmarks} {row.how}{spared}"
-    yield NumberedStep(number, text, tape_drawing(row.key), f"figures/{slug(row.key)}.svg")
-    yield Table(
-        ("First reading", "Second reading", "If they differ by more than", "Third reading"),
-        ((BLANK, BLANK, unit.spell(row.agree * 10), BLANK),),
+    third = f"third, if they differ by more than {unit.spell(row.agree * 10)}"
+    sites = tuple(f"My elastic sits {where}." for where in SITES.values())
+    yield FillIn(
+        number,
+        text,
+        ("first reading", "second reading", third),
+        sites if row.key == "waist" else (),
+        tape_drawing(row.key),
+        f"figures/{slug(row.key)}.svg",
     )
-    if row.key == "waist":
-        yield Ticks(tuple(f"My elastic sits {where}." for where in SITES.values()))
 
 
 def _closing() -> Iterator[Block]:

@@ -6,7 +6,7 @@ from dataclasses import replace as changed
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, ForeignFilesError
-from tapewise_core.paper.document import Document, NumberedStep
+from tapewise_core.paper.document import Document, FillIn
 from tapewise_core.tasks.files import step_files
 from tapewise_core.writers.files import write_all
 from tapewise_core.writers.markdown import markdown
@@ -20,7 +20,7 @@ def sheet_text(document: Document) -> str:
     """Return the document as text without its pictures."""
 
     blocks = tuple(
-        changed(block, picture=None, file="") if isinstance(block, NumberedStep) else block
+        changed(block, picture=None, file="") if isinstance(block, FillIn) else block
         for block in document.blocks
     )
     return markdown(Document(document.title, blocks))

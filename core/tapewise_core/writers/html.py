@@ -10,6 +10,7 @@ from tapewise_core.paper.document import (
     Block,
     Bullets,
     Document,
+    FillIn,
     Heading,
     NumberedStep,
     Paragraph,
@@ -19,48 +20,11 @@ from tapewise_core.paper.document import (
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.paper.safe import plain
+from tapewise_core.writers.html_style import STYLE
 from tapewise_core.writers.svg import svg
 
-_STYLE = """
-:root { color-scheme: light; }
-body { font: 16px/1.5 "DejaVu Sans", Verdana, Arial, sans-serif; color: #111; background: #fff;
-  max-width: 52rem; margin: 0 auto; padding: 1rem 1.25rem 4rem; }
-h1, h2, h3 { line-height: 1.25; break-after: avoid; }
-nav a { margin-right: 1.25em; }
-.note { border-left: 4px solid #111; padding-left: .75em; }
-section { border-top: 2px solid #111; margin-top: 2.5rem; }
-.pieces { display: grid; grid-template-columns: repeat(auto-fill, minmax(11rem, 1fr)); gap: 1rem; }
-figure { margin: 0; break-inside: avoid; }
-figure svg { display: block; box-sizing: border-box; width: 100%; height: auto; max-height: 20rem; }
-.pieces path { vector-effect: non-scaling-stroke; stroke-width: 1.2px; }
-.pieces text, .pieces .scale { display: none; }
-.steps { display: grid; grid-template-columns: repeat(auto-fill, minmax(20rem, 1fr)); gap: 1.5rem; }
-.step { break-inside: avoid; display: flex; flex-direction: column; }
-.step p { margin: .25em 0 .5em; flex: 1; }
-.step svg { height: 22rem; max-height: none; border: 1px solid #bbb; }
-.number { font-weight: bold; }
-ul.ticks, ol.ticks { list-style: none; padding-left: 0; }
-.ticks label { display: flex; gap: .6em; align-items: baseline; break-inside: avoid; }
-.ticks li { margin: .35em 0; }
-table { border-collapse: collapse; margin: 1em 0; width: 100%; }
-th, td { border: 1px solid #777; padding: .3em .5em; text-align: left; vertical-align: top; }
-tr { break-inside: avoid; }
-input { width: 1.05em; height: 1.05em; flex: none; }
-main section { border: 0; margin: 0; break-before: auto; }
-main .step { display: grid; grid-template-columns: 1fr auto; gap: 1rem; }
-main .steps { display: block; break-after: avoid; }
-main .step svg { width: auto; height: 15rem; border: 0; }
-main table { break-before: avoid; }
-@page { margin: 14mm; }
-@media print {
-  body { max-width: none; padding: 0; font-size: 10.5pt; }
-  nav { display: none; }
-  section { border-top: 0; margin-top: 8mm; }
-  .steps { grid-template-columns: 1fr 1fr 1fr; gap: 4mm; }
-  .step svg { height: 92mm; }
-  main section { break-before: auto; }
-}
-"""
+WIDE = 70.0
+"""Pictures wider than this have a row to themselves [mm]."""
 
 
 def html(pattern: PatternSet) -> str:
@@ -80,7 +44,7 @@ def _whole(title: str, parts: Iterable[str]) -> str:
             '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">',
             '<meta name="viewport" content="width=device-width, initial-scale=1">',
             f"<title>{_clean(title)}</title>",
-            f"<style>{_STYLE}</style>\n</head>\n<body>",
+            f"<style>{STYLE}</style>\n</head>\n<body>",
             *parts,
             "</body>\n</html>\n",
         ]
@@ -152,11 +116,30 @@ class _Page:
                 return _table(head, rows)
             case NumberedStep():
                 return self._step(block)
+            case FillIn():
+                return self._to_fill(block)
 
     def _step(self, step: NumberedStep) -> str:
-        text = f'<p><span class="number">{step.number}.</span> {_clean(step.text)}</p>'
-        picture = f"<figure>{self._picture(step.picture)}</figure>" if step.picture else ""
-        return f'<div class="step">{text}{picture}</div>'
+        wide = step.picture is not None and step.picture.box.width > WIDE
+        kind = "step wide" if wide else "step"
+        words = _numbered(step.number, step.text)
+        shown = self._shown(step.picture) + self._shown(step.aside)
+        return f'<div class="{kind}">{words}{shown}</div>'
+
+    def _to_fill(self, block: FillIn) -> str:
+        """A figure, how to measure, and lines to write on."""
+        words = _numbered(block.number, block.text)
+        ticks = _ticks(block.ticks, numbered=False) if block.ticks else ""
+        lines = "".join(f'<p class="line">{_clean(line)}</p>' for line in block.lines)
+        figure = self._shown(block.picture) or "<div></div>"
+        return f'<div class="fill">{figure}<div>{words}{ticks}</div><div>{lines}</div></div>'
+
+    def _shown(self, picture: Drawing | None) -> str:
+        return f"<figure>{self._picture(picture)}</figure>" if picture else ""
+
+
+def _numbered(number: int, text: str) -> str:
+    return f'<p><span class="number">{number}.</span> {_clean(text)}</p>'
 
 
 def _ticks(items: tuple[str, ...], numbered: bool) -> str:

@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 
 from tapewise_core.paper.document import (
+    BLANK,
     Block,
     Bullets,
     Document,
+    FillIn,
     Heading,
     NumberedStep,
     Paragraph,
@@ -45,6 +47,8 @@ def _block(block: Block) -> str:
             return _table(head, rows)
         case NumberedStep():
             return _step(block)
+        case FillIn():
+            return _to_fill(block)
 
 
 def _table(head: tuple[str, ...], rows: tuple[tuple[str, ...], ...]) -> str:
@@ -60,12 +64,19 @@ def _row(cells: list[str]) -> str:
     return f"| {' | '.join(cells)} |"
 
 
+def _to_fill(block: FillIn) -> str:
+    """The step, its boxes to tick, and a table with room to write in."""
+    step = _step(NumberedStep(block.number, block.text, block.picture, block.file))
+    ticks = (_block(Ticks(block.ticks)),) if block.ticks else ()
+    return "\n\n".join((step, *ticks, _table(block.lines, ((BLANK,) * len(block.lines),))))
+
+
 def _step(step: NumberedStep) -> str:
     """A bold number rather than a list, which would start again after each picture."""
     text = f"**{step.number}.** {escaped(step.text)}"
-    if not (step.file and step.picture):
-        return text
-    return f"{text}\n\n![{escaped(step.picture.title)}]({step.file})"
+    shown = ((step.picture, step.file), (step.aside, step.aside_file))
+    pictures = (f"![{escaped(drawn.title)}]({file})" for drawn, file in shown if drawn and file)
+    return "\n\n".join((text, *pictures))
 
 
 def escaped(text: str) -> str:

@@ -10,7 +10,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.guide_steps import Beside, Off
-from tapewise_core.drafting.pictures import step_pictures
+from tapewise_core.drafting.pictures import step_pictures as all_pictures
 from tapewise_core.drafting.picturing.signs import HEAVY, THIN
 from tapewise_core.drafting.picturing.step_picture import HIGH, LOW, WIDE
 from tapewise_core.drafting.piece import Edge, Notch, make_piece
@@ -20,6 +20,11 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, cm
+
+
+def step_pictures(draft: Draft, unit: Unit) -> list[Drawing]:
+    """Return the first picture of each step."""
+    return [first for first, *_ in all_pictures(draft, unit)]
 
 
 def strip() -> Draft:
@@ -130,7 +135,7 @@ def test_how_a_hem_s_corner_is_mirrored_is_drawn() -> None:
         Edge("centre", ruled(d, a), 0, fold=True),
     )
     piece = make_piece("strip", edges, {}, (a, d), on_fold=True)
-    *_, last = step_pictures(with_allowances(strip(), piece), Unit.CM)
+    *_, (_, last) = all_pictures(with_allowances(strip(), piece), Unit.CM)
     assert texts(last)["2 cm"] == 2
     assert "fold line" in texts(last)
     assert "as far below the fold line as above it" in texts(last)

@@ -43,9 +43,10 @@ def test_nothing_is_missing_and_nothing_lies_over_anything(
     missing: list[str] = []
     over: list[str] = []
     for drawn in made.pattern.drafts:
-        for scene, picture in zip(scenes(drawn), step_pictures(drawn, made.unit), strict=True):
-            over += overlaps(picture)
-            assert min((size for size in _sizes(picture)), default=9.0) >= 7 * POINT
+        for scene, shown in zip(scenes(drawn), step_pictures(drawn, made.unit), strict=True):
+            picture = shown[0]
+            over += [fault for each in shown for fault in overlaps(each)]
+            assert min((size for each in shown for size in _sizes(each)), default=9.0) >= 7 * POINT
             if scene.shown is not None:
                 told = [unit_told(made, size.by.mm) for size in scene.shown.sizes]
                 told += [unit_told(made, edge.by.mm) for edge in scene.shown.edges]
@@ -71,7 +72,7 @@ def _sizes(picture: Drawing) -> list[float]:
 def test_the_test_sees_words_over_a_line_and_over_words() -> None:
     """Moved a little, a word is found to lie on something."""
     made = _drafted("jersey-top", *WHO[0])
-    *_, picture = step_pictures(made.pattern.drafts[0], made.unit)
+    *_, (picture, _) = step_pictures(made.pattern.drafts[0], made.unit)
     word = next(ink for ink in picture.inks if isinstance(ink, TextLine))
     line = next(ink for ink in picture.inks if isinstance(ink, Stroke))
     on_line = word.moved(line.path.start - word.at)

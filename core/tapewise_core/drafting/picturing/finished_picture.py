@@ -12,8 +12,8 @@ from tapewise_core.drafting.picturing.signs import arrow, notch
 from tapewise_core.drafting.picturing.words import Words
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
-from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Dash, Ink, Layer
+from tapewise_core.geometry.point import Point
+from tapewise_core.paper.drawing import Dash, Layer
 from tapewise_core.units import Unit
 
 WIDE, HIGH = 98.0, 106.0
@@ -44,7 +44,6 @@ def finished_sheets(scene: Scene, shown: Finished, flat: Flattened, unit: Unit) 
     yield _dimensioned(scene, shown, lines, flat, unit)
     if shown.corner is not None:
         yield _corner(shown.corner, scene, flat, unit)
-        yield _caption()
 
 
 def _dimensioned(
@@ -113,22 +112,12 @@ def _corner(corner: MirroredCorner, scene: Scene, flat: Flattened, unit: Unit) -
         sheet.placing.along(half, sheet.at(spot), sheet.at(foot))
     ends = [at + corner.along * (wide / 2 * share) for share in (0.2, 0.9)]
     sheet.placing.along(Words.of("fold line", size=SIZE), *map(sheet.at, ends))
+    _caption(sheet)
     return sheet
 
 
-def _caption() -> Sheet:
-    """The words below the corner's picture."""
-    sheet = Sheet(Box(0, 0, 1, 1), 1.0, CORNER_WIDE, SIZE * 1.5 * len(HOW) + 2)
+def _caption(sheet: Sheet) -> None:
+    """Say below the corner's picture what it shows."""
     words = Words.of(*HOW, size=SIZE)
-    sheet.placing.inks += words.set((CORNER_WIDE / 2, sheet.height / 2))
-    return sheet
-
-
-def stacked(sheets: Sequence[Sheet]) -> tuple[Box, tuple[Ink, ...]]:
-    """Return pictures one below another as one."""
-    inks: list[Ink] = []
-    low = wide = 0.0
-    for sheet in sheets:
-        inks += (ink.moved(Vector(0, low)) if low else ink for ink in sheet.placing.inks)
-        low, wide = low + sheet.height, max(wide, sheet.width)
-    return Box(0, 0, wide, low), tuple(inks)
+    sheet.height += 2 * words.up + 2
+    sheet.placing.inks += words.set((sheet.width / 2, sheet.height - words.up - 1))

@@ -16,7 +16,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Dash, Layer, Stroke
 from tapewise_core.units import Unit
 
-WIDE, HIGH, LOW = 56.0, 64.0, 34.0
+WIDE, HIGH, LOW = 56.0, 56.0, 34.0
 """A picture's width, and its largest and least height [mm]: three stand beside each other on a
 page."""
 
