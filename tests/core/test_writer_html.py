@@ -5,7 +5,11 @@ from html.parser import HTMLParser
 
 from paper_samples import pattern
 
-from tapewise_core.writers.html import html
+from tapewise_core.geometry.outline import Box
+from tapewise_core.paper.document import Document, NumberedStep
+from tapewise_core.paper.drawing import Drawing
+from tapewise_core.writers.html import html, page
+from tapewise_core.writers.html_style import STYLE
 
 VOID = {"meta", "input"}
 
@@ -55,14 +59,14 @@ def test_the_page_is_well_formed_and_its_ids_are_unique() -> None:
 
 def test_the_page_needs_no_network() -> None:
     """Nothing is fetched: links lead into the page, and no style or picture comes from outside."""
-    page = html(pattern())
+    whole = html(pattern())
     assert all(link.startswith("#") for link in read().links)
-    assert not re.search(r"url\(|@import|<link|<script|<img", page)
+    assert not re.search(r"url\(|@import|<link|<script|<img", whole)
 
 
 def test_everything_to_read_is_there() -> None:
     """Instructions with a picture each, ticks, tables, pieces, person and date."""
-    page = html(pattern())
+    whole = html(pattern())
     text = " ".join(read().text)
     for words in (
         "Rule a line AB of 64 cm.",
@@ -73,20 +77,44 @@ def test_everything_to_read_is_there() -> None:
         "2026-11-02",
     ):
         assert words in text
-    assert page.count('<div class="step wide">') == 2
-    assert page.count("<svg") == 2 + 4
-    assert page.count('<input type="checkbox">') == 2
+    assert whole.count('<div class="step wide">') == 2
+    assert whole.count("<svg") == 2 + 4
+    assert whole.count('<input type="checkbox">') == 2
 
 
 def test_names_are_never_taken_for_markup() -> None:
     """What a person typed shows as typed and runs nothing."""
-    page = html(pattern('<script>alert("x")</script>'))
-    assert "<script" not in page
+    whole = html(pattern('<script>alert("x")</script>'))
+    assert "<script" not in whole
     assert '<script>alert("x")</script>' in " ".join(read('<script>alert("x")</script>').text)
 
 
 def test_it_prints_page_by_page() -> None:
     """Steps and pictures are not torn by a page break, and navigation is left out on paper."""
-    page = html(pattern())
-    assert "@media print" in page
-    assert "break-inside: avoid" in page
+    whole = html(pattern())
+    assert "@media print" in whole
+    assert "break-inside: avoid" in whole
+
+
+def test_pictures_keep_their_size_on_paper_and_fit_a_telephone() -> None:
+    """On paper nothing stretches or shrinks a step's picture, so that its letters stay as large as
+    drawn; on a narrow screen nothing asks for more than the screen is wide."""
+    screen, printed = STYLE.split("@media print")
+    assert ".step svg { width: auto; max-width: 100%; }" in printed
+    assert not re.search(r"svg[^}]*\bheight: \d", printed)
+    assert "svg { display: block; max-width: 100%; height: auto; }" in screen
+    assert "minmax(min(100%, 15rem), 1fr)" in screen
+    assert "overflow-wrap: anywhere" in screen
+    assert 'content="width=device-width' in html(pattern())
+    least = re.findall(r"(?<![-\w(])(?:min-)?width: (\d+)(rem|px|mm)", screen.split("@media")[0])
+    assert all(float(many) * {"rem": 16, "px": 1, "mm": 3.78}[of] <= 328 for many, of in least)
+
+
+def test_a_wide_picture_has_a_row_to_itself() -> None:
+    """Small ones stand beside each other, between it and the next."""
+    small = Drawing("small", "", Box(0, 0, 50, 40), ())
+    large = Drawing("large", "", Box(0, 0, 98, 90), ())
+    steps = tuple(NumberedStep(n, "Do.", p) for n, p in enumerate((small, small, large, small), 1))
+    text = page(Document("x", steps))
+    rows = re.findall(r'class="(steps|step wide|step)"', text)
+    assert rows == ["steps", "step", "step", "step wide", "steps", "step"]

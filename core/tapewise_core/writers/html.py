@@ -97,9 +97,9 @@ class _Page:
 
     def _blocks(self, blocks: Sequence[Block]) -> Iterator[str]:
         """Blocks in order, steps that follow one another set side by side where there is room."""
-        for stepping, run in groupby(blocks, lambda block: isinstance(block, NumberedStep)):
+        for beside, run in groupby(blocks, _beside_others):
             body = "\n".join(self._block(block) for block in run)
-            yield f'<div class="steps">\n{body}\n</div>' if stepping else body
+            yield f'<div class="steps">\n{body}\n</div>' if beside else body
 
     def _block(self, block: Block) -> str:
         match block:
@@ -120,8 +120,7 @@ class _Page:
                 return self._to_fill(block)
 
     def _step(self, step: NumberedStep) -> str:
-        wide = step.picture is not None and step.picture.box.width > WIDE
-        kind = "step wide" if wide else "step"
+        kind = "step" if _beside_others(step) else "step wide"
         words = _numbered(step.number, step.text)
         shown = self._shown(step.picture) + self._shown(step.aside)
         return f'<div class="{kind}">{words}{shown}</div>'
@@ -136,6 +135,13 @@ class _Page:
 
     def _shown(self, picture: Drawing | None) -> str:
         return f"<figure>{self._picture(picture)}</figure>" if picture else ""
+
+
+def _beside_others(block: Block) -> bool:
+    """Say whether a step's picture leaves room for others beside it."""
+    if not isinstance(block, NumberedStep):
+        return False
+    return block.picture is None or block.picture.box.width <= WIDE
 
 
 def _numbered(number: int, text: str) -> str:

@@ -20,8 +20,10 @@ svg { display: block; max-width: 100%; height: auto; }
 .step { break-inside: avoid; }
 .step p { margin: .25em 0 .5em; }
 .step svg { width: 100%; max-width: 22rem; }
-.wide { grid-column: 1 / -1; }
-.wide svg { max-width: 34rem; }
+.wide { margin: 1.5rem 0; overflow: hidden; }
+.wide figure { max-width: 20rem; }
+.wide figure:first-of-type { float: right; width: 60%; max-width: 30rem; margin-left: 1rem; }
+.wide svg { max-width: 100%; }
 .number { font-weight: bold; }
 .fill { display: grid; grid-template-columns: 15rem minmax(0, 1fr) 10rem; gap: 1rem;
   border-top: 1px solid #777; padding: .6rem 0; break-inside: avoid; }
@@ -32,12 +34,14 @@ ul.ticks, ol.ticks { list-style: none; padding-left: 0; }
 .ticks li { margin: .35em 0; }
 table { border-collapse: collapse; margin: 1em 0; width: 100%; }
 th, td { border: 1px solid #777; padding: .3em .5em; text-align: left; vertical-align: top; }
+th { overflow-wrap: normal; }
 tr { break-inside: avoid; }
 input { width: 1.05em; height: 1.05em; flex: none; }
 @media screen and (max-width: 44rem) {
   .fill { display: block; }
   .fill svg { margin: 0 auto .5rem; width: 100%; max-width: 20rem; }
-  .step svg, .wide svg { max-width: 100%; }
+  .step svg, .wide figure { max-width: 100%; }
+  .wide figure:first-of-type { float: none; width: 100%; margin: 0; }
   table { font-size: .85rem; }
 }
 @page { margin: 14mm; }
@@ -47,9 +51,10 @@ input { width: 1.05em; height: 1.05em; flex: none; }
   section { border-top: 0; margin-top: 8mm; }
   .steps { grid-template-columns: 1fr 1fr 1fr; gap: 3mm 4mm; }
   .step p { margin: 0 0 1mm; font-size: 9pt; }
-  .step svg, .wide svg { width: auto; max-width: 100%; }
-  .wide { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 4mm; }
-  .wide figure:first-of-type { grid-area: 1 / 2 / 3 / 3; }
+  .step svg { width: auto; max-width: 100%; }
+  .wide { margin: 3mm 0; }
+  .wide figure, .wide figure:first-of-type { width: auto; max-width: none; }
+  .pieces { grid-template-columns: 1fr 1fr 1fr; }
   .fill { grid-template-columns: 66.5mm minmax(0, 1fr) 38mm; gap: 4mm; padding: 1.5mm 0;
     font-size: 9pt; }
 }
