@@ -20,7 +20,7 @@ WIDE, HIGH, LOW = 56.0, 56.0, 34.0
 """A picture's width, and its largest and least height [mm]: three stand beside each other on a
 page."""
 
-TALL, MANY = 92.0, 3
+TALL, MANY = 74.0, 3
 """The largest height where more than so many lengths are told [mm]."""
 
 NOTCHED = 52.0
