@@ -48,7 +48,7 @@ def body_side(pattern: Pattern) -> dict[str, float]:
         found |= {"knee": hem.knee, "ankle": hem.ankle}
     if hem and hem.below_nape is not None:
         found["nape to waist"] = hem.below_nape - hem.below_waist
-    for level in facts.levels:
+    for level in filter(lambda one: one.asked is not None, facts.levels):
         found |= {f"{level.name} girth": level.body, f"{level.name} height": level.below_nape}
     found |= {f"{girth.name} round": girth.body for girth in pattern.girths}
     return {name: value for name, value in found.items() if value is not None}
@@ -108,7 +108,8 @@ def _underarm(case: Case, bodies: Bodies) -> dict[About, Many]:
 
 def _girths(case: Case, bodies: Bodies) -> dict[About, Many]:
     """Each girth over the least that the cloth allows for these bodies, and a hand through it."""
-    moved = {one.name.replace("_", " "): _moved(one, case, bodies) for one in case.facts.levels}
+    levels = {one.name.replace("_", " "): one for one in case.facts.levels if one.asked is not None}
+    moved = {name: _moved(level, case, bodies) for name, level in levels.items()}
     found: dict[About, Many] = {}
     for one in case.pattern.girths:
         given = one.garment + moved.get(one.name, 0.0)

@@ -2,17 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-import numpy as np
 import pytest
 from making import DAY, MIDDLE, person
+from wearing import brute
 
-from tapewise_core.proofs.proof import Case, Proof, ProofId
-from tapewise_core.proofs.worn import body_side, rooms
+from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.tasks.drafting import Drafted, draft
-from tapewise_core.tasks.how_sure import drafted_for, how_sure
-from tapewise_core.tasks.people import plausible_bodies
+from tapewise_core.tasks.following import drafted_for
+from tapewise_core.tasks.how_sure import how_sure
 
 FOUR = {key: MIDDLE[key] for key in ("height", "bust", "waist", "hip")}
 
@@ -25,22 +22,6 @@ def top(measures: dict[str, float], garment: str = "jersey-top", **asked: str) -
 def by_id(drafted: Drafted) -> dict[ProofId, Proof]:
     """Return the last proof of each kind."""
     return {proof.id: proof for proof in drafted.proofs}
-
-
-def brute(drafted: Drafted, number: int) -> dict[tuple[ProofId, str], float]:
-    """Return for what share of plausible bodies each proof holds, each body drafted itself."""
-    own = body_side(drafted.pattern)
-    far = {name: 1e6 if name.endswith("height") else value for name, value in own.items()}
-    found = []
-    for body in plausible_bodies(drafted.profile, number, seed=3):
-        known = drafted.body
-        body = replace(body, reference=known.reference, waist_site=known.waist_site)
-        pattern = drafted_for(drafted, drafted.garment.sees(body))
-        if pattern is not None:
-            found.append({**far, **body_side(pattern)})
-    bodies = {name: np.array([one[name] for one in found]) for name in own}
-    case = Case(drafted.pattern, drafted.style, drafted.cloth)
-    return {about: float(np.mean(left >= 0)) for about, left in rooms(case, bodies).items()}
 
 
 @pytest.mark.parametrize("garment", ["jersey-top", "set-in-top"])
@@ -97,14 +78,25 @@ def test_a_verdict_is_asked_for_once() -> None:
     assert how_sure(top(FOUR)).proofs == sure.proofs
 
 
-def test_an_estimate_that_was_kept_is_judged_by_what_the_body_may_be() -> None:
-    """Kept far from what the others suggest, it makes its proofs less sure."""
-    from tapewise_core.measures.body import Origin
+def test_what_cannot_be_told_apart_is_drafted_alone(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Whether estimates are moved together or one at a time, the shares are the same."""
+    few = top({}, "skirted-dress")
+    together = how_sure(few)
+    monkeypatch.setattr("tapewise_core.tasks.following.ALONE", frozenset(few.estimated_keys))
+    alone = how_sure(few)
+    for one, other in zip(together.proofs, alone.proofs, strict=True):
+        assert one.sure == pytest.approx(other.sure, abs=0.02), one.name
 
-    usual = person(FOUR).with_value("upper_arm", 27.5, origin=Origin.ESTIMATED)
-    small = person(FOUR).with_value("upper_arm", 22.0, origin=Origin.ESTIMATED)
-    shares = [
-        by_id(how_sure(draft(who, "set-in-top", {}, made=DAY)))[ProofId.UPPER_ARM].sure
-        for who in (usual, small)
-    ]
-    assert shares[1] < shares[0] - 0.3
+
+def test_a_handful_of_drafts_is_enough(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Seven at most for a top with sleeves, however much was estimated."""
+    drafts = []
+    real = drafted_for
+
+    def counted(drafted: Drafted, body: object) -> object:
+        drafts.append(body)
+        return real(drafted, body)  # type: ignore[arg-type]
+
+    monkeypatch.setattr("tapewise_core.tasks.following.drafted_for", counted)
+    how_sure(top({}, "set-in-top"))
+    assert 1 < len(drafts) <= 7

@@ -1,0 +1,132 @@
+"""How the numbers that proofs compare a garment with follow a body's estimates.
+
+No garment says so itself: it is drafted once more with estimates one spread away, and what moved
+is what follows them.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.errors import TapewiseError
+from tapewise_core.measures.body import Body
+from tapewise_core.proofs.worn import Many, body_side
+from tapewise_core.tasks.doubt import Doubt
+from tapewise_core.tasks.drafting import Drafted
+
+Logs = Mapping[str, float]
+"""The logarithms of a body's numbers, or by how much they move, by name."""
+
+ALONE = frozenset(
+    {"back_waist_length", "armscye_depth", "hip_depth", "upper_arm", "wrist", "arm_length"}
+)
+"""Measures that several numbers follow, moved one at a time; the others are tried together. Which
+they are costs time alone, for it is looked whether those can be told apart."""
+
+TRIED = (-1.0, 1.0, -0.5, 0.5)
+"""How many spreads from its estimate a measure is drafted: the first that can be drafted: upwards
+first, where a garment still reaches the level."""
+
+
+def drafted_for(drafted: Drafted, body: Body) -> Pattern | None:
+    """Return the garment in the same style for another body, or None if it can't be drafted."""
+    try:
+        return drafted.garment.draft(body, drafted.style)
+    except TapewiseError:
+        return None
+
+
+@dataclass(frozen=True)
+class Following:
+    """How a body's numbers follow its estimates: their logarithms as drafted, and by how much
+    they move with one spread of each estimate, a row each."""
+
+    start: Mapping[str, float]
+    slopes: Mapping[str, Many]
+
+    def of(self, drawn: Many) -> dict[str, Many]:
+        """Return the numbers of bodies given in spreads."""
+        return {name: np.exp(log + drawn @ self.slopes[name]) for name, log in self.start.items()}
+
+
+def following(drafted: Drafted, doubt: Doubt) -> Following:
+    """Draft bodies whose estimates are moved, and see what follows.
+
+    Logarithms, because girths scatter by shares; heights scatter so little that it is the same.
+    """
+    start = _logs(drafted.pattern)
+    moves = _together(drafted, doubt, [key for key in doubt.keys if key not in ALONE], start)
+    moves |= {key: _alone(drafted, doubt, key, start) for key in doubt.keys if key in ALONE}
+    slopes = {name: np.array([moves[key][name] for key in doubt.keys]) for name in start}
+    return Following(start, slopes)
+
+
+def _together(drafted: Drafted, doubt: Doubt, keys: Sequence[str], start: Logs) -> dict[str, Logs]:
+    """What follows some estimates, from one draft if each number is one of them or moves by none
+    of them; else from two drafts of half as many each, and so on."""
+    if len(keys) < 2:
+        return {key: _alone(drafted, doubt, key, start) for key in keys}
+    moved = doubt.moved(drafted.body, dict.fromkeys(keys, 1.0))
+    found = _told_apart(_shifts(drafted, moved, start), drafted.body, moved, keys, start)
+    if found is not None:
+        return found
+    half = len(keys) // 2
+    return {
+        **_together(drafted, doubt, keys[:half], start),
+        **_together(drafted, doubt, keys[half:], start),
+    }
+
+
+def _told_apart(
+    shifts: Logs, body: Body, moved: Body, keys: Sequence[str], start: Logs
+) -> dict[str, Logs] | None:
+    """Which estimate each number follows, None where that cannot be told.
+
+    A number follows one alone if it moves by as much, in mm or as a share: no two estimates do.
+    """
+    found: dict[str, dict[str, float]] = {key: dict.fromkeys(start, 0.0) for key in keys}
+    for name, log in start.items():
+        shift = shifts.get(name, math.inf)
+        far = math.exp(log + shift) - math.exp(log)
+        own = [
+            key
+            for key, old, new in ((key, body.values[key].cm, moved.values[key].cm) for key in keys)
+            if _same(shift, math.log(new / old)) or _same(far, (new - old) * 10)
+        ]
+        if len(own) == 1:
+            found[own[0]][name] = shift
+        elif not _same(shift, 0.0):
+            return None
+    return dict(found)
+
+
+def _same(one: float, other: float) -> bool:
+    return abs(one - other) < 1e-9
+
+
+def _alone(drafted: Drafted, doubt: Doubt, key: str, start: Logs) -> Logs:
+    """By how much each number moves with a spread of one estimate; a level that the garment does
+    not reach on the one side is looked for on the other."""
+    found: dict[str, float] = {}
+    for step in TRIED:
+        shifts = _shifts(drafted, doubt.moved(drafted.body, {key: step}), start)
+        found = {name: shift / step for name, shift in shifts.items()} | found
+        if len(found) == len(start):
+            break
+    return dict.fromkeys(start, 0.0) | found
+
+
+def _shifts(drafted: Drafted, body: Body, start: Logs) -> Logs:
+    """How far the numbers of another body are from those drafted for, as far as it has them."""
+    pattern = drafted_for(drafted, body)
+    there = _logs(pattern) if pattern else {}
+    return {name: log - start[name] for name, log in there.items() if name in start}
+
+
+def _logs(pattern: Pattern) -> Logs:
+    return {name: math.log(value) for name, value in body_side(pattern).items()}
