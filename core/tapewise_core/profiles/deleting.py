@@ -50,7 +50,6 @@ def remove(entry: Entry, *, for_good: bool = False) -> Path:
             gone = trash.throw_away(data, entry.path, own or identity, entry.name, datetime.now())
             if for_good:
                 trash.purge(data, gone.name.rpartition("-")[0])
-                (data / "index.json").unlink(missing_ok=True)
         except OSError as fault:
             raise FilesError(f"{entry.path} cannot be deleted: {reason(fault)}.") from fault
     return entry.path

@@ -54,13 +54,20 @@ def _measures(
         was, want, there = (who.measures.get(key) for who in (base, mine, theirs))
         if want in (was, there):
             continue
-        if there != was:
+        if want and there and there != was and _alike(want, there):  # the fuller one is kept
+            found[key] = max(want, there, key=lambda row: len(row.readings))
+        elif there != was:
             clashes.append(Clash(key, want, there))
         elif want is None:
             del found[key]
         else:
             found[key] = want
     return found, tuple(clashes)
+
+
+def _alike(one: Reading, other: Reading) -> bool:
+    """Whether both say the same, however often and whenever it was read."""
+    return (one.value, one.origin) == (other.value, other.origin)
 
 
 def _grown(

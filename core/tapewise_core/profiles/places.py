@@ -82,7 +82,7 @@ def written(data: Path, place: Path | None, old: Profile | None, new: Profile) -
             return place
         history.note(data, old, datetime.fromtimestamp(place.stat().st_mtime))
     if place is None or (old is not None and old.name != new.name):
-        place = _moved(place, _free(new.name))
+        place = _moved(place, _free(new.name, place))
     write_file(place, new)
     history.note(data, new, datetime.now())
     return place
@@ -90,7 +90,7 @@ def written(data: Path, place: Path | None, old: Profile | None, new: Profile) -
 
 def _moved(place: Path | None, to: Path) -> Path:
     """Give a file its new name before it is written, so that there is never a second one."""
-    if place is not None:
+    if place not in (None, to):
         try:
             os.rename(place, to)
         except OSError as fault:
@@ -98,10 +98,11 @@ def _moved(place: Path | None, to: Path) -> Path:
     return to
 
 
-def _free(name: str) -> Path:
+def _free(name: str, own: Path | None) -> Path:
+    """The first place for a name that nobody else has; a rename cut short may have it already."""
     folder = private(people_folder())
     places = (folder / f"{stem}.json" for stem in _stems(name))
-    return next(place for place in places if not os.path.lexists(place))
+    return next(place for place in places if place == own or not os.path.lexists(place))
 
 
 def _stems(name: str) -> Iterator[str]:

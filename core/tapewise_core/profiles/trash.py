@@ -15,7 +15,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.profiles.files import STRAY, read_file, sync_folder
+from tapewise_core.profiles.files import STRAY, put, read_file, sync_folder
 from tapewise_core.profiles.folders import private
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import marked_slug
@@ -90,7 +90,7 @@ def _put_back(place: Path, back: Path) -> None:
         for child in place.iterdir():
             _put_back(child, back / child.name)
     elif place.suffix == ".jsonl":
-        place.write_bytes(place.read_bytes() + b"\n" + back.read_bytes())
+        put(place, place.read_bytes() + b"\n" + back.read_bytes())
         os.replace(place, back)
 
 
@@ -99,7 +99,12 @@ def purge(data: Path, identity: str) -> None:
     for folder in _bins(data):
         label = folder.name.rpartition("-")[0]
         if identity and (label == identity or label.startswith(f"{_PROJECT}{identity}-")):
-            shutil.rmtree(folder, ignore_errors=True)
+            over = folder.with_name(f"{label}-0")  # cut short here, the next start ends it
+            shutil.rmtree(over, ignore_errors=True)
+            os.replace(folder, over)
+            shutil.rmtree(over, ignore_errors=True)
+    for memory in (data / "index.json", data / "projects" / "index.json"):
+        memory.unlink(missing_ok=True)
 
 
 def due(data: Path, now: datetime) -> bool:
@@ -121,8 +126,9 @@ def tidy(data: Path, now: datetime) -> None:
 
 
 def _strays(data: Path) -> Iterator[Path]:
-    for pattern in ("", "people/", "history/", "work/", "projects/*/"):
-        yield from data.glob(f"{pattern}{STRAY}*.tmp")
+    for above in ("", "deleted/*/"):
+        for pattern in ("", "people/", "history/", "work/", "projects/", "projects/*/"):
+            yield from data.glob(f"{above}{pattern}{STRAY}*.tmp")
 
 
 def _is_over(folder: Path, now: datetime) -> bool:

@@ -10,6 +10,7 @@ import sys
 import time
 from pathlib import Path
 
+import kills
 import pytest
 
 from tapewise_core.errors import FilesError
@@ -175,3 +176,9 @@ def test_a_writer_killed_at_any_moment_leaves_one_whole_state_and_no_stray(data:
         assert len({row.value for row in state.profile.measures.values()}) == 1
         names = {path.name for path in data.rglob("*") if path.is_file()}
         assert names <= {"ada-byron.json", "lock", f"{state.known.id}.jsonl"}
+
+
+@pytest.mark.skipif(os.name != "posix", reason="a program is killed as POSIX does it")
+def test_all_that_is_kept_survives_a_kill_at_any_moment(data: Path) -> None:
+    """People, their states, projects, settings, deletions; ``tests/kills.py`` kills more often."""
+    assert kills.run(data, 12, seed=11) == []

@@ -36,13 +36,10 @@ class ClashDialog(ModalScreen[bool]):
             yield Static("Which counts?", classes="heading")
             says = f"The {measure} of {self.name_} was changed in two places at once."
             yield Static(says, markup=False)
-            says = f"on file, from another window: {theirs}\nentered here: {mine}"
+            yield Static(f"F6: what was entered here, {mine}", classes="gap", markup=False)
+            yield Static(f"F7 or Escape: what is on file, {theirs}", markup=False)
+            says = "The other one stays among the states of before."
             yield Static(says, classes="gap", markup=False)
-            yield Static(
-                f"F6: take {mine} · F7: leave {theirs}. Whichever does not count stays among "
-                "the states of before.",
-                markup=False,
-            )
 
 
 def _spelt(row: Reading | None, unit: Unit) -> str:
