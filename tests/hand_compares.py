@@ -45,6 +45,10 @@ def compared(pattern: Pattern, unit: Unit = Unit.CM, *, finished: bool = False) 
             if name != "cutting_line"
         }
         found += [Apart(raw.title, name, apart(line, mine).max()) for name, line in true.items()]
+        for mark, at in zip(raw.paper.marks, sheet.notches, strict=True):
+            if at is not None:
+                off = float(np.linalg.norm(at - [mark.at.x, mark.at.y]))
+                found.append(Apart(raw.title, f"notch {mark.name}", off))
         beyond = apart(mine, np.vstack(list(true.values()))).max()
         found.append(Apart(raw.title, "of the hand's own", beyond))
     return found

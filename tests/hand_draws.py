@@ -10,7 +10,18 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 
 import numpy as np
-from hand_reads import Act, Drawn, Marked, Measured, Offs, Ruled, Traced, Turned
+from hand_reads import (
+    Act,
+    Drawn,
+    Joined,
+    Marked,
+    Measured,
+    Notched,
+    Offs,
+    Ruled,
+    Traced,
+    Turned,
+)
 from scipy.interpolate import CubicSpline
 from scipy.spatial import cKDTree
 
@@ -35,6 +46,7 @@ class Sheet:
 
     points: dict[str, Array] = field(default_factory=dict)
     lines: list[tuple[str, Array]] = field(default_factory=list)
+    notches: list[Array | None] = field(default_factory=list)
 
     def way(self, start: str, end: str) -> Array:
         """Return the direction from one point to another."""
@@ -62,6 +74,11 @@ def drawn(acts: list[tuple[str, Act | None]], done: dict[str, Sheet]) -> Sheet:
                 sheet.lines.append((_called(text), _arc(sheet, act)))
             case Traced():
                 sheet = _traced(done[act.of], act)
+            case Joined(plain, mirrored):
+                over = [(name, line * [-1, 1]) for name, line in done[mirrored].lines]
+                sheet.lines = [*done[plain].lines, *over]
+            case Notched(places):
+                sheet.notches = [_notch(sheet, *place) for place in places]
             case None:
                 pass
     return sheet
@@ -160,6 +177,19 @@ def _arc(sheet: Sheet, act: Turned) -> Array:
         last += 2 * np.pi
     angles = np.linspace(first, last, max(int(act.radius * (last - first) / STEP), 2) + 1)
     return centre + act.radius * np.column_stack([np.sin(angles), np.cos(angles)])
+
+
+def _notch(sheet: Sheet, name: str, start: str, far: float) -> Array | None:
+    """The place so far along the line of a name from its end at a letter; None without one."""
+    if start not in sheet.points:
+        return None
+    at = sheet.points[start]
+    ends = [line for called, line in sheet.lines if called.startswith(name)]
+    ends = ends or [line for _, line in sheet.lines]
+    both = [way for line in ends for way in (line, line[::-1])]
+    line = min(both, key=lambda line: np.linalg.norm(line[0] - at))
+    walked = np.concatenate([[0], np.cumsum(np.linalg.norm(np.diff(line, axis=0), axis=1))])
+    return np.array([np.interp(far, walked, line[:, i]) for i in (0, 1)])
 
 
 def _dense(corners: Array) -> Array:

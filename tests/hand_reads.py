@@ -78,12 +78,27 @@ class Marked:
     name: str
 
 
-Act = Measured | Offs | Ruled | Drawn | Turned | Traced | Marked
+@dataclass(frozen=True)
+class Joined:
+    """Two halves beside each other, the second turned over; by their titles."""
+
+    plain: str
+    mirrored: str
+
+
+@dataclass(frozen=True)
+class Notched:
+    """Notches: the line each is on, the point it is measured from, and how far [mm]."""
+
+    places: tuple[tuple[str, str, float], ...]
+
+
+Act = Measured | Offs | Ruled | Drawn | Turned | Traced | Marked | Joined | Notched
 
 SILENT = (
-    "Mark the notches", "Add the allowances", "Mark the slit", "Mark the side seam",
+    "Add the allowances", "Mark the slit", "Mark the side seam",
     "Check the angle", "One pattern serves", "These are stitch lines", "The line straight up",
-    "The ends are sewn", "Mark the long edges", "Divide both long edges", "Join this half",
+    "The ends are sewn", "Mark the long edges", "Divide both long edges",
 )  # fmt: skip
 """What leaves no line of the outline: marks across it, allowances, remarks."""
 
@@ -97,7 +112,17 @@ def act(text: str, rows: tuple[tuple[str, ...], ...] = ()) -> Act | None:
     """Return what a sentence asks for; None for what leaves no line. Raises ValueError."""
     if text.startswith(SILENT):
         return None
-    for reader in (_first, _measured, _offs, _ruled, _drawn, _turned, _traced):
+    for reader in (
+        _first,
+        _measured,
+        _offs,
+        _ruled,
+        _drawn,
+        _turned,
+        _traced,
+        _joined,
+        _notched,
+    ):
         if found := reader(text, rows):
             return found
     raise ValueError(f"not understood: {text}")
@@ -182,6 +207,27 @@ def _traced(text: str, _: object) -> Traced | None:
         r"Lay fresh paper over the (.+)\. Trace the (.+), and copy the points (.+)\.", text
     )
     return Traced(found[1], _listed(found[2]), _listed(found[3])) if found else None
+
+
+def _joined(text: str, _: object) -> Joined | None:
+    found = re.match(r"Turn the (.+) over and lay it to the (.+), fold line on fold line", text)
+    return Joined(found[2], found[1]) if found else None
+
+
+def _notched(text: str, _: object) -> Notched | None:
+    opening, _, rest = text.partition(", measured along the lines: ")
+    if not opening.startswith("Mark the notches"):
+        return None
+    return Notched(tuple(_notch(one) for one in rest.removesuffix(".").split("; ")))
+
+
+def _notch(one: str) -> tuple[str, str, float]:
+    found = re.match(
+        r".+, (?:one stroke|two strokes) across the (.+), (?:at (.+)|(.+) from (.+))", one
+    )
+    if not found:
+        raise ValueError(f"no place for a notch in: {one}")
+    return found[1], found[2] or found[4], amount(found[3]) if found[3] else 0.0
 
 
 def _listed(text: str) -> tuple[str, ...]:

@@ -1,51 +1,122 @@
-"""The last act at the table: the allowances."""
+"""The last acts at the table: the notches and the allowances of a finished piece."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from dataclasses import replace
+
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finished import finished, notch_mark
+from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.notch_step import Notches
-from tapewise_core.drafting.piece import Notch, Piece
+from tapewise_core.drafting.piece import Edge, Notch, Piece
 from tapewise_core.drafting.steps import Outline
 from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
 from tapewise_core.text.told import LineName, Told, joined, said
-from tapewise_core.units import mm
+from tapewise_core.units import Length, mm
+
+SAME = 0.01
+"""A letter this near to an edge's end stands there [mm]."""
 
 
 def with_allowances(draft: Draft, piece: Piece) -> Draft:
-    """Return the draft with its cut line drawn outside the finished piece."""
-    edges = tuple(
-        (edge.name.removesuffix("_2"), mm(edge.allowance), TURNED if edge.turned else "")
-        for edge in piece.edges
-        if not edge.fold and edge.mouth is None and not edge.name.endswith("_2")
+    """Return the draft with its notches, and its cut line drawn outside the finished piece.
+
+    One that was finished before is finished anew: its piece may have got more marks.
+    """
+    turned = tuple(dict.fromkeys(_stem(edge) for edge in piece.edges if edge.turned))
+    marked = _with_notches(_unfinished(draft), piece)
+    line = ruled(*piece.cut, piece.cut[0])
+    return marked.then(Outline(tuple(_allowances(piece)), line, turned, finished(piece)))
+
+
+def _allowances(piece: Piece) -> Iterator[tuple[str, Length]]:
+    """What each edge gets, edges of a kind once; by their side where the two differ."""
+    found: dict[str, dict[float, Edge]] = {}
+    for edge in piece.edges:
+        if not edge.fold and edge.mouth is None:
+            found.setdefault(_stem(edge), {}).setdefault(edge.allowance, edge)
+    for stem, amounts in found.items():
+        for amount, edge in amounts.items():
+            yield stem + (_side(piece, edge) if len(amounts) > 1 else ""), mm(amount)
+
+
+def for_pieces(drafts: tuple[Draft, ...], pieces: tuple[Piece, ...]) -> tuple[Draft, ...]:
+    """Return drafts, those of some pieces finished anew."""
+    named = {title(piece.name): piece for piece in pieces}
+    return tuple(
+        with_allowances(draft, named[draft.title]) if draft.title in named else draft
+        for draft in drafts
     )
-    marked = _with_notches(draft, piece)
-    return marked.then(Outline(edges, ruled(*piece.cut, piece.cut[0]), finished(piece)))
+
+
+def _unfinished(draft: Draft) -> Draft:
+    """The draft before its notches and allowances."""
+    steps = draft.steps
+    while steps and isinstance(steps[-1], Notches | Outline):
+        steps = steps[:-1]
+    return replace(draft, steps=steps, papers=draft.papers[: len(steps)])
 
 
 def _with_notches(draft: Draft, piece: Piece) -> Draft:
-    """Say where the notches go, measured along the stitch lines."""
-    darted = piece.has_edge("dart_lower")
-    plain = [notch for notch in piece.notches if darted or not notch.edge.endswith("_2")]
-    words = joined((_told(notch, darted=darted) for notch in plain), "; ")
+    """Say where the notches go, measured along the stitch lines; edges that are alike but for
+    their place on a strip are told once."""
+    alike = not piece.has_edge("side") and not piece.has_edge("cap")
+    plain = [notch for notch in piece.notches if not (alike and notch.edge.endswith("_2"))]
+    words = joined((_told(draft, piece, notch) for notch in plain), "; ")
     if not words:
         return draft
     marks = tuple(notch_mark(piece, notch) for notch in plain)
     return draft.then(Notches((NOTCHES, *words, "."), marks))
 
 
-def _told(notch: Notch, *, darted: bool) -> Told:
-    """One notch; a side that a dart interrupts goes on below it."""
-    strokes = "two strokes" if notch.strokes == 2 else "one stroke"
-    at = said("{} from its start", mm(notch.distance)) if notch.distance else ("at its start",)
-    below = " below the dart" if darted and notch.edge == "side_2" else ""
-    return said("{}, {}, on the {}{} {}", notch.pair, strokes, LineName(notch.edge), below, at)
-
-
 NOTCHES = (
-    "Mark the notches across the stitching lines, measured along each line in the direction in "
-    "which the hands of a clock go round the piece: "
+    "Mark the notches with short strokes across the stitching lines, measured along the lines: "
 )
 
 
-TURNED = " (corners mirrored about the fold line, so that it turns up flat)"
+def _told(draft: Draft, piece: Piece, notch: Notch) -> Told:
+    """One notch, from an end of its edge that has a letter, or else is told by where it lies."""
+    strokes = "two strokes" if notch.strokes == 2 else "one stroke"
+    edge = piece.edge(notch.edge)
+    end, distance = _measured(draft, edge, notch.distance)
+    at = said("{} from {}", mm(distance), end) if distance > SAME else ("at ", end)
+    side = _side(piece, edge)
+    return said("{}, {} across the {}{}, {}", notch.pair, strokes, LineName(_stem(edge)), side, at)
+
+
+def _stem(edge: Edge) -> str:
+    return edge.name.rstrip("0123456789").rstrip("_")
+
+
+def _measured(draft: Draft, edge: Edge, distance: float) -> tuple[str, float]:
+    """From which end a place on an edge is measured, and how far [mm]."""
+    start, end = _letter(draft, edge.path.start), _letter(draft, edge.path.end)
+    if start:
+        return start, distance
+    words, at_start = _end_words(edge)
+    if end or not at_start:
+        return end or words, edge.path.length() - distance
+    return words, distance
+
+
+def _letter(draft: Draft, at: Point) -> str:
+    points = draft.paper.points.items()
+    return next((name for name, point in points if (point - at).length() < SAME), "")
+
+
+def _end_words(edge: Edge) -> tuple[str, bool]:
+    """The end of an edge to measure from, by where it lies, and whether it is the edge's start."""
+    start, end = edge.path.start, edge.path.end
+    if abs(end.y - start.y) > abs(end.x - start.x):
+        return "its upper end", end.y > start.y
+    return "its end nearer to the centre", abs(end.x) > abs(start.x)
+
+
+def _side(piece: Piece, edge: Edge) -> str:
+    """On which half of a whole piece an edge lies; nothing where each is there once."""
+    if piece.on_fold or not piece.has_edge(f"{_stem(edge)}_2") or not piece.has_edge("side"):
+        return ""
+    middle = edge.path.at(edge.path.length() / 2)[0]
+    return " on the right of the paper" if middle.x > 0 else " on the left of the paper"

@@ -99,6 +99,7 @@ def _steps(drafts: tuple[Draft, ...], reader: Reader) -> Iterator[Block]:
             yield NumberedStep(number, told.text, shown[0], f"{file}.svg", *aside)
             if told.rows:
                 yield Table(told.head, told.rows)
-        first = next(iter(draft.paper.points))
-        yield Paragraph(f"All points of this piece, across and down from {first}, to check by:")
-        yield Table(*all_points(draft, reader))
+        if draft.paper.points:
+            first = next(iter(draft.paper.points))
+            yield Paragraph(f"All points of this piece, across and down from {first}, to check by:")
+            yield Table(*all_points(draft, reader))

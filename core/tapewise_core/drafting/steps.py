@@ -191,11 +191,15 @@ class Note:
 
 @dataclass(frozen=True, slots=True)
 class Outline:
-    """Add the allowances: draw the line to cut along outside the pattern's own lines; ``shown`` is
-    what its picture, the piece's dimensioned drawing, has besides."""
+    """Add the allowances: draw the line to cut along outside the pattern's own lines.
 
-    edges: tuple[tuple[str, Length, str], ...]
+    The allowances of the edges ``turned`` are mirrored at their corners; ``shown`` is what the
+    picture, the piece's dimensioned drawing, has besides.
+    """
+
+    edges: tuple[tuple[str, Length], ...]
     path: Path
+    turned: tuple[str, ...] = ()
     shown: Finished | None = None
 
     def draw(self, paper: DraftingPaper) -> DraftingPaper:
@@ -204,9 +208,20 @@ class Outline:
 
     def tell(self) -> Told:
         """Say what each edge gets."""
-        each = (said("{} {}{}", LineName(name), by, remark) for name, by, remark in self.edges)
+        each = (said("{} {}", LineName(name), by) for name, by in self.edges)
         opening = "Add the allowances outside the lines, then cut along the outer line: "
-        return (opening, *joined(each, "; "), ".")
+        corners = self._corners() if self.shown and self.shown.corner else ""
+        return (opening, *joined(each, "; "), ".", corners)
+
+    def _corners(self) -> str:
+        """How the corners of what is turned are found, so that it turns flat."""
+        turned = listed(tuple(str(LineName(name)) for name in self.turned))
+        return (
+            f" Mirror the corners of the {turned} first, so that the allowance turns flat: fold "
+            "the paper back along that stitching line. Cut along the cutting line of the edge "
+            "beside it through both layers. Open the paper: beyond the fold the corner leans as "
+            "the edge does before it."
+        )
 
     def stated(self) -> tuple[Stated, ...]:
         """State no distance between points."""

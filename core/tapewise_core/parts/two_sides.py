@@ -12,6 +12,9 @@ from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.join_step import JoinHalves
+from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import (
     Dart,
     Edge,
@@ -93,18 +96,17 @@ def joined_halves(left: Halves, right: Halves, finish: Finish) -> Joined:
     )
 
 
-def closed_drafts(left: Halves, right: Halves) -> tuple[Draft, ...]:
-    """Return the four halves' drafts, as they lie side by side."""
-    drafts = (right.drafts[0], left.drafts[0], left.drafts[1], right.drafts[1])
-    return tuple(closed(draft) for draft in drafts)
+def closed_drafts(left: Halves, right: Halves, whole: Joined) -> tuple[Draft, ...]:
+    """Return the four halves' drafts, as they lie side by side, each pair with how it becomes one
+    piece."""
+    backs, fronts = (right.drafts[0], left.drafts[0]), (left.drafts[1], right.drafts[1])
+    return (*backs, _closed(*backs, whole.back), *fronts, _closed(*fronts, whole.front))
 
 
-def closed(draft: Draft) -> Draft:
-    """Return half a draft with how its two halves become one piece."""
-    return draft.note(
-        "Join this half to the other along the centre, then add the allowances all round: "
-        "as wide as the other side's."
-    )
+def _closed(plain: Draft, mirrored: Draft, piece: Piece) -> Draft:
+    """Return both halves of one piece joined, with its notches and allowances."""
+    join = JoinHalves(plain.title, mirrored.title, plain.paper, mirrored.paper)
+    return with_allowances(Draft(title(piece.name)).then(join), piece)
 
 
 def own_names(half: Piece) -> Names:

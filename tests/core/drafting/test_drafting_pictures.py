@@ -161,12 +161,12 @@ def test_allowances_come_last_and_fold_and_mirror_are_left_out() -> None:
 
 
 def test_notches_are_told_before_the_allowances() -> None:
-    """Where along which edge, and how many strokes."""
+    """From which letter along which edge, and how many strokes."""
     marks = (Notch("right", 50.0, "waist", 2), Notch("top", 0.0, "centre front"))
-    done = with_allowances(strip(), rectangle("back", 300, 400, notches=marks))
+    done = with_allowances(strip(), rectangle("back", 600, 400, notches=marks))
     said = Reader(Unit.CM).spell(done.steps[-2].tell())
-    assert "waist, two strokes, on the right 5 cm from its start" in said
-    assert "centre front, one stroke, on the top at its start" in said
+    assert "waist, two strokes across the right, 5 cm from b" in said
+    assert "centre front, one stroke across the top, at a" in said
 
 
 def test_a_letter_is_used_once() -> None:

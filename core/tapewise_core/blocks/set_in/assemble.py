@@ -115,7 +115,7 @@ def _two_sides(body: Body, style: SetInStyle) -> Whole:
     )
     finish = finish_neck(left.halves, style.neck, right.halves, head=head_of(body))
     joined = joined_halves(left.halves, right.halves, finish)
-    drafts = closed_drafts(left.halves, right.halves)
+    drafts = closed_drafts(left.halves, right.halves, joined)
     sides = (left, joined.left), (right, joined.right)
     return Whole(joined.back, joined.front, drafts, sides, finish)
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from tapewise_core.drafting.finish import for_pieces
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam, SeamKind
 
@@ -43,7 +44,7 @@ def marked(bodice: Pattern, marks: tuple[Mark, ...]) -> Pattern:
         else piece
         for piece in bodice.pieces
     )
-    return replace(bodice, pieces=pieces)
+    return replace(bodice, pieces=pieces, drafts=for_pieces(bodice.drafts, pieces[:2]))
 
 
 def back_half(bodice: Pattern) -> float:

@@ -40,7 +40,7 @@ def whole_pattern(
     return Pattern(
         garment=garment,
         title=title,
-        drafts=(*closed_drafts(left, right), *finished),
+        drafts=(*closed_drafts(left, right, joined), *finished),
         pieces=(joined.back, joined.front, *finish.pieces),
         seams=_seams(style, finish, joined.front, sides),
         joins=tuple(join for side, sewn in sides for join in side_joins(side.plan, sewn)),

@@ -15,7 +15,7 @@ from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MEASURED_ONLY, MOVES, NEEDS, idle
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.finish import for_pieces, with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece, Seam
 from tapewise_core.garments.flared_dress.flare import flared_plan
 from tapewise_core.garments.flared_dress.options import OPTIONS
@@ -53,7 +53,7 @@ def draft(body: Body, style: Style) -> Pattern:
     hem = body_hem(body, top.hem, *pattern.pieces[:2])
     return replace(
         pattern,
-        drafts=(*pattern.drafts, *finished),
+        drafts=(*for_pieces(pattern.drafts, halves), *finished),
         pieces=(*halves, *pattern.pieces[2:], *pieces),
         seams=(*pattern.seams, *seams),
         facts=replace(pattern.facts, hem=hem),
