@@ -186,7 +186,7 @@ def test_a_second_file_of_a_person_is_shown_with_its_fault(data_folder: Path) ->
         at.page.query_one(Rows).to(str(copy))
         await at.press("enter")
         assert f"a copy of {NAME}, who is in {own.name}; which of the two counts?" in at.said
-        await at.press("delete")
+        await at.press("delete", "y")
         assert "a copy is deleted." in at.said
         at.page.query_one(Rows).to(str(own))
         await at.press("enter", "f2")

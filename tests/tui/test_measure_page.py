@@ -9,7 +9,7 @@ from textual.events import Key
 from walking import LARGE, SMALL, Walk, walk
 
 from tapewise_core.measures import order
-from tapewise_core.measures.body import WaistSite
+from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
@@ -332,3 +332,28 @@ def test_leaving_the_waist_s_place_unsaid_leads_on_to_the_field() -> None:
         assert store.load("Ada Quist").waist_site is WaistSite.NOT_SAID
 
     walk(steps)
+
+
+@pytest.mark.parametrize(
+    ("reference", "age", "worn"),
+    [(Reference.WOMEN, 40.0, True), (Reference.MEN, 40.0, False), (Reference.WOMEN, 8.0, False)],
+)
+def test_a_bra_is_spoken_of_only_where_one_is_worn(
+    reference: Reference, age: float, worn: bool
+) -> None:
+    """Before the first measure and where the bust points are found; a child's cautions are told."""
+    store.save(Profile.of("Ada Quist", reference=reference).with_age(age))
+
+    async def steps(at: Walk) -> None:
+        await at.press("home", "enter")
+        told = " ".join(at.text().split())
+        assert ("bra you" in told) == worn
+        assert "nobody pregnant" in told
+        assert ("For a child:" in told) == (age < 17)
+        await at.press("enter")
+        at.app.desk.place("measure", "bust")
+        at.page.show()
+        await at.settle()
+        assert ("bra you" in at.text()) == worn
+
+    walk(steps, LARGE)

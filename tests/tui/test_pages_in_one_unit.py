@@ -10,13 +10,14 @@ import pytest
 from test_snapshots import FOLDER
 from units_seen import foreign
 
+from tapewise_core.measures.advice import BEFORE
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.people import store
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 from tapewise_tui.app import PAGE_OF
 from tapewise_tui.cli import main
-from tapewise_tui.dialogs import before, fold, help, written
+from tapewise_tui.dialogs import fold, help, written
 from tapewise_tui.parser import parser
 from tapewise_tui.screens import SCENES, Scene, own_data, play
 
@@ -52,7 +53,7 @@ def test_advice_and_help_tell_one_unit(unit: Unit) -> None:
     """What lies below the edge of a screen too."""
     texts = [page.PURPOSE for page in PAGE_OF.values()]
     texts += [help.EVERYWHERE, written.NEXT, fold.HOW]
-    texts += [Reader(unit).spell(rest) for _, rest in before.BEFORE]
+    texts += [Reader(unit).spell(rest) for _, rest in BEFORE]
     assert foreign(texts, unit) == []
 
 

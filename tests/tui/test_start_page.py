@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import pytest
 from textual.widgets import Input
-from walking import Walk, walk
+from walking import SMALL, Walk, walk
 
 from tapewise_core.measures.body import Reference
 from tapewise_core.profiles.profile import Profile
@@ -18,6 +19,12 @@ from tapewise_tui.widgets.rows import AT_ONCE, Rows
 def saved() -> list[str]:
     """Return who is on file, examples left out."""
     return [entry.name for entry in store.listing() if not entry.shipped]
+
+
+async def change(at: Walk, letters: str) -> None:
+    """Choose from what can be done with the person marked."""
+    await at.press("f8")
+    await at.type(letters, "enter")
 
 
 def test_people_show_when_they_were_measured_and_what_is_open() -> None:
@@ -80,14 +87,16 @@ def test_a_person_renamed_or_deleted_comes_back_with_undo() -> None:
     store.save(Profile.of("Abel Finch").with_value("bust", 95))
 
     async def steps(at: Walk) -> None:
-        await at.press("f8")
+        await change(at, "name")
         at.app.screen.query_one("#name", Input).value = "Abel Fincher"
         await at.press("f4")
         assert saved() == ["Abel Fincher"]
         await at.press("ctrl+z")
         assert saved() == ["Abel Finch"]
         at.page.query_one(Rows).to("Abel Finch")
-        await at.press("delete")
+        await at.press("delete", "enter")
+        assert saved() == ["Abel Finch"]
+        await at.press("delete", "y")
         assert saved() == []
         await at.press("ctrl+z")
         assert store.load("Abel Finch").measures["bust"].value == 95
@@ -102,7 +111,7 @@ def test_a_new_name_keeps_what_is_made_for_the_person() -> None:
     work.save(made.with_option("stretch", "25"))
 
     async def steps(at: Walk) -> None:
-        await at.press("f8")
+        await change(at, "name")
         at.app.screen.query_one("#name", Input).value = "Abel Fincher"
         await at.press("f4")
         kept = work.load("Abel Fincher")
@@ -122,7 +131,7 @@ def test_whoever_is_deleted_takes_her_work_along_and_brings_it_back() -> None:
 
     async def steps(at: Walk) -> None:
         at.page.query_one(Rows).to(str(store.find("Abel Finch").path))
-        await at.press("delete")
+        await at.press("delete", "y")
         assert work.load("Abel Finch").notes == ""
         await at.press("ctrl+z")
         assert work.load("Abel Finch").notes == "private"
@@ -175,7 +184,7 @@ def test_help_lists_the_keys_that_work_now() -> None:
         await at.press("f1")
         assert "begin with somebody new" in at.text()
         await at.press("escape", "enter", "f1")
-        assert "take the estimate" in at.text()
+        assert "take what is proposed" in at.text()
 
     walk(steps)
 
@@ -212,13 +221,14 @@ def test_an_age_is_asked_and_may_be_left_out() -> None:
     async def steps(at: Walk) -> None:
         await at.press("ctrl+n")
         at.app.screen.query_one("#name", Input).value = "Zoe Hart"
+        await at.press("enter", "enter", "enter")
         for wrong in ("old", "300"):
             at.app.screen.query_one("#age", Input).value = wrong
             await at.press("enter")
             assert "!" in at.text()
             assert saved() == []
         at.app.screen.query_one("#age", Input).value = "41"
-        await at.press("f4")
+        await at.press("enter")
         assert store.load("Zoe Hart").age == 41
 
     walk(steps)
@@ -236,5 +246,110 @@ def test_a_long_list_stands_whole_and_the_last_person_can_be_reached() -> None:
         assert table.at is not None
         assert table.at.endswith(f"pupil-{AT_ONCE + 20:03}.json")
         assert f"Pupil {AT_ONCE + 20:03}" in at.text()
+
+    walk(steps)
+
+
+def test_who_and_what_are_asked_before_the_measures() -> None:
+    """Each question once, Enter leaves it as it is; then what is made, then what that needs."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("ctrl+n")
+        await at.type("Zoe Hart", "enter")
+        assert saved() == []
+        await at.press("down", "enter", "enter", "enter")
+        assert store.load("Zoe Hart").unit is Unit.IN
+        assert "What is made for Zoe Hart?" in at.text()
+        await at.type("circle", "enter")
+        await at.press("enter")
+        assert at.page.NAME == "measure"
+        assert at.app.desk.work.garment == "circle-skirt"
+        assert at.app.desk.order[:3] == ("height", "waist", "hip")
+        assert "0 of 6 measures are there" in " ".join(at.text().split())
+
+    walk(steps)
+
+
+@pytest.mark.parametrize("size", [(60, 15), SMALL])
+def test_somebody_is_found_among_forty_by_letters(size: tuple[int, int]) -> None:
+    """A letter begins the search; Home, End and the pages' keys go through the list."""
+    for number in range(40):
+        store.save(Profile.of(f"Pupil {number:02d} {'Quinn' if number == 31 else 'Moore'}"))
+
+    async def steps(at: Walk) -> None:
+        table = at.page.query_one(Rows)
+        await at.type("quinn", "enter")
+        assert at.app.screen is at.page
+        assert table.at == str(store.find("Pupil 31 Quinn").path)
+        await at.press("end")
+        assert table.cursor_row == table.row_count - 1
+        await at.press("home", "pagedown")
+        assert 0 < table.cursor_row < 40
+
+    walk(steps, size)
+
+
+def test_groups_are_shown_and_found() -> None:
+    """Groups typed with commas stand beside the name and can be searched for."""
+    store.save(Profile.of("Abel Finch"))
+    store.save(Profile.of("Zoe Hart"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("home")
+        await change(at, "groups")
+        await at.type("Tuesday, Evening", "enter")
+        assert store.load("Abel Finch").groups == ("Tuesday", "Evening")
+        assert "Tuesday" in at.text()
+        await at.press("end")
+        await at.type("tues", "enter")
+        assert at.page.query_one(Rows).at == str(store.find("Abel Finch").path)
+        await at.press("ctrl+z")
+        assert store.load("Abel Finch").groups == ()
+
+    walk(steps)
+
+
+def test_a_second_garment_begins_without_the_first_one_s_ticks() -> None:
+    """Each project is its own; one can be gone on with, duplicated, deleted and brought back."""
+    store.save(Profile.of("Abel Finch").with_value("waist", 80))
+    work.save(work.Work("Abel Finch", ticked=("Cut",), when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("home")
+        await change(at, "another garment")
+        await at.type("circle", "enter")
+        assert (at.app.desk.work.garment, at.app.desk.work.ticked) == ("circle-skirt", ())
+        at.app.go("start")
+        await at.settle()
+        await change(at, "go on with jersey")
+        assert at.app.desk.work.ticked == ("Cut",)
+        at.app.go("start")
+        await at.settle()
+        await change(at, "duplicate the project jersey")
+        await at.type("summer", "enter")
+        titles = [one.title for one in work.projects("Abel Finch")]
+        assert titles == ["circle-skirt", "jersey-top", "summer"]
+        await change(at, "delete the project summer")
+        await at.press("y")
+        assert len(work.projects("Abel Finch")) == 2
+        await change(at, "bring back summer")
+        assert len(work.projects("Abel Finch")) == 3
+
+    walk(steps)
+
+
+def test_a_duplicate_and_the_last_time() -> None:
+    """A second person with the same measures; what changed since the last day is told."""
+    store.save(Profile.of("Abel Finch").with_value("waist", 80))
+
+    async def steps(at: Walk) -> None:
+        await at.press("home")
+        await change(at, "duplicate the person")
+        await at.type("Abel", "enter")
+        assert store.load("Abel").measures["waist"].value == 80
+        await change(at, "compare")
+        assert "one day only" in at.text()
+        await at.press("escape", "ctrl+z")
+        assert "Abel" not in saved()
 
     walk(steps)

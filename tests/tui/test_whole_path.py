@@ -21,7 +21,8 @@ def test_a_new_person_gets_files_by_keyboard_alone(tmp_path: Path) -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("ctrl+n")
-        await at.type("Ada Quist", "enter")
+        await at.type("Ada Quist", "enter", "enter", "enter", "enter")
+        await at.type("grown-on", "enter")
         assert "Before the first measure" in at.text()
         await at.press("enter")
         for key, (first, second) in MEASURED.items():

@@ -18,7 +18,7 @@ from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import damaged, people
 from tapewise_core.tasks.settings import changed, found, keep, settings
-from tapewise_core.tasks.work import PAGES
+from tapewise_core.tasks.work import PAGES, Work
 from tapewise_core.units import Unit
 from tapewise_tui import keys, trouble, words
 from tapewise_tui.desk import Desk
@@ -142,13 +142,15 @@ class TapewiseApp(App[None], inherit_bindings=False):
         """Keep what is typed and leave."""
         self._hang_up()
 
-    def open_person(self, profile: Profile, page: str = "") -> None:
-        """Lay a person's measures on the desk and turn to a page; if none is named, the last.
+    def open_person(self, profile: Profile, page: str = "", made: Work | None = None) -> None:
+        """Lay a person's measures and a project on the desk, and turn to a page.
+
+        If none is named, it is the latest project and the page where it was left.
 
         Until that page stands on the screen, the first one is kept as the last: whatever ends
         the program on the way to it, the person can be opened again.
         """
-        remark = self.desk.open(profile)
+        remark = self.desk.open(profile, made)
         last = page or self.desk.work.page
         self.desk.place("measure")
         self.go("measure" if last == "start" else last, warn=remark)

@@ -100,14 +100,17 @@ class Desk:
         missing = self.check.missing
         return tuple(key for key in self.used if key in missing)
 
-    def open(self, profile: Profile) -> str:
+    def open(self, profile: Profile, project: Work | None = None) -> str:
         """Lay a person's things on the desk; what was undone before is forgotten.
+
+        If no project is named, it is the latest.
 
         Returns a sentence if the work kept for the person had to be set aside, else nothing.
         """
         self._base = profile
         made, remark = work.take_up(profile.name)
-        self.state = State(profile, made)
+        self.state = State(profile, project or made)
+        self.all_measures = False
         self.past, self.future, self.asked = [], [], ()
         return remark
 

@@ -16,7 +16,7 @@ from textual.widgets import Input
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks.work import PAGES
+from tapewise_core.tasks.work import PAGES, Work
 from tapewise_core.text.legible import legible
 from tapewise_tui import keys
 from tapewise_tui.desk import Desk
@@ -34,8 +34,9 @@ class Wizard(Protocol):
     def go(self, name: str, say: str = "") -> None:
         """Turn to a page and say something on it."""
 
-    def open_person(self, profile: Profile, page: str = "") -> None:
-        """Lay a person's measures on the desk and turn to a page; if none is named, the last."""
+    def open_person(self, profile: Profile, page: str = "", made: Work | None = None) -> None:
+        """Lay a person's measures and a project on the desk, if none is named the latest, and
+        turn to a page, if none is named where it was left."""
 
     def switch_unit(self) -> None:
         """Read and type in the other unit."""
@@ -146,13 +147,17 @@ class Page(Screen[None]):
         """Put the cursor on a line that was found."""
 
     def action_find(self) -> None:
+        self.find()
+
+    def find(self, typed: str = "") -> None:
+        """Find a line by its letters, some of which may be typed already."""
         lines, at = self.findable()
 
         def go(key: str | None) -> None:
             if key is not None:
                 self.found(key)
 
-        self.app.push_screen(FindDialog("Find", lines, at), go)
+        self.app.push_screen(FindDialog("Find", lines, at, typed), go)
 
     @on(PagesTape.Pointed)
     def point(self, event: PagesTape.Pointed) -> None:

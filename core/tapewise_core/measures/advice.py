@@ -16,3 +16,18 @@ BEFORE: tuple[tuple[str, str | Told], ...] = (
     ("Read", "each measure twice, taking the tape off in between."),
 )
 """What to do, the verb first. Common practice throughout."""
+
+KNOW = (
+    "What you leave open is estimated from tables of adults. They hold nobody under 17 and nobody "
+    "pregnant: take every measure then."
+)
+"""What estimates cannot know, and whoever is measured should."""
+
+
+def before(*, bra: bool) -> tuple[tuple[str, str | Told], ...]:
+    """Return the advice for somebody who wears a bra, or who wears none.
+
+    >>> before(bra=False)[0]
+    ('Wear', 'what goes under the garment: underwear.')
+    """
+    return BEFORE if bra else (("Wear", "what goes under the garment: underwear."), *BEFORE[1:])

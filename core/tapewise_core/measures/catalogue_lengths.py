@@ -128,7 +128,8 @@ TRUNK_LENGTHS = (
         name="neck to bust point",
         definition="From the side neck point to the bust point of the same side.",
         standard="ISO 8559-1:2017",
-        landmarks="The side neck point and the bust point, in the bra you will wear.",
+        landmarks="The side neck point and the bust point, in the bra you will wear, if any.",
+        bare="The side neck point and the nipple.",
         how=(
             "Hold the tape's end on the side neck point and run it straight to the bust point. "
             "Look ahead while you hold it, and keep the place with a finger before you read."
@@ -147,7 +148,8 @@ TRUNK_LENGTHS = (
         name="bust span",
         definition="From one bust point straight across to the other.",
         standard="ISO 8559-1:2017",
-        landmarks="Both bust points, in the bra you will wear.",
+        landmarks="Both bust points, in the bra you will wear, if any.",
+        bare="Both nipples.",
         how=(
             "Hold the tape straight and level from point to point; it does not follow the "
             "hollow between the breasts. Arms down, and read in a mirror."

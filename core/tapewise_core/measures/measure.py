@@ -35,6 +35,7 @@ class Measure:
     ``third`` a third is due. ``low`` to ``high`` is what is plausible for an
     adult; outside it a value is unlikely, never refused. ``helper`` says that
     a second person makes it better; ``how`` tells what to do without one.
+    ``bare`` are the landmarks of whoever wears no bra, if they are others.
     """
 
     key: str
@@ -51,3 +52,8 @@ class Measure:
     third: float
     low: float
     high: float
+    bare: str | Told = ""
+
+    def find(self, *, bra: bool) -> str | Told:
+        """Return the landmarks as somebody finds them who wears a bra, or who wears none."""
+        return self.landmarks if bra or not self.bare else self.bare

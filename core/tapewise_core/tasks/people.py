@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 from types import MappingProxyType
 
-from tapewise_core.measures.body import Body, Origin, Value
+from tapewise_core.measures.body import Body, Origin, Reference, Value
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.profiles import store
@@ -29,6 +29,7 @@ __all__ = [
     "person",
     "somebody_new",
     "store",
+    "wears_bra",
 ]
 
 
@@ -145,6 +146,11 @@ def for_child(profile: Profile) -> tuple[Told, ...]:
     from tapewise_core.statistics.young import cautions_for
 
     return cautions_for(profile.read_off(), profile.confirmed(), profile.age)
+
+
+def wears_bra(profile: Profile) -> bool:
+    """Say whether words about a bra may concern the person: not a man's, not a child's."""
+    return profile.reference is not Reference.MEN and not for_child(profile)
 
 
 def estimated_words(body: Body, keys: tuple[str, ...], unit: Unit) -> tuple[str, ...]:

@@ -9,37 +9,40 @@ from textual.containers import VerticalScroll
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
-from tapewise_core.measures.advice import BEFORE
-from tapewise_core.measures.order import HELPED
+from tapewise_core.measures.advice import KNOW, before
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import people
 from tapewise_core.text.told import Reader
 
 MORE = {"Read": " You are asked for both."}
 """What is to be said on the screen besides, after the advice for everywhere."""
 
-HELP = f"is wanted for the last {len(HELPED)}; with two mirrors or a photograph you manage alone."
+HELP = "is wanted for the last ones; with two mirrors or a photograph you manage alone."
 
 
 class BeforeDialog(ModalScreen[None]):
-    """A page of advice, once."""
+    """A page of advice, once; for a child with what to heed in a child's clothes."""
 
     BINDINGS = [Binding("enter,escape,space,f4", "dismiss", "Begin")]
 
-    def __init__(self, reader: Reader) -> None:
+    def __init__(self, profile: Profile, reader: Reader) -> None:
         super().__init__()
-        self.reader = reader
+        self.profile, self.reader = profile, reader
 
     def compose(self) -> ComposeResult:
         with VerticalScroll(id="card"):
             yield Static("Before the first measure", classes="heading")
-            yield Static(_table(self.reader))
+            yield Static(self._table())
             yield Static("Enter begins. A room that is warm is half the accuracy.", classes="quiet")
 
-
-def _table(reader: Reader) -> Table:
-    rows = Table.grid(padding=(0, 2, 0, 0))
-    rows.add_column(style="bold", no_wrap=True)
-    rows.add_column()
-    for word, rest in BEFORE:
-        rows.add_row(word, reader.spell(rest) + MORE.get(word, ""))
-    rows.add_row("Help", HELP)
-    return rows
+    def _table(self) -> Table:
+        rows = Table.grid(padding=(0, 2, 0, 0))
+        rows.add_column(style="bold", no_wrap=True)
+        rows.add_column()
+        for word, rest in before(bra=people.wears_bra(self.profile)):
+            rows.add_row(word, self.reader.spell(rest) + MORE.get(word, ""))
+        rows.add_row("Help", HELP)
+        rows.add_row("Know", KNOW)
+        for caution in people.for_child(self.profile):
+            rows.add_row("Heed", self.reader.spell(caution))
+        return rows

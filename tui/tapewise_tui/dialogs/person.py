@@ -5,11 +5,11 @@ from __future__ import annotations
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
-from textual.containers import Vertical
+from textual.containers import Vertical, VerticalScroll
 from textual.screen import ModalScreen
 from textual.widgets import Input, Label, RadioSet, Static
 
-from tapewise_core.errors import ReadingError, TapewiseError
+from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.body import Reference
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.people import store
@@ -29,6 +29,7 @@ BUILDS = {
 class PersonDialog(ModalScreen[Profile | None]):
     """Asks for a new person, or changes what is known of one."""
 
+    VERTICAL_BREAKPOINTS = [(0, "-short"), (22, "-low")]
     BINDINGS = [
         Binding("escape", "dismiss(None)", "Leave it"),
         Binding("f4,ctrl+s", "keep", "Keep"),
@@ -43,53 +44,69 @@ class PersonDialog(ModalScreen[Profile | None]):
         build = self.profile.reference if self.profile else Reference.NOT_SAID
         with Vertical(id="card"):
             yield Static("Who is measured?", classes="heading")
-            yield Label("Name, as it shall stand on the pattern")
-            yield Input(self.profile.name if self.profile else "", id="name", compact=True)
-            yield Label("Lengths are typed in")
-            yield Choices(
-                *(OneOf(word, one is unit) for one, word in UNITS.items()),
-                id="unit",
-                compact=True,
-            )
-            yield Label("Where a measure is missing, estimate it from")
-            yield Choices(
-                *(OneOf(word, one is build) for one, word in BUILDS.items()),
-                id="build",
-                compact=True,
-            )
-            yield Label("Age in years, which sharpens estimates; leave it empty if you like")
-            yield Input(self._age(), id="age", compact=True)
+            with VerticalScroll(id="questions", can_focus=False):
+                yield Label("Name, as it shall stand on the pattern")
+                yield Input(self.profile.name if self.profile else "", id="name", compact=True)
+                yield Label("Lengths are typed in")
+                yield Choices(
+                    *(OneOf(word, one is unit) for one, word in UNITS.items()),
+                    id="unit",
+                    compact=True,
+                )
+                yield Label("Where a measure is missing, estimate it from")
+                yield Choices(
+                    *(OneOf(word, one is build) for one, word in BUILDS.items()),
+                    id="build",
+                    compact=True,
+                )
+                yield Label("Age in years, which sharpens estimates; leave it empty if you like")
+                yield Input(self._age(), id="age", compact=True)
             yield Static("", id="fault", classes="wrong", markup=False)
-            yield Static("Tab: next · arrows: choose · F4: keep · Escape: leave", classes="quiet")
+            yield Static("Enter: next · arrows: choose · F4: keep · Escape: leave", classes="quiet")
 
     def _age(self) -> str:
         known = self.profile.age if self.profile else None
         return "" if known is None else f"{known:g}"
 
-    @on(Input.Submitted)
-    def action_keep(self) -> None:
-        """Make or change the person, or say what is wrong with the name."""
+    @on(Input.Submitted, "#name")
+    def named(self) -> None:
+        """A name alone makes nobody: unit, bodies and age are asked too, each once."""
         try:
-            self.dismiss(self._made())
+            self._named()
         except TapewiseError as error:
             self.query_one("#fault", Static).update(f"! {error}")
-            field = "#age" if isinstance(error, ReadingError) else "#name"
+            return
+        self.query_one("#fault", Static).update("")
+        self.focus_next()
+
+    @on(Input.Submitted, "#age")
+    def action_keep(self) -> None:
+        """Make or change the person, or say what is wrong with name or age."""
+        field = "#name"
+        try:
+            name = self._named()
+            field = "#age"
+            self.dismiss(self._made(name))
+        except TapewiseError as error:
+            self.query_one("#fault", Static).update(f"! {error}")
             self.query_one(field, Input).focus()
 
-    def _made(self) -> Profile:
-        name = " ".join(self.query_one("#name", Input).value.split())
+    def _made(self, name: str) -> Profile:
         age = self.query_one("#age", Input).value
         unit = list(UNITS)[self.query_one("#unit", RadioSet).pressed_index]
         build = list(BUILDS)[self.query_one("#build", RadioSet).pressed_index]
         if self.profile is None:
-            made = aged(Profile.of(name, unit=unit, reference=build), age)
-            self._refuse_twice(name)
-            return made
+            return aged(Profile.of(name, unit=unit, reference=build), age)
         changed = aged(self.profile.with_unit(unit).with_reference(build), age)
-        if name != self.profile.name:
-            changed = changed.with_name(name)
+        return changed if name == self.profile.name else changed.with_name(name)
+
+    def _named(self) -> str:
+        """The name typed; raises TapewiseError for what is none, or somebody else's."""
+        name = " ".join(self.query_one("#name", Input).value.split())
+        if self.profile is None or name != self.profile.name:
+            Profile.of(name)
             self._refuse_twice(name)
-        return changed
+        return name
 
     def _refuse_twice(self, name: str) -> None:
         if any(entry.name.casefold() == name.casefold() for entry in store.listing()):

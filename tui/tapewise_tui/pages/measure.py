@@ -14,6 +14,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.order import group
+from tapewise_core.tasks import people
 from tapewise_tui import keys, measuring, words
 from tapewise_tui.dialogs.jump import jump_dialog
 from tapewise_tui.page import Page
@@ -75,7 +76,7 @@ class MeasurePage(Page):
     def _before_the_first(self) -> None:
         from tapewise_tui.dialogs.before import BeforeDialog
 
-        self.app.push_screen(BeforeDialog(self.desk.reader))
+        self.app.push_screen(BeforeDialog(self.desk.profile, self.desk.reader))
 
     def show(self) -> None:
         super().show()
@@ -88,7 +89,11 @@ class MeasurePage(Page):
         self.query_one("#place", Static).update(place)
         self.query_one(FigureView).show(row.key)
         self.query_one("#how-text", Static).update(
-            _how(row.definition, desk.reader.spell(row.landmarks), row.how)
+            _how(
+                row.definition,
+                desk.reader.spell(row.find(bra=people.wears_bra(desk.profile))),
+                row.how,
+            )
         )
         self.query_one(SiteField).display = row.key == "waist"
         self.query_one(SiteField).show(desk.profile.waist_site)

@@ -29,20 +29,31 @@ class FindDialog(ModalScreen[str | None]):
         Binding("end", "move('last')", priority=True),
     ]
 
-    def __init__(self, title: str, lines: Sequence[Line], at: str | None = None) -> None:
+    def __init__(
+        self, title: str, lines: Sequence[Line], at: str | None = None, typed: str = ""
+    ) -> None:
         super().__init__()
-        self.heading, self.lines, self.at = title, tuple(lines), at
+        self.heading, self.lines, self.at, self.typed = title, tuple(lines), at, typed
 
     def compose(self) -> ComposeResult:
         with Vertical(id="card", classes="tall"):
             yield Static(self.heading, classes="heading")
-            yield Input(placeholder="type some letters", id="find", compact=True)
+            yield Input(
+                self.typed,
+                placeholder="type some letters",
+                id="find",
+                compact=True,
+                select_on_focus=False,
+            )
             yield OptionList(*map(_option, self.lines))
             yield Static("Enter goes there · Escape stays", classes="quiet")
 
     def on_mount(self) -> None:
         self.query_one(OptionList).can_focus = False
-        self._mark(self.at)
+        if self.typed:
+            self._narrow(self.typed)
+        else:
+            self._mark(self.at)
 
     def _mark(self, key: str | None) -> None:
         """Put the cursor on a line, else on the first that can be gone to."""
@@ -54,9 +65,12 @@ class FindDialog(ModalScreen[str | None]):
     @on(Input.Changed)
     def narrow(self, event: Input.Changed) -> None:
         event.stop()
+        self._narrow(event.value)
+
+    def _narrow(self, typed: str) -> None:
         rows = self.query_one(OptionList)
         rows.clear_options()
-        rows.add_options([_option(line) for line in self._left(event.value)])
+        rows.add_options([_option(line) for line in self._left(typed)])
         self._mark(None)
 
     def _left(self, typed: str) -> Iterator[Line]:

@@ -31,6 +31,7 @@ class Choices(RadioSet):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("down,right", "take(1)", "Next choice", show=False),
         Binding("up,left", "take(-1)", "Choice before", show=False),
+        Binding("enter", "app.focus_next", "Next question", show=False),
     ]
 
     def action_take(self, by: int) -> None:

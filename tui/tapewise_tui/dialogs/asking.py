@@ -1,0 +1,51 @@
+"""Small questions: a line of text, or yes or no."""
+
+from __future__ import annotations
+
+from textual import on
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Vertical
+from textual.screen import ModalScreen
+from textual.widgets import Input, Static
+
+
+class AskDialog(ModalScreen[str | None]):
+    """Returns the line typed, or None if it was left."""
+
+    BINDINGS = [Binding("escape", "dismiss(None)", "Leave it")]
+
+    def __init__(self, title: str, says: str, value: str = "") -> None:
+        super().__init__()
+        self.heading, self.says, self.value = title, says, value
+
+    def compose(self) -> ComposeResult:
+        with Vertical(id="card"):
+            yield Static(self.heading, classes="heading", markup=False)
+            yield Static(self.says, markup=False)
+            yield Input(self.value, compact=True, id="answer")
+            yield Static("Enter keeps it · Escape leaves it", classes="quiet")
+
+    @on(Input.Submitted)
+    def answered(self, event: Input.Submitted) -> None:
+        event.stop()
+        self.dismiss(" ".join(event.value.split()))
+
+
+class SureDialog(ModalScreen[bool]):
+    """Returns whether it shall be done; Enter and Escape mean no."""
+
+    BINDINGS = [
+        Binding("escape,enter,n", "dismiss(False)", "No"),
+        Binding("y,f6", "dismiss(True)", "Yes"),
+    ]
+
+    def __init__(self, title: str, says: str) -> None:
+        super().__init__()
+        self.heading, self.says = title, says
+
+    def compose(self) -> ComposeResult:
+        with Vertical(id="card"):
+            yield Static(self.heading, classes="heading", markup=False)
+            yield Static(self.says, markup=False)
+            yield Static("Y: yes · Enter: no", classes="gap")
