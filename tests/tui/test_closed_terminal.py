@@ -75,7 +75,7 @@ def terminal() -> Iterator[Terminal]:
 
 
 def _measure(terminal: Terminal) -> None:
-    terminal.until("New person")
+    terminal.until("Last measured")
     terminal.keys(NEW)
     terminal.until("Who is measured?")
     terminal.keys("Ada Quist\r")
@@ -131,7 +131,7 @@ def test_a_fault_of_the_program_is_one_sentence(data_folder: Path) -> None:
     """No traceback reaches the terminal; where it came from is in a file."""
     found = Terminal(BROKEN_PAGE)
     try:
-        found.until("New person")
+        found.until("Last measured")
         found.keys(NEW)
         found.until("Something went wrong inside the program (KeyError)")
         assert found.process.wait(10) == 3

@@ -121,3 +121,18 @@ def test_leaving_asks_nothing() -> None:
         assert not at.app.is_running
 
     walk(steps)
+
+
+def test_a_key_of_the_footer_can_be_clicked() -> None:
+    """A click on a key's word does what the key does."""
+    store.save(person(NAME))
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(store.load(NAME), "review")
+        await at.settle()
+        column = at.text().splitlines()[-1].index("F4 On") + 4
+        await at.pilot.click(Foot, offset=(column, 0))
+        await at.settle()
+        assert at.page.NAME == "garment"
+
+    walk(steps)

@@ -5,8 +5,8 @@ One widget that draws a line, since a page turns the quicker the fewer widgets i
 
 from __future__ import annotations
 
-from rich.style import Style
 from rich.text import Text
+from textual.events import Click
 from textual.screen import Screen
 from textual.widget import Widget
 
@@ -37,12 +37,18 @@ class Foot(Widget):
     def render(self) -> Text:
         line, bright = Text(no_wrap=True), self.get_component_rich_style("foot--key", partial=True)
         for row in self.rows():
-            action = row.action if "." in row.action else f"screen.{row.action}"
-            click = Style.from_meta({"@click": action})
-            line.append(shown(row.key), bright + click).append(f" {row.word}", click)
-            line.append("  ")
+            line.append(shown(row.key), bright).append(f" {row.word}  ")
         line.rstrip()
         return line
+
+    async def on_click(self, event: Click) -> None:
+        """Do what the key under the pointer does."""
+        at = event.x - 1
+        for row in self.rows():
+            if 0 <= at < _wide(row):
+                await self.app.run_action(row.action, self.screen)
+                return
+            at -= _wide(row)
 
 
 def _fitting(rows: list[Key], width: int) -> list[Key]:
