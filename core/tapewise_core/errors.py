@@ -6,6 +6,7 @@
   + OptionError     a style option is unknown, out of its limits, or disagrees with another
     - PaperError      a pattern does not fit the paper one format has
   + DraftError      the measures cannot be drawn as asked
+    - MissingMeasure  one of them is not there
   + FilesError      a file or folder cannot be read or written
     - ForeignFilesError  files stand in the way that the program did not write
 """
@@ -53,6 +54,14 @@ class PaperError(OptionError):
 
 class DraftError(TapewiseError):
     """The measures cannot be drawn as asked."""
+
+
+class MissingMeasure(DraftError):  # noqa: N818 - it names what is missing, no fault
+    """A measure is needed that is not known; ``key`` is its key, ``name`` the trade's name."""
+
+    def __init__(self, key: str, name: str) -> None:
+        self.key = key
+        super().__init__(f"This garment needs the {name}; measure it first.")
 
 
 class FilesError(TapewiseError):

@@ -7,6 +7,9 @@ from pathlib import Path
 
 import pytest
 
+SETTINGS = '{"machines": "overlocker, coverstitch"}'
+"""What is set once, so that no page asks for it where a test is about something else."""
+
 
 @pytest.fixture(autouse=True)
 def data_folder(
@@ -17,6 +20,8 @@ def data_folder(
     A fault that the app noted and went on from fails the test, unless it was planted.
     """
     folder = tmp_path / "data"
+    folder.mkdir()
+    (folder / "settings.json").write_text(SETTINGS, "utf-8")
     monkeypatch.setenv("TAPEWISE_DATA", str(folder))
     for name in ("NO_COLOR", "TAPEWISE_ASCII"):
         monkeypatch.delenv(name, raising=False)

@@ -7,7 +7,7 @@ import random
 from pathlib import Path
 
 import pytest
-from textual.widgets import Input, Select
+from textual.widgets import Input
 from walking import LARGE, SMALL, Walk, walk
 
 from tapewise_core.profiles.profile import Profile
@@ -16,6 +16,7 @@ from tapewise_core.tasks.people import person, store
 from tapewise_core.units import Unit
 from tapewise_tui.app import TapewiseApp
 from tapewise_tui.keys import KEYS
+from tapewise_tui.pages.garment import GarmentPage
 
 PRESSES = int(os.environ.get("TAPEWISE_KEYS", "150"))
 """How many keys the walk presses; set the variable for a longer one."""
@@ -58,8 +59,8 @@ async def one(at: Walk, key: str, chance: random.Random) -> None:
     field = at.app.screen.focused
     if key == "typed" and isinstance(field, Input):
         field.value = chance.choice(TYPED)
-    elif key == "typed" and isinstance(field, Select) and field.id == "garment":
-        field.value = chance.choice(wizard.garments()).name
+    elif key == "typed" and isinstance(at.app.screen, GarmentPage):
+        at.app.screen.take("garment", chance.choice(wizard.garments()).title)
     elif key != "typed":
         await at.pilot.press(key)
     await at.settle()

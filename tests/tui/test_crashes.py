@@ -9,13 +9,14 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from textual.widgets import Input, Select
+from textual.widgets import Input
 from walking import Walk, walk
 
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import digest
 from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.people import person, store
+from tapewise_tui.pages.garment import GarmentPage
 from tapewise_tui.pages.measure import MeasurePage
 from tapewise_tui.pages.prove import ProvePage
 from tapewise_tui.pages.start import StartPage
@@ -34,7 +35,8 @@ def begin(**more: object) -> Path:
 
 async def chosen(at: Walk, garment: str) -> None:
     """Choose a garment on its page and go on to the proofs: all are listed."""
-    at.page.query_one("#garment", Select).value = garment
+    assert isinstance(at.page, GarmentPage)
+    at.page.take("garment", wizard.garment(garment).title)
     await at.settle()
     await at.press("f4")
     assert isinstance(at.page, ProvePage)

@@ -5,15 +5,17 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from textual.widgets import Input, Select, TextArea
+from textual.events import Paste
+from textual.widgets import Input, TextArea
 from walking import SMALL, Walk, walk
 
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.people import person, store
+from tapewise_core.tasks.settings import settings
 from tapewise_core.units import Unit
-from tapewise_tui.widgets.choice import Choice
-from tapewise_tui.widgets.options import OptionLine
+from tapewise_tui.pages.garment import GarmentPage
+from tapewise_tui.widgets.choices import Choices
 from tapewise_tui.widgets.rows import Rows
 from tapewise_tui.widgets.ticks import TickList
 from tapewise_tui.widgets_drawn import PatternView
@@ -35,11 +37,22 @@ def asked() -> dict[str, str]:
     return dict(work.load(NAME).asked)
 
 
-def field(at: Walk, key: str) -> Input | Choice:
-    """Return an option's field, the cursor in it."""
-    found = at.page.query_one(f"#option-{key}", OptionLine).field
-    found.focus()
-    return found
+def value(at: Walk, key: str) -> str:
+    """Return what an option's line shows, the cursor on it."""
+    at.page.found(key)
+    line = at.page.query_one(Choices).at
+    assert line is not None
+    assert line.key == key
+    return line.value
+
+
+async def entry(at: Walk, key: str, text: str) -> None:
+    """Put the cursor on an option's line and paste a text over what stands in it."""
+    value(at, key)
+    lines = at.page.query_one(Choices)
+    lines.typed = ""
+    lines.post_message(Paste(text))
+    await at.settle()
 
 
 def lowest(at: Walk) -> float:
@@ -55,7 +68,7 @@ def test_the_pattern_is_drawn_afresh_while_an_option_is_typed() -> None:
     async def steps(at: Walk) -> None:
         await at.press("enter")
         before = lowest(at)
-        field(at, "body-length").value = "70"
+        await entry(at, "body-length", "70")
         await at.pilot.pause(0.1)
         await at.settle()
         assert lowest(at) == pytest.approx(before + 70, abs=1)
@@ -75,11 +88,11 @@ def test_an_option_means_the_same_in_both_units() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        field(at, "body-length").value = "25"
+        await entry(at, "body-length", "25")
         await at.press("enter")
         assert asked() == {"body-length": "63.5 cm"}
         await at.press("f2")
-        assert field(at, "body-length").value == "63.5 cm"
+        assert value(at, "body-length") == "63.5 cm"
 
     walk(steps)
 
@@ -102,12 +115,15 @@ def test_a_wrong_option_is_refused_with_a_sentence() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
+        before = {key: value(at, key) for key, _, _ in REFUSED}
         for key, typed, says in REFUSED:
-            field(at, key).value = typed
+            await entry(at, key, typed)
             await at.press("enter")
             assert says in at.said, (key, typed, at.said)
             assert key.replace("-", " ") in at.said
             assert asked() == {}
+            await at.press("escape")
+            assert value(at, key) == before[key]
 
     walk(steps)
 
@@ -118,14 +134,14 @@ def test_a_word_is_taken_with_the_arrows() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        field(at, "hem")
+        value(at, "hem")
         await at.press("right")
         assert asked() == {"hem": "curved"}
         await at.press("left")
         assert asked() == {"hem": "straight"}
         await at.press("ctrl+z", "ctrl+z")
         assert asked() == {}
-        assert "<  straight  >" in at.text()
+        assert "<straight>" in at.text()
 
     walk(steps)
 
@@ -137,7 +153,8 @@ def test_every_garment_has_its_page() -> None:
     async def steps(at: Walk) -> None:
         await at.press("enter")
         for page in wizard.garments():
-            at.page.query_one("#garment", Select).value = page.name
+            assert isinstance(at.page, GarmentPage)
+            at.page.take("garment", page.title)
             await at.settle()
             await at.settle()
             assert work.load(NAME).garment == page.name
@@ -153,12 +170,11 @@ def test_an_emptied_field_goes_back_to_the_usual_value() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        field(at, "body-length").value = ""
+        await entry(at, "body-length", "")
         await at.press("enter")
         assert asked() == {}
         assert "as usual" in at.said
-        await at.press("tab")
-        assert field(at, "body-length").value == "63 cm"
+        assert value(at, "body-length") == "63 cm"
 
     walk(steps)
 
@@ -168,7 +184,9 @@ def test_the_fold_test_refuses_what_cannot_be() -> None:
     begin("garment")
 
     async def steps(at: Walk) -> None:
-        await at.press("enter", "ctrl+b")
+        await at.press("enter")
+        value(at, "fold")
+        await at.press("enter")
         for typed, says in (("abc", "not a length"), ("5", "cannot be"), ("90", "cannot be")):
             at.app.screen.query_one(Input).value = typed
             await at.press("enter")
@@ -184,7 +202,9 @@ def test_the_fold_test_works_out_the_stretch() -> None:
     begin("garment")
 
     async def steps(at: Walk) -> None:
-        await at.press("enter", "ctrl+b")
+        await at.press("enter")
+        value(at, "fold")
+        await at.press("enter")
         await at.type("16")
         assert "60 %" in at.text()
         await at.press("enter")
@@ -198,7 +218,9 @@ def test_machines_that_cannot_sew_are_refused() -> None:
     begin("garment")
 
     async def steps(at: Walk) -> None:
-        await at.press("enter", "ctrl+r", "space", "enter")
+        await at.press("enter")
+        value(at, "machines")
+        await at.press("enter", "space", "enter")
         assert "alone" in at.text()
         await at.press("tab", "tab", "space", "enter")
         assert set(work.load(NAME).machines) == {"coverstitch", "zigzag"}
@@ -317,9 +339,138 @@ def test_a_garment_that_lacks_a_measure_says_which() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        assert at.said.startswith("! Still to measure") or "measure it first" in at.said
+        assert "still to take" in at.text()
         for number in "567":
             await at.press("f9", number)
             assert "measure" in at.text().lower()
+
+    walk(steps)
+
+
+def test_what_is_missing_is_all_named_and_one_key_goes_there() -> None:
+    """A girl of 128 cm: the page lists every measure the garment needs; F8 opens the first."""
+    store.save(Profile.of("Mia Holt").with_value("height", 128).with_value("bust", 64))
+    work.save(work.Work("Mia Holt", page="garment", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        shown = at.text()
+        for name in ("head", "waist", "hip", "shoulder length", "upper arm", "armscye depth"):
+            assert name in shown
+        assert value(at, "fit") == "fitted"
+        await at.press("right")
+        assert work.load("Mia Holt").asked == {"fit": "straight"}
+        assert "9 measures still to take" in at.text()
+        await at.press("f8")
+        assert (at.page.NAME, at.app.desk.work.measure) == ("measure", "head")
+
+    walk(steps)
+
+
+def test_what_does_nothing_in_a_style_is_not_shown() -> None:
+    """The slit's length stands there only with a slit, first choices before all others."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        lines = at.page.query_one(Choices)
+        few = [line.key for line in lines.lines]
+        assert len(few) <= 15
+        assert "split-length" not in few
+        value(at, "hem")
+        await at.press("left")
+        assert value(at, "hem") == "split"
+        await at.press("ctrl+l")
+        every = [line.key for line in lines.lines]
+        assert "split-length" in every
+        assert "hem-rise" not in every
+        assert len(every) > 40
+        await at.press("ctrl+l")
+        assert [line.key for line in lines.lines] == few
+
+    walk(steps)
+
+
+def test_the_list_ends_where_it_ends() -> None:
+    """Down on the last line and Up on the first stay; a digit types into the line marked, a
+    letter goes to a line, Up and Down keep what is typed, Escape does not."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        lines = at.page.query_one(Choices)
+        await at.press("end", "down", "down")
+        assert lines.has_focus
+        assert lines.at == lines.lines[-1]
+        await at.press("home", "up")
+        assert lines.at == lines.lines[0]
+        await at.press("b", "o")
+        assert lines.at is not None
+        assert lines.at.key == "body-length"
+        await at.press("7", "1", "down")
+        assert asked() == {"body-length": "71 cm"}
+        assert lines.at is not None
+        assert lines.at.key == "stretch"
+        await at.press("4", "escape")
+        assert asked() == {"body-length": "71 cm"}
+        value(at, "body-length")
+        await at.press("backspace")
+        assert asked() == {}
+
+    walk(steps)
+
+
+def test_machines_are_asked_once(data_folder: Path) -> None:
+    """The first garment page asks; what is answered is usual from then on, and not asked again."""
+    (data_folder / "settings.json").unlink()
+    begin("garment")
+
+    async def first(at: Walk) -> None:
+        await at.press("enter")
+        assert "Which machines do you have?" in at.text()
+        await at.press("space", "tab", "space", "tab", "space", "enter")
+        assert "machines" in at.text()
+
+    async def second(at: Walk) -> None:
+        await at.press("enter")
+        assert "Which machines do you have?" not in at.text()
+        assert "zigzag" in at.text()
+
+    walk(first)
+    assert settings().machines == "zigzag"
+    walk(second)
+
+
+def test_words_are_listed_by_enter() -> None:
+    """Enter on a line with words opens them, with what the option is; garments with a sentence."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        value(at, "neckline")
+        await at.press("enter")
+        assert "scoop" in at.text()
+        await at.type("v", "enter")
+        assert asked() == {"neckline": "v"}
+        value(at, "garment")
+        await at.press("enter")
+        await at.type("circle skirt", "enter")
+        assert "skirt" in work.load(NAME).garment
+
+    walk(steps)
+
+
+def test_a_mend_is_taken_beside_the_pattern() -> None:
+    """F6 is offered only while a failing proof offers a change, and makes it."""
+    begin("garment", stretch="10", neck_depth="6 cm")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert "F6 Take" in at.text()
+        await at.press("f8")
+        assert at.page.query_one(Choices).at is not None
+        await at.press("f6", "f6", "f6")
+        assert asked() != {"stretch": "10", "neck-depth": "6 cm"}
+        assert "F6 Take" not in at.text()
 
     walk(steps)

@@ -17,7 +17,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import damaged, people
-from tapewise_core.tasks.settings import changed, found, keep, settings
+from tapewise_core.tasks.settings import found, settings
 from tapewise_core.tasks.work import PAGES, Work
 from tapewise_core.units import Unit
 from tapewise_tui import keys, trouble, words
@@ -205,8 +205,7 @@ class TapewiseApp(App[None], inherit_bindings=False):
         """Change between chalk on cloth and ink on paper."""
         names = [theme.name for theme in THEMES]
         self.theme = names[(names.index(self.theme) + 1) % len(names)]
-        with contextlib.suppress(TapewiseError):  # it is the look of this evening at least
-            keep(changed(settings(), "look", self.theme))
+        self.desk.usual("look", self.theme)
 
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
         for name in PAGES:

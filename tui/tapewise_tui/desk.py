@@ -6,6 +6,7 @@ disk at once, and can be taken back.
 
 from __future__ import annotations
 
+import contextlib
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, datetime
@@ -15,7 +16,7 @@ from tapewise_core.measures.body import Origin, WaistSite
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.measures.order import KEYS
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks import guesses, people, work
+from tapewise_core.tasks import guesses, people, settings, work
 from tapewise_core.tasks.people import Check
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.told import Reader
@@ -43,6 +44,7 @@ class Desk:
         self.past: list[State] = []
         self.future: list[State] = []
         self.trouble = ""
+        self.asked_machines = False
         self.asked: tuple[people.store.Clash, ...] = ()
         self.all_measures = False
         self._ordered: tuple[Profile, tuple[str, Mapping[str, str]], tuple[str, ...]] | None = None
@@ -135,6 +137,11 @@ class Desk:
 
     def waist_site(self, site: WaistSite) -> None:
         self.change(f"waist: {site.value}", self.profile.with_waist_site(site))
+
+    def usual(self, key: str, text: str) -> None:
+        """Remember for everybody what is usual here, such as the machines; no change to undo."""
+        with contextlib.suppress(TapewiseError):  # the work itself is kept all the same
+            settings.keep(settings.changed(settings.settings(), key, text))
 
     def place(self, page: str | None = None, measure: str | None = None) -> None:
         """Remember where the person is; no change to undo."""

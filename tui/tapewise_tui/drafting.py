@@ -32,6 +32,18 @@ def of(profile: Profile, made: Work, desk: Desk) -> Drafted | str:
         return trouble.note(error)
 
 
+def missing(desk: Desk, made: Work) -> tuple[str, ...]:
+    """Return the measures that some work cannot be drafted without; safe in a worker."""
+    return wizard.missing(desk.profile, made.garment, made.asked)
+
+
+def with_mend(made: Work, proof: Proof) -> Work:
+    """Return some work with the change that a proof offers."""
+    for key, text in (proof.settings or {}).items():
+        made = made.with_option(key, wizard.plainly(made.garment, key, text, Unit.CM))
+    return made
+
+
 def says(proof: Proof, unit: Unit) -> str:
     """Spell what a proof says, options as the pages name them."""
     return Reader(unit, plain=True).spell(proof.says)

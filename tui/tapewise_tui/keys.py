@@ -45,8 +45,6 @@ KEYS: Mapping[str, Key] = {
     "all": Key("ctrl+l", "all", "All", "show all there is, or only what matters", 3),
     "table": Key("f10", "table", "Table", "all measures on one page, or one a page", 2),
     "piece": Key("ctrl+g", "piece", "Piece", "mark the next piece of the pattern", 9),
-    "fold": Key("ctrl+b", "fold", "Cloth", "work out how far your cloth stretches", 6),
-    "machines": Key("ctrl+r", "machines", "Machines", "say which machines you have", 6),
     "delete": Key("delete", "delete", "Delete", "delete what is marked, once you said yes", 5),
     "undo": Key("ctrl+z", "app.undo", "Undo", "take the last change back", 9),
     "redo": Key("ctrl+y", "app.redo", "Redo", "make it again", 10),

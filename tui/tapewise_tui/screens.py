@@ -21,7 +21,7 @@ from textual.pilot import Pilot
 
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks import work
+from tapewise_core.tasks import settings, work
 from tapewise_core.tasks.people import store
 from tapewise_tui.app import TapewiseApp
 from tapewise_tui.desk import Desk
@@ -53,8 +53,8 @@ SCENES = (
     Scene("review-mend", "review", ("7", "7")),
     Scene("garment", "garment"),
     Scene("garment-piece", "garment", ("ctrl+g", "ctrl+g")),
-    Scene("fold-test", "garment", ("ctrl+b", "1", "5")),
-    Scene("machines", "garment", ("ctrl+r",)),
+    Scene("fold-test", "garment", ("t", "r", "enter", "1", "5")),
+    Scene("machines", "garment", ("m", "enter")),
     Scene("prove", "prove"),
     Scene("save", "save"),
     Scene("sew", "sew"),
@@ -93,6 +93,7 @@ def own_data(page: str) -> Iterator[None]:
         os.environ[store.DATA_VARIABLE] = folder
         try:
             people(page)
+            settings.keep(settings.Settings(machines="overlocker, coverstitch"))
             yield
         finally:
             os.environ.pop(store.DATA_VARIABLE)

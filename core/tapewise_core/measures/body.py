@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from types import MappingProxyType
 
-from tapewise_core.errors import DraftError
+from tapewise_core.errors import MissingMeasure
 from tapewise_core.units import Length, named
 
 
@@ -62,9 +62,9 @@ class Body:
     waist_site: WaistSite = WaistSite.NOT_SAID
 
     def __getitem__(self, key: str) -> Length:
-        """Return a measure as a named length; raises DraftError naming what is missing."""
+        """Return a measure as a named length; raises MissingMeasure."""
         if key not in self.values:
-            raise DraftError(f"This garment needs the {self.name(key)}; measure it first.")
+            raise MissingMeasure(key, self.name(key))
         return named(self.name(key), self.values[key].cm * 10)
 
     def __contains__(self, key: object) -> bool:

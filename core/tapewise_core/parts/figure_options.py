@@ -71,6 +71,7 @@ FIGURE = Options.of(
         group=Group.FIGURE,
         says=said("how far the lower shoulder point hangs below the other"),
         default=1.5,
+        where=("lower-shoulder", "left", "right"),
         low=0.3,
         high=4,
     ),

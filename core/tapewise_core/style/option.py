@@ -33,8 +33,9 @@ class Option:
 
     ``default`` is a value, or is worked out from the body and the options
     above it (a length, a number or a choice); ``default_says`` tells how.
-    ``source`` is a key of :mod:`tapewise_core.sources`. Raises ValueError for a fixed
-    default outside the choices or limits, and for limits that leave nothing to choose.
+    ``where`` is empty, or the key of another option and those of its words that give this one
+    something to do. ``source`` is a key of :mod:`tapewise_core.sources`. Raises ValueError for a
+    fixed default outside the choices or limits, and for limits that leave nothing to choose.
     """
 
     key: str
@@ -43,6 +44,7 @@ class Option:
     kind: ValueKind = ValueKind.LENGTH
     default: float | str | Callable[[Body, Style], Value]
     default_says: Told = ()
+    where: tuple[str, ...] = ()
     low: float = 0.0
     high: float = 0.0
     choices: tuple[str, ...] = ()
@@ -79,6 +81,13 @@ class Option:
         if self.kind is ValueKind.LENGTH:
             return (Bound(self.low * 10, "up"),), (Bound(self.high * 10, "down"),)
         return value_told(self.kind, self.low), value_told(self.kind, self.high)
+
+    def at_work(self, style: Style) -> bool:
+        """Say whether the option has something to do in a style."""
+        if not self.where or self.where[0] not in style.chosen:
+            return True
+        key, *words = self.where
+        return style.chosen[key].value in words
 
     def allows(self, plain: float | str) -> bool:
         """Say whether a word is among the choices, or a number (a length in cm) in the limits."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import OptionError, ReadingError
@@ -18,6 +18,8 @@ from tapewise_core.sewing.machines import Machine, read_machines
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.settle import read, settle
 from tapewise_core.style.style import Style
+from tapewise_core.tasks.missing import missing as missing
+from tapewise_core.tasks.missing import with_stand_ins
 from tapewise_core.tasks.people import body_of
 from tapewise_core.text.told import Reader, said
 from tapewise_core.units import Length, Unit, parse_length
@@ -27,12 +29,18 @@ FOLD = {Unit.CM: 100.0, Unit.IN: 4 * 25.4}
 """The stretch of cloth marked for the fold test [mm]: 10 cm, or 4 in."""
 
 MACHINES = {
-    "overlocker": "an overlocker: seams that stretch, cut and bound in one",
+    "overlocker": "an overlocker (serger): seams that stretch, trimmed",
     "coverstitch": "a coverstitch: hems that stretch",
     "zigzag": "a household machine with zigzag",
 }
 """The machines a person may have, each in words."""
 
+
+FIRST = frozenset({"body-length", "skirt-length", "stretch", "cloth-width"})
+"""Options that most people decide besides those of style (our choice)."""
+
+OPEN = "worked out from measures that are still to take"
+"""What is told of a default that cannot be worked out yet."""
 
 _RANK: dict[str, int] = {group: rank for rank, group in enumerate(Group)}
 
@@ -41,7 +49,8 @@ _RANK: dict[str, int] = {group: rank for rank, group in enumerate(Group)}
 class OptionRow:
     """One option as a page shows it; ``value`` and limits are spelt in the reader's unit.
 
-    ``choices`` is empty for what is typed. ``asked`` says that the wearer chose it.
+    ``choices`` is empty for what is typed. ``asked`` says that the wearer chose it, ``at_work``
+    that it has something to do in this style, ``first`` that most people decide it.
     """
 
     group: str
@@ -54,6 +63,8 @@ class OptionRow:
     usual: str
     choices: tuple[str, ...]
     asked: bool
+    at_work: bool = True
+    first: bool = True
 
     @property
     def limits(self) -> str:
@@ -104,13 +115,18 @@ def option_rows(
 ) -> tuple[OptionRow, ...]:
     """Return every option of a garment as a person reads it; a wrong one as it was typed.
 
-    Raises DraftError if a default needs a measure that is not there.
+    A default that needs a measure which is not there yet is left open.
     """
     page = shelf.garment(name)
-    body = page.sees(body_of(profile)[0])
+    known = body_of(profile)[0]
+    whole = all(key in known for key in page.needs)
+    body = page.sees(known if whole else with_stand_ins(known))
     usual = settle(page.options, {}, body, unit)
     style = _settled(page, asked, body, unit) or usual
     rows = [_row(option, style, usual, asked, unit) for option in page.options]
+    if not whole:
+        rows = [row if row.asked or row.choices or page.options[row.key].fixed is not None
+                else replace(row, value="", usual=OPEN) for row in rows]  # fmt: skip
     return tuple(sorted(rows, key=lambda row: _RANK[row.group]))
 
 
@@ -141,6 +157,8 @@ def _row(
         usual=f"{spell(usual.chosen[option.key].told)}{way}",
         choices=option.words,
         asked=wanted,
+        at_work=option.at_work(style),
+        first=wanted or option.group is Group.STYLE or option.key in FIRST,
     )
 
 

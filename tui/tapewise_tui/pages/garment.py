@@ -7,21 +7,23 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from textual import on
-from textual.containers import Horizontal, Vertical
+from textual.containers import Horizontal
 from textual.widget import Widget
-from textual.widgets import Select
+from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard, work
+from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work import Work
-from tapewise_tui import drafting, keys, words
+from tapewise_tui import choosing, drafting, keys, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.fold import FoldDialog
 from tapewise_tui.dialogs.machines import MachinesDialog
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
+from tapewise_tui.widgets.choices import Choices
+from tapewise_tui.widgets.find import FindDialog
 from tapewise_tui.widgets.live import LivePattern
-from tapewise_tui.widgets.options import OptionLine, Options
 
 
 class GarmentPage(Page):
@@ -30,69 +32,102 @@ class GarmentPage(Page):
     NAME = "garment"
     PURPOSE = (
         "Change what you like; the pattern beside is drawn afresh as you type, and so are the "
-        "proofs below it. An empty field goes back to the usual value; a star marks what you "
-        "chose. Left and right take another word where there are some to choose from. Ctrl+B "
-        "works out how far your cloth stretches, Ctrl+R says which machines you have."
+        "proofs below it. Left and right take another word, Enter lists them all; a number is "
+        "typed where the cursor stands, and Backspace goes back to the usual value. A star marks "
+        "what you chose. Letters go to a line; Ctrl+L shows every choice."
     )
-    BINDINGS = keys.of("fold", "machines", "piece", "find", on="on to the proofs")
+    BINDINGS = keys.of(
+        "piece",
+        "find",
+        "all",
+        on="on to the proofs",
+        take="make the change that a failing proof offers",
+        change="go to what is missing or fails, to change it",
+    )
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.rows: tuple[wizard.OptionRow, ...] = ()
-        self.on_show = ""
-
-    def _rows(self) -> tuple[wizard.OptionRow, ...]:
-        work_ = self.desk.work
-        return wizard.option_rows(self.desk.profile, work_.garment, work_.asked, self.desk.unit)
+        self.every = False
 
     def parts(self) -> Iterable[Widget]:
-        self.on_show = self.desk.work.garment
-        with contextlib.suppress(TapewiseError):
-            self.rows = self._rows()
         with Horizontal(id="sheet"):
-            with Vertical(id="choices"):
-                yield Select(
-                    [(page.title, page.name) for page in wizard.garments()],
-                    value=self.desk.work.garment,
-                    allow_blank=False,
-                    id="garment",
-                    compact=True,
-                )
-                yield Options(self.rows)
+            yield Choices(self.take)
             yield LivePattern(self.desk)
+        yield Static("", id="verdict", markup=False)
 
     def show(self) -> None:
         super().show()
-        try:
-            rows = self._rows()
-        except TapewiseError as error:
-            self.warn(error)
-            return
-        here = (self.on_show, [row.key for row in self.rows])
-        if (self.desk.work.garment, [row.key for row in rows]) != here:
-            self.app.switch_screen(GarmentPage(self.desk))
-            return
-        self.rows = rows
-        self.query_one(Options).show(rows)
-        self.query_one(LivePattern).show(self.desk.work)
+        made = self.desk.work
+        self.rows = wizard.option_rows(self.desk.profile, made.garment, made.asked, self.desk.unit)
+        lines = choosing.lines(self.desk, self.rows, self.every)
+        self.query_one(Choices).fill(lines)
+        self.query_one(LivePattern).show(made)
 
     def begin(self) -> None:
-        if self.rows:
-            self.query_one(Options).line(self.rows[0].key).field.focus()
+        self.query_one(Choices).focus()
+        if not self.desk.asked_machines and not settings().machines:
+            self.desk.asked_machines = True
+            self.app.call_later(self._machines)
 
-    @on(Options.Entered)
-    def about(self, event: Options.Entered) -> None:
-        """Say what the option with the cursor is; on arrival, what led here comes first."""
+    @on(LivePattern.Judged)
+    def judged(self, event: LivePattern.Judged) -> None:
+        """Say how the proofs stand, or what is missing."""
+        self.query_one("#verdict", Static).update(event.says)
+        self.refresh_bindings()
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """What is not offered now has no key in the footer."""
+        if action == "take" and self.is_mounted:
+            return self.query_one(LivePattern).mended() is not None
+        return super().check_action(action, parameters)
+
+    @on(Choices.Marked)
+    def about(self, event: Choices.Marked) -> None:
+        """Say what the line with the cursor is about; on arrival, what led here comes first."""
         if self.first_warns:
             self.warn(self.first_warns)
             self.first_warns = ""
-            return
-        row = event.row
-        way = "one of" if row.choices else "from"
-        self.tell(f"{words.sentence(row.says)}: {way} {row.limits}; usually {row.usual}.")
+        else:
+            self.tell(choosing.about(event.key, self.rows))
 
-    @on(OptionLine.Typed)
-    def typed(self, event: OptionLine.Typed) -> None:
+    @on(Choices.Opened)
+    def opened(self, event: Choices.Opened) -> None:
+        """Open what a line is for: a question, or a list of words."""
+        ways = {
+            choosing.MACHINES: self._machines,
+            choosing.FOLD: self._fold,
+            choosing.ALL: self.action_all,
+        }
+        line = self.query_one(Choices).at
+        if event.key in ways:
+            ways[event.key]()
+        elif line is not None and line.words:
+            self._list(event.key, line.words, line.value)
+
+    def _list(self, key: str, choices: tuple[str, ...], at: str) -> None:
+        title, lines = choosing.words_of(key, choices, self.rows)
+
+        def take(word: str | None) -> None:
+            if word is not None and word != at:
+                self.take(key, word)
+
+        self.app.push_screen(FindDialog(title, lines, at), take)
+
+    def take(self, key: str, text: str) -> bool:
+        """Keep a word or what was typed for a line, an empty text for the usual.
+
+        Says why not and returns False where it cannot be kept.
+        """
+        if key != choosing.GARMENT:
+            return self._settle(key, text)
+        name = next(page.name for page in wizard.garments() if page.title == text)
+        self.desk.change(name, made=work.of_garment(self.desk.work, name))
+        self.show()
+        return True
+
+    @on(Choices.Tried)
+    def typed(self, event: Choices.Tried) -> None:
         """Try what is typed on the pattern, without keeping it yet."""
         event.stop()
         with contextlib.suppress(TapewiseError):
@@ -105,59 +140,76 @@ class GarmentPage(Page):
         plain = wizard.plainly(made.garment, key, text, self.desk.unit)
         return made.with_option(key, plain)
 
-    @on(OptionLine.Settled)
-    def settled(self, event: OptionLine.Settled) -> None:
-        event.stop()
-        if not self._settle(event.key, event.text) and event.left:
-            self.query_one(Options).put_back(event.key)
-
     def _settle(self, key: str, text: str) -> bool:
         """Keep what was typed for an option; say why not and return False if it cannot be."""
         row = next(row for row in self.rows if row.key == key)
         if text == row.value:
+            self.show()
             return True
         try:
-            self._kept(f"{row.label} {text or 'as usual'}", self._tried(key, text))
+            return self._kept(f"{row.label} {text or 'as usual'}", self._tried(key, text))
         except TapewiseError as error:
             self.warn(error)
             return False
-        return True
 
     def keep_typed(self) -> None:
-        line = self.query_one(Options).at if self.rows else None
-        if line is not None:
-            self._settle(line.row.key, line.text)
+        lines = self.query_one(Choices)
+        if not lines.end():
+            lines.end(keep=False)
 
-    def _kept(self, says: str, made: Work) -> None:
+    def _kept(self, says: str, made: Work) -> bool:
+        """Keep a choice with which the garment can be drafted, or which is not to blame."""
         result = drafting.of(self.desk.profile, made, self.desk)
-        if isinstance(result, str):
+        if isinstance(result, str) and not drafting.missing(self.desk, made):
             self.warn(f"{result} Not kept.")
-            self.show()
-            return
+            self.query_one(LivePattern).show(self.desk.work)
+            return False
         self.desk.change(says, made=made)
-        self.tell(f"{words.sentence(says)} is kept.")
         self.show()
+        self.tell(f"{words.sentence(says)} is kept.")
+        return True
 
-    @on(Select.Changed, "#garment")
-    def garment(self, event: Select.Changed) -> None:
-        event.stop()
-        name = str(event.value)
-        if name != self.desk.work.garment:
-            self.desk.change(name, made=work.of_garment(self.desk.work, name))
-            self.app.switch_screen(GarmentPage(self.desk))
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        """Every option that has something to do, those not shown too."""
+        at = self.query_one(Choices).at
+        return choosing.findable(self.rows), at.key if at else None
+
+    def found(self, key: str) -> None:
+        if all(line.key != key for line in self.query_one(Choices).lines):
+            self.every = True
+            self.show()
+        self.query_one(Choices).to(key)
+
+    def action_all(self) -> None:
+        """Show every choice, or those most people decide."""
+        self.every = not self.every
+        self.show()
 
     def action_piece(self) -> None:
         self.query_one(LivePattern).next_piece()
 
-    def findable(self) -> tuple[Sequence[Line], str | None]:
-        at = self.query_one(Options).at if self.rows else None
-        lines = [Line(row.key, f"{row.group}: {row.label} {row.value}") for row in self.rows]
-        return lines, at.row.key if at else None
+    def action_change(self) -> None:
+        """Go to the first measure missing, else to what a failing proof asks to change."""
+        missing = drafting.missing(self.desk, self.desk.work)
+        wanted = self.query_one(LivePattern).to_change()
+        if missing:
+            self.desk.place(measure=missing[0])
+            self.tapewise.go("measure")
+        elif wanted:
+            self.found(wanted)
+        else:
+            self.tell("Nothing is missing, and no proof asks for a change.")
 
-    def found(self, key: str) -> None:
-        self.query_one(Options).line(key).field.focus()
+    def action_take(self) -> None:
+        """Make the change that the first failing proof with one offers."""
+        proof = self.query_one(LivePattern).mended()
+        if proof is None:
+            self.warn("No proof offers a change.")
+            return
+        made = drafting.with_mend(self.desk.work, proof)
+        self._kept(drafting.mend_words(proof.mend or {}, self.desk.unit), made)
 
-    def action_fold(self) -> None:
+    def _fold(self) -> None:
         self.app.push_screen(FoldDialog(self.desk.unit), self._folded)
 
     def _folded(self, stretch: float | None) -> None:
@@ -166,10 +218,15 @@ class GarmentPage(Page):
                 f"stretch {stretch:g} %", self.desk.work.with_option("stretch", f"{stretch:g}")
             )
 
-    def action_machines(self) -> None:
+    def _machines(self) -> None:
         self.app.push_screen(MachinesDialog(self.desk.work.machines), self._machined)
 
     def _machined(self, machines: tuple[str, ...] | None) -> None:
-        if machines is not None and machines != self.desk.work.machines:
+        if machines is None:
+            return
+        self.desk.usual("machines", ", ".join(machines))
+        if machines != self.desk.work.machines:
             made = replace(self.desk.work, machines=machines)
             self._kept(f"machines {words.listed(machines)}", made)
+        else:
+            self.show()

@@ -10,10 +10,12 @@ from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Static
 
+from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
-from tapewise_tui import drafting
+from tapewise_tui import drafting, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets_drawn import PatternView
 
@@ -22,11 +24,18 @@ class LivePattern(Vertical):
     """Shows the latest wish; while one is being drafted, only the last of the others waits."""
 
     class Drawn(Message):
-        """A worker finished a draft, or has a sentence instead."""
+        """A worker finished a draft, or has a sentence instead, and what is ``missing``."""
 
-        def __init__(self, result: Drafted | str) -> None:
+        def __init__(self, result: Drafted | str, missing: tuple[str, ...] = ()) -> None:
             super().__init__()
-            self.result = result
+            self.result, self.missing = result, missing
+
+    class Judged(Message):
+        """How the proofs stand, in a sentence."""
+
+        def __init__(self, says: str) -> None:
+            super().__init__()
+            self.says = says
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(id="pattern")
@@ -36,8 +45,8 @@ class LivePattern(Vertical):
         self.waiting: Work | None = None
 
     def compose(self) -> Iterable[Widget]:
+        yield Static("", id="missing", markup=False)
         yield PatternView()
-        yield Static("", id="verdict", markup=False)
         yield Static("", id="given", markup=False)
         yield Static("", id="proofs", markup=False)
 
@@ -51,7 +60,9 @@ class LivePattern(Vertical):
 
     @work(thread=True, group="draft")
     def _draft(self, profile: Profile, wish: Work) -> None:
-        self.post_message(self.Drawn(drafting.of(profile, wish, self.desk)))
+        result = drafting.of(profile, wish, self.desk)
+        missing = drafting.missing(self.desk, wish) if isinstance(result, str) else ()
+        self.post_message(self.Drawn(result, missing))
 
     @on(Drawn)
     def drawn(self, event: Drawn) -> None:
@@ -61,17 +72,44 @@ class LivePattern(Vertical):
             wish, self.waiting = self.waiting, None
             self.show(wish)
         if isinstance(event.result, str):
-            self.query_one("#verdict", Static).update(f"! {event.result}")
+            self._lack(event.result, event.missing)
         else:
             self._picture(event.result)
 
+    def _lack(self, says: str, missing: tuple[str, ...]) -> None:
+        """List all that is missing in the pattern's place; without any, say what is wrong."""
+        self.query_one("#missing").display = bool(missing)
+        self.query_one(PatternView).display = not missing
+        if not missing:
+            self.post_message(self.Judged(f"! {says}"))
+            return
+        names = [f"{place:>3}  {NAMES[key]}" for place, key in enumerate(missing, start=1)]
+        told = ["Still to measure before this garment can be drawn:", "", *names]
+        self.query_one("#missing", Static).update("\n".join(told))
+        for name in ("#given", "#proofs"):
+            self.query_one(name, Static).update("")
+        many = words.count(len(missing), "measure")
+        self.post_message(self.Judged(f"! {many} still to take. F8 goes to the first of them."))
+
     def _picture(self, draft: Drafted) -> None:
         self.draft = draft
+        self.query_one("#missing").display = False
         view = self.query_one(PatternView)
+        view.display = True
         view.show(draft.pattern.pieces, view.selected, self.desk.unit, draft.pattern.facts.levels)
-        self.query_one("#verdict", Static).update(drafting.verdict(draft))
         self.query_one("#given", Static).update("\n".join(drafting.given(draft, self.desk.unit)))
         self.query_one("#proofs", Static).update(drafting.proof_lines(draft))
+        self.post_message(self.Judged(drafting.verdict(draft)))
+
+    def mended(self) -> Proof | None:
+        """The first failing proof that offers a change."""
+        failing = self.draft.failing if self.draft else ()
+        return next((proof for proof in failing if proof.mend), None)
+
+    def to_change(self) -> str | None:
+        """The option that a failing proof asks to change first, if any does."""
+        proof = self.mended()
+        return next(iter(proof.mend), None) if proof and proof.mend else None
 
     def next_piece(self) -> None:
         """Choose the next piece; after the last one, none."""

@@ -1,0 +1,213 @@
+"""A page's choices, a line each, drawn by one list, so that forty cost no more than one.
+
+Every key is handled here and at once, so that typing ahead loses nothing at any speed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from textual import on
+from textual.events import Key, Paste, Resize
+from textual.message import Message
+from textual.widgets import OptionList
+from textual.widgets.option_list import Option
+
+from tapewise_tui.widgets.choice_line import ChoiceLine, begins, told
+
+BEGINS = "0123456789,.-−½¼¾⅛⅜⅝⅞"
+"""Signs that begin an entry; letters look for a line."""
+
+MOVES = {"up": "cursor_up", "down": "cursor_down"}
+"""Keys that keep what is typed and go on."""
+
+
+class Choices(OptionList):
+    """Arrows move and take words, digits begin an entry, letters go to a line.
+
+    ``keep`` is asked to keep a text for a key, an empty one for the usual; it returns whether it
+    could.
+    """
+
+    @dataclass
+    class Marked(Message):
+        """Another line has the cursor."""
+
+        key: str
+
+    @dataclass
+    class Tried(Message):
+        """What is being typed changed."""
+
+        key: str
+        text: str
+
+    @dataclass
+    class Opened(Message):
+        """Enter was pressed on a line with words, or one that opens something."""
+
+        key: str
+
+    def __init__(self, keep: Callable[[str, str], bool]) -> None:
+        super().__init__(id="choices", compact=True)
+        self.keep = keep
+        self.lines: tuple[ChoiceLine, ...] = ()
+        self.typed: str | None = None
+        self._fresh = False
+        self._wide = 0
+        self._sought = ""
+
+    def fill(self, lines: Sequence[ChoiceLine]) -> None:
+        """Show lines; the cursor stays on the line of its key, else goes to the first."""
+        at, old = self.at, self.lines
+        self.lines, self.typed = tuple(lines), None
+        if [line.key for line in lines] == [line.key for line in old]:
+            for place, (before, now) in enumerate(zip(old, lines, strict=True)):
+                if before != now or now == at:
+                    self._draw(place)
+        else:
+            self._draw_all()
+            self.to(at.key if at and at.key else "")
+
+    def _draw_all(self) -> None:
+        self._wide = self.outer_size.width
+        self.clear_options()
+        rows = [Option(told(line, self._wide), disabled=line.key is None) for line in self.lines]
+        self.add_options(rows)
+
+    def _draw(self, place: int) -> None:
+        typed = self.typed if place == self.highlighted else None
+        self.replace_option_prompt_at_index(place, told(self.lines[place], self._wide, typed))
+
+    def on_resize(self, event: Resize) -> None:
+        """Lines are set to the width there is."""
+        if self.outer_size.width != self._wide:
+            at = self.highlighted
+            self._draw_all()
+            self.highlighted = at
+
+    @property
+    def at(self) -> ChoiceLine | None:
+        """The line with the cursor."""
+        place = self.highlighted
+        return self.lines[place] if place is not None and place < len(self.lines) else None
+
+    def to(self, key: str) -> None:
+        """Put the cursor on the line of a key, else on the first."""
+        keys = [line.key for line in self.lines]
+        free = (place for place, name in enumerate(keys) if name is not None)
+        self.highlighted = keys.index(key) if key in keys else next(free, None)
+
+    def action_cursor_up(self) -> None:
+        """Go up; the first line is the end."""
+        if any(line.key for line in self.lines[: self.highlighted or 0]):
+            super().action_cursor_up()
+
+    def action_cursor_down(self) -> None:
+        """Go down; the last line is the end."""
+        if self.highlighted is not None and self.highlighted < len(self.lines) - 1:
+            super().action_cursor_down()
+
+    @on(OptionList.OptionHighlighted)
+    def marked(self, event: OptionList.OptionHighlighted) -> None:
+        event.stop()
+        if self.at is not None and self.at.key:
+            self.post_message(self.Marked(self.at.key))
+
+    @on(OptionList.OptionSelected)
+    def clicked(self, event: OptionList.OptionSelected) -> None:
+        event.stop()
+        self._open()
+
+    def on_key(self, event: Key) -> None:
+        """Type, take a word, open, or look for a line; what is none of these goes on to others."""
+        line, sign = self.at, event.character if event.is_printable else None
+        if line is None or line.key is None:
+            return
+        if self.typed is not None:
+            used = self._edited(event.key, sign)
+        else:
+            used = self._began(line, event.key, sign)
+        if used:
+            event.stop()
+            event.prevent_default()
+
+    def _began(self, line: ChoiceLine, key: str, sign: str | None) -> bool:
+        if sign and sign in BEGINS and line.is_typed:
+            self._type(sign)
+        elif sign and sign.isalpha():
+            self._seek(sign.casefold())
+            return True
+        elif key in ("left", "right") and line.words:
+            self._word(line, 1 if key == "right" else -1)
+        elif key == "backspace" and line.mark and line.key:
+            self.keep(line.key, "")
+        elif key == "enter":
+            self._open()
+        else:
+            self._sought = "" if key in MOVES else self._sought
+            return False
+        return True
+
+    def _edited(self, key: str, sign: str | None) -> bool:
+        typed = self.typed or ""
+        if sign:
+            self._type(sign if self._fresh else typed + sign)
+        elif key == "backspace":
+            self._type(typed[:-1])
+        elif key in ("enter", "escape", *MOVES):
+            if self.end(key != "escape") and key in MOVES:
+                getattr(self, f"action_{MOVES[key]}")()
+        else:
+            return False
+        return True
+
+    def on_paste(self, event: Paste) -> None:
+        """Take what is pasted as typed."""
+        if self.at is not None and self.at.is_typed:
+            event.stop()
+            self._type((self.typed or "") + " ".join(event.text.split()))
+
+    def _type(self, text: str) -> None:
+        self.typed, self._fresh = text, False
+        if self.highlighted is not None and self.at is not None and self.at.key:
+            self._draw(self.highlighted)
+            self.post_message(self.Tried(self.at.key, text.strip()))
+
+    def end(self, keep: bool = True) -> bool:
+        """Keep what is typed, or leave the value as it was; return False if it cannot be kept."""
+        if self.typed is None or self.at is None or self.at.key is None:
+            return True
+        if keep and not self.keep(self.at.key, self.typed.strip()):
+            return False
+        self.typed = None
+        if self.highlighted is not None:
+            self._draw(self.highlighted)
+        if not keep:
+            self.post_message(self.Tried(self.at.key, self.at.value))
+        return True
+
+    def _open(self) -> None:
+        """Begin an entry with the value to type over, or have the page open something."""
+        line = self.at
+        if line is not None and line.is_typed:
+            self.typed, self._fresh = line.value, True
+            self._draw(self.highlighted or 0)
+        elif line is not None and line.key:
+            self.post_message(self.Opened(line.key))
+
+    def _word(self, line: ChoiceLine, by: int) -> None:
+        place = line.words.index(line.value) if line.value in line.words else -1
+        if line.key:
+            self.keep(line.key, line.words[(place + by) % len(line.words)])
+
+    def _seek(self, sign: str) -> None:
+        """Go to the next line of which a word begins with the letters typed one after another."""
+        for sought in (self._sought + sign, sign):
+            start = (self.highlighted or 0) + (len(sought) == 1)
+            for place in (*range(start, len(self.lines)), *range(start)):
+                line = self.lines[place]
+                if line.key and begins(line.label, sought):
+                    self._sought, self.highlighted = sought, place
+                    return
