@@ -36,6 +36,7 @@ BOTH_MEANT = {
     r"\bcm/in\b|in cm or in inches|the other unit": "the key that changes the unit",
     r"\( ?\*? ?\) (?:centimetres|inches)": "the choice of a unit",
     r"typed in (?:centimetres|inches)\?": "a slip: the other unit was typed",
+    r"\b\d in 10\b": "a share of bodies, not a length",
     # what is a unit's own
     r"\d+ mm is usual \([\d/ ]+ in\)": "told before it is known who reads",
     r"must be more than 0 and at most 300 cm": "a person's file holds cm, whoever reads",
