@@ -21,6 +21,7 @@ from tapewise_core.proofs.corners import corner
 from tapewise_core.proofs.proof import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")
@@ -237,3 +238,33 @@ def test_a_hem_above_the_underarm_is_refused():
     style = settle(TOP.options, {"body-length": "25", "sleeve": "long"}, one, Unit.CM)
     with pytest.raises(DraftError, match="longer body-length"):
         TOP.draft(one, style)
+
+
+def test_a_sleeve_is_as_wide_as_asked_where_it_leaves_the_body():
+    """On sleeves that taper, too: the upper arm is judged there, its arm and ease being those of
+    that place, and is met within a millimetre on every body."""
+    found = 0
+    for one in bodies(60, 11):
+        for sleeve in ("elbow", "long"):
+            asked = {"sleeve": sleeve, "fit": "straight", "sleeve-ease": "4"}
+            try:
+                pattern = TOP.draft(one, settle(TOP.options, asked, one, Unit.CM))
+            except DraftError:
+                continue
+            level = next(lev for lev in pattern.facts.levels if lev.name == "upper_arm")
+            assert level.asked is not None
+            assert abs(level.given - level.asked) <= 1 or level.held_back
+            found += level.held_back is None
+    assert found > 100
+
+
+def test_a_hip_hangs_from_a_wider_waist_unless_less_is_asked():
+    """Its ease is then what hangs straight down; a smaller one that is asked is held back."""
+    one = body(waist=112.0, bust=108.0, hip=106.0)
+    for asked, kept in (({}, False), ({"hip-ease": "0"}, True)):
+        pattern = TOP.draft(one, settle(TOP.options, asked, one, Unit.CM))
+        level = next(lev for lev in pattern.facts.levels if lev.name == "hip")
+        assert level.given == pytest.approx(1120, abs=1)
+        assert level.asked == pytest.approx(1060 if kept else 1120, abs=1)
+        assert bool(level.held_back) is kept
+        assert "hang" in " ".join(map(Reader(Unit.CM).spell, pattern.remarks))

@@ -334,3 +334,38 @@ def test_the_other_side_is_as_it_would_be_without() -> None:
             whole = made.piece(piece).length(edge + edges)
             assert whole == pytest.approx(even.piece(piece).length(edge))
     assert made.piece("sleeve").length("cap") == pytest.approx(even.piece("sleeve").length("cap"))
+
+
+NARROW = {
+    **AVERAGE, "bust": 86.0, "high_bust": 90.0, "waist": 73.0, "hip": 92.0, "upper_arm": 29.0,
+    "shoulder_length": 14.8, "shoulder_drop": 3.7, "across_back": 34.7, "armscye_depth": 19.4,
+    "back_waist_length": 44.3, "front_waist_length": 44.8,
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("fit", ["fitted", "close"])
+@pytest.mark.parametrize("front", [40.0, 44.8, 47.5])
+def test_a_shoulder_too_long_for_a_narrow_body_is_drawn_shorter(fit: str, front: float) -> None:
+    """However its slope is changed for the front's length, no armhole becomes a keyhole."""
+    made = top({**NARROW, "front_waist_length": front}, fit=fit)
+    assert [proof.says for proof in made.failing] == []
+
+
+@pytest.mark.parametrize("hair", [-0.03, 0.02, 0.04])
+def test_what_is_too_little_to_be_drawn_moves_nothing(hair: float) -> None:
+    """A shoulder to be carried out by a hair, a hem that bends by one, a front that much longer:
+    every outline still closes to the last digit, for a gap tears the cut line."""
+    plain = top({**AVERAGE, "across_back": 30.0})
+    end = plain.pattern.piece("back").points["shoulder_point"].x
+    build = {
+        **AVERAGE,
+        "across_back": 2 * (end - 8 + hair) / 10,
+        "front_waist_length": AVERAGE["back_waist_length"] + 2.2 + 1.5 + hair / 10,
+    }
+    wide = levels(plain)["upper_arm"].given - levels(plain)["sleeve_hem"].body
+    for ease in (wide + hair, wide + 10 * hair):
+        made = top(build, sleeve_hem_ease=f"{ease / 10:.4f}")
+        for piece in made.pattern.pieces:
+            for edge, after in zip(piece.edges, (*piece.edges[1:], piece.edges[0]), strict=True):
+                gap = (edge.path.end - after.path.start).length()
+                assert gap < 1e-6, (piece.name, edge.name)

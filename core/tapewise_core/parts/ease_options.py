@@ -60,6 +60,16 @@ def at_level(key: str) -> Callable[[Body, Style], Length]:
     return ease_there
 
 
+def hip_ease(body: Body, style: Style) -> Length:
+    """The level's ease, or as much as hangs straight from a wider waist and its ease."""
+    level = at_level("hip")(body, style)
+    hangs = body["waist"] + style.length("waist-ease") - body["hip"]
+    return level if hangs.mm <= level.mm else cm(min(round(hangs.mm) / 10, MOST))
+
+
+MOST = 40.0
+"""No more ease can be asked for at a level [cm] (our choice)."""
+
 SAME = said("{}, or what a close fit takes off there", OptionKey("ease"))
 
 EASE = Options.of(
@@ -97,10 +107,13 @@ EASE = Options.of(
         key="hip-ease",
         group=Group.EASE,
         says=said("ease round the hip, where it differs"),
-        default=at_level("hip"),
-        default_says=SAME,
+        default=hip_ease,
+        default_says=said(
+            "{}, or what a close fit takes off there, or what hangs straight from a wider waist",
+            OptionKey("ease"),
+        ),
         low=-20,
-        high=40,
+        high=MOST,
     ),
     Option(
         key="waist-shaping",

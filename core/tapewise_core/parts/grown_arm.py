@@ -28,6 +28,11 @@ OFF = 0.3
 is off by more is looked for again [mm]."""
 
 
+LEAST_WAY = 0.2
+"""The share of a sleeve's taper that a correction at its upper end is worked out over, at the
+least (our choice): a shorter one would swing the seam too far."""
+
+
 @dataclass(frozen=True, slots=True)
 class SleeveWish:
     """What is asked of a sleeve [mm]: its length, and its ease at the arm and at the hem."""
@@ -106,11 +111,13 @@ def grown(arm: Arm, side: SideOf, ease: float) -> Grown:
 def _as_wide(arm: Arm, sleeve: Sleeve, drawn: Lines) -> Arm:
     """The arm for which a long sleeve, its hem bent and its seam softened, is as wide as asked."""
     hem = arm.hem + 2 * (sleeve.wider - drawn.hem.length())
-    at, found = arm.place + PLACE_ROOM, None
-    if (sleeve.begins - arm.shoulder).dot(sleeve.along) < at:
-        start = arm.shoulder + sleeve.along * at
-        found = reach(start, sleeve.square, drawn.under)
-    upper = 0.0 if found is None else arm.upper - 2 * found
+    first = arm.place + PLACE_ROOM
+    at = max(first, (sleeve.begins - arm.shoulder).dot(sleeve.along))
+    found = reach(arm.shoulder + sleeve.along * at, sleeve.square, drawn.under)
+    past = (at - first) / (arm.length - first)
+    asked = arm.upper + (arm.hem - arm.upper) * past
+    upper = 0.0 if found is None else asked - 2 * found - hem * past
+    upper /= max(1 - past, LEAST_WAY)
     if max(abs(hem), abs(upper)) < OFF:
         return arm
     return replace(arm, hem=arm.hem + hem, upper=arm.upper + upper)
@@ -146,10 +153,14 @@ def _capped(arm: Arm, side: SideOf, ease: float) -> Grown:
     return Grown(arm, seam, seam, cap=cap)
 
 
-def found_length(arm: Arm, side: SideOf, ease: float) -> float | None:
-    """Return the length that a sleeve gets [mm], or None where it is refused."""
-    if _tried(arm, side, ease)[1]:
-        return arm.length
+def found_length(arm: Arm, side: SideOf, ease: float, *, widened: bool = True) -> float | None:
+    """Return the length that a sleeve gets [mm], or None where it is refused.
+
+    Not ``widened``: a sleeve whose hem had to be wider than asked counts as none.
+    """
+    sleeve = _tried(arm, side, ease)[1]
+    if sleeve:
+        return arm.length if widened or not sleeve.wider else None
     if arm.is_long:
         return None
     cap = grown_cap(arm, side.plain_trunk(ease))

@@ -7,6 +7,7 @@ What is not asked for is what this body can have: kinds and lengths are tried
 from __future__ import annotations
 
 import math
+from itertools import product
 
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_length, past_elbow
@@ -44,22 +45,27 @@ WRIST_EASE = 3.0
 
 
 def sleeve_kind(body: Body, style: Style) -> str:
-    """The shortest kind that this body can have with the usual ease, or with less; else a cap."""
-    tried = ((kind, ease) for ease in TRIED for kind in SleeveKind)
-    return next((kind for kind, ease in tried if _had(body, style, kind, ease)), SleeveKind.CAP)
+    """The shortest kind that this body can have as wide as asked, with the usual ease or with less;
+    else one whose hem is wider; else a cap."""
+    tried = product(WIDENED, TRIED, SleeveKind)
+    found = (kind for wider, ease, kind in tried if _had(body, style, kind, ease, widened=wider))
+    return next(found, SleeveKind.CAP)
 
 
 def sleeve_ease(body: Body, style: Style) -> Length:
     """6 cm, or as much as this body can have of the kind chosen, down to 2 cm."""
     kind = SleeveKind(style.choice("sleeve"))
-    return cm(next((ease for ease in TRIED if _had(body, style, kind, ease)), USUAL_EASE))
+    tried = product(WIDENED, TRIED)
+    found = (ease for wider, ease in tried if _had(body, style, kind, ease, widened=wider))
+    return cm(next(found, USUAL_EASE))
 
 
 def sleeve_length(body: Body, style: Style) -> Length:
     """The named sleeve's share of the arm; a cap as long as it needs."""
     kind = SleeveKind(style.choice("sleeve"))
     ease = style.length("sleeve-ease").mm / 10
-    length, found = kind_length(body, kind), _had(body, style, kind, ease)
+    had = (_had(body, style, kind, ease, widened=wider) for wider in WIDENED)
+    length, found = kind_length(body, kind), next(filter(None, had), None)
     if not found or found <= length.mm + 0.1:
         return length
     even = math.ceil(found / 5 - 0.02) * 5.0
@@ -75,14 +81,14 @@ def kind_length(body: Body, kind: SleeveKind) -> Length:
     return arm if arm.mm > SHORTEST_CAP else mm(SHORTEST_CAP)
 
 
-def _had(body: Body, style: Style, kind: SleeveKind, ease: float) -> float | None:
+def _had(body: Body, style: Style, kind: SleeveKind, ease: float, *, widened: bool) -> float | None:
     """How long a sleeve of a kind gets on this body [mm], or None where it cannot be had.
 
     A cap or a short sleeve may be up to 6 cm longer than usual.
     """
     usual = kind_length(body, kind).mm
     tried = LONGER if kind is SleeveKind.SHORT else LONGER[:1]
-    lengths = (_found(body, style, usual + more, ease) for more in tried)
+    lengths = (_found(body, style, usual + more, ease, widened=widened) for more in tried)
     return next((length for length in lengths if length), None)
 
 
@@ -90,7 +96,9 @@ TAKEN_UP = 25.0
 """A bodice is cut up to about this much shorter for its skirt's weight [mm] (our choice)."""
 
 
-def _found(body: Body, style: Style, length: float, ease: float) -> float | None:
+def _found(
+    body: Body, style: Style, length: float, ease: float, *, widened: bool = True
+) -> float | None:
     """How long a sleeve of a length [mm] and an ease [cm] gets on this body, or None."""
     figure = FigureStyle.of(style)
     bodice = "body-length" not in style.chosen
@@ -100,7 +108,12 @@ def _found(body: Body, style: Style, length: float, ease: float) -> float | None
     shoulder = body_shoulder(body, figure, half, rise)
     side, bust = side_of(body, trunk, figure, bodice=bodice), trunk.bust_ease.mm
     wish = SleeveWish(length, ease * 10, _hem_ease(body, length, ease) * 10)
-    return found_length(arm_of(body, figure, shoulder, wish), side, bust)
+    arm = arm_of(body, figure, shoulder, wish)
+    return found_length(arm, side, bust, widened=widened)
+
+
+WIDENED = (False, True)
+"""First a sleeve as wide as asked, then one whose hem is wider so that it meets the body."""
 
 
 LONGER = (0.0, 20.0, 40.0, 60.0)

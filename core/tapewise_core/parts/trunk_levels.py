@@ -9,13 +9,22 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.shape.levels import Levels, Trunk, levels
 from tapewise_core.parts.shape.side_slopes import SideQuarters
 from tapewise_core.parts.trunk_style import TrunkStyle
-from tapewise_core.text.told import Told
+from tapewise_core.text.told import Told, said
 
-WORTH_A_WORD = 3.0
-"""Asked and given may differ by so much without a reason [mm] (common practice)."""
+WORTH_A_WORD = 1.0
+"""Asked and given may differ by so much without a reason [mm]: what a tape can tell."""
 
 HANGS: Told = ("it hangs straight from the wider waist.",)
 """Why a hip is wider than asked where the waist is the wider."""
+
+
+def hangs_told(body: Body, style: TrunkStyle) -> Told:
+    """Say that a hip has more ease because it hangs from the waist, where nobody asked for it."""
+    hangs = body["waist"].mm + style.waist_ease.mm - body["hip"].mm
+    if abs(style.hip_ease.mm - hangs) > WORTH_A_WORD or hangs <= style.ease.mm + WORTH_A_WORD:
+        return ()
+    words = "The hip hangs straight from the wider waist, which gives it {} of ease."
+    return said(words, style.hip_ease)
 
 
 def levels_for(body: Body, style: TrunkStyle) -> Levels:

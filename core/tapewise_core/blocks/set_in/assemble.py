@@ -87,7 +87,7 @@ def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern
         girths=girths(levels),
         facts=_facts(low.trunk, body, whole.finish, levels),
         lengths=MappingProxyType(_lengths(low.halves, made.sleeve, high.trunk.drawn.armhole)),
-        remarks=(*told, *remarks(high.trunk, length)),
+        remarks=(*told, *remarks(body, high.trunk, length)),
     )
 
 

@@ -29,9 +29,10 @@ from tapewise_core.blocks.set_in.lines import (
     neck_end,
     raised_line,
 )
+from tapewise_core.blocks.set_in.shoulders import base, shoulder_length
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk
-from tapewise_core.blocks.set_in.wish import Planned, base, shoulder_length
+from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import waist_dart_steps
@@ -113,15 +114,15 @@ def quarters(body: Body, style: SetInStyle, drawn: SetIn, *, front: bool) -> Sea
 
 def _shoulder(draft: Draft, body: Body, style: SetInStyle, plan: Planned) -> Draft:
     """From the side neck along the shoulder's own slope to the shoulder point."""
-    tan = math.tan(math.radians(plan.slope))
-    fall = Length(SLOPE_RUN.mm * tan, (SLOPE_RUN.mm, f" × tan {plan.slope:.2f}°"))
+    tan = math.tan(math.radians(plan.shoulder.slope))
+    fall = Length(SLOPE_RUN.mm * tan, (SLOPE_RUN.mm, f" × tan {plan.shoulder.slope:.2f}°"))
     whole = shoulder_length(body, style)
     called = said("the shoulder point")
-    if plan.out > 0.05:
-        whole = whole + mm(plan.out)
+    if plan.shoulder.out > 0.05:
+        whole = whole + mm(plan.shoulder.out)
         called = said("the shoulder point, carried out for the width across")
-    if plan.out < -0.05:
-        whole = whole - mm(-plan.out)
+    if plan.shoulder.out < -0.05:
+        whole = whole - mm(-plan.shoulder.out)
         called = said("the shoulder point, further in because the body is narrow under the arm")
     draft = (
         draft.across("N", "X", base(body, style), "a corner below the side neck")
@@ -146,7 +147,7 @@ def with_shoulder(draft: Draft, plan: Planned, body: Body, style: SetInStyle) ->
     wider = style.neck.half_width.mm - own_half_width(body, style.figure).mm
     start, end = neck_end(draft), end_of_shoulder(draft)
     if wider > 0.05:
-        by = mm(wider / math.cos(math.radians(plan.fall)))
+        by = mm(wider / math.cos(math.radians(plan.shoulder.falls)))
         draft = draft.along(start, end, "S2", by, "where the wider neckline begins")
         start = "S2"
     return draft.rule("shoulder", start, end)

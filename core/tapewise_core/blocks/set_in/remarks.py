@@ -6,12 +6,14 @@ from tapewise_core.blocks.set_in.ledger import moved_bust
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.blocks.set_in.wish import Planned
+from tapewise_core.measures.body import Body
 from tapewise_core.parts.bust_told import room_told
+from tapewise_core.parts.trunk_levels import hangs_told
 from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import Length, mm
 
 
-def remarks(trunk: Trunk, length: Length) -> tuple[Told, ...]:
+def remarks(body: Body, trunk: Trunk, length: Length) -> tuple[Told, ...]:
     """Return the sentences; ``length`` is the sleeve's."""
     style, plan, drawn = trunk.style, trunk.plan, trunk.drawn
     return tuple(
@@ -20,6 +22,7 @@ def remarks(trunk: Trunk, length: Length) -> tuple[Told, ...]:
             room_told(plan.room),
             *drawn.told,
             moved_bust(trunk),
+            hangs_told(body, style.trunk),
             _deeper(trunk),
             _shorter_shoulder(plan),
             _no_dart(trunk),
@@ -42,10 +45,10 @@ def _deeper(trunk: Trunk) -> Told:
 
 def _shorter_shoulder(plan: Planned) -> Told:
     """The shoulder is drawn shorter than measured."""
-    if plan.out > -2:
+    if plan.shoulder.out > -2:
         return ()
     words = "The shoulder is drawn {} shorter than measured, because the body is narrow under the "
-    return said(words + "arm for so long a one.", mm(-plan.out))
+    return said(words + "arm for so long a one.", mm(-plan.shoulder.out))
 
 
 def _no_dart(trunk: Trunk) -> Told:

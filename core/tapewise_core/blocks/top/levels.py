@@ -77,20 +77,50 @@ def _sleeve(halves: Quarters, plan: TopPlan) -> tuple[Level, ...]:
 
     A cap ends above the upper arm: its hem is the armhole, which is shown and not aimed at.
     """
-    body, style, arm = plan.body, plan.style, plan.grown.arm
-    upper = body["upper_arm"].mm
-    ease = style.sleeve.ease.mm + style.figure.full_arm.mm
     given = arm_girths(halves, plan)
+    upper, ease = _upper_asked(plan)
     if plan.grown.cap:
         return (sleeve_level("upper_arm", upper, None, given["upper_arm"]),)
     why = _wider_why(plan)
-    found = [sleeve_level("upper_arm", upper, ease, given["upper_arm"], why)]
-    at_hem = arm_at(body, arm.length).mm
-    if not arm.is_long:
-        why = why or said("so short a sleeve is as wide at its hem as at the upper arm")
-    hem_ease = style.sleeve.hem_ease.mm if arm.length > arm.place else ease
-    found.append(sleeve_level("sleeve_hem", at_hem, hem_ease, given["sleeve_hem"], why))
-    return tuple(found)
+    found = sleeve_level("upper_arm", upper, ease, given["upper_arm"], why)
+    at_hem, hem_ease = _hem_asked(plan)
+    return found, sleeve_level("sleeve_hem", at_hem, hem_ease, given["sleeve_hem"], why or BENT)
+
+
+BENT = said("the hem is bent to meet the seam under the arm square")
+"""Why a hem is a little longer than the sleeve is wide."""
+
+
+def _upper_asked(plan: TopPlan) -> tuple[float, float]:
+    """The arm and its ease where the sleeve leaves the body [mm]: the upper arm's own, or less on
+    a sleeve that tapers and leaves it further down."""
+    body, style, arm = plan.body, plan.style, plan.grown.arm
+    upper = body["upper_arm"].mm
+    ease = style.sleeve.ease.mm + style.figure.full_arm.mm
+    past = _past_upper(plan)
+    if past <= 0:
+        return upper, ease
+    at_hem, hem_ease = _hem_asked(plan)
+    full, hem = upper + ease, at_hem + hem_ease
+    first = arm.place + PLACE_ROOM
+    asked = full + (hem - full) * past / (arm.length - first)
+    there = arm_at(body, first + past).mm
+    return there, asked - there
+
+
+def _hem_asked(plan: TopPlan) -> tuple[float, float]:
+    """The arm at the sleeve's hem, and the ease there [mm]."""
+    body, style, arm = plan.body, plan.style, plan.grown.arm
+    short = arm.length <= arm.place
+    ease = style.sleeve.ease.mm + style.figure.full_arm.mm
+    return arm_at(body, arm.length).mm, ease if short else style.sleeve.hem_ease.mm
+
+
+def _past_upper(plan: TopPlan) -> float:
+    """How far beyond the upper arm's fullest a long sleeve leaves the body [mm]."""
+    if not plan.grown.arm.is_long:
+        return 0.0
+    return _station(plan) - plan.grown.arm.place - PLACE_ROOM
 
 
 def _wider_why(plan: TopPlan) -> Told:
@@ -99,8 +129,6 @@ def _wider_why(plan: TopPlan) -> Told:
         return ()
     if sleeve.wider > 0.1:
         return said("the hem is {} wider, so that the sleeve meets the body", mm(2 * sleeve.wider))
-    if plan.grown.arm.is_long and _station(plan) > plan.grown.arm.place + PLACE_ROOM:
-        return said("the curve under the arm begins past the upper arm's fullest; measured there")
     return said("the under-seam bends there, and its bend is softened") if sleeve.deeper else ()
 
 
@@ -140,6 +168,6 @@ def girths_of(halves: Quarters, plan: TopPlan) -> tuple[Girth, ...]:
     body = plan.body
     trunk = (Girth(name, girth, body[name].mm) for name, girth in trunk_given(halves).items())
     arm, given = plan.grown.arm, arm_girths(halves[:2], plan)
-    upper = Girth("upper arm", given["upper_arm"], body["upper_arm"].mm)
+    upper = Girth("upper arm", given["upper_arm"], _upper_asked(plan)[0])
     hem = given.get("sleeve_hem", given["upper_arm"])
     return (*trunk, upper, Girth("sleeve hem", hem, arm_at(body, arm.length).mm))

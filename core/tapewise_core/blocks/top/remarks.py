@@ -7,6 +7,7 @@ from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.parts.bust_told import WORTH_SAYING, room_told
 from tapewise_core.parts.shape.bust_room import Wish, worth_measuring
+from tapewise_core.parts.trunk_levels import hangs_told
 from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import mm
 
@@ -85,6 +86,8 @@ def _side(plan: TopPlan) -> tuple[Told, ...]:
     """What the side seam could not give, and the darts it needs."""
     seam = plan.grown.line
     found = [seam.held_back, seam.hip_held_back]
+    if not plan.side.bodice:
+        found.append(hangs_told(plan.body, plan.style.trunk))
     if plan.back_dart:
         words = "Waist darts of {} in each half of back and front; set {} to none for none."
         found.append(said(words, mm(plan.back_dart.intake), OptionKey("waist-darts")))

@@ -46,7 +46,7 @@ def _hem_half(plan: TopPlan) -> Length:
 
 
 def _corrected(half: Length, drawn: float) -> Length:
-    """What a line's bend takes is added, so that the finished width is as asked."""
+    """What a line's bend changes is made up for, so that the finished width is as asked."""
     more = drawn - half.mm
     return half + mm(more).called("for the bend") if abs(more) > HAIR else half
 

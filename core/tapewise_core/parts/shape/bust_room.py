@@ -37,6 +37,9 @@ no more than 70 in all (common practice) [mm]."""
 ASK_FROM = 60.0
 """From this bust less high bust the front waist length is worth measuring [mm] (our choice)."""
 
+HAIR = 0.05
+"""Nobody draws less [mm]."""
+
 
 class Wish(StrEnum):
     """How room for the bust is made."""
@@ -91,11 +94,13 @@ def bust_room(front_longer: float | None, stretch: float, wish: Wish = Wish.AUTO
     """
     if front_longer is None or wish is Wish.NONE:
         return _undrawn(front_longer)
+    if abs(front_longer) < HAIR:
+        return Room(front_longer)
     if front_longer < 0:
         return _round(front_longer)
     raised = min(front_longer, RAISE_MOST)
     rest = front_longer - raised
-    if rest <= 1e-9:
+    if rest < HAIR:
         return Room(front_longer, raised)
     if wish is Wish.RAISE:
         return Room(front_longer, raised, left=rest, told=(_left(rest),))
@@ -150,6 +155,7 @@ def _round(front_longer: float) -> Room:
     short = -front_longer
     lowered = min(short, LOWER_MOST)
     up = min(short - lowered, BACK_MOST)
+    up = up if up >= HAIR else 0.0
     left = short - lowered - up
     told = said("The front stays {} longer than measured: measure it again.", mm(left))
     return Room(front_longer, -lowered, up, left=-left, told=(told,) if left > 0.5 else ())

@@ -14,6 +14,10 @@ STRAIGHT_HEM, DROPPED, ROUND = 0.4, 0.3, 2 / 3
 0.3 × half width × tan taper; handles two thirds long, a parabola's (our choice)."""
 
 
+HAIR = 0.05
+"""Nobody bends a hem by less [mm]."""
+
+
 @dataclass(frozen=True, slots=True)
 class Sleeve:
     """A set-in sleeve below its cap: under-seams of one length, and the hem bent square to them.
@@ -56,10 +60,11 @@ def bent_hem(middle: Point, corner: Point, seam_start: Point) -> Path:
     seam = (corner - seam_start).unit()
     down = across.square() if across.square().dot(seam) > 0 else -across.square()
     taper = -seam.dot(across) / max(seam.dot(down), 0.2)
-    end = corner + seam * (DROPPED * half * taper / max(seam.dot(down), 0.2))
-    first = middle + across * (STRAIGHT_HEM * half)
-    if abs(taper) < 1e-9:
+    moved = DROPPED * half * taper / max(seam.dot(down), 0.2)
+    if abs(moved) < HAIR:
         return ruled(middle, corner)
+    end = corner + seam * moved
+    first = middle + across * (STRAIGHT_HEM * half)
     return ruled(middle, first).then(Path((_bent(first, across, end, seam),)))
 
 
