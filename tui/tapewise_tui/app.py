@@ -20,7 +20,7 @@ from tapewise_core.tasks import damaged, people
 from tapewise_core.tasks.settings import found, settings
 from tapewise_core.tasks.work import PAGES, Work
 from tapewise_core.units import Unit
-from tapewise_tui import keys, trouble, words
+from tapewise_tui import drafting, keys, trouble, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.clash import ClashDialog
 from tapewise_tui.dialogs.help import HelpDialog
@@ -200,6 +200,21 @@ class TapewiseApp(App[None], inherit_bindings=False):
     def _pointed(self, name: str | None) -> None:
         if name:
             self.go(name)
+
+    def action_steps(self) -> None:
+        """Show how to draft by hand what lies on the desk, page by page."""
+        page = self.page
+        if page is None or self.screen is not page:
+            return
+        from tapewise_core.tasks.by_hand import hand_steps
+        from tapewise_tui.dialogs.steps import StepsDialog
+
+        page.keep_typed()
+        made = drafting.drafted(self.desk)
+        if isinstance(made, str):
+            page.warn(made)
+        else:
+            self.push_screen(StepsDialog(hand_steps(made), self.desk.unit))
 
     def action_look(self) -> None:
         """Change between chalk on cloth and ink on paper."""

@@ -45,6 +45,9 @@ KEYS: Mapping[str, Key] = {
     "all": Key("ctrl+l", "all", "All", "show all there is, or only what matters", 3),
     "table": Key("f10", "table", "Table", "all measures on one page, or one a page", 2),
     "piece": Key("ctrl+g", "piece", "Piece", "mark the next piece of the pattern", 9),
+    "steps": Key(
+        "f12", "app.steps", "Steps", "how to draft it by hand, a picture for each step", 8
+    ),
     "delete": Key("delete", "delete", "Delete", "delete what is marked, once you said yes", 5),
     "undo": Key("ctrl+z", "app.undo", "Undo", "take the last change back", 9),
     "redo": Key("ctrl+y", "app.redo", "Redo", "make it again", 10),

@@ -58,6 +58,7 @@ SCENES = (
     Scene("prove", "prove"),
     Scene("save", "save"),
     Scene("sew", "sew"),
+    Scene("steps", "garment", ("f12", "right", "right")),
     Scene("pages", "measure", ("f9",)),
     Scene("help", "measure", ("f1",)),
 )

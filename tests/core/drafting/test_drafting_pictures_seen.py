@@ -6,6 +6,7 @@ import pytest
 from making import DAY, person
 from pictures_seen import POINT, overlaps, texts
 
+from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.pictures import step_pictures
 from tapewise_core.drafting.picturing.scene import scenes
 from tapewise_core.drafting.picturing.words import in_lines
@@ -42,7 +43,7 @@ def test_nothing_is_missing_and_nothing_lies_over_anything(
     made = _drafted(garment, *who)
     missing: list[str] = []
     over: list[str] = []
-    for drawn in made.pattern.drafts:
+    for drawn in map(by_hand, made.pattern.drafts):
         for scene, shown in zip(scenes(drawn), step_pictures(drawn, made.unit), strict=True):
             picture = shown[0]
             over += [fault for each in shown for fault in overlaps(each)]
@@ -72,7 +73,7 @@ def _sizes(picture: Drawing) -> list[float]:
 def test_the_test_sees_words_over_a_line_and_over_words() -> None:
     """Moved a little, a word is found to lie on something."""
     made = _drafted("jersey-top", *WHO[0])
-    *_, (picture, _) = step_pictures(made.pattern.drafts[0], made.unit)
+    *_, (picture, _) = step_pictures(by_hand(made.pattern.drafts[0]), made.unit)
     word = next(ink for ink in picture.inks if isinstance(ink, TextLine))
     line = next(ink for ink in picture.inks if isinstance(ink, Stroke))
     on_line = word.moved(line.path.start - word.at)

@@ -39,6 +39,7 @@ class GarmentPage(Page):
     BINDINGS = keys.of(
         "piece",
         "find",
+        "steps",
         "all",
         on="on to the proofs",
         take="make the change that a failing proof offers",

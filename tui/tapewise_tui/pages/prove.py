@@ -33,6 +33,7 @@ class ProvePage(Page):
     )
     BINDINGS = keys.of(
         "find",
+        "steps",
         back="back to the garment",
         on="on to writing the files",
         take="make the change that the proof offers",

@@ -27,7 +27,7 @@ class SewPage(Page):
         "run and the next. If the pattern changes, what has changed is open again. Tab goes to "
         "your notes and back."
     )
-    BINDINGS = [*keys.hidden("on"), *keys.of("find")]
+    BINDINGS = [*keys.hidden("on"), *keys.of("find", "steps")]
 
     def parts(self) -> Iterable[Widget]:
         yield Static("", id="summary", markup=False)

@@ -1,0 +1,43 @@
+"""The steps of a draft by hand, each with what it says and what its picture shows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from tapewise_core.drafting.by_hand import by_hand
+from tapewise_core.drafting.picturing.scene import Scene, scenes
+from tapewise_core.drafting.told_steps import ToldStep, told_steps
+from tapewise_core.tasks.drafting import Drafted
+
+
+@dataclass(frozen=True, slots=True)
+class HandStep:
+    """One step: of which piece, whether it is that piece's first, its number through all."""
+
+    piece: str
+    first: bool
+    number: int
+    says: str
+    scene: Scene
+
+
+def hand_steps(drafted: Drafted) -> tuple[HandStep, ...]:
+    """Return every step of a draft, numbered through as in the instructions."""
+    return tuple(_steps(drafted))
+
+
+def _steps(drafted: Drafted) -> Iterator[HandStep]:
+    number = 0
+    for draft in map(by_hand, drafted.pattern.drafts):
+        told = told_steps(draft, drafted.reader)
+        for i, (step, scene) in enumerate(zip(told, scenes(draft), strict=True)):
+            number += 1
+            yield HandStep(draft.title, i == 0, number, _says(step), scene)
+
+
+def _says(step: ToldStep) -> str:
+    """A step's sentences, and its table a line each."""
+    rows = (", ".join(filter(None, row)) for row in step.rows)
+    head = (", ".join(step.head) + ":",) if step.rows else ()
+    return "\n".join((step.text, *head, *rows))
