@@ -12,6 +12,7 @@ from textual.message import Message
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
+from tapewise_core.measures.build import Build
 from tapewise_core.units import Unit
 from tapewise_tui.canvas import Canvas
 from tapewise_tui.drawn import Drawn
@@ -44,16 +45,20 @@ class FigureView(Drawn):
     """
 
     key: str = ""
+    build: Build | None = None
 
-    def show(self, key: str) -> None:
-        """Show where the tape goes for a measure; nothing for an empty key."""
-        self.key = key
-        self.redraw()
+    def show(self, key: str, build: Build | None = None) -> None:
+        """Show where the tape goes for a measure, on somebody of a build; nothing for no key."""
+        if (key, build) != (self.key, self.build):
+            self.key, self.build = key, build
+            self.redraw()
 
     def paint(self) -> Canvas:
         width, height = self.size
         plain = ascii_only()
-        return drawn(self.key, width, height, plain) if self.key else Canvas(width, height)
+        return (
+            drawn(self.key, width, height, plain, self.build) if self.key else Canvas(width, height)
+        )
 
 
 class PatternView(Drawn, can_focus=True):

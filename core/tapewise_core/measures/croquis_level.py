@@ -52,9 +52,10 @@ _BENT_HAND = smooth(
 
 _TRUNK = (_HEAD, _EAR, _NECK, _SIDE, _INSIDE, _SOLE)
 
+_BREAST = both(smooth((3.0, 49.0), (5.6, 51.6), (9.2, 52.3), (12.4, 51.0), (14.2, 48.0)))
+_CHEST = both(smooth((4.4, 48.4), (7.4, 49.2), (10.6, 48.6)))
 _FRONT_DETAILS = (
     *both(
-        smooth((3.0, 49.0), (5.6, 51.6), (9.2, 52.3), (12.4, 51.0), (14.2, 48.0)),
         smooth((16.9, 84.6), (10.5, 87.4), (4.4, 91.4), (1.6, 95.2)),
     ),
     smooth((-7.3, 6.6), (-4.5, 4.9), (-0.6, 4.1), (3.6, 4.6), (7.3, 6.6)),
@@ -84,10 +85,11 @@ _BACK_FINE = (
 
 
 @cache
-def seen(view: View, pose: Pose) -> Croquis:
+def seen(view: View, pose: Pose, *, breast: bool = True) -> Croquis:
     """Return the figure from the front or the back; the bent arm is on the left as seen."""
     front = view is View.FRONT
     details, fine = (_FRONT_DETAILS, _FRONT_FINE) if front else (_BACK_DETAILS, _BACK_FINE)
+    details = (*(_BREAST if breast else _CHEST), *details) if front else details
     right = (_ARM_OUT, _ARM_IN, _HAND)
     left = right if pose is Pose.HANGING else (_BENT_OUT, _BENT_IN, _BENT_HAND)
     return Croquis((*both(*_TRUNK), *right, *map(_other_side, left)), details, fine)

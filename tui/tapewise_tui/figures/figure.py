@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
+from tapewise_core.measures.build import Build, shaped_tape
 from tapewise_core.measures.croquis import croquis
 from tapewise_core.measures.tape import Tape
 from tapewise_core.measures.tapes import TAPES
@@ -48,26 +49,41 @@ def fitted(box: Box, canvas: Canvas) -> Scale:
     return Scale(times, left, (canvas.height - box.height * times) / 2 - box.top * times)
 
 
-def figure(key: str, width_cells: int, height_cells: int, ascii: bool = False) -> list[str]:
+def figure(
+    key: str,
+    width_cells: int,
+    height_cells: int,
+    ascii: bool = False,
+    build: Build | None = None,
+) -> list[str]:
     """Return the figure with a measure's tape as lines of text; raises KeyError if unknown."""
-    return drawn(key, width_cells, height_cells, ascii).lines()
+    return drawn(key, width_cells, height_cells, ascii, build).lines()
 
 
-def drawn(key: str, width_cells: int, height_cells: int, ascii: bool = False) -> Canvas:
-    """Return the same as a canvas, which knows what is tape and what is body."""
-    tape = TAPES[key]
+def drawn(
+    key: str,
+    width_cells: int,
+    height_cells: int,
+    ascii: bool = False,
+    build: Build | None = None,
+) -> Canvas:
+    """Return the same as a canvas, which knows what is tape and what is body.
+
+    With somebody's build it is her figure, and the tape lies on her.
+    """
+    tape = TAPES[key] if build is None else shaped_tape(TAPES[key], build)
     canvas = Canvas(width_cells, height_cells, ascii=ascii)
     if canvas.width and canvas.height:
         scale = fitted(tape.frame, canvas)
-        _body(canvas, scale, tape)
+        _body(canvas, scale, tape, build)
         _tape(canvas, scale, tape)
         for landmark in tape.landmarks:
             label(canvas, scale.dot(landmark.at), landmark.name, landmark.side)
     return canvas
 
 
-def _body(canvas: Canvas, scale: Scale, tape: Tape) -> None:
-    seen = croquis(tape.view, tape.pose)
+def _body(canvas: Canvas, scale: Scale, tape: Tape, build: Build | None) -> None:
+    seen = croquis(tape.view, tape.pose, build)
     _lines(canvas, scale, seen.outline, tone=BODY)
     if scale.times >= DETAILED:
         _lines(canvas, scale, seen.details, tone=BODY)

@@ -15,6 +15,7 @@ from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.order import group
 from tapewise_core.tasks import people
+from tapewise_core.tasks.figure import figure_of
 from tapewise_tui import keys, measuring, words
 from tapewise_tui.dialogs.jump import jump_dialog
 from tapewise_tui.page import Page
@@ -87,7 +88,7 @@ class MeasurePage(Page):
         title = f"{words.sentence(row.name)} · {group(row)}"
         self.query_one("#title", Static).update(title)
         self.query_one("#place", Static).update(place)
-        self.query_one(FigureView).show(row.key)
+        self.query_one(FigureView).show(row.key, figure_of(desk.profile, desk.check.body))
         self.query_one("#how-text", Static).update(
             _how(
                 row.definition,
