@@ -9,7 +9,7 @@ import pytest
 
 from tapewise_tui.cli import main
 
-FILES = {"pattern.svg", "instructions.md", "checklist.md", "draft.json"}
+FILES = {"pattern.svg", "instructions.md", "hand.md", "checklist.md", "draft.json"}
 
 
 @pytest.fixture(autouse=True)
@@ -451,3 +451,24 @@ def test_the_paper_that_is_set_is_the_one_pages_are_made_for(own_folder: Path) -
     assert run("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--unit", "cm") == 0
     assert (own_folder / "t" / "pattern-letter.pdf").exists()
     assert not (own_folder / "t" / "pattern-a4.pdf").exists()
+
+
+def test_the_sheet_to_check_a_hand_draft_by_is_printed(
+    own_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Without a folder nothing is written; with one the same sheet is in it, and in the record."""
+    assert run("draft", "Marta Lindqvist", "jersey-top", "--hand") == 0
+    sheet = capsys.readouterr().out
+    assert "| length " in sheet
+    assert "N straight to M" in sheet
+    assert [path.name for path in own_folder.iterdir() if path.name != "data"] == []
+    run("draft", "Marta Lindqvist", "jersey-top", "--hand", "--out", "t", "--no-pages")
+    assert capsys.readouterr().out == sheet
+    assert (own_folder / "t" / "hand.md").read_text() == sheet.rstrip("\n") + "\n"
+    assert "hand.md" in json.loads((own_folder / "t" / "draft.json").read_text())["files"]
+
+
+def test_a_sheet_to_write_in_is_no_record(capsys: pytest.CaptureFixture[str]) -> None:
+    """Asked for both, it says that one of them is to be left out."""
+    assert run("draft", "Marta Lindqvist", "jersey-top", "--hand", "--json") == 2
+    assert "leave one out" in capsys.readouterr().err

@@ -61,7 +61,7 @@ def demo(options: argparse.Namespace) -> int:
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
     usual: dict[str, object] = {"unit": None, "machines": None, "format": [], "project": None}
     usual |= {"replace": False, "unfolded": False, "no_allowances": False, "piece": []}
-    usual |= {"no_pages": False, "json": options.json, "quiet": options.quiet}
+    usual |= {"hand": False, "no_pages": False, "json": options.json, "quiet": options.quiet}
     paper = dict.fromkeys(("overlap", "roll_width", "page_margin", "page"))
     return draft(argparse.Namespace(**made, **usual, **paper))
 
@@ -71,13 +71,15 @@ def draft(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.asked_paper import Paper, Shown
     from tapewise_core.tasks.drafting import draft as drafted_for
     from tapewise_core.tasks.drafting import machines_named
-    from tapewise_core.tasks.files import save
+    from tapewise_core.tasks.files import hand_sheet, save
     from tapewise_core.tasks.how_sure import how_sure
     from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 
     project = taken_up(options, asked(options.set)) if options.project else None
-    if None in (options.person, options.garment, options.out):
+    if None in (options.person, options.garment) or not (options.out or options.hand):
         raise OptionError("A draft needs PERSON, GARMENT and --out DIR, or a --project NAME.")
+    if options.hand and options.json:
+        raise OptionError("--hand prints a sheet to write in, and --json a record; leave one out.")
     profile = _person(options)
     drafted = how_sure(
         drafted_for(
@@ -88,6 +90,10 @@ def draft(options: argparse.Namespace) -> int:
             machines=machines_named(options.machines or usual_machines()),
         )
     )
+    if options.hand:
+        say(hand_sheet(drafted))
+    if not options.out:
+        return FINE
     findings = people.check(profile, drafted.unit).about(drafted.used)
     shown = Shown(options.unfolded, not options.no_allowances, tuple(options.piece))
     paper = Paper(
@@ -100,7 +106,7 @@ def draft(options: argparse.Namespace) -> int:
         noted(project, drafted.unit)
     if options.json:
         print_json(telling.draft_json(drafted, findings, options.out, written))
-    elif not options.quiet:
+    elif not (options.quiet or options.hand):
         say("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
     loud = any(finding.severity.value == "warning" for finding in findings)
     unproved = drafted.failing or drafted.uncertain

@@ -100,6 +100,8 @@ def _draft(commands: Commands[Parser]) -> None:
     command.add_argument("garment", nargs="?", metavar="GARMENT", help="see “tapewise garments”")
     help_ = "draw a project again, or keep this draft as a project of that name"
     command.add_argument("--project", metavar="NAME", help=help_)
+    help_ = "print the lengths to check a hand draft by; without --out nothing is written"
+    command.add_argument("--hand", action="store_true", help=help_)
     quiet(command)
     _style(command, out_needed=False)
     _pages(command)

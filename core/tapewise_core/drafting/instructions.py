@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.pictures import step_pictures
@@ -34,8 +33,11 @@ def instructions(
     remarks: tuple[Told, ...],
     sources: tuple[str, ...] = (),
 ) -> Document:
-    """Return the document; ``whole`` are the girths drafted from [mm], told so that a
-    quarter misread by an inch is seen; ``sources`` are citations, spelt out."""
+    """Return the document; the drafts have all that a hand is told of them.
+
+    ``whole`` are the girths drafted from [mm], told so that a quarter misread by an inch is
+    seen; ``sources`` are citations, spelt out.
+    """
     reader = Reader(label.unit)
     blocks: list[Block] = [
         Heading(f"{label.garment} for {label.person}: drafting by hand", 1),
@@ -89,7 +91,7 @@ def _girth(name: str, size: float, unit: Unit) -> str:
 
 def _steps(drafts: tuple[Draft, ...], reader: Reader) -> Iterator[Block]:
     number = 0
-    for draft in map(by_hand, drafts):
+    for draft in drafts:
         yield Heading(draft.title)
         pictures = step_pictures(draft, reader.unit)
         for told, shown in zip(told_steps(draft, reader), pictures, strict=True):

@@ -8,7 +8,10 @@ from datetime import date
 from functools import cached_property
 
 from tapewise_core import __version__
+from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.control import control_sheet
+from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.instructions import instructions
 from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.piece import Pattern
@@ -163,12 +166,19 @@ class Drafted:
                 )
         return tuple(name for name in names if not shown.pieces or name in shown.pieces)
 
+    @cached_property
+    def told(self) -> tuple[Draft, ...]:
+        """The drafts with all that a hand is told of them."""
+        return tuple(map(by_hand, self.pattern.drafts))
+
     def instructions(self) -> Document:
         """Return how to draft it by hand, with this person's numbers."""
         whole = {girth.name: girth.garment for girth in self.pattern.girths}
-        return instructions(
-            self.pattern.drafts, self.label, whole, self.pattern.remarks, self.sources
-        )
+        return instructions(self.told, self.label, whole, self.pattern.remarks, self.sources)
+
+    def control(self) -> Document:
+        """Return the lengths by which a draft made by hand is checked."""
+        return control_sheet(self.pattern, self.told, self.label)
 
     def checklist(self) -> Document:
         """Return the cut list and sewing order."""

@@ -29,7 +29,7 @@ Tell = Callable[[str], object]
 """Whoever wants to know what is at hand while long work goes on."""
 
 
-READ = ("reading.pdf", "pattern.html", "instructions.md", "checklist.md")
+READ = ("reading.pdf", "pattern.html", "instructions.md", "hand.md", "checklist.md")
 
 
 def purpose(name: str) -> str:
@@ -199,7 +199,13 @@ def _texts(drafted: Drafted, drawn: PatternSet) -> Iterator[tuple[str, str]]:
     yield "instructions.md", markdown(drawn.instructions)
     pictures = step_files(drawn.instructions)
     yield from ((name, svg(picture)) for name, picture in pictures.items())
+    yield "hand.md", hand_sheet(drafted)
     yield "checklist.md", markdown(drawn.checklist)
+
+
+def hand_sheet(drafted: Drafted) -> str:
+    """Return the lengths by which a draft made by hand is checked, as it reads on a screen."""
+    return markdown(drafted.control())
 
 
 def _pattern_texts(drafted: Drafted, drawings: Sequence[Drawing]) -> Iterator[tuple[str, str]]:
