@@ -45,6 +45,7 @@ class Desk:
         self.future: list[State] = []
         self.trouble = ""
         self.asked_machines = False
+        self.marked = ""
         self.asked: tuple[people.store.Clash, ...] = ()
         self.all_measures = False
         self._ordered: tuple[Profile, tuple[str, Mapping[str, str]], tuple[str, ...]] | None = None

@@ -15,6 +15,9 @@ from tapewise_core.units import Length, Unit
 from tapewise_tui import trouble, words
 from tapewise_tui.desk import Desk
 
+SURE = 14
+"""How wide the column is that says how proofs stand."""
+
 
 def drafted(desk: Desk) -> Drafted | str:
     """Return the draft of what lies on the desk, or a sentence saying why there is none."""
@@ -71,8 +74,14 @@ def given(draft: Drafted, unit: Unit) -> tuple[str, ...]:
 def proof_lines(draft: Drafted, most: int = 8) -> str:
     """Return a line for each of the first proofs, failing ones before the others."""
     proofs = verdicts.in_order(draft.proofs)[:most]
-    marks = {True: "holds  ", False: "! fails"}
-    return "\n".join(f"{marks[proof.holds]} {says(proof, draft.unit)}" for proof in proofs)
+    return "\n".join(f"{_stands(one)}  {says(one, draft.unit)}" for one in proofs)
+
+
+def _stands(proof: Proof) -> str:
+    """How a proof stands, in a column of its own."""
+    stands = verdicts.outcome(proof)
+    mark = {"fails": "! ", "uncertain": "? "}.get(stands, "")
+    return f"{mark}{stands}".removesuffix(" sure").ljust(SURE)
 
 
 def mend_words(mend: Mapping[str, Length | str], unit: Unit) -> str:

@@ -25,6 +25,7 @@ from tapewise_core.tasks import settings, work
 from tapewise_core.tasks.people import store
 from tapewise_tui.app import TapewiseApp
 from tapewise_tui.desk import Desk
+from tapewise_tui.widgets.live import LivePattern
 
 TODAY = date(2026, 11, 2)
 SIZES = ((80, 24), (120, 40))
@@ -114,6 +115,7 @@ async def play(scene: Scene, size: tuple[int, int], look: str = "chalk") -> Show
     """Run the app to a scene and return its screen."""
     app = TapewiseApp(Desk(TODAY))
     app.theme = look
+    LivePattern.REST = 0.0  # so that no scene depends on how quick the machine is
     async with app.run_test(size=size) as pilot:
         await _settle(app, pilot)
         for key in (*(("enter",) if scene.page else ()), *scene.keys):

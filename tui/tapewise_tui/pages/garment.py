@@ -67,6 +67,9 @@ class GarmentPage(Page):
 
     def begin(self) -> None:
         self.query_one(Choices).focus()
+        if self.desk.marked:
+            self.call_after_refresh(self.found, self.desk.marked)
+            self.desk.marked = ""
         if not self.desk.asked_machines and not settings().machines:
             self.desk.asked_machines = True
             self.app.call_later(self._machines)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from textual import on, work
 from textual.message import Message
@@ -10,15 +10,15 @@ from textual.widget import Widget
 from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.tasks import verdicts, wizard
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_core.tasks.how_sure import how_sure
 from tapewise_core.tasks.wizard import Proof
-from tapewise_core.units import Unit
-from tapewise_tui import drafting, keys, reviewing, trouble, words
+from tapewise_tui import drafting, keys, proving, reviewing, trouble, words
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.rows import Rows
+
+NARROW, WIDE, ROOMY = 26, 40, 110
+"""How wide the proofs' names are, and from how many columns on they have more room."""
 
 
 class ProvePage(Page):
@@ -29,7 +29,9 @@ class ProvePage(Page):
         "Each line is something that was measured on the finished pattern and compared with a "
         "limit. What fails stands on top, then what is uncertain: it holds as estimated, but for "
         "fewer than 8 in 10 of the bodies that your measures leave open. Where a change of style "
-        "would mend it, F6 makes that change; Ctrl+Z takes it back."
+        "would mend it, F6 makes that change, and the line below says what it changes; Ctrl+Z "
+        "takes it back. F8 goes to the choice or the measure that a line hangs on. Remarks stand "
+        "last."
     )
     BINDINGS = keys.of(
         "find",
@@ -37,23 +39,25 @@ class ProvePage(Page):
         back="back to the garment",
         on="on to writing the files",
         take="make the change that the proof offers",
+        change="go to the choice or the measure that the line marked hangs on",
     )
+
+    class Judged(Message):
+        """A worker found how sure a draft is, and what its mends change."""
+
+        def __init__(self, before: Drafted, draft: Drafted, mends: Mapping[str, str]) -> None:
+            super().__init__()
+            self.before, self.draft, self.mends = before, draft, mends
 
     def parts(self) -> Iterable[Widget]:
         yield Static("", id="summary", markup=False)
         yield Rows(id="table")
         yield Static("", id="advice", markup=False)
 
-    class Judged(Message):
-        """A worker found how sure a draft is."""
-
-        def __init__(self, before: Drafted, draft: Drafted) -> None:
-            super().__init__()
-            self.before, self.draft = before, draft
-
     def show(self) -> None:
         super().show()
         result = drafting.drafted(self.desk)
+        self.mends: Mapping[str, str] = {}
         if isinstance(result, Drafted):
             self._fill(result, drafting.stands(result))
             self._judge(result)
@@ -64,16 +68,26 @@ class ProvePage(Page):
     def _fill(self, draft: Drafted | None, said: str) -> None:
         """Show the proofs as they stand, and the verdict."""
         self.draft = draft
-        self.proofs = tuple(verdicts.in_order(draft.proofs if draft else ()))
-        columns = (("", 9), ("Proof", 26), ("What it says", 30))
-        rows = [(f"{one.id} {one.of}", _cells(one, self.desk.unit)) for one in self.proofs]
-        self.query_one(Rows).fill(columns, rows)
+        self.rows = proving.rows(draft, self.desk) if draft else ()
+        named = NARROW if self.app.size.width < ROOMY else WIDE
+        columns = (("", 9), ("Proof", named), ("What it says", 30))
+        self.query_one(Rows).fill(columns, [(row.key, row.cells) for row in self.rows])
         self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
+        self.refresh_bindings()
+
+    @property
+    def proofs(self) -> tuple[Proof, ...]:
+        """The proofs in the order of their rows."""
+        return tuple(row.proof for row in self.rows if row.proof)
 
     @work(thread=True, exclusive=True, group="how sure")
     def _judge(self, draft: Drafted) -> None:
+        from tapewise_core.tasks.how_sure import how_sure  # not before it is wanted: numpy
+
         try:
-            self.post_message(self.Judged(draft, how_sure(draft)))
+            mended = [one for one in proving.rows(draft, self.desk) if one.proof and one.proof.mend]
+            mends = {one.key: proving.changed(one.proof, self.desk) for one in mended if one.proof}
+            self.post_message(self.Judged(draft, how_sure(draft), mends))
         except Exception as error:  # the proofs as estimated stay on the page
             trouble.note(error)
 
@@ -81,18 +95,33 @@ class ProvePage(Page):
     def judged(self, event: Judged) -> None:
         event.stop()
         if event.before is self.draft:
+            self.mends = event.mends
             self._fill(event.draft, drafting.stands(event.draft))
+            self.advise()
+
+    @property
+    def row(self) -> proving.Row | None:
+        """The row marked."""
+        key = self.query_one(Rows).at
+        return next((row for row in self.rows if row.key == key), None)
 
     @on(Rows.RowHighlighted)
     def advise(self) -> None:
-        at = self.query_one(Rows).cursor_row
-        if at >= len(self.proofs):
+        """Say all that the row marked says, what would mend it, and where it is changed."""
+        row = self.row
+        if row is None or self.draft is None:
             return
-        proof = self.proofs[at]
-        said = drafting.says(proof, self.desk.unit)
-        if proof.mend:
-            said += f" F6 sets {drafting.mend_words(proof.mend, self.desk.unit)}."
-        self.query_one("#advice", Static).update(said)
+        place = proving.where(row, self.draft, self.desk.work.garment)
+        said = (row.says, self.mends.get(row.key, ""), proving.named(*place))
+        self.query_one("#advice", Static).update(" ".join(filter(None, said)))
+        self.refresh_bindings()
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """What a row does not offer has no key in the footer."""
+        if action == "take" and self.is_mounted:
+            row = self.row
+            return bool(row and row.proof and row.proof.mend)
+        return super().check_action(action, parameters)
 
     def findable(self) -> tuple[Sequence[Line], str | None]:
         table = self.query_one(Rows)
@@ -102,28 +131,33 @@ class ProvePage(Page):
         self.query_one(Rows).to(key)
 
     def action_take(self) -> None:
-        table = self.query_one(Rows)
-        proof = self.proofs[table.cursor_row] if table.row_count else None
-        if proof is None or not proof.mend:
-            self.warn("This proof offers no change; F3 goes back to the garment.")
+        row = self.row
+        if row is None or row.proof is None or not row.proof.mend:
             return
-        made = self.desk.work
         try:
-            for key, text in (proof.settings or {}).items():
-                made = made.with_option(key, wizard.plainly(made.garment, key, text, Unit.CM))
+            made = drafting.with_mend(self.desk.work, row.proof)
         except TapewiseError as error:
             self.warn(error)
             return
-        said = drafting.mend_words(proof.mend, self.desk.unit)
+        said = drafting.mend_words(row.proof.mend, self.desk.unit)
         self.desk.change(said, made=made)
         self.show()
         self.tell(f"{words.sentence(said)} set. Ctrl+Z takes it back.")
 
+    def action_change(self) -> None:
+        """Go to the choice or the measure that the row marked hangs on."""
+        row = self.row
+        if row is None or self.draft is None:
+            self.tapewise.go("garment")
+            return
+        page, key = proving.where(row, self.draft, self.desk.work.garment)
+        if page == "measure":
+            self.desk.place(measure=key)
+        else:
+            self.desk.marked = key
+        self.tapewise.go(page)
 
-def _cells(proof: Proof, unit: Unit) -> tuple[str, str, str]:
-    stands = verdicts.outcome(proof)
-    mark = {"fails": "! fails", "uncertain": "? unsure"}.get(stands, "holds")
-    says = drafting.says(proof, unit)
-    if proof.holds and stands != "holds":
-        says = f"{stands.capitalize()}. {says}"
-    return mark, words.sentence(proof.name), says
+    @on(Rows.RowSelected)
+    def opened(self) -> None:
+        """Enter does what F8 does."""
+        self.action_change()

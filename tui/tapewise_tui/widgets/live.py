@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import ClassVar
 
 from textual import on, work
 from textual.containers import Vertical
@@ -15,13 +16,16 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
-from tapewise_tui import drafting, words
+from tapewise_tui import drafting, trouble, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets_drawn import PatternView
 
 
 class LivePattern(Vertical):
     """Shows the latest wish; while one is being drafted, only the last of the others waits."""
+
+    REST: ClassVar[float] = 0.3
+    """Seconds after which a draft that still stands is asked how sure it is (our choice)."""
 
     class Drawn(Message):
         """A worker finished a draft, or has a sentence instead, and what is ``missing``."""
@@ -43,6 +47,13 @@ class LivePattern(Vertical):
         self.draft: Drafted | None = None
         self.busy = False
         self.waiting: Work | None = None
+
+    class Surer(Message):
+        """A worker found how sure the draft on show is."""
+
+        def __init__(self, before: Drafted, draft: Drafted) -> None:
+            super().__init__()
+            self.before, self.draft = before, draft
 
     def compose(self) -> Iterable[Widget]:
         yield Static("", id="missing", markup=False)
@@ -92,14 +103,43 @@ class LivePattern(Vertical):
         self.post_message(self.Judged(f"! {many} still to take. F8 goes to the first of them."))
 
     def _picture(self, draft: Drafted) -> None:
-        self.draft = draft
         self.query_one("#missing").display = False
         view = self.query_one(PatternView)
         view.display = True
         view.show(draft.pattern.pieces, view.selected, self.desk.unit, draft.pattern.facts.levels)
         self.query_one("#given", Static).update("\n".join(drafting.given(draft, self.desk.unit)))
-        self.query_one("#proofs", Static).update(drafting.proof_lines(draft))
+        self._stand(draft)
+        if self.REST:
+            self.set_timer(self.REST, lambda: self._rest(draft))
+        else:
+            self._rest(draft)
+
+    def _stand(self, draft: Drafted) -> None:
+        """Say how the proofs stand."""
+        self.draft = draft
+        room = self.query_one("#proofs").size.height or 8
+        self.query_one("#proofs", Static).update(drafting.proof_lines(draft, room))
         self.post_message(self.Judged(drafting.verdict(draft)))
+
+    def _rest(self, draft: Drafted) -> None:
+        """Ask how sure the draft is, once nothing is typed for a moment."""
+        if self.draft is draft and not self.busy:
+            self._judge(draft)
+
+    @work(thread=True, exclusive=True, group="how sure")
+    def _judge(self, draft: Drafted) -> None:
+        from tapewise_core.tasks.how_sure import how_sure  # not before it is wanted: numpy
+
+        try:
+            self.post_message(self.Surer(draft, how_sure(draft)))
+        except Exception as error:  # the proofs as estimated stay on the page
+            trouble.note(error)
+
+    @on(Surer)
+    def surer(self, event: Surer) -> None:
+        event.stop()
+        if event.before is self.draft:
+            self._stand(event.draft)
 
     def mended(self) -> Proof | None:
         """The first failing proof that offers a change."""
