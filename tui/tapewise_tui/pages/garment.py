@@ -193,11 +193,14 @@ class GarmentPage(Page):
         self.query_one(LivePattern).next_piece()
 
     def action_change(self) -> None:
-        """Go to the first measure missing, else to what a failing proof asks to change."""
+        """Go to the first measure missing, else to the choice that a failing proof hangs on, else
+        to the measure that would make an unsure one surest."""
+        live = self.query_one(LivePattern)
         missing = drafting.missing(self.desk, self.desk.work)
-        wanted = self.query_one(LivePattern).to_change()
-        if missing:
-            self.desk.place(measure=missing[0])
+        wanted = live.to_change()
+        measures = missing or (() if wanted else live.to_measure())
+        if measures:
+            self.desk.place(measure=measures[0])
             self.tapewise.go("measure")
         elif wanted:
             self.found(wanted)

@@ -17,7 +17,7 @@ from tapewise_tui.line import Line
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.rows import Rows
 
-NARROW, WIDE, ROOMY = 26, 40, 110
+NARROW, WIDE, ROOMY = 26, 34, 110
 """How wide the proofs' names are, and from how many columns on they have more room."""
 
 

@@ -151,6 +151,12 @@ class LivePattern(Vertical):
         proof = self.mended()
         return next(iter(proof.mend), None) if proof and proof.mend else None
 
+    def to_measure(self) -> tuple[str, ...]:
+        """The measure that would make an uncertain draft surest, if there is one."""
+        verdict = self.draft.verdict if self.draft else None
+        helps = verdict.helps_most if verdict and verdict.uncertain else None
+        return (helps,) if helps else ()
+
     def next_piece(self) -> None:
         """Choose the next piece; after the last one, none."""
         view = self.query_one(PatternView)
