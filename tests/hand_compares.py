@@ -11,6 +11,7 @@ from hand_reads import read
 
 from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.steps import spoken
 from tapewise_core.drafting.told_steps import told_steps
 from tapewise_core.garments.garment import Garment
 from tapewise_core.text.told import Reader
@@ -37,7 +38,7 @@ def compared(pattern: Pattern, unit: Unit = Unit.CM, *, finished: bool = False) 
     for raw in pattern.drafts:
         acts = read(told_steps(raw if finished else by_hand(raw), Reader(unit)))
         sheet = drawn(acts, done)
-        done[raw.title.lower()] = sheet
+        done[spoken(raw.title)] = sheet
         mine = np.vstack([line for _, line in sheet.lines])
         true = {
             name: dense([(p.x, p.y) for p in path.flattened()])

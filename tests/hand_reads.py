@@ -96,8 +96,8 @@ class Notched:
 Act = Measured | Offs | Ruled | Drawn | Turned | Traced | Marked | Joined | Notched
 
 SILENT = (
-    "Add the allowances", "Mark the slit", "Mark the side seam",
-    "Check the angle", "One pattern serves", "These are stitch lines", "The line straight up",
+    "Add the allowances", "Mark the top of the slit", "Mark the side seam",
+    "Check the angle", "One pattern serves", "These are stitching lines", "The line straight up",
     "The ends are sewn", "Mark the long edges", "Divide both long edges",
 )  # fmt: skip
 """What leaves no line of the outline: marks across it, allowances, remarks."""
@@ -184,12 +184,13 @@ def _ruled(text: str, _: object) -> Ruled | None:
 
 
 def _drawn(text: str, _: object) -> Drawn | None:
-    shape = rf"(?:ruled along (?P<ruled>{LINE}(?: and {LINE})*) and )?one smooth line[^.]*\."
+    several = rf"{LINE}(?:, {LINE})*(?: and {LINE})?"
+    shape = rf"(?:ruled along (?P<ruled>{several}) and )?one smooth line[^.]*\."
     found = re.match(rf"Draw the .+? (?P<names>{LINE}), {shape}", text)
     if not found:
         return None
     names, rest = _names(found["names"]), text[found.end() :]
-    ruled = tuple(_names(one) for one in (found["ruled"] or "").split(" and ") if one)
+    ruled = tuple(_names(one) for one in _listed(found["ruled"] or "") if one)
     leaves = re.search(rf"leaves {names[0]} (.+?)(?: and comes|\.)", rest)
     comes = re.search(rf"comes to {names[-1]} (.+?)\.", rest)
     return Drawn(names, ruled, leaves[1] if leaves else "", comes[1] if comes else "")
@@ -197,9 +198,9 @@ def _drawn(text: str, _: object) -> Drawn | None:
 
 def _turned(text: str, _: object) -> Turned | None:
     found = re.match(
-        rf"Turn a tape or a string of (.+) round ({POINT}) and draw ({LINE}), part of a ", text
+        rf"Turn a tape or a string round ({POINT}), (.+) long, and draw ({LINE}), part of a ", text
     )
-    return Turned(found[2], amount(found[1]), _names(found[3])) if found else None
+    return Turned(found[1], amount(found[2]), _names(found[3])) if found else None
 
 
 def _traced(text: str, _: object) -> Traced | None:

@@ -130,7 +130,7 @@ def test_extras_are_told_and_sewn():
     told = " ".join(
         spelt(step) for step in made(belt="yes", pockets="yes", hem="split").drafts[0].steps
     )
-    for words in ("loop for the belt", "the pocket's opening", "Mark the slit"):
+    for words in ("loop for the belt", "the pocket's opening", "the top of the slit"):
         assert words in told
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tapewise_core.drafting.drafting_paper import DraftingPaper
-from tapewise_core.drafting.steps import Stated
+from tapewise_core.drafting.steps import Stated, listed
 from tapewise_core.geometry.path import Path
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import Length
@@ -41,7 +41,7 @@ class Curve:
     def _shape(self) -> Told:
         if not self.straight:
             return ("one smooth line",)
-        ruled_parts = " and ".join("–".join(names) for names in self.straight)
+        ruled_parts = listed(tuple("–".join(names) for names in self.straight))
         return (f"ruled along {ruled_parts} and one smooth line with the rest, without a corner",)
 
     def _ends(self) -> Told:
@@ -74,9 +74,9 @@ class Round:
 
     def tell(self) -> Told:
         """Say how a string turns round the centre."""
-        words = "Turn a tape or a string of {} round {} and draw {}, part of a circle: the {}."
+        words = "Turn a tape or a string round {}, {} long, and draw {}, part of a circle: the {}."
         names = "–".join(self.names)
-        return said(words, self.radius, self.centre, names, LineName(self.line))
+        return said(words, self.centre, self.radius, names, LineName(self.line))
 
     def stated(self) -> tuple[Stated, ...]:
         """State how far its points lie from the centre."""

@@ -12,8 +12,8 @@ from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import Length, mm
 
-ON_IT = 0.25
-"""A point that lies nearer to the line is told to lie on it [mm]: half of what can be told."""
+ON_IT = 0.5
+"""A point that lies nearer to the line is told to lie on it [mm]: less cannot be told."""
 
 FEW = 3
 """So many points are told in a sentence, more of them in a table."""

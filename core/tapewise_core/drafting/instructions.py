@@ -21,8 +21,16 @@ from tapewise_core.text.told import Reader, Told
 from tapewise_core.units import Unit
 
 TOOLS = (
-    "paper at least as long as the garment, a soft pencil, a long ruler, a set square, a tape",
+    "paper at least as long as the garment, a soft pencil, a long ruler, a set square, a tape, a "
+    "protractor",
     "a curved ruler helps and is not needed: every curve has points to pass through",
+)
+
+CURVES = (
+    "Points of a curve, C1, C2 and so on, are told from a straight line between two others: so "
+    "far along it, then so far out, square to it. Put a dot at each, then draw one smooth line "
+    "through them, in the direction that is told for its ends: “at 94° to S–P, downwards” is the "
+    "angle between the curve and that line, the curve lying below it."
 )
 
 
@@ -43,9 +51,10 @@ def instructions(
         Heading(f"{label.garment} for {label.person}: drafting by hand", 1),
         Paragraph(
             "Lines here are stitching lines; allowances are added last. Draw full lines where the "
-            "pattern's own edges are, thin ones where a line only helps. “Across” is square to the "
-            "fold, “down” along it."
+            "pattern's own edges are, thin ones where a line only helps. “Across” and “level” are "
+            "square to the fold, “down” and “upright” along it."
         ),
+        Paragraph(CURVES),
         Bullets(TOOLS),
         *_set(label),
     ]
@@ -103,5 +112,8 @@ def _steps(drafts: tuple[Draft, ...], reader: Reader) -> Iterator[Block]:
                 yield Table(told.head, told.rows)
         if draft.paper.points:
             first = next(iter(draft.paper.points))
-            yield Paragraph(f"All points of this piece, across and down from {first}, to check by:")
+            yield Paragraph(
+                f"All points of this piece, across and down from {first}, to check by; − is to the "
+                "left, or up:"
+            )
             yield Table(*all_points(draft, reader))

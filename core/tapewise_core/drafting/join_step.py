@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tapewise_core.drafting.drafting_paper import DraftingPaper
-from tapewise_core.drafting.steps import Stated
+from tapewise_core.drafting.steps import Stated, spoken
 from tapewise_core.geometry.point import Point
 from tapewise_core.text.told import Told
 
@@ -33,7 +33,7 @@ class JoinHalves:
     def tell(self) -> Told:
         """Say how they are laid."""
         return (
-            f"Turn the {self.mirrored.lower()} over and lay it to the {self.plain.lower()}, fold "
+            f"Turn the {spoken(self.mirrored)} over and lay it to the {spoken(self.plain)}, fold "
             "line on fold line. Stick them together, or trace both onto one sheet: the fold line "
             "is the centre, and the piece is cut as a whole.",
         )

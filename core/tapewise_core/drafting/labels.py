@@ -9,6 +9,7 @@ from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import TextLine
+from tapewise_core.text.told import LineName
 from tapewise_core.units import Unit
 
 LARGEST, SMALLEST = 5.0, 2.2
@@ -69,7 +70,7 @@ def allowance_words(piece: Piece, unit: Unit) -> str:
     groups: dict[str, list[str]] = {}
     for edge in piece.edges:
         if not edge.fold and edge.mouth is None:
-            name = edge.name.replace("_2", "").replace("_", " ")
+            name = str(LineName(edge.name))
             group = groups.setdefault(unit.spell(edge.allowance), [])
             if name not in group:
                 group.append(name)

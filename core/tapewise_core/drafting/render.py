@@ -13,6 +13,7 @@ from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine, extent
+from tapewise_core.text.told import LineName
 
 BORDER = 10.0
 """Blank paper kept round a piece [mm]."""
@@ -193,7 +194,7 @@ def _edge_name(edge: Edge, part: str) -> tuple[TextLine, ...]:
     if edge.fold or edge.mouth or edge.path.length() < 25:
         return ()
     at, along = edge.path.at(edge.path.length() * NAMED_AT)
-    name = edge.name.removesuffix("_2").replace("_", " ")
+    name = str(LineName(edge.name))
     return (_along(name, at, along, -4.6, 2.8, part),)
 
 

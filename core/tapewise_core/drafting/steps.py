@@ -151,14 +151,25 @@ class Trace:
     def tell(self) -> Told:
         """Say what is traced, and which points are copied."""
         lines = ("fold", *(str(LineName(name)) for name in self.source.lines))
+        points = listed(tuple(self.source.points))
         return (
-            f"Lay fresh paper over the {self.of}. Trace the {listed(lines)}, and copy the points "
-            f"{listed(tuple(self.source.points))}.",
+            f"Lay fresh paper over the {spoken(self.of)}. Trace the {listed(lines)}, and copy the "
+            f"points {points}.",
         )
 
     def stated(self) -> tuple[Stated, ...]:
         """State no distance."""
         return ()
+
+
+def spoken(title: str) -> str:
+    """Return a draft's title as a sentence names it.
+
+    >>> spoken("Back, left half")
+    'left half of the back'
+    """
+    piece, _, half = title.lower().partition(", ")
+    return f"{half} of the {piece}" if half else piece
 
 
 def listed(names: tuple[str, ...]) -> str:
@@ -208,7 +219,7 @@ class Outline:
 
     def tell(self) -> Told:
         """Say what each edge gets."""
-        each = (said("{} {}", LineName(name), by) for name, by in self.edges)
+        each = (said("{} {}", LineName(name), by if by.mm else "none") for name, by in self.edges)
         opening = "Add the allowances outside the lines, then cut along the outer line: "
         corners = self._corners() if self.shown and self.shown.corner else ""
         return (opening, *joined(each, "; "), ".", corners)

@@ -16,7 +16,7 @@ from tapewise_core.text.told import Told
 HELP = "X"
 """The family of points that only help to find another; nobody looks along their lines again."""
 
-LONG = 90.0
+LONG = 60.0
 """Nobody tells a direction by a shorter line [mm], where there is a longer one: its ends are told
 to the millimetre or to the eighth of an inch (our choice)."""
 

@@ -26,7 +26,7 @@ def draft_facing(half: Draft, name: str, style: NeckStyle) -> Draft:
     further = _further(half, neck, way)
     points = filter(None, (start, neck, further))
     traced = half.paper.only(points, ("neckline",))
-    draft = Draft(f"{name.capitalize()} facing").trace(half.title.lower(), traced)
+    draft = Draft(f"{name.capitalize()} facing").trace(half.title, traced)
     edge = "the facing's edge on the shoulder"
     if further:
         draft = draft.along(neck, further, "H", width, edge)

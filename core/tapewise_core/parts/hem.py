@@ -29,9 +29,9 @@ def slit_told(draft: Draft, style: HemStyle) -> Draft:
     if not style.split:
         return draft
     return draft.note(
-        "Mark the slit: from M measure ",
+        "Mark the top of the slit: from M measure ",
         style.slit,
-        " up along the side; there the side seam ends.",
+        " up along the side. The side seam is sewn down to there.",
     )
 
 

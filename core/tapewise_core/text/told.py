@@ -26,12 +26,21 @@ class OptionKey:
 
 @dataclass(frozen=True, slots=True)
 class LineName:
-    """A line, edge or piece of the pattern by its name in the record, such as ``sleeve_hem``."""
+    """A line, edge or piece of the pattern by its name in the record, such as ``sleeve_hem``.
+
+    >>> str(LineName("sleeve_hem_2")), str(LineName("split"))
+    ('sleeve hem', 'slit')
+    """
 
     name: str
 
     def __str__(self) -> str:
-        return self.name.removesuffix("_2").replace("_", " ")
+        name = self.name.removesuffix("_2")
+        return CALLED.get(name, name.replace("_", " "))
+
+
+CALLED = {"split": "slit", "outer": "outer edge"}
+"""Lines whose names in the record are not what people call them."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,7 @@ from making import MIDDLE, person
 
 from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.control import Control, controls
+from tapewise_core.drafting.steps import spoken
 from tapewise_core.drafting.told_steps import told_steps
 from tapewise_core.garments.shelf import garments
 from tapewise_core.paper.document import Heading, NumberedStep, Table
@@ -50,7 +51,7 @@ def test_what_the_hand_drew_measures_as_the_sheet_says(name: str) -> None:
     done: dict[str, Sheet] = {}
     for told in map(by_hand, made(name).pattern.drafts):
         sheet = drawn(read(told_steps(told, Reader(Unit.CM))), done)
-        done[told.title.lower()] = sheet
+        done[spoken(told.title)] = sheet
         found = list(controls(told))
         assert found, told.title
         for one in found:

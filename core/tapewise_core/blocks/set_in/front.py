@@ -34,7 +34,7 @@ from tapewise_core.units import mm
 def draft_front(back: Draft, body: Body, trunk: Trunk, title: str) -> Draft:
     """Return the front, with the centre front on a fold."""
     style, plan, drawn, sides = trunk.style, trunk.plan, trunk.drawn, trunk.sides
-    draft = Draft(title).trace(back.title.lower(), _traced(back))
+    draft = Draft(title).trace(back.title, _traced(back))
     forward = -style.figure.forward_shoulder.mm
     draft = raised_line(draft, plan.room.raised, forward)
     draft = lower_line(draft, plan.wish.front_shoulder, lower_by(plan, style))

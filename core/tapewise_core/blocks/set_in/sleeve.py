@@ -111,8 +111,8 @@ def draft_sleeve(solved: Cap, armhole: Length, length: Length, hem: float) -> Dr
     """Return the sleeve as drawn by hand; ``hem`` is its width at the hem [mm]."""
     drawn = sleeve(solved, length.mm, hem)
     called = said(
-        "the line of the sleeve's width; so high the cap goes into {} and is as wide as the arm "
-        "and its ease", armhole,
+        "the line of the sleeve's width: from there the cap goes into {}, and is as wide as the "
+        "arm and its ease", armhole,
     )  # fmt: skip
     draft = (
         Draft("Sleeve")

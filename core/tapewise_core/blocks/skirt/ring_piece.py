@@ -54,8 +54,8 @@ def draft_ring(title: str, skirt: Ring, edge: Length, length: Length, count: int
         alike = "back and front" if count == 2 else f"all {count} panels"
         draft = draft.note(f"One pattern serves for {alike}: they are alike.")
     return draft.note(
-        "These are stitch lines. The waist is cut inside its own, on a circle of ", inner,
-        "; what the sides get lies outside the sector, and the waist stays as long as it is.",
+        "These are stitching lines. The waist is cut inside its own, on a circle of ", inner,
+        "; the allowances of the sides lie outside them, so the waist keeps its length.",
     )  # fmt: skip
 
 
@@ -67,7 +67,7 @@ def _ray(
     chord = (on_circle(Point(0, 0), 1, angle) - Point(0, 1)).length()
     whole = radius.called("radius") + length
     draft = draft.slanting(
-        "Z", waist, radius.called("radius"), angle, ("Z", "Q"), "the waist at the side"
+        "Z", waist, mm(radius.mm), angle, ("Z", "Q"), "the waist at the side"
     ).along("Z", waist, hem, whole, "the hem at the side")
     if chord > 1.99:
         return draft
@@ -77,10 +77,10 @@ def _ray(
 def _arcs(draft: Draft, half: float, radius: Length, length: Length, *, fold: bool) -> Draft:
     """The waist and the hem, walked from the fold, or from the left of a whole piece."""
     centre, first = draft["Z"], 0.0 if fold else -half
-    inner = radius.called("radius")
+    inner, outer = mm(radius.mm), radius.called("radius") + length
     for line, size, ends in (
         ("waist", inner, ("R", "D") if fold else ("E", "R", "D")),
-        ("hem", inner + length, ("Q", "G") if fold else ("H", "Q", "G")),
+        ("hem", outer, ("Q", "G") if fold else ("H", "Q", "G")),
     ):
         draft = draft.then(Round(line, arc(centre, size.mm, first, half), ends, "Z", size))
     return draft

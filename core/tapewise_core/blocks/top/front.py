@@ -25,7 +25,7 @@ KEPT = (*"NAGWJBPEHUMSV", "V1", "H1", "Q1", "Q2", "Q3", "Q4")
 
 def draft_front(back: Draft, plan: TopPlan, title: str = "Front") -> Draft:
     """Return the front, drafted over the finished back with the centre front on a fold."""
-    draft = Draft(title).trace(back.title.lower(), _traced(back, plan))
+    draft = Draft(title).trace(back.title, _traced(back, plan))
     draft = front_overarm(draft, plan)
     draft = sleeve_hem(draft, plan, front=True)
     draft = _neckline(draft, plan)

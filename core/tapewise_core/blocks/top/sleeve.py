@@ -26,7 +26,7 @@ def _sleeve(draft: Draft, plan: TopPlan, sleeve: Sleeve) -> Draft:
     """Both ends of the hem, and a long sleeve's width where the arm is fullest."""
     half = _hem_half(plan)
     if sleeve.wider > HAIR:
-        half = half + mm(sleeve.wider).called("to meet the body")
+        half = half + mm(sleeve.wider).called("width to meet the body")
     draft = draft.square(("P", "E"), "H", half, "the end of the sleeve's hem")
     if plan.grown.arm.is_long:
         at = plan.grown.arm.place + PLACE_ROOM
@@ -48,7 +48,7 @@ def _hem_half(plan: TopPlan) -> Length:
 def _corrected(half: Length, drawn: float) -> Length:
     """What a line's bend changes is made up for, so that the finished width is as asked."""
     more = drawn - half.mm
-    return half + mm(more).called("for the bend") if abs(more) > HAIR else half
+    return half + mm(more).called("bend") if abs(more) > HAIR else half
 
 
 def _upper_half(plan: TopPlan) -> Length:
