@@ -13,9 +13,10 @@ from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
-from tapewise_core.tasks.people import store
+from tapewise_core.tasks.people import person, store
 from tapewise_core.units import Unit
 from tapewise_tui.widgets.readings import Readings
+from tapewise_tui.widgets.sure import SureLine
 
 
 def begin(*values: tuple[str, float], measure: str = "head", unit: Unit = Unit.CM) -> None:
@@ -357,3 +358,20 @@ def test_a_bra_is_spoken_of_only_where_one_is_worn(
         assert ("bra you" in at.text()) == worn
 
     walk(steps, LARGE)
+
+
+def test_the_page_says_how_sure_the_garment_is_by_now() -> None:
+    """Worked out aside after each measure, and surer with it."""
+    store.save(person("Marta Lindqvist").without("bust").without("high_bust"))
+    work.save(work.Work("Marta Lindqvist", measure="bust", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        told = " ".join(str(at.page.query_one(SureLine).content).split())
+        assert re.search(r"By now (the garment is \d in 10 sure|\d+ of \d+ proofs fail)", told)
+        await at.type("94", "enter")
+        after = " ".join(str(at.page.query_one(SureLine).content).split())
+        assert "By now" in after
+        assert after != told
+
+    walk(steps, judges=True)

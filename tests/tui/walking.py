@@ -66,11 +66,14 @@ def walk(
     steps: Callable[[Walk], Awaitable[None]],
     size: tuple[int, int] = SMALL,
     today: date | None = TODAY,
+    *,
+    judges: bool = False,
 ) -> None:
-    """Run the app and take some steps in it."""
+    """Run the app and take some steps in it; how sure a garment is costs time and is left out."""
 
     async def run() -> None:
         app = TapewiseApp(Desk(today))
+        app.desk.judges = judges
         async with app.run_test(size=size) as pilot:
             step = Walk(app, pilot)
             await step.settle()

@@ -36,7 +36,11 @@ class State:
 
 
 class Desk:
-    """One person's measures and work at a time; ``today`` and ``now`` are fixed in tests."""
+    """One person's measures and work at a time; ``today`` is fixed in tests.
+
+    ``all_measures`` says that all are gone through, not the garment's alone; ``judges`` that pages
+    work out how sure the garment is while the person measures.
+    """
 
     def __init__(self, today: date | None = None) -> None:
         self._today = today
@@ -48,6 +52,7 @@ class Desk:
         self.marked = ""
         self.asked: tuple[people.store.Clash, ...] = ()
         self.all_measures = False
+        self.judges = True
         self._ordered: tuple[Profile, tuple[str, Mapping[str, str]], tuple[str, ...]] | None = None
         self._base: Profile | None = None
         self._checked: tuple[Profile, Check] | None = None

@@ -35,6 +35,24 @@ def of(profile: Profile, made: Work, desk: Desk) -> Drafted | str:
         return trouble.note(error)
 
 
+def sureness(profile: Profile, made: Work, desk: Desk) -> str:
+    """Say in a few words how sure a garment is, nothing where it cannot be drafted yet; safe in a
+    worker."""
+    from tapewise_core.tasks.how_sure import how_sure
+
+    found = of(profile, made, desk)
+    if isinstance(found, str):
+        return ""
+    try:
+        judged = how_sure(found)
+    except Exception as error:  # the page says what is open all the same
+        return trouble.note(error)
+    if judged.failing:
+        return f"By now {len(judged.failing)} of {len(judged.proofs)} proofs fail."
+    sure = min((proof.sure for proof in judged.proofs), default=1.0)
+    return f"By now the garment is {verdicts.told_sure(sure)}."
+
+
 def missing(desk: Desk, made: Work) -> tuple[str, ...]:
     """Return the measures that some work cannot be drafted without; safe in a worker."""
     return wizard.missing(desk.profile, made.garment, made.asked)

@@ -18,6 +18,7 @@ from tapewise_tui.line import Line
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.rows import Cell, Rows
+from tapewise_tui.widgets.sure import SureLine
 
 WAYS = ("up", "down", "pageup", "pagedown")
 
@@ -70,7 +71,7 @@ class EntryPage(Page):
         raise NotImplementedError
 
     def parts(self) -> Iterable[Widget]:
-        yield Static("", id="summary", markup=False)
+        yield SureLine(id="summary")
         yield Rows(id="table", takes_keys=False)
         with EntryLine(id="entry"):
             yield Label("", id="entry-name", markup=False)
@@ -83,7 +84,7 @@ class EntryPage(Page):
         self.rows = self.standing()
         table = self.query_one(Rows)
         table.fill(self.columns(), [(row.measure.key, self.cells(row)) for row in self.rows])
-        self.query_one("#summary", Static).update(self.summary())
+        self.query_one(SureLine).show(self.summary(), self.desk)
         self.mark()
         self.query_one(Field).focus()
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from tapewise_core.proofs.report import in_order as in_order
-from tapewise_core.proofs.verdict import in_ten, verdict
+from tapewise_core.proofs.verdict import AS_GOOD_AS_SURE, in_ten, verdict
 from tapewise_core.proofs.verdict import outcome as outcome
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.text.told import Told, said
@@ -16,6 +16,15 @@ def verdict_told(drafted: Drafted) -> Told:
     if drafted.verdict is not None:
         return drafted.verdict.says
     return verdict(drafted.proofs).says
+
+
+def told_sure(sure: float) -> str:
+    """Spell how sure a garment is as a whole.
+
+    >>> told_sure(0.84), told_sure(1.0)
+    ('8 in 10 sure', 'as good as sure')
+    """
+    return "as good as sure" if sure >= AS_GOOD_AS_SURE else f"{in_ten(sure)} sure"
 
 
 def verdict_lines(drafted: Drafted) -> Iterator[str]:

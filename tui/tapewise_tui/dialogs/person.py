@@ -16,7 +16,7 @@ from tapewise_core.tasks.people import store
 from tapewise_core.tasks.people_changes import aged
 from tapewise_core.tasks.settings import settings
 from tapewise_core.units import Unit
-from tapewise_tui.widgets.toggles import Choices, OneOf
+from tapewise_tui.widgets.toggles import OneOf, Radios
 
 UNITS = {Unit.CM: "centimetres", Unit.IN: "inches"}
 BUILDS = {
@@ -48,13 +48,13 @@ class PersonDialog(ModalScreen[Profile | None]):
                 yield Label("Name, as it shall stand on the pattern")
                 yield Input(self.profile.name if self.profile else "", id="name", compact=True)
                 yield Label("Lengths are typed in")
-                yield Choices(
+                yield Radios(
                     *(OneOf(word, one is unit) for one, word in UNITS.items()),
                     id="unit",
                     compact=True,
                 )
                 yield Label("Where a measure is missing, estimate it from")
-                yield Choices(
+                yield Radios(
                     *(OneOf(word, one is build) for one, word in BUILDS.items()),
                     id="build",
                     compact=True,

@@ -21,6 +21,7 @@ from tapewise_tui.dialogs.jump import jump_dialog
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.readings import Readings
 from tapewise_tui.widgets.site import SiteField
+from tapewise_tui.widgets.sure import SureLine
 from tapewise_tui.widgets.trail import Trail
 from tapewise_tui.widgets_drawn import FigureView
 
@@ -67,7 +68,7 @@ class MeasurePage(Page):
                 yield Static("", id="standing", markup=False)
                 yield Static("", id="others", markup=False)
                 yield Static("", id="skipped", markup=False)
-                yield Static("", id="open", markup=False)
+                yield SureLine(id="open")
             yield Trail()
 
     def begin(self) -> None:
@@ -117,7 +118,7 @@ class MeasurePage(Page):
         self.query_one("#others", Static).update(others)
         self.query_one("#skipped", Static).update(skipped)
         self.query_one("#skipped").display = not kept
-        self.query_one("#open", Static).update(measuring.still_open(desk))
+        self.query_one(SureLine).show(measuring.still_open(desk), desk)
 
     def _wanted(self, key: str) -> int:
         """The second reading where the first waits for it, else the first."""

@@ -46,7 +46,7 @@ class FindDialog(ModalScreen[str | None]):
                 select_on_focus=False,
             )
             yield OptionList(*map(_option, self.lines))
-            yield Static("Enter goes there · Escape stays", classes="quiet")
+            yield Static("Enter takes the line marked · Escape leaves", classes="quiet")
 
     def on_mount(self) -> None:
         self.query_one(OptionList).can_focus = False

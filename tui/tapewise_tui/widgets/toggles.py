@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import ClassVar
 
+from textual import on
 from textual.binding import Binding, BindingType
 from textual.content import Content
 from textual.widgets import Checkbox, RadioButton, RadioSet
@@ -25,7 +26,7 @@ class Tick(Checkbox):
         return Content("[x]" if self.value else "[ ]")
 
 
-class Choices(RadioSet):
+class Radios(RadioSet):
     """Choices of which the arrow keys take the next one at once."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -34,6 +35,16 @@ class Choices(RadioSet):
         Binding("enter", "app.focus_next", "Next question", show=False),
     ]
 
+    _wanted: int | None = None
+    """The choice taken last, until the set has heard of it: keys may come faster."""
+
     def action_take(self, by: int) -> None:
         buttons = list(self.query(RadioButton))
-        buttons[(self.pressed_index + by) % len(buttons)].value = True
+        at = self.pressed_index if self._wanted is None else self._wanted
+        self._wanted = (at + by) % len(buttons)
+        buttons[self._wanted].value = True
+
+    @on(RadioSet.Changed)
+    def heard(self, event: RadioSet.Changed) -> None:
+        if event.index == self._wanted:
+            self._wanted = None
