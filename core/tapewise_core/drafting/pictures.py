@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.picturing.finished_picture import finished_sheets
+from tapewise_core.drafting.picturing.locator import Locator
 from tapewise_core.drafting.picturing.scene import scenes
 from tapewise_core.drafting.picturing.sheet import Flattened, Sheet
 from tapewise_core.drafting.picturing.step_picture import step_sheet
@@ -20,11 +21,12 @@ def step_pictures(draft: Draft, unit: Unit) -> Iterator[tuple[Drawing, ...]]:
     second one shows how the corner of its hem is mirrored."""
     flat = Flattened()
     last = tuple(path for name, path in draft.paper.lines.items() if name != "cutting_line")
+    where = Locator(last, flat)
     for number, scene in enumerate(scenes(draft), start=1):
         sheets = (
             tuple(finished_sheets(scene, scene.shown, flat, unit))
             if scene.shown
-            else (step_sheet(scene, flat, unit, last),)
+            else (step_sheet(scene, flat, unit, where),)
         )
         title = f"{draft.title}, step {number}"
         yield tuple(_drawing(title, sheet) for sheet in sheets)

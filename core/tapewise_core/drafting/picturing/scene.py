@@ -18,6 +18,9 @@ from tapewise_core.geometry.point import Point
 AROUND = 0.14
 """Shown round what happens, as a share of its longer side (our choice)."""
 
+NAMED = 0.3
+"""The same where notches are marked, whose names need room."""
+
 LEAST = 80.0
 """The least a picture shows across [mm] (our choice)."""
 
@@ -185,7 +188,7 @@ def window(scene: Scene, shape: float) -> Box:
     """Return the part of the paper to show, ``shape`` times as high as wide: where the step
     happens and something round it, moved back over the draft where it would lie beside it."""
     focus = scene.focus
-    room = AROUND * max(focus.width, focus.height, LEAST)
+    room = (NAMED if scene.new_marks else AROUND) * max(focus.width, focus.height, LEAST)
     wide = max(focus.width + 2 * room, (focus.height + 2 * room) / shape, LEAST)
     high = wide * shape
     across = _slid((focus.left + focus.right) / 2, wide, scene.whole.left, scene.whole.right, room)

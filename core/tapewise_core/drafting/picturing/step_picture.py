@@ -6,14 +6,13 @@ import math
 from collections.abc import Sequence
 
 from tapewise_core.drafting.picturing.ground import Place
+from tapewise_core.drafting.picturing.locator import Locator
 from tapewise_core.drafting.picturing.scene import Measure, Scene, Spot, window
 from tapewise_core.drafting.picturing.sheet import Flattened, Sheet
 from tapewise_core.drafting.picturing.signs import arrow, notch, overlaps, set_off
 from tapewise_core.drafting.picturing.words import Words, in_lines
-from tapewise_core.geometry.outline import Box, box_of
-from tapewise_core.geometry.path import Path, ruled
-from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Dash, Layer, Stroke
+from tapewise_core.geometry.outline import Box
+from tapewise_core.paper.drawing import Dash, Layer
 from tapewise_core.units import Unit
 
 WIDE, HIGH, LOW = 56.0, 56.0, 34.0
@@ -23,8 +22,11 @@ page."""
 TALL, MANY = 74.0, 3
 """The largest height where more than so many lengths are told [mm]."""
 
-NOTCHED = 52.0
+NOTCHED = 60.0
 """The least height where notches are marked, whose names need room [mm]."""
+
+LARGE, CROWD = 96.0, 6
+"""The width and the height where more than so many notches are marked at once [mm]."""
 
 MARGIN = 4.0
 """Room for letters round what is shown [mm]."""
@@ -33,15 +35,9 @@ NEW, NAMED, OLD, LENGTH = 3.2, 2.8, 2.5, 2.8
 """Type of a step's own letters, of those it names, of others and of lengths [mm]: 7 points and
 more."""
 
-PART = 0.3
-"""A picture that shows less than this share of the draft says where on it that is."""
 
-PLACE = 13.0
-"""The longer side of the small drawing that says where [mm]."""
-
-
-def step_sheet(scene: Scene, flat: Flattened, unit: Unit, last: Sequence[Path]) -> Sheet:
-    """Return a step's picture; ``last`` are the lines of the pattern as they are in the end."""
+def step_sheet(scene: Scene, flat: Flattened, unit: Unit, where: Locator) -> Sheet:
+    """Return a step's picture, which says with ``where`` what part of the pattern it shows."""
     sheet, shown = _sheet(scene)
     _lines(scene, sheet, flat)
     lengths = _measured(scene, sheet)
@@ -50,21 +46,28 @@ def step_sheet(scene: Scene, flat: Flattened, unit: Unit, last: Sequence[Path]) 
     spots = [spot for spot in scene.spots if sheet.holds(spot.at)]
     for spot in spots:
         sheet.dot(sheet.at(spot.at), 1.1 if spot.new else 0.7 if spot.named else 0.5)
-    if last:
-        _where(shown, sheet, flat, last)
+    where.draw(shown, sheet)
     _words(scene, sheet, spots, [(unit.spell(one.by), *ends) for one, ends in lengths])
     return sheet
 
 
 def _sheet(scene: Scene) -> tuple[Sheet, Box]:
     """The picture as high as what it shows asks for, and the part of the draft that it shows."""
-    wide, focus = WIDE - 2 * MARGIN, scene.focus
-    low = NOTCHED if scene.new_marks else LOW
-    high = TALL if len(scene.measures) > MANY else HIGH
+    room, focus = _room(scene), scene.focus
+    wide = room.width - 2 * MARGIN
     shape = focus.height / max(focus.width, 1.0)
-    shape = min(max(shape, (low - 2 * MARGIN) / wide), (high - 2 * MARGIN) / wide)
+    shape = min(max(shape, (room.top - 2 * MARGIN) / wide), (room.bottom - 2 * MARGIN) / wide)
     part = window(scene, shape)
-    return Sheet(part, wide / part.width, WIDE, wide * shape + 2 * MARGIN), part
+    return Sheet(part, wide / part.width, room.width, wide * shape + 2 * MARGIN), part
+
+
+def _room(scene: Scene) -> Box:
+    """A picture's width, and as its top and bottom its least and its largest height."""
+    if len(scene.new_marks) > CROWD:
+        return Box(0, NOTCHED, LARGE, LARGE)
+    if scene.new_marks:
+        return Box(0, NOTCHED, WIDE, TALL)
+    return Box(0, LOW, WIDE, TALL if len(scene.measures) > MANY else HIGH)
 
 
 def _lines(scene: Scene, sheet: Sheet, flat: Flattened) -> None:
@@ -95,37 +98,6 @@ def _measured(scene: Scene, sheet: Sheet) -> list[tuple[Measure, tuple[Place, Pl
     return drawn
 
 
-def _where(shown: Box, sheet: Sheet, flat: Flattened, last: Sequence[Path]) -> None:
-    """The whole pattern in a free corner, very small, with a frame round the part shown, unless
-    most of it is shown."""
-    whole = box_of(point for path in last for point in flat.points(path))
-    if shown.width * shown.height > PART * whole.width * whole.height:
-        return
-    times = PLACE / max(whole.width, whole.height, 1.0)
-    wide, high = whole.width * times, whole.height * times
-    for left, top in (
-        (sheet.width - wide - 1, sheet.height - high - 1), (1.0, sheet.height - high - 1),
-        (sheet.width - wide - 1, 1.0), (1.0, 1.0),
-    ):  # fmt: skip
-        corners = ((left, top), (left + wide, top), (left + wide, top + high), (left, top + high))
-        rows = sheet.placing.ground.covered(corners)
-        if rows is None or not sheet.placing.ground.is_free(rows):
-            continue
-
-        def at(x: float, y: float, left: float = left, top: float = top) -> Place:
-            return left + (x - whole.left) * times, top + (y - whole.top) * times
-
-        for path in last:
-            line = ruled(*(Point(*at(point.x, point.y)) for point in flat.coarse(path)))
-            sheet.placing.inks.append(Stroke(line, Layer.GUIDE, width=0.15))
-        x, y = at(max(shown.left, whole.left), max(shown.top, whole.top))
-        u, v = at(min(shown.right, whole.right), min(shown.bottom, whole.bottom))
-        sheet.stroke(((x, y), (u, y), (u, v), (x, v), (x, y)), Layer.MARKS, width=0.35)
-        sheet.placing.ground.take(rows)
-        sheet.placing.words.take(rows)
-        return
-
-
 def _words(
     scene: Scene,
     sheet: Sheet,
@@ -139,7 +111,7 @@ def _words(
         if spot.new:
             placing.beside(_letters(spot, NEW, bold=True), sheet.at(spot.at))
     for mark in scene.new_marks:
-        placing.beside(Words.of(*in_lines(mark.name), size=NAMED), sheet.at(mark.at))
+        placing.beside(Words.of(*in_lines(mark.name), size=OLD), sheet.at(mark.at))
     for told, start, end in lengths:
         placing.along(Words.of(told, size=LENGTH), start, end)
     for spot in spots:
