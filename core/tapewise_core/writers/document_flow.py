@@ -53,6 +53,9 @@ WRITTEN = 42.0 * POINTS
 LONG = 8
 """A table of more rows may run on over the page."""
 
+BLANK = 12.0
+"""What a table keeps free beside the words of each cell [points]."""
+
 AFTER = 60.0
 """What must find room below a heading that is not kept with all that follows [points]."""
 
@@ -156,21 +159,33 @@ class Setter:
         return Flowing(escape(self.lettering.shaped(plain(text)), quote=False), style)
 
     def _list(self, items: tuple[str, ...], marks: list[str]) -> Flowable:
-        rows = [
-            [self._words(mark), self._words(item)] for mark, item in zip(marks, items, strict=True)
-        ]
         narrow = 14.0 if all(len(mark) < 2 for mark in marks) else 34.0
+        rows = [
+            [self._cell(mark, narrow), self._words(item)]
+            for mark, item in zip(marks, items, strict=True)
+        ]
         return grid(rows, [narrow, self.width - narrow])
 
     def _table(self, table: Table) -> Flowable:
         """Columns as wide as their words; a long list of pairs in two halves beside each other."""
         rows = [table.head, *table.rows] if len(table.head) > 2 else halves(table)
-        cells = [[self._words(cell, CELL) for cell in row] for row in rows]
-        natural = [
-            max(self.lettering.width(plain(row[i]), CELL) for row in rows) + 13.0
-            for i in range(len(rows[0]))
+        needed = [[self._breadth(cell) for cell in row] for row in rows]
+        columns = widths([max(column) for column in zip(*needed, strict=True)], self.width)
+        cells = [
+            [self._cell(cell, room, CELL) for cell, room in zip(row, columns, strict=True)]
+            for row in rows
         ]
-        return grid(cells, widths(natural, self.width), ruled=True)
+        return grid(cells, columns, ruled=True, size=CELL)
+
+    def _breadth(self, text: str) -> float:
+        """How wide a cell is whose words stand in one line."""
+        return self.lettering.width(self.lettering.shaped(plain(text)), CELL) + BLANK
+
+    def _cell(self, text: str, room: float, size: float = BODY) -> Flowable | str:
+        """A cell's words, which the library sets much faster where they need only one line."""
+        shaped = self.lettering.shaped(plain(text))
+        one_line = self.lettering.width(shaped, size) <= room - BLANK + 0.01
+        return shaped if one_line else self._words(text, size)
 
     def _step(self, step: NumberedStep) -> Flowable:
         words = self._words(f"{step.number}. {step.text}", STEP)

@@ -6,12 +6,16 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from tapewise_core.paper.document import Table
+from tapewise_core.writers.lettering import FONT
 
 if TYPE_CHECKING:
     from reportlab.platypus import Flowable
 
 GREY = "#777777"
 """The colour of a table's rules."""
+
+LEADING = 1.35
+"""From baseline to baseline, as a share of the type's size."""
 
 LISTED = 12
 """A list of pairs with more rows is set in two halves."""
@@ -25,13 +29,15 @@ def grid(
     lined: bool = False,
     style: Sequence[tuple[Any, ...]] = (),
     low: float = 0.0,
+    size: float = 9.5,
 ) -> Flowable:
     """Return rows of cells: ``ruled`` all round, ``lined`` between rows, or plain; ``low`` is kept
-    free below the words of each cell [points]."""
+    free below the words of each cell [points], ``size`` is that of words in one line."""
     from reportlab.lib.colors import HexColor
     from reportlab.platypus import Table as Grid
 
     wanted: list[tuple[Any, ...]] = [("VALIGN", (0, 0), (-1, -1), "TOP")]
+    wanted += [("FONT", (0, 0), (-1, -1), FONT, size, size * LEADING)]
     if ruled:
         wanted += [("GRID", (0, 0), (-1, -1), 0.5, HexColor(GREY))]
         wanted += [(f"{side}PADDING", (0, 0), (-1, -1), 1.5) for side in ("TOP", "BOTTOM")]
