@@ -23,6 +23,9 @@ from tapewise_core.geometry.path import Path
 SNAP = 5.0
 """Where a ruled part ends so near to a point that has a name, it ends there [mm] (our choice)."""
 
+SAME = 1.0
+"""Points of a curve that lie nearer to each other are one [mm]."""
+
 ON = 0.3
 """A named point that lies further from a curve is none of its points [mm]."""
 
@@ -94,9 +97,11 @@ def _known(shape: _Shape, name: str) -> bool:
 
 def _shape(paper: DraftingPaper, step: Curve) -> _Shape:
     """Where a curve is ruled, and where the rest of it has its points."""
-    named = [(*walked_to(step.path, paper.point(name)), name) for name in step.names]
-    nodes = {at: name for at, off, name in named if off <= ON}
-    nodes = {0.0 if name == step.names[0] else at: name for at, name in nodes.items()}
+    between = [(*walked_to(step.path, paper.point(name)), name) for name in step.names[1:-1]]
+    nodes = {0.0: step.names[0], step.path.length(): step.names[-1]}
+    for at, off, name in between:
+        if off <= ON and all(abs(at - other) > SAME for other in nodes):
+            nodes[at] = name
     spans: Sequence[Span] = []
     done = 0.0
     for run in runs(step.path):
@@ -105,7 +110,7 @@ def _shape(paper: DraftingPaper, step: Curve) -> _Shape:
         if run.straight:
             spans = (*spans, (first, last))
         else:
-            inside = [at - done for at in nodes if done < at < end]
+            inside = [at - done for at in nodes if done + SAME < at < end - SAME]
             for at in bent_points(run.path, inside)[1:-1]:
                 nodes.setdefault(_snapped(at + done, nodes), "")
         nodes.setdefault(first, "")

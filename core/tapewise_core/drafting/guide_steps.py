@@ -30,7 +30,12 @@ class Off:
 
     def out_told(self) -> Told:
         """Say how far out, and to which side."""
-        return said("{} {}", self.out, self.side) if self.side else said("on the line")
+        return said("{} {}", self.out, self.side) if self.beside else said("on the line")
+
+    @property
+    def beside(self) -> bool:
+        """Say whether it is far enough out to be told so."""
+        return self.out.mm >= ON_IT
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,13 +88,11 @@ def off_line(name: str, at: Point, start: Point, end: Point) -> Off:
     """Return how a point is set off from the line between two others."""
     chord = (end - start).unit()
     way, out = chord.square(), (at - start).dot(chord.square())
-    side = "" if abs(out) < ON_IT else side_word(way if out > 0 else -way)
+    side = side_word(way if out > 0 else -way)
     return Off(name, mm((at - start).dot(chord)), mm(abs(out)), side)
 
 
 def _way(along: Vector, side: str) -> Vector:
-    """The direction that such a word means beside a line; none for a point on it."""
-    if not side:
-        return Vector(0, 0)
+    """The direction that such a word means beside a line."""
     way = along.square()
     return way if side_word(way) == side else -way

@@ -18,6 +18,8 @@ from tapewise_core.drafting.told_steps import told_steps
 from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment, garments
+from tapewise_core.geometry.path import curved
+from tapewise_core.geometry.point import Point
 from tapewise_core.style.settle import settle
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, mm
@@ -133,3 +135,26 @@ def test_more_than_three_points_stand_in_a_table():
     ]
     assert rows
     assert min(map(len, rows)) > 3
+
+
+def test_points_at_one_place_are_told_once():
+    """A named point at a curve's end, or none in between: nothing is divided by no distance."""
+    path = curved(Point(0, 0), Point(60, 0), Point(100, 40), Point(100, 100))
+    draft = Draft("x").start("A", "here").across("A", "B", mm(100), "there")
+    draft = draft.down("B", "D", mm(100), "below").inward("B", "E", mm(99.999), "near A")
+    told = by_hand(draft.curve("side", path, ("A", "E", "D")))
+    curve = told.steps[-1]
+    assert isinstance(curve, Curve)
+    assert curve.names[0] == "A"
+    assert curve.names[-1] == "D"
+    assert "E" not in curve.names
+
+
+def test_a_point_that_is_no_point_of_the_curve_is_left_out():
+    """A corner that is rounded off is near the curve and not on it."""
+    path = curved(Point(0, 0), Point(60, 0), Point(100, 40), Point(100, 100))
+    draft = Draft("x").start("A", "here").across("A", "B", mm(100), "the corner")
+    told = by_hand(draft.down("B", "D", mm(100), "below").curve("side", path, ("A", "B", "D")))
+    curve = told.steps[-1]
+    assert isinstance(curve, Curve)
+    assert "B" not in curve.names

@@ -161,7 +161,7 @@ def _measures(step: Step, paper: DraftingPaper) -> Iterator[Measure]:
     if isinstance(step, Beside) and not step.table():
         for foot, place in zip(step.feet(paper), step.places, strict=True):
             yield Measure(paper.points[step.start], foot, place.along.mm)
-            if place.side:
+            if place.beside:
                 yield Measure(foot, paper.points[place.name], place.out.mm)
 
 

@@ -47,7 +47,7 @@ def in_lines(text: str) -> tuple[str, ...]:
     """Return words as one line, or as two where they are long.
 
     >>> in_lines("waist"), in_lines("shoulder seam and crown")
-    (('waist',), ('shoulder', 'seam and crown'))
+    (('waist',), ('shoulder seam', 'and crown'))
     """
     blanks = [place for place, sign in enumerate(text) if sign == " "]
     if len(text) <= LONG or not blanks:
