@@ -73,7 +73,12 @@ def builds(count: int, seed: int = 20) -> Iterator[Profile]:
     and shoulders alike; one in three has no front waist length."""
     rng = random.Random(seed)
     for number in range(count):
-        yield measured(f"build {number}", _one(rng))
+        yield one_build(rng, f"build {number}")
+
+
+def one_build(rng: random.Random, name: str) -> Profile:
+    """Return one such body."""
+    return measured(name, _one(rng))
 
 
 def _one(rng: random.Random) -> dict[str, float]:
