@@ -11,6 +11,7 @@ from tapewise_core.errors import OptionError
 from tapewise_core.geometry.outline import area, box_of
 from tapewise_core.sewing.cloth_needed import cloth_needed
 from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
 from tapewise_core.units import Unit
 
@@ -125,7 +126,7 @@ def test_a_casing_without_a_hole_is_refused() -> None:
 def test_a_mend_makes_the_proof_hold(asked: dict[str, str]) -> None:
     """What a failing proof offers to change makes that proof hold, one after another."""
     options = {key.replace("_", "-"): value for key, value in asked.items()}
-    made = draft(person(PEOPLE[0]), "circle-skirt", options)
+    made = mended(draft(person(PEOPLE[0]), "circle-skirt", options))
     assert made.failing
     for proof in made.failing:
         assert proof.mend, proof.says

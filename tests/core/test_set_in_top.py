@@ -12,6 +12,7 @@ from read_aloud import remarks
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Piece, SeamKind
 from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
@@ -161,7 +162,7 @@ def test_the_cap_is_as_much_shorter_as_asked(who: str, shorter: str) -> None:
 @pytest.mark.parametrize("shorter", ["-1", "2"])
 def test_a_cap_that_does_not_fit_fails_and_is_mended(shorter: str) -> None:
     """A cap longer than its armhole, or too short for it, fails; what is offered mends it."""
-    made = top(cap_shortening=shorter)
+    made = mended(top(cap_shortening=shorter))
     (proof,) = (p for p in made.proofs if p.name == "sleeve cap against armhole")
     assert not proof.holds
     assert proof.mend

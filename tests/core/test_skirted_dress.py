@@ -7,6 +7,7 @@ from read_aloud import remarks, spelt
 
 from tapewise_core.blocks.skirt.ring import weight
 from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
 from tapewise_core.units import Unit
 
@@ -126,7 +127,7 @@ def test_shoulders_may_be_the_easier_way_in() -> None:
 @pytest.mark.parametrize("asked", [{"stretch": "15", "ease": "5"}, {"stretch": "26"}])
 def test_a_waist_too_tight_is_mended(asked: dict[str, str]) -> None:
     """A cloth that hardly stretches keeps the waist off the hips; the ease offered mends it."""
-    made = draft(person("Adaeze Nwosu"), "skirted-dress", asked)
+    made = mended(draft(person("Adaeze Nwosu"), "skirted-dress", asked))
     proof = next(p for p in made.proofs if p.name == "joined waist over the body")
     assert not proof.holds
     assert proof.mend

@@ -1,4 +1,4 @@
-"""Drafts made up at random: any body, any garment, and a few options anywhere within their limits."""
+"""Drafts made up at random: any body, any garment, a few options anywhere within their limits."""
 
 from __future__ import annotations
 
@@ -7,10 +7,12 @@ from collections.abc import Iterator, Mapping
 
 from builds import one_build
 
+from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.shelf import garments
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Option
+from tapewise_core.tasks.drafting import Drafted, draft
 
 Wish = tuple[Profile, str, Mapping[str, str]]
 """Who, which garment, and what is asked for."""
@@ -33,3 +35,22 @@ def _value(option: Option, rng: random.Random) -> str:
     usual = rng.betavariate(1.2, 2.2) if option.low >= 0 else rng.betavariate(3, 5)
     value = option.low + (option.high - option.low) * usual
     return f"{value:.2f}" if option.kind is ValueKind.RATIO else f"{value:.1f}"
+
+
+def not_as_offered(made: Drafted) -> list[str]:
+    """Return what is wrong with the mends of a draft: each is drafted, and mends its proof."""
+    before, found = {(one.id, one.of) for one in made.failing}, []
+    for proof in made.failing:
+        if proof.settings is None:
+            continue
+        try:
+            again = draft(made.profile, made.garment.name, {**made.asked, **proof.settings})
+        except TapewiseError as fault:
+            found.append(f"{proof.name}: refused, {fault}")
+            continue
+        failing = {(one.id, one.of) for one in again.failing}
+        if (proof.id, proof.of) in failing:
+            found.append(f"{proof.name}: still fails with {proof.settings}")
+        if failing - before:
+            found.append(f"{proof.name}: with {proof.settings} another fails")
+    return found

@@ -16,6 +16,7 @@ from tapewise_core.tasks.settings import settings
 from tapewise_core.units import Unit
 from tapewise_tui.pages.garment import GarmentPage
 from tapewise_tui.widgets.choices import Choices
+from tapewise_tui.widgets.live import LivePattern
 from tapewise_tui.widgets.rows import Rows
 from tapewise_tui.widgets.ticks import TickList
 from tapewise_tui.widgets_drawn import PatternView
@@ -254,7 +255,7 @@ def test_a_failing_proof_stands_on_top_and_its_change_is_one_key() -> None:
         at.page.query_one(Rows).to(offered[0].name)
         await at.press("f6")
         assert "set" in at.said
-        assert set(offered[0].mend) <= set(asked())
+        assert set(offered[0].settings) <= set(asked())
         await at.press("ctrl+z")
         assert asked() == {"stretch": "10", "neck-depth": "6 cm"}
 
@@ -460,8 +461,9 @@ def test_words_are_listed_by_enter() -> None:
     walk(steps)
 
 
-def test_a_mend_is_taken_beside_the_pattern() -> None:
+def test_a_mend_is_taken_beside_the_pattern(monkeypatch: pytest.MonkeyPatch) -> None:
     """F6 is offered only while a failing proof offers a change, and makes it."""
+    monkeypatch.setattr(LivePattern, "REST", 0.0)
     begin("garment", stretch="10", neck_depth="6 cm")
 
     async def steps(at: Walk) -> None:

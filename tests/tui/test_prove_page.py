@@ -61,12 +61,12 @@ def test_a_failing_proof_leads_to_its_choice() -> None:
         await at.press("enter")
         mark(at, "head through the neck ")
         await at.settle()
-        assert "F8 goes to neck half width." in " ".join(at.text().split())
+        assert "F8 goes to neck depth." in " ".join(at.text().split())
         await at.press("f8")
         assert at.page.NAME == "garment"
         line = at.page.query_one(Choices).at
         assert line is not None
-        assert line.key == "neck-half-width"
+        assert line.key == "neck-depth"
 
     walk(steps)
 

@@ -72,7 +72,7 @@ def draft(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.drafting import draft as drafted_for
     from tapewise_core.tasks.drafting import machines_named
     from tapewise_core.tasks.files import hand_sheet, save
-    from tapewise_core.tasks.how_sure import how_sure
+    from tapewise_core.tasks.judging import judged
     from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 
     project = taken_up(options, asked(options.set)) if options.project else None
@@ -81,7 +81,7 @@ def draft(options: argparse.Namespace) -> int:
     if options.hand and options.json:
         raise OptionError("--hand prints a sheet to write in, and --json a record; leave one out.")
     profile = _person(options)
-    drafted = how_sure(
+    drafted = judged(
         drafted_for(
             profile,
             options.garment,

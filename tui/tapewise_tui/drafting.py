@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import drafting, verdicts, wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
-from tapewise_core.text.told import Reader
-from tapewise_core.units import Length, Unit
+from tapewise_core.text.told import Reader, joined
+from tapewise_core.units import Unit
 from tapewise_tui import trouble, words
 from tapewise_tui.desk import Desk
 
@@ -66,8 +64,8 @@ def with_mend(made: Work, proof: Proof) -> Work:
 
 
 def says(proof: Proof, unit: Unit) -> str:
-    """Spell what a proof says, options as the pages name them."""
-    return Reader(unit, plain=True).spell(proof.says)
+    """Spell what a proof says and why nothing mends it, options as the pages name them."""
+    return Reader(unit, plain=True).spell(joined((proof.says, proof.against)))
 
 
 def verdict(draft: Drafted) -> str:
@@ -102,10 +100,7 @@ def _stands(proof: Proof) -> str:
     return f"{mark}{stands}".removesuffix(" sure").ljust(SURE)
 
 
-def mend_words(mend: Mapping[str, Length | str], unit: Unit) -> str:
-    """Spell the changes that a proof offers, lengths in the reader's unit."""
-    told = []
-    for key, value in mend.items():
-        spelt = unit.spell(value.mm) if isinstance(value, Length) else value
-        told.append(f"{key.replace('-', ' ')} {spelt}")
-    return words.listed(told)
+def mend_words(proof: Proof, unit: Unit) -> str:
+    """Spell the changes that mend a proof, lengths in the reader's unit; nothing without a mend."""
+    spell, changes = Reader(unit).spell, proof.mend.changes if proof.mend else ()
+    return words.listed([f"{one.key.replace('-', ' ')} {spell(one.after)}" for one in changes])

@@ -94,7 +94,7 @@ def _wanted(row: Row) -> Iterator[str]:
     if row.proof is None:
         yield from (part.key for part in row.told if isinstance(part, OptionKey))
     else:
-        yield from row.proof.mend or ()
+        yield from row.proof.mend.settings if row.proof.mend else ()
         yield from CHANGED_BY.get(str(row.proof.id), ())
         yield from STYLE
 
@@ -113,7 +113,7 @@ def changed(proof: Proof, desk: Desk) -> str:
     """
     if not proof.mend:
         return ""
-    offered = f"F6 sets {drafting.mend_words(proof.mend, desk.unit)}"
+    offered = f"F6 sets {drafting.mend_words(proof, desk.unit)}"
     tried = drafting.of(desk.profile, drafting.with_mend(desk.work, proof), desk)
     if isinstance(tried, str):
         return f"{offered}."

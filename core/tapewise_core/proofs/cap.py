@@ -11,12 +11,14 @@ from tapewise_core.proofs.proof import (
     Case,
     Proof,
     ProofId,
+    beyond,
     keeps_to,
     lacking,
+    off_by,
     reaches,
     rounded,
 )
-from tapewise_core.text.told import OptionKey, said
+from tapewise_core.text.told import said
 from tapewise_core.units import mm
 
 MOST_SHORTER = 1.0
@@ -38,13 +40,14 @@ def _cap(case: Case, seam: Seam) -> Proof:
     says = said("The sleeve's cap of {} goes into an armhole of {}.", mm(cap), mm(armhole))
     if not holds:
         off = (
-            said("{} too long", mm(cap - armhole)) if cap > armhole else f"{shorter:.1f} % shorter"
+            said("{} too long", off_by(cap - armhole))
+            if cap > armhole
+            else f"{beyond(shorter, MOST_SHORTER, 1)} % shorter"
         )
         says += said(
-            " It is {}; a cap is 0 to {} % shorter: set {} so.",
-            off, f"{MOST_SHORTER:g}", OptionKey("cap-shortening"),
+            " It is {}; a cap is 0 to {} % shorter.", off, f"{MOST_SHORTER:g}",
         )  # fmt: skip
     offered = not holds and case.offers("cap-shortening")
-    mend = {"cap-shortening": "0.5"} if offered else None
+    offer = {"cap-shortening": "0.5"} if offered else None
     value = rounded(shorter, 3)
-    return Proof(ProofId.CAP, seam.where, value, MOST_SHORTER, "%", holds, says, mend)
+    return Proof(ProofId.CAP, seam.where, value, MOST_SHORTER, "%", holds, says, offer)

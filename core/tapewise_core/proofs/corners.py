@@ -9,7 +9,16 @@ import math
 from collections.abc import Iterator
 
 from tapewise_core.drafting.piece import Edge, Join, Pattern, Piece
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, keeps_to, lacking
+from tapewise_core.proofs.proof import (
+    Answer,
+    Case,
+    Proof,
+    ProofId,
+    Silent,
+    beyond,
+    keeps_to,
+    lacking,
+)
 from tapewise_core.text.told import LineName, said
 
 SQUARE = 2.0
@@ -34,9 +43,10 @@ def _smooth(pattern: Pattern, join: Join) -> Proof:
     says = said(f"The {join.name} runs on smoothly: {angles[0]:.0f}° and {angles[1]:.0f}°.")
     if not holds:
         shape = "a peak" if off > limit else "a dip"
+        over = beyond(abs(off) - limit, 0.0)
         says = said(
-            f"The {join.name} makes {shape} of {abs(off):.0f}°, {abs(off) - limit:.0f}° too much; "
-            "redraw its ends square to the seam."
+            f"The {join.name} makes {shape} of {abs(off):.0f}°, {over}° too much; redraw its ends "
+            "square to the seam."
         )
     return Proof(ProofId.LINE, join.name, round(abs(off), 2), limit, "degrees", holds, says)
 
@@ -93,7 +103,7 @@ def _squared(piece: Piece, line: str, off: float) -> Proof:
     holds = keeps_to(off, SQUARE)
     says = said("The {}'s {} is square to the fold.", part, line)
     if not holds:
-        slant = f"{off:.1f}° off, {SQUARE:g}° allowed"
+        slant = f"{beyond(off, SQUARE, 1)}° off, {SQUARE:g}° allowed"
         says = said("The {}'s {} is not square to the fold: {}.", part, line, slant)
     of = f"{part} {line}"
     return Proof(ProofId.FOLD, of, round(off, 2), SQUARE, "degrees", holds, says)

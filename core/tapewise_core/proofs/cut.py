@@ -8,9 +8,8 @@ from tapewise_core.drafting.piece import Edge, Piece
 from tapewise_core.geometry.cut_check import teeth
 from tapewise_core.geometry.cutting import MITRE
 from tapewise_core.geometry.point import Point
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to, off_by
 from tapewise_core.text.told import LineName, said
-from tapewise_core.units import mm
 
 TRUE = 0.05
 """How far a line may lie beyond a fold [mm]: less than a pencil's line."""
@@ -69,7 +68,7 @@ def _behind(piece: Piece) -> Proof:
         says = said(
             "The {} reaches {} beyond its fold, where there is no cloth: both halves would be cut "
             "into. Take a shallower neckline or a narrower allowance.",
-            part, mm(over),
+            part, off_by(over),
         )  # fmt: skip
     return in_cm(ProofId.BEHIND_FOLD, str(part), max(over, 0.0), TRUE, holds, says)
 

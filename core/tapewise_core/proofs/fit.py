@@ -20,9 +20,10 @@ from tapewise_core.proofs.proof import (
     at_least,
     in_cm,
     lacking,
+    off_by,
     reaches,
 )
-from tapewise_core.text.told import OptionKey, said
+from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
 BODY_SHARE, ARM_SHARE = 0.5, 0.25
@@ -67,10 +68,10 @@ def _fits(case: Case, girth: Girth) -> Proof:
     if not holds:
         says += said(
             " That is {} too close for a cloth of {} % stretch; give it that much more ease.",
-            mm(limit - girth.garment), _percent(case.cloth.stretch),
+            off_by(limit - girth.garment), _percent(case.cloth.stretch),
         )  # fmt: skip
-    mend = None if holds else _more_ease(case, girth, limit)
-    return in_cm(ProofId.GIRTH, girth.name, girth.garment, limit, holds, says, mend)
+    offer = None if holds else _more_ease(case, girth, limit)
+    return in_cm(ProofId.GIRTH, girth.name, girth.garment, limit, holds, says, offer)
 
 
 def _percent(share: float) -> str:
@@ -96,9 +97,9 @@ def ease_for_cloth(case: Case) -> Answer:
         return (in_cm(ProofId.EASE, "", ease, limit, True, says),)
     enough = mm(float(math.ceil(limit - HAIR)))
     says = said(
-        "A cloth of {} % stretch wants at least {} of ease and has {}; set {} to {}, or take a "
+        "A cloth of {} % stretch wants at least {} of ease and has {}; give it more, or take a "
         "cloth that stretches {} %.",
-        stretch, mm(limit), mm(ease), OptionKey("ease"), enough, _percent(MODERATE),
+        stretch, mm(limit), mm(ease), _percent(MODERATE),
     )  # fmt: skip
     return (in_cm(ProofId.EASE, "", ease, limit, False, says, {"ease": enough}),)
 

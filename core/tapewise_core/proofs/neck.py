@@ -14,11 +14,12 @@ from tapewise_core.proofs.proof import (
     ProofId,
     Silent,
     at_least,
+    enough,
     in_cm,
     lacking,
     reaches,
 )
-from tapewise_core.text.told import OptionKey, said
+from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
 HEAD_ROOM = 10.0
@@ -56,14 +57,14 @@ def _passes(case: Case, neck: Neck, limit: float) -> Proof:
         return in_cm(ProofId.HEAD, "", stretched, limit, True, says)
     more = _widening(case, neck, limit)
     says += said(
-        " Widen {} by {} a side, deepen the neckline, or take a cloth and seam that stretch {} %.",
-        OptionKey("neck-half-width"), mm(more), f"{(limit / neck.opening - 1) * 100:.0f}",
+        " Widen or deepen the neckline, or take a cloth and seam that stretch {} %.",
+        enough((limit / neck.opening - 1) * 100),
     )  # fmt: skip
     width = neck.half_width
-    mend: dict[str, Length | str] | None = None
+    offer: dict[str, Length | str] | None = None
     if width is not None:
-        mend = {"neck-half-width": at_least(width + more)}
-    return in_cm(ProofId.HEAD, "", stretched, limit, False, says, mend)
+        offer = {"neck-half-width": at_least(width + more)}
+    return in_cm(ProofId.HEAD, "", stretched, limit, False, says, offer)
 
 
 def _widening(case: Case, neck: Neck, limit: float) -> float:
@@ -91,13 +92,12 @@ def _stretched(case: Case, ratio: float) -> Proof:
         f"The neckband is {ratio:.2f} of the neckline: it is stretched by {longer * 100:.0f} % "
         "as it is sewn on."
     )
-    mend: dict[str, Length | str] | None = None
+    offer: dict[str, Length | str] | None = None
     if not holds:
-        enough = f"{limit + 0.005:.2f}"
-        mend = {"band-ratio": enough} if case.offers("band-ratio") else None
+        offer = {"band-ratio": f"{limit + 0.005:.2f}"} if case.offers("band-ratio") else None
         says += said(
-            " This cloth can't give that: set {} to {}, or take a band that stretches {} %.",
-            OptionKey("band-ratio"), enough, f"{longer / BAND_SHARE * 100:.0f}",
+            " This cloth can't give that: take a longer band, or one that stretches {} %.",
+            enough(longer / BAND_SHARE * 100),
         )  # fmt: skip
     value, edge = round(ratio, 4), round(limit, 4)
-    return Proof(ProofId.NECKBAND, "", value, edge, "1", holds, says, mend)
+    return Proof(ProofId.NECKBAND, "", value, edge, "1", holds, says, offer)

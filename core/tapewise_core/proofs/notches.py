@@ -6,9 +6,8 @@ Limits are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.piece import Pattern, Seam
-from tapewise_core.proofs.proof import Answer, Case, ProofId, in_cm, keeps_to
+from tapewise_core.proofs.proof import Answer, Case, ProofId, in_cm, keeps_to, off_by
 from tapewise_core.text.told import said
-from tapewise_core.units import mm
 
 NOTCH_APART = 1.0
 """How far two partners may be apart when their seam is walked [mm]."""
@@ -29,7 +28,7 @@ def notches_pair(case: Case) -> Answer:
     if lonely:
         says = said("A notch has no partner: {}.", ", ".join(lonely))
     elif not holds:
-        says = said("Two notches that should meet are {} apart.", mm(worst))
+        says = said("Two notches that should meet are {} apart.", off_by(worst))
     return (in_cm(ProofId.NOTCHES, "", worst, NOTCH_APART, holds, says),)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
@@ -9,8 +10,9 @@ from enum import StrEnum
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.piece import Pattern
+from tapewise_core.proofs.mend import Mend
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import Told, said
+from tapewise_core.text.told import Bound, Told, joined, said
 from tapewise_core.units import Length, mm
 
 
@@ -78,9 +80,10 @@ class Proof:
     """One proof's outcome; no other proof of a draft has its ``id`` and ``of`` together.
 
     ``of`` is the side, seam or piece that was judged, empty where there is but one. ``value``
-    and ``limit`` are in ``unit``: cm, %, degrees or a bare number (1). ``mend`` maps options to
-    values that make it hold, where a change is safe to offer. ``sure`` is the share of the bodies
-    that the estimates leave open for which it holds, 1 where nothing estimated matters.
+    and ``limit`` are in ``unit``: cm, %, degrees or a bare number (1). ``sure`` is the share of
+    the bodies that the estimates leave open for which it holds, 1 where nothing estimated matters.
+    ``offer`` maps options to values that may make it hold, nobody tried it yet; ``mend`` was tried,
+    and where nothing that was tried helps, ``against`` says why.
     """
 
     id: ProofId
@@ -90,8 +93,15 @@ class Proof:
     unit: str
     holds: bool
     says: Told
-    mend: Mapping[str, Length | str] | None = None
+    offer: Mapping[str, Length | str] | None = None
     sure: float = 1.0
+    mend: Mend | None = None
+    against: Told = ()
+
+    @property
+    def told(self) -> Told:
+        """What it says, and what mends it or why nothing does, as far as that was tried."""
+        return joined((self.says, self.mend.told if self.mend else self.against))
 
     @property
     def uncertain(self) -> bool:
@@ -106,7 +116,12 @@ class Proof:
     @property
     def settings(self) -> dict[str, str] | None:
         """The mend as options are typed, lengths in cm; None if there is none."""
-        return {key: typed(value) for key, value in self.mend.items()} if self.mend else None
+        return dict(self.mend.settings) if self.mend else None
+
+    @property
+    def offered(self) -> dict[str, str] | None:
+        """The offer as options are typed, lengths in cm; None if there is none."""
+        return {key: typed(value) for key, value in self.offer.items()} if self.offer else None
 
 
 def typed(value: Length | str) -> str:
@@ -181,11 +196,35 @@ def in_cm(
     limit: float,
     holds: bool,
     says: Told,
-    mend: Mapping[str, Length | str] | None = None,
+    offer: Mapping[str, Length | str] | None = None,
 ) -> Proof:
     """Return a proof whose value and limit are lengths [mm], recorded in cm."""
     shown = rounded(value / 10, 3), rounded(limit / 10, 3)
-    return Proof(about, of, *shown, "cm", holds, says, mend)
+    return Proof(about, of, *shown, "cm", holds, says, offer)
+
+
+def off_by(length: float) -> Length | Bound:
+    """Return by how much something fails [mm], never told as nothing."""
+    return Bound(length, "up") if length < 1.0 else mm(length)
+
+
+def enough(percent: float) -> str:
+    """Spell the whole percents that are enough.
+
+    >>> enough(30.2), enough(30.0)
+    ('31', '30')
+    """
+    return f"{math.ceil(round(percent, 6))}"
+
+
+def beyond(number: float, limit: float, digits: int = 0) -> str:
+    """Spell a number that is more than a limit, never as that limit.
+
+    >>> beyond(2.34, 2.0, 1), beyond(2.01, 2.0, 1), beyond(0.2, 0.0)
+    ('2.3', '2.1', '1')
+    """
+    spelt = f"{number:.{digits}f}"
+    return spelt if float(spelt) > limit else f"{limit + 10**-digits:.{digits}f}"
 
 
 def at_least(length: float) -> Length:

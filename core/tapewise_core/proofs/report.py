@@ -13,7 +13,7 @@ from tapewise_core.text.told import Reader
 def proof_table(proofs: Sequence[Proof], reader: Reader) -> Table:
     """Return the proofs as a table, failing ones first, then the uncertain."""
     rows = tuple(
-        (proof.name, _loud(outcome(proof)), reader.spell(proof.says)) for proof in in_order(proofs)
+        (proof.name, _loud(outcome(proof)), reader.spell(proof.told)) for proof in in_order(proofs)
     )
     return Table(("proof", "outcome", "what it says"), rows)
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.making import UNNOTICED
 from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to, off_by
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 
@@ -57,7 +57,7 @@ def _walked(pattern: Pattern, seam: Seam) -> Proof:
         says = said(
             f"{name}: the {{}} is {{}} longer than the {{}}; {{}} is the most that can be eased "
             "in.",
-            long, mm(abs(apart)), short, mm(limit),
+            long, off_by(abs(apart)), short, mm(limit),
         )  # fmt: skip
     elif seam.fullness:
         how = "gathered" if seam.fullness.gathered else "eased"

@@ -8,9 +8,8 @@ from __future__ import annotations
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.cut_check import allowances_off
 from tapewise_core.geometry.outline import is_simple
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, in_cm, keeps_to
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, in_cm, keeps_to, off_by
 from tapewise_core.text.told import LineName, said
-from tapewise_core.units import mm
 
 TRUE = 0.05
 """How far a drawn allowance may be from the one asked for [mm], anywhere along its edge: the curves
@@ -33,7 +32,7 @@ def _simple(piece: Piece) -> Proof:
     if crossed:
         says = said("The {}'s outline crosses itself; its measures can't be drawn like this.", part)
     elif not keeps_to(apart, GAP):
-        where = LineName(before), LineName(after), mm(apart)
+        where = LineName(before), LineName(after), off_by(apart)
         says = said("The {}'s outline is open: its {} and its {} are {} apart.", part, *where)
     faults = crossed + (not keeps_to(apart, GAP))
     return Proof(ProofId.OUTLINE, str(part), float(faults), 0.0, "1", faults == 0, says)
@@ -56,7 +55,9 @@ def _allowed(piece: Piece) -> Proof:
     holds, part = keeps_to(worst, TRUE), LineName(piece.name)
     says = said("Every allowance of the {} is as wide as asked for.", part)
     if not holds:
-        says = said("The {}'s allowance at the {} is off by {}.", part, LineName(where), mm(worst))
+        says = said(
+            "The {}'s allowance at the {} is off by {}.", part, LineName(where), off_by(worst)
+        )
     return in_cm(ProofId.ALLOWANCES, str(part), worst, TRUE, holds, says)
 
 

@@ -17,6 +17,7 @@ from tapewise_core.proofs.proof import (
     in_cm,
     keeps_to,
     lacking,
+    off_by,
     reaches,
 )
 from tapewise_core.text.told import LineName, OptionKey, said
@@ -47,7 +48,7 @@ def not_too_high(case: Case) -> Answer:
         mm(under.level), mm(under.armscye),
     )  # fmt: skip
     if not holds:
-        above = mm(under.armscye - under.level)
+        above = off_by(under.armscye - under.level)
         says = said("The underarm lies {} above the armscye line; too narrow to wear.", above)
     return (in_cm(ProofId.UNDERARM_TOP, "", under.level, under.armscye, holds, says),)
 
@@ -71,10 +72,10 @@ def _low(case: Case, under: Underarm, lowest: float) -> Proof:
         says = said(
             "The underarm lies {} lower than halfway to the waist, so lifting an arm drags up the "
             "side; take less {}.",
-            mm(lower), OptionKey("sleeve-ease"),
+            off_by(lower), OptionKey("sleeve-ease"),
         )  # fmt: skip
-    mend = None if holds else _less_sleeve(case, lower)
-    return in_cm(ProofId.UNDERARM_FOOT, "", under.level, lowest, holds, says, mend)
+    offer = None if holds else _less_sleeve(case, lower)
+    return in_cm(ProofId.UNDERARM_FOOT, "", under.level, lowest, holds, says, offer)
 
 
 def _less_sleeve(case: Case, lower: float) -> dict[str, Length | str] | None:
@@ -103,9 +104,12 @@ def _at_waist(piece: Piece) -> list[float]:
 def _outside(piece: Piece, limit: float) -> Proof:
     x, part = min(_at_waist(piece)), LineName(piece.name)
     holds = reaches(x, limit - TRUE)
-    says = said("The {}'s side seam passes the waist at {}, limit {}.", part, mm(x), mm(limit))
+    says = said(
+        "The {}'s side seam passes the waist {} from the centre, where {} is the least.",
+        part, mm(x), mm(limit),
+    )  # fmt: skip
     if not holds:
-        says += said(" It is {} too far in; take less {}.", mm(limit - x), OptionKey(SHAPING))
+        says += said(" It is {} too far in; take less {}.", off_by(limit - x), OptionKey(SHAPING))
     return in_cm(ProofId.SIDE, str(part), x, limit, holds, says)
 
 

@@ -19,9 +19,11 @@ from tapewise_core.proofs.proof import (
     ProofId,
     Silent,
     at_least,
+    beyond,
     in_cm,
     keeps_to,
     lacking,
+    off_by,
     reaches,
 )
 from tapewise_core.text.told import LineName, OptionKey, said
@@ -58,13 +60,13 @@ def _passes(case: Case, hem: float, hand: float) -> Proof:
     if holds:
         return in_cm(ProofId.HAND, "", hem, limit, True, says)
     says = said(
-        "A hand of {} does not go through the sleeve's hem of {}: give {} {} more.",
-        mm(hand), mm(hem), OptionKey("sleeve-hem-ease"), at_least(limit - hem),
+        "A hand of {} does not go through the sleeve's hem of {}, which is {} too narrow.",
+        mm(hand), mm(hem), off_by(limit - hem),
     )  # fmt: skip
-    mend = None
+    offer = None
     if case.offers("sleeve-hem-ease"):
-        mend = {"sleeve-hem-ease": at_least(case.style.length("sleeve-hem-ease").mm + limit - hem)}
-    return in_cm(ProofId.HAND, "", hem, limit, False, says, mend)
+        offer = {"sleeve-hem-ease": at_least(case.style.length("sleeve-hem-ease").mm + limit - hem)}
+    return in_cm(ProofId.HAND, "", hem, limit, False, says, offer)
 
 
 def armholes_inside(case: Case) -> Answer:
@@ -110,12 +112,19 @@ def cap_height(case: Case) -> Answer:
     return found or lacking(ProofId.CAP_HEIGHT, "set-in sleeve")
 
 
+def _percent(share: float) -> str:
+    """A share of the armhole in whole percents, never told as a limit that it misses."""
+    if share > HIGHEST:
+        return beyond(share * 100, HIGHEST * 100)
+    return f"{math.floor(share * 100) if share < LOWEST else round(share * 100)}"
+
+
 def _height(case: Case, piece: str, armhole: float, where: str) -> Proof:
     heights = [point.y for point in case.pattern.piece(piece).edge("cap").path.flattened()]
     share = (max(heights) - min(heights)) / armhole
     low, high = reaches(share, LOWEST), keeps_to(share, HIGHEST)
     says = said(
-        f"The sleeve's cap is {{}} high, {share * 100:.0f} % of the armhole.",
+        f"The sleeve's cap is {{}} high, {_percent(share)} % of the armhole.",
         mm(max(heights) - min(heights)),
     )
     if not low:

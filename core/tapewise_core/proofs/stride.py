@@ -6,7 +6,17 @@ Limits are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.facts import Hem
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, lacking, reaches
+from tapewise_core.proofs.proof import (
+    Answer,
+    Case,
+    Proof,
+    ProofId,
+    Silent,
+    in_cm,
+    lacking,
+    off_by,
+    reaches,
+)
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
@@ -39,10 +49,10 @@ def _strides(case: Case, hem: Hem, knee: float, ankle: float) -> Proof:
     if not holds:
         says += said(
             " It is {} too narrow: give it more flare, a slit, or end it above the knee.",
-            mm(needed - hem.round),
+            off_by(needed - hem.round),
         )
-    mend = None if holds else _shorter(case, hem, knee - ABOVE_KNEE)
-    return in_cm(ProofId.STRIDE, "", hem.round, needed, holds, says, mend)
+    offer = None if holds else _shorter(case, hem, knee - ABOVE_KNEE)
+    return in_cm(ProofId.STRIDE, "", hem.round, needed, holds, says, offer)
 
 
 def least_round(below_waist: float, knee: float, ankle: float) -> float:

@@ -5,7 +5,7 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.facts import Passage, Waist
+from tapewise_core.drafting.facts import Waist
 from tapewise_core.drafting.piece import Seam, SeamKind
 from tapewise_core.proofs.proof import (
     Answer,
@@ -14,12 +14,15 @@ from tapewise_core.proofs.proof import (
     ProofId,
     Silent,
     at_least,
+    beyond,
+    enough,
     in_cm,
     keeps_to,
     lacking,
+    off_by,
     reaches,
 )
-from tapewise_core.text.told import OptionKey, Told, joined, said
+from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import Length, mm
 
 TURNED_SHARE = 0.6
@@ -37,34 +40,24 @@ def waist_passes(case: Case) -> Answer:
         f"The {waist.what} of {{}} stretches to {{}}; the easier way in needs {{}}.",
         mm(waist.opening), mm(stretched), mm(waist.way_in),
     )  # fmt: skip
-    mend: dict[str, Length | str] = {}
+    offer: dict[str, Length | str] = {}
     if not holds:
-        more = _more(waist, waist.way_in / (1 + case.cloth.usable))
-        says += _mended(more, waist.way_in / waist.opening - 1)
-        mend = _wider(case, more)
+        least = waist.way_in / (1 + case.cloth.usable)
+        says += said(
+            " It is {} too short: make it longer, or take a cloth and seam that stretch {} %.",
+            off_by(least - waist.opening), enough((waist.way_in / waist.opening - 1) * 100),
+        )  # fmt: skip
+        offer = _wider(case, _more(waist, least))
     of = waist.what.value
-    return (in_cm(ProofId.WAIST, of, stretched, waist.way_in, holds, says, mend or None),)
+    return (in_cm(ProofId.WAIST, of, stretched, waist.way_in, holds, says, offer or None),)
 
 
 def _more(waist: Waist, least: float) -> dict[str, float]:
     """The options that widen a waist to a length [mm], each by how much it must be raised [mm]."""
     drawn = {"waist-ease": waist.edge}
-    if waist.what is Passage.JOINED:
-        drawn = {"ease": waist.opening}
     if waist.band is not None:
         drawn = {"band-length": waist.band, **drawn}
     return {key: least - given for key, given in drawn.items() if not reaches(given, least)}
-
-
-def _mended(more: dict[str, float], stretch: float) -> Told:
-    longer = joined([said("{} with {}", mm(by), OptionKey(key)) for key, by in more.items()], AND)
-    return said(
-        " Make it longer by {}, or take a cloth and seam that stretch {} %.",
-        longer, f"{stretch * 100:.0f}",
-    )  # fmt: skip
-
-
-AND = " and "
 
 
 def _wider(case: Case, more: dict[str, float]) -> dict[str, Length | str]:
@@ -83,16 +76,17 @@ def casing_turns(case: Case) -> Answer:
         return _without(case, ProofId.CASING, "casing", "The waist has a band, and no casing.")
     needed, limit = casing.seam / casing.edge - 1, TURNED_SHARE * case.cloth.stretch
     holds = keeps_to(needed, limit)
-    says = said(f"The casing's edge is stretched by {needed * 100:.0f} % as it is turned down.")
+    shown = f"{needed * 100:.0f}" if holds else beyond(needed * 100, limit * 100)
+    says = said(f"The casing's edge is stretched by {shown} % as it is turned down.")
     if not holds:
         says += said(
             f" This cloth gives {limit * 100:.0f} % there: take a narrower {{}}, {{}} band, or a "
-            f"cloth that stretches {needed / TURNED_SHARE * 100:.0f} %.",
+            f"cloth that stretches {enough(needed / TURNED_SHARE * 100)} %.",
             OptionKey("elastic-width"), OptionKey("waist-finish"),
         )  # fmt: skip
-    mend = {"waist-finish": "band"} if not holds and case.offers("waist-finish") else None
+    offer = {"waist-finish": "band"} if not holds and case.offers("waist-finish") else None
     value, edge = round(needed * 100, 2), round(limit * 100, 2)
-    return (Proof(ProofId.CASING, "", value, edge, "%", holds, says, mend),)
+    return (Proof(ProofId.CASING, "", value, edge, "%", holds, says, offer),)
 
 
 def _without(case: Case, about: ProofId, thing: str, why: str) -> Silent:
@@ -116,9 +110,9 @@ def _band(case: Case, seam: Seam) -> Proof:
     limit = edge / (1 + TURNED_SHARE * case.cloth.band)
     holds = reaches(band, limit)
     says = said("The waistband of {} is stretched to {} of waist.", mm(band), mm(edge))
-    mend: dict[str, Length | str] | None = None
+    offer: dict[str, Length | str] | None = None
     if not holds:
         key = "band-length"
-        mend = {key: at_least(limit)} if case.offers(key) else None
-        says += said(" This cloth can't give that: set {} to {}.", OptionKey(key), mm(limit))
-    return in_cm(ProofId.WAISTBAND, seam.where, band, limit, holds, says, mend)
+        offer = {key: at_least(limit)} if case.offers(key) else None
+        says += said(" This cloth can't give that: it is {} too short.", off_by(limit - band))
+    return in_cm(ProofId.WAISTBAND, seam.where, band, limit, holds, says, offer)

@@ -52,8 +52,8 @@ USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
 class Drafted:
     """A garment drafted and proved for one person; drawings and documents come when asked for.
 
-    ``verdict`` is None, and every proof 1 ``sure``, until
-    :func:`tapewise_core.tasks.how_sure.how_sure` was asked.
+    ``asked`` is what was typed for options. ``verdict`` is None, every proof 1 ``sure`` and no
+    mend tried until :func:`tapewise_core.tasks.judging.judged` was asked.
     """
 
     garment: Garment
@@ -68,6 +68,7 @@ class Drafted:
     proofs: tuple[Proof, ...]
     silent: tuple[Silent, ...]
     profile: Profile
+    asked: Mapping[str, str]
     verdict: Verdict | None = None
 
     @property
@@ -229,7 +230,7 @@ def draft(
     found = proven.proofs, proven.silent
     when = made or date.today()
     return Drafted(
-        page, profile.name, read, when, body, style, cloth, ways, pattern, *found, profile
+        page, profile.name, read, when, body, style, cloth, ways, pattern, *found, profile, asked
     )
 
 

@@ -15,7 +15,7 @@ from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, USUAL_PAPER, Paper, Shown
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_core.tasks.how_sure import how_sure
+from tapewise_core.tasks.judging import judged
 from tapewise_core.tasks.paper_asked import paper_options
 from tapewise_core.tasks.record import record_text
 from tapewise_core.tasks.record_read import listed
@@ -137,7 +137,7 @@ def made(
 
     Raises OptionError for a format that does not exist or paper that cannot be.
     """
-    wanted, drafted = tuple(dict.fromkeys(formats)), how_sure(drafted)
+    wanted, drafted = tuple(dict.fromkeys(formats)), judged(drafted)
     tell(f"1 of {len(wanted) + 2}: drawing the pieces and the drafting steps …")
     drawn = pattern_set(drafted, paper.shown)
     files = {name: text.encode() for name, text in _texts(drafted, drawn)}

@@ -16,7 +16,7 @@ from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.fingerprint import LONG, SIGNS
 from tapewise_core.tasks.guesses import Effect
-from tapewise_core.tasks.how_sure import how_sure
+from tapewise_core.tasks.judging import judged
 from tapewise_core.tasks.record_levels import LEVEL, Stood
 from tapewise_core.tasks.record_pieces import PIECE, in_cm
 from tapewise_core.tasks.record_spelt import spelt
@@ -79,12 +79,12 @@ PROOF: Shape[Proved] = Shape(
             "the share of the bodies that estimates leave open for which it holds; uncertain "
             "where it holds and this is under 0.8",
         ),
-        Key("says", TEXT, lambda told: told.reader.spell(told.proof.says), "a sentence"),
+        Key("says", TEXT, lambda told: told.reader.spell(told.proof.told), "for a person"),
         Key(
             "mend",
             maybe(by_name(TEXT)),
             lambda told: told.proof.settings,
-            "options and the values to type that make it hold",
+            "options and the values to type that were tried and make it hold",
         ),
     ),
 )
@@ -186,7 +186,7 @@ def proofs_json(drafted: Drafted) -> list[dict[str, object]]:
 
 def verdict_json(drafted: Drafted) -> dict[str, object]:
     """Return a draft's verdict, which is asked for if it was not yet."""
-    found = how_sure(drafted)
+    found = judged(drafted)
     assert found.verdict is not None
     return VERDICT.of(Stands(found.verdict, found.reader))
 
@@ -269,7 +269,7 @@ RECORD: Shape[Saved] = Shape(
 
 def record(drafted: Drafted, files: Sequence[str]) -> dict[str, object]:
     """Return the record; x out from the centre and y down from the nape, in cm."""
-    return RECORD.of(Saved(how_sure(drafted), files))
+    return RECORD.of(Saved(judged(drafted), files))
 
 
 def record_text(drafted: Drafted, files: Sequence[str]) -> str:

@@ -31,7 +31,7 @@ def verdict_lines(drafted: Drafted) -> Iterator[str]:
     """Yield the verdict, then a line for each proof that fails or is uncertain."""
     spell = drafted.reader.spell
     yield spell(verdict_told(drafted))
-    yield from (f"  {proof.name}: {spell(proof.says)}" for proof in drafted.failing)
+    yield from (f"  {proof.name}: {spell(proof.told)}" for proof in drafted.failing)
     for proof in drafted.uncertain:
         sure = said(" That holds for {} of the bodies these measures allow.", in_ten(proof.sure))
         yield f"  {proof.name}: {spell((*proof.says, *sure))}"

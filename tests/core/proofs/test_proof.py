@@ -17,10 +17,12 @@ from tapewise_core.proofs.proof import (
     in_cm,
     keeps_to,
     lacking,
+    off_by,
     reaches,
     rounded,
 )
-from tapewise_core.units import Length, mm
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Length, Unit, mm
 
 
 @pytest.mark.parametrize(
@@ -49,12 +51,12 @@ def test_a_length_is_recorded_in_cm_to_the_hundredth_of_a_millimetre() -> None:
     assert (proof.of, proof.holds, proof.says, proof.mend) == ("back", True, ("words",), None)
 
 
-def test_a_mend_is_typed_as_options_take_it() -> None:
+def test_an_offer_is_typed_as_options_take_it() -> None:
     """Lengths in cm to the millimetre, words and numbers as they are; none stays none."""
     mend: dict[str, Length | str] = {"ease": mm(-23.0), "waist-finish": "band"}
     proof = in_cm(ProofId.WAIST, "", 1.0, 2.0, False, (), mend)
-    assert proof.settings == {"ease": "-2.3 cm", "waist-finish": "band"}
-    assert in_cm(ProofId.WAIST, "", 1.0, 2.0, False, ()).settings is None
+    assert proof.offered == {"ease": "-2.3 cm", "waist-finish": "band"}
+    assert in_cm(ProofId.WAIST, "", 1.0, 2.0, False, ()).offered is None
 
 
 @pytest.mark.parametrize("size", [12.01, 12.5, 12.99, -7.3, 0.4])
@@ -64,6 +66,13 @@ def test_a_mend_is_rounded_to_the_safe_side(size: float) -> None:
     assert size <= more <= size + 1
     assert size - 1 <= less <= size
     assert (more, less) == (pytest.approx(round(more)), pytest.approx(round(less)))
+
+
+def test_what_fails_is_never_told_as_nothing() -> None:
+    """A hair is a millimetre, in inches a sixteenth; what is plain to see is told as it is."""
+    told = [Reader(unit).spell((off_by(0.04),)) for unit in Unit]
+    assert told == ["0.1 cm", "1/16 in"]
+    assert Reader(Unit.CM).spell((off_by(12.4),)) == "1.2 cm"
 
 
 def test_nothing_that_was_proved_can_be_changed_afterwards() -> None:

@@ -36,7 +36,7 @@ def test_a_cap_is_none_to_one_percent_shorter(cap: float, shorter: float, holds:
     proof = only(cap_fits(sleeve(cap)))
     assert judged(proof) == (shorter, 1.0, "%", holds)
     assert (proof.id, proof.of) == (ProofId.CAP, "")
-    assert proof.settings == (None if holds else {"cap-shortening": "0.5"})
+    assert proof.offered == (None if holds else {"cap-shortening": "0.5"})
 
 
 def test_what_it_says_of_a_cap_that_fits() -> None:
@@ -50,7 +50,7 @@ def test_what_it_says_of_a_cap_too_short() -> None:
     """The share it is shorter by, what is right, and the option to set."""
     assert in_cm(only(cap_fits(sleeve(392.0)))) == (
         "The sleeve's cap of 39.2 cm goes into an armhole of 40 cm. It is 2.0 % shorter; a cap is "
-        "0 to 1 % shorter: set cap-shortening so."
+        "0 to 1 % shorter."
     )
 
 
@@ -63,7 +63,7 @@ def test_what_it_says_of_a_cap_too_long() -> None:
 
 def test_a_mend_is_offered_only_where_the_option_is() -> None:
     """A garment that has no cap-shortening is not told to set it by a key."""
-    assert only(cap_fits(sleeve(392.0, style()))).mend is None
+    assert only(cap_fits(sleeve(392.0, style()))).offer is None
 
 
 def test_without_a_set_in_sleeve_it_is_silent() -> None:

@@ -55,7 +55,7 @@ def test_two_corners_make_a_straight_angle(
     """Ten degrees may be missing or too much, together, no more."""
     proof = only(smooth_across(joined_at(first, second)))
     assert judged(proof) == (off, 10.0, "degrees", holds)
-    assert (proof.id, proof.of, proof.mend) == (ProofId.LINE, "hem across the side seam", None)
+    assert (proof.id, proof.of, proof.offer) == (ProofId.LINE, "hem across the side seam", None)
 
 
 @pytest.mark.parametrize(("more", "holds"), [(4.9, True), (-4.9, True), (5.1, False)])

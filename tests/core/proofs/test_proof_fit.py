@@ -38,7 +38,7 @@ def test_a_girth_uses_up_a_share_of_the_stretch(
     proof = fits(name, garment, body)
     assert judged(proof) == (round(garment / 10, 3), limit, "cm", holds)
     assert (proof.id, proof.of, proof.name) == (ProofId.GIRTH, name, f"{name} of the garment")
-    assert proof.mend is None
+    assert proof.offer is None
 
 
 def test_what_it_says_of_a_girth() -> None:
@@ -69,8 +69,8 @@ def test_more_ease_is_offered_where_there_is_an_option(
     """What was chosen and what is missing, 2.97 cm, to the next millimetre."""
     arm = name not in ("bust", "waist")
     body = 799.7 * (1.125 if arm else 1.25)
-    assert fits(name, 770.0, body, chosen).settings == mend
-    assert fits(name, 800.0, body, chosen).settings is None
+    assert fits(name, 770.0, body, chosen).offered == mend
+    assert fits(name, 800.0, body, chosen).offered is None
 
 
 def test_every_girth_is_judged() -> None:
@@ -129,22 +129,22 @@ def test_what_it_says_of_ease() -> None:
     good = only(ease_for_cloth(eased(60.0, 0.1)))
     assert in_cm(good) == "The cloth's 10 % stretch is enough for 6 cm of ease."
     assert in_inches(good) == "The cloth's 10 % stretch is enough for 2 3/8 in of ease."
-    assert good.mend is None
+    assert good.offer is None
     assert "The cloth's 80 % stretch" in in_cm(only(ease_for_cloth(eased(60.0, 0.8))))
     poor = only(ease_for_cloth(eased(0.0, 0.1)))
     assert in_cm(poor) == (
-        "A cloth of 10 % stretch wants at least 3 cm of ease and has 0 cm; set ease to 3 cm, or "
+        "A cloth of 10 % stretch wants at least 3 cm of ease and has 0 cm; give it more, or "
         "take a cloth that stretches 25 %."
     )
-    assert "at least 1 1/8 in of ease and has 0 in; set ease to 1 1/8 in" in in_inches(poor)
-    assert poor.settings == {"ease": "3.0 cm"}
+    assert "at least 1 1/8 in of ease and has 0 in; give it more" in in_inches(poor)
+    assert poor.offered == {"ease": "3.0 cm"}
 
 
 def test_the_ease_it_offers_is_enough() -> None:
     """Rounded up: 4.02 cm are asked for, 4.1 offered, and with them it holds."""
     proof = only(ease_for_cloth(eased(0.0, 0.049)))
     assert proof.limit == 4.02
-    assert proof.settings == {"ease": "4.1 cm"}
+    assert proof.offered == {"ease": "4.1 cm"}
     assert only(ease_for_cloth(eased(41.0, 0.049))).holds
 
 

@@ -41,7 +41,7 @@ def test_three_millimetres_need_no_reason(
     """More or less than that fails where nothing says why, at every level."""
     proof = only(as_asked(about)(at(level(given, ASKED[about].level))))
     assert judged(proof) == (off, 0.3, "cm", holds)
-    assert (proof.id, proof.of, proof.mend) == (about, "", None)
+    assert (proof.id, proof.of, proof.offer) == (about, "", None)
 
 
 def test_what_is_held_back_holds_with_its_reason() -> None:

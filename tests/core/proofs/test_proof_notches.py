@@ -37,7 +37,7 @@ def test_partners_are_no_more_than_a_millimetre_apart(
     """Walked from the seam's start on either side."""
     proof = only(notches_pair(sides(first, second)))
     assert judged(proof) == (apart, 0.1, "cm", holds)
-    assert (proof.id, proof.of, proof.mend) == (ProofId.NOTCHES, "", None)
+    assert (proof.id, proof.of, proof.offer) == (ProofId.NOTCHES, "", None)
 
 
 def test_a_side_walked_backwards_is_measured_from_its_end() -> None:

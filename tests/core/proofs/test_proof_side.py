@@ -24,7 +24,7 @@ def test_the_underarm_is_not_above_the_armscye_line(level: float, holds: bool) -
     """At it or below."""
     proof = only(not_too_high(under(level)))
     assert judged(proof) == (round(level / 10, 3), 20.0, "cm", holds)
-    assert (proof.id, proof.of, proof.mend) == (ProofId.UNDERARM_TOP, "", None)
+    assert (proof.id, proof.of, proof.offer) == (ProofId.UNDERARM_TOP, "", None)
 
 
 def test_what_it_says_of_a_high_underarm() -> None:
@@ -74,13 +74,13 @@ def test_less_ease_round_the_arm_is_offered_while_there_is_some(
     ease: float, mend: dict[str, str] | None
 ) -> None:
     """Ten millimetres too low want 22 less, told to the millimetre below."""
-    assert only(not_too_low(under(310.0, style(sleeve_ease=mm(ease))))).settings == mend
+    assert only(not_too_low(under(310.0, style(sleeve_ease=mm(ease))))).offered == mend
 
 
 def test_no_mend_without_the_option_or_the_need() -> None:
     """A garment without sleeve-ease; an underarm that is high enough."""
-    assert only(not_too_low(under(310.0))).mend is None
-    assert only(not_too_low(under(290.0, style(sleeve_ease=mm(90.0))))).mend is None
+    assert only(not_too_low(under(310.0))).offer is None
+    assert only(not_too_low(under(290.0, style(sleeve_ease=mm(90.0))))).offer is None
 
 
 def sided(limit: float = 170.0, **sides: tuple[float, ...]) -> Case:
@@ -103,7 +103,7 @@ def test_the_side_seam_stays_outside_the_waist(x: float, holds: bool) -> None:
     """To a tenth of a millimetre."""
     proof = only(waist_limit(sided(back=(x,))))
     assert judged(proof) == (round(x / 10, 3), 17.0, "cm", holds)
-    assert (proof.id, proof.of, proof.mend) == (ProofId.SIDE, "back", None)
+    assert (proof.id, proof.of, proof.offer) == (ProofId.SIDE, "back", None)
     assert proof.name == "back side seam at the waist"
 
 
@@ -116,10 +116,14 @@ def test_of_two_sides_the_closer_counts() -> None:
 def test_what_it_says_of_the_side_seam() -> None:
     """Where it passes, the limit, and what to take less of."""
     good = only(waist_limit(sided(back=(200.0,))))
-    assert in_cm(good) == "The back's side seam passes the waist at 20 cm, limit 17 cm."
-    assert in_inches(good) == ("The back's side seam passes the waist at 7 7/8 in, limit 6 3/4 in.")
+    assert in_cm(good) == (
+        "The back's side seam passes the waist 20 cm from the centre, where 17 cm is the least."
+    )
+    assert in_inches(good).endswith("waist 7 7/8 in from the centre, where 6 3/4 in is the least.")
     bad = only(waist_limit(sided(back=(150.0,))))
-    assert in_cm(bad).endswith("limit 17 cm. It is 2 cm too far in; take less waist-shaping.")
+    assert in_cm(bad).endswith(
+        "17 cm is the least. It is 2 cm too far in; take less waist-shaping."
+    )
 
 
 def test_every_piece_with_a_side_is_judged() -> None:

@@ -29,7 +29,7 @@ def test_a_hand_passes_a_hem_that_stretches_to_it(hem: float, holds: bool) -> No
     proof = only(hand_passes(sleeved(hem)))
     assert judged(proof) == (hem / 10, 16.0, "cm", holds)
     assert proof.id is ProofId.HAND
-    assert proof.settings == (None if holds else {"sleeve-hem-ease": "1.1 cm"})
+    assert proof.offered == (None if holds else {"sleeve-hem-ease": "1.1 cm"})
 
 
 def test_what_it_says_of_a_hand() -> None:
@@ -38,8 +38,8 @@ def test_what_it_says_of_a_hand() -> None:
         "A hand of 20.8 cm goes through the sleeve's hem of 20 cm."
     )
     assert in_cm(only(hand_passes(sleeved(155)))) == (
-        "A hand of 20.8 cm does not go through the sleeve's hem of 15.5 cm: give sleeve-hem-ease "
-        "0.6 cm more."
+        "A hand of 20.8 cm does not go through the sleeve's hem of 15.5 cm, which is 0.5 "
+        "cm too narrow."
     )
 
 

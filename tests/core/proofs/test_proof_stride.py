@@ -88,8 +88,8 @@ def test_the_length_that_ends_above_the_knee_is_offered(
     chosen: Style, nape: float, mend: dict[str, str] | None
 ) -> None:
     """A centimetre above it, counted from the waist or from the nape as the option is."""
-    assert only(stride(hemmed(800.0, 1150.0, chosen=chosen, nape=nape))).settings == mend
-    assert only(stride(hemmed(800.0, 1300.0, chosen=chosen, nape=nape))).settings is None
+    assert only(stride(hemmed(800.0, 1150.0, chosen=chosen, nape=nape))).offered == mend
+    assert only(stride(hemmed(800.0, 1300.0, chosen=chosen, nape=nape))).offered is None
 
 
 def test_above_the_knee_it_is_silent() -> None:

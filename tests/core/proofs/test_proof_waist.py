@@ -39,7 +39,7 @@ def test_the_waist_stretches_over_the_body(
     proof = passes(what, opening)
     assert judged(proof) == (stretched, 98.0, "cm", holds)
     assert (proof.id, proof.of, proof.name) == (ProofId.WAIST, what, f"{what} over the body")
-    assert proof.mend is None
+    assert proof.offer is None
 
 
 def test_what_it_says_of_a_waist() -> None:
@@ -53,17 +53,17 @@ def test_what_it_says_of_a_waist() -> None:
     )
     bad = passes(Passage.JOINED, 650.0)
     assert in_cm(bad) == (
-        "The joined waist of 65 cm stretches to 91 cm; the easier way in needs 98 cm. Make it "
-        "longer by 5 cm with ease, or take a cloth and seam that stretch 51 %."
+        "The joined waist of 65 cm stretches to 91 cm; the easier way in needs 98 cm. It is 5 "
+        "cm too short: make it longer, or take a cloth and seam that stretch 51 %."
     )
-    assert "Make it longer by 2 in with ease" in in_inches(bad)
+    assert "It is 2 in too short: make it longer" in in_inches(bad)
     assert in_cm(passes(Passage.JOINED, 500.0)).endswith("that stretch 96 %.")
 
 
 @pytest.mark.parametrize(
     ("what", "edge", "band", "mend"),
     [
-        (Passage.JOINED, 0.0, None, {"ease": "4.1 cm"}),
+        (Passage.JOINED, 0.0, None, {"waist-ease": "8.1 cm"}),
         (Passage.EDGE, 0.0, None, {"waist-ease": "8.1 cm"}),
         (Passage.BAND, 720.0, 650.0, {"band-length": "70.1 cm"}),
         (Passage.BAND, 700.0, 650.0, {"band-length": "70.1 cm"}),
@@ -78,16 +78,16 @@ def test_each_waist_is_widened_by_its_own_options(
     """By what is missing: 5 cm; a band and the waist it is sewn to each by its own."""
     chosen = style(ease=mm(-9.6), waist_ease=mm(30.4), band_length=mm((band or 0) + 0.4))
     proof = passes(what, 650.0, chosen, edge, band)
-    assert proof.settings == mend
-    assert passes(what, 750.0, chosen, edge, band).settings is None
+    assert proof.offered == mend
+    assert passes(what, 750.0, chosen, edge, band).offered is None
 
 
-def test_two_options_are_told_together() -> None:
-    """Band and waist, each with its own amount; only what the garment has is offered."""
+def test_only_an_option_of_the_garment_is_offered() -> None:
+    """The band, where its waist cannot be changed."""
     proof = passes(Passage.BAND, 650.0, style(band_length=mm(650.0)), 660.0, 650.0)
-    assert "longer by 5 cm with band-length and 4 cm with waist-ease, or" in in_cm(proof)
-    assert proof.mend is not None
-    assert set(proof.mend) == {"band-length"}
+    assert "It is 5 cm too short: make it longer, or take" in in_cm(proof)
+    assert proof.offer is not None
+    assert set(proof.offer) == {"band-length"}
 
 
 def turned(seam: float, chosen: Style | None = None) -> Case:
@@ -103,7 +103,7 @@ def test_a_casing_stretches_as_it_is_turned_down(seam: float, needed: float, hol
     proof = only(casing_turns(turned(seam, style(waist_finish="elastic"))))
     assert judged(proof) == (needed, 30.0, "%", holds)
     assert (proof.id, proof.of) == (ProofId.CASING, "")
-    assert proof.settings == (None if holds else {"waist-finish": "band"})
+    assert proof.offered == (None if holds else {"waist-finish": "band"})
 
 
 def test_what_it_says_of_a_casing() -> None:
@@ -144,7 +144,7 @@ def test_a_waistband_stretches_to_its_waist(band: float, holds: bool) -> None:
     proof = only(waistband_fits(banded(band, style(band_length=mm(band)))))
     assert judged(proof) == (round(band / 10, 3), 60.0, "cm", holds)
     assert (proof.id, proof.of) == (ProofId.WAISTBAND, "")
-    assert (proof.mend is None) is holds
+    assert (proof.offer is None) is holds
 
 
 def test_what_it_says_of_a_waistband() -> None:
@@ -153,8 +153,8 @@ def test_what_it_says_of_a_waistband() -> None:
     assert in_cm(good) == "The waistband of 65 cm is stretched to 78 cm of waist."
     assert in_inches(good) == "The waistband of 25 5/8 in is stretched to 30 3/4 in of waist."
     bad = only(waistband_fits(banded(550.0)))
-    assert in_cm(bad).endswith(" This cloth can't give that: set band-length to 60 cm.")
-    assert in_inches(bad).endswith(" set band-length to 23 5/8 in.")
+    assert in_cm(bad).endswith(" This cloth can't give that: it is 5 cm too short.")
+    assert in_inches(bad).endswith(" it is 2 in too short.")
     assert bad.mend is None
 
 
@@ -163,7 +163,7 @@ def test_the_band_that_is_offered_is_long_enough() -> None:
     pieces = strip("waistband", "waist", 550.0), strip("skirt", "waist", 781.0)
     seam = sewn(SeamKind.WAISTBAND, "waistband.waist", "skirt.waist")
     made = case(*pieces, seams=(seam,), style=style(band_length=mm(550.0)))
-    assert only(waistband_fits(made)).settings == {"band-length": "60.1 cm"}
+    assert only(waistband_fits(made)).offered == {"band-length": "60.1 cm"}
 
 
 def test_without_such_a_waist_they_are_silent() -> None:

@@ -14,6 +14,7 @@ from tapewise_core.proofs.levels import ASKED
 from tapewise_core.proofs.proof import LACKS, ProofId, Silent
 from tapewise_core.tasks import people
 from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.record import record
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
@@ -142,7 +143,7 @@ def test_a_long_set_in_top_answers_for_its_stride() -> None:
     """As one with grown-on sleeves does; her shorter length mends both."""
     noor = people.person("Noor Haddad")
     for name in ("set-in-top", "jersey-top"):
-        drafted = draft(noor, name, {"body-length": "105"}, made=DAY)
+        drafted = mended(draft(noor, name, {"body-length": "105"}, made=DAY))
         (proof,) = (p for p in drafted.proofs if p.id is ProofId.STRIDE)
         assert not proof.holds
         again = draft(noor, name, proof.settings or {}, made=DAY)

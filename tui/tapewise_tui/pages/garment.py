@@ -214,7 +214,7 @@ class GarmentPage(Page):
             self.warn("No proof offers a change.")
             return
         made = drafting.with_mend(self.desk.work, proof)
-        self._kept(drafting.mend_words(proof.mend or {}, self.desk.unit), made)
+        self._kept(drafting.mend_words(proof, self.desk.unit), made)
 
     def _fold(self) -> None:
         self.app.push_screen(FoldDialog(self.desk.unit), self._folded)

@@ -82,12 +82,13 @@ class ProvePage(Page):
 
     @work(thread=True, exclusive=True, group="how sure")
     def _judge(self, draft: Drafted) -> None:
-        from tapewise_core.tasks.how_sure import how_sure  # not before it is wanted: numpy
+        from tapewise_core.tasks.judging import judged  # not before it is wanted: numpy
 
         try:
-            mended = [one for one in proving.rows(draft, self.desk) if one.proof and one.proof.mend]
+            after = judged(draft)
+            mended = [one for one in proving.rows(after, self.desk) if one.proof and one.proof.mend]
             mends = {one.key: proving.changed(one.proof, self.desk) for one in mended if one.proof}
-            self.post_message(self.Judged(draft, how_sure(draft), mends))
+            self.post_message(self.Judged(draft, after, mends))
         except Exception as error:  # the proofs as estimated stay on the page
             trouble.note(error)
 
@@ -139,7 +140,7 @@ class ProvePage(Page):
         except TapewiseError as error:
             self.warn(error)
             return
-        said = drafting.mend_words(row.proof.mend, self.desk.unit)
+        said = drafting.mend_words(row.proof, self.desk.unit)
         self.desk.change(said, made=made)
         self.show()
         self.tell(f"{words.sentence(said)} set. Ctrl+Z takes it back.")

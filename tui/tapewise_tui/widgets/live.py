@@ -128,10 +128,10 @@ class LivePattern(Vertical):
 
     @work(thread=True, exclusive=True, group="how sure")
     def _judge(self, draft: Drafted) -> None:
-        from tapewise_core.tasks.how_sure import how_sure  # not before it is wanted: numpy
+        from tapewise_core.tasks.judging import judged  # not before it is wanted: numpy
 
         try:
-            self.post_message(self.Surer(draft, how_sure(draft)))
+            self.post_message(self.Surer(draft, judged(draft)))
         except Exception as error:  # the proofs as estimated stay on the page
             trouble.note(error)
 
@@ -149,7 +149,7 @@ class LivePattern(Vertical):
     def to_change(self) -> str | None:
         """The option that a failing proof asks to change first, if any does."""
         proof = self.mended()
-        return next(iter(proof.mend), None) if proof and proof.mend else None
+        return next(iter(proof.mend.settings), None) if proof and proof.mend else None
 
     def to_measure(self) -> tuple[str, ...]:
         """The measure that would make an uncertain draft surest, if there is one."""
