@@ -10,15 +10,11 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from typing import TYPE_CHECKING
 
 from tapewise_core.geometry.outline import Box
-from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke
-from tapewise_core.paper.grid import line_of
+from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.packing import BORDER, GAP, ink_box, moved_to
-
-if TYPE_CHECKING:
-    from shapely.geometry.base import BaseGeometry
+from tapewise_core.paper.solid import solid
 
 FINE = 8.0
 """The side of a square [mm]: half of it, on the average, is lost on each side of a piece."""
@@ -42,27 +38,12 @@ class _Way:
         """
         import shapely
 
-        taken = _solid(self.drawing.inks).buffer(GAP / 2 + FINE * 0.71)
+        taken = solid(self.drawing.inks).buffer(GAP / 2 + FINE * 0.71)
         box = self.box.grown(GAP / 2)
         down = [box.top + FINE * (row + 0.5) for row in range(math.ceil(box.height / FINE))]
         across = [box.left + FINE * (x + 0.5) for x in range(math.ceil(box.width / FINE))]
         shapely.prepare(taken)
         return [_runs(shapely.contains_xy(taken, across, [y] * len(across)).tolist()) for y in down]
-
-
-def _solid(inks: Sequence[Ink]) -> BaseGeometry:
-    """All that is inside a cut line or drawn beside it."""
-    from shapely import union_all
-    from shapely.geometry import LineString, Polygon
-
-    lines = [[(p.x, p.y) for p in line_of(ink, 1.0)] for ink in inks]
-    cuts = [isinstance(ink, Stroke) and ink.layer is Layer.CUT and ink.closed for ink in inks]
-    shapes: list[BaseGeometry] = [
-        Polygon(line).buffer(0) if cut and len(line) > 3 else LineString(line)
-        for line, cut in zip(lines, cuts, strict=True)
-        if len(line) > 1
-    ]
-    return union_all(shapes)
 
 
 def _runs(taken: Sequence[bool]) -> list[tuple[int, int]]:

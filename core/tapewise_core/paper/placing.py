@@ -1,56 +1,65 @@
 """Where pieces lie on a grid of pages, so that few are printed and no neckline is split.
 
-A small search: several orders, each piece where it then costs least. It is
-deterministic, and good rather than best.
+A search by true outlines: piece after piece is laid where it costs least, and the best few
+beginnings are gone on with. It is deterministic, and good rather than best.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
 
-from tapewise_core.geometry.outline import Box
-from tapewise_core.geometry.point import Vector
-from tapewise_core.paper.drawing import Drawing
-from tapewise_core.paper.grid import Cell, Grid, Touched, printed
-from tapewise_core.paper.packing import BORDER, GAP, overlaps
+import numpy as np
+
+from tapewise_core.paper.apart import Apart
+from tapewise_core.paper.begun import Begun, Placed
+from tapewise_core.paper.footing import Flags, Footing
+from tapewise_core.paper.grid import Cell, Grid
+from tapewise_core.paper.lattice import Floats, Lattice
+from tapewise_core.paper.packing import BORDER, GAP
+from tapewise_core.paper.settling import THIN, Layout, settled
 from tapewise_core.paper.shapes import Shape
 
-CLEAR = 9.0
-"""Left between a piece and a line of the grid it is laid against, for the letter there [mm]."""
+KEPT = 12
+"""Beginnings that are gone on with after each piece (our choice)."""
+
+TRIED = 4
+"""Places tried for each piece and beginning, each in a page of its own (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Layout:
-    """Where pieces lie: the boxes of their ink, in the order given, and what the search counts."""
-
-    shapes: tuple[Shape, ...]
-    boxes: tuple[Box, ...]
-    splits: int
-    pages: int
-
-    def pieces(self) -> list[Drawing]:
-        """Return the pieces, moved to their places."""
-        return [
-            shape.drawing.moved(Vector(box.left - shape.box.left, box.top - shape.box.top))
-            for shape, box in zip(self.shapes, self.boxes, strict=True)
-        ]
+SETTLED = 3
+"""How many layouts settle at most (our choice)."""
 
 
-def placed(shapes: Sequence[Shape], grid: Grid, *, thorough: bool = False) -> Layout:
-    """Return the pieces placed on the grid: fewest avoidable splits first, then fewest pages.
+def placed(shapes: Sequence[Shape], *grids: Grid) -> Layout:
+    """Return the pieces placed on that of some grids which costs least: fewest avoidable splits,
+    then fewest pages. Pieces may come out turned a quarter.
 
-    Pieces may come out turned a quarter. ``thorough`` tries more orders, for few
-    and costly pages.
+    The pieces settle in one layout after another, until no other seems to need fewer pages.
     """
-    columns = _columns(shapes, grid)
-    tries = [
-        _Try(grid, columns + more).run(shapes, order)
-        for more in (0, 1)
-        for order in _orders(shapes, thorough)
-    ]
-    return min(tries, key=lambda layout: (layout.splits, layout.pages))
+    found = sorted((one for grid in grids for one in _tried(shapes, grid)), key=lambda f: f[0].cost)
+    best: Layout | None = None
+    for begun, grid in found[:SETTLED]:
+        if best is None or begun.cost[:3] < best.cost[:3]:
+            layout = settled(begun.laid(), grid)
+            best = layout if best is None else min(best, layout, key=lambda one: one.cost)
+    assert best
+    return best
+
+
+def _tried(shapes: Sequence[Shape], grid: Grid) -> list[tuple[Begun, Grid]]:
+    """The best few ways of laying the pieces on one grid."""
+    lattice = Lattice.over(grid)
+    ways = [[Footing(way, bool(n), lattice) for n, way in enumerate(one.ways)] for one in shapes]
+    search = _Search(lattice, _columns(shapes, grid) + 1)
+    begun = [Begun()]
+    for index in sorted(range(len(shapes)), key=lambda i: (-_area(shapes[i]), i)):
+        begun = search.further(begun, index, ways[index])
+    return [(one, grid) for one in begun]
+
+
+def _area(shape: Shape) -> float:
+    return shape.box.width * shape.box.height
 
 
 def _columns(shapes: Sequence[Shape], grid: Grid) -> int:
@@ -61,133 +70,64 @@ def _columns(shapes: Sequence[Shape], grid: Grid) -> int:
     return max(1, fits, round(math.sqrt(total) / grid.width))
 
 
-def _orders(shapes: Sequence[Shape], thorough: bool) -> list[list[int]]:
-    """Largest first, and tallest first; if asked also widest first, and longest side first."""
-    sizes = [(shape.box.width, shape.box.height) for shape in shapes]
-    rules = [[-w * h for w, h in sizes], [-h for _, h in sizes]]
-    if thorough:
-        rules += [[-w for w, _ in sizes], [-max(size) for size in sizes]]
-    orders: list[list[int]] = []
-    for rule in rules:
-        order = [i for _, i in sorted(zip(rule, range(len(rule)), strict=True))]
-        if order not in orders:
-            orders.append(order)
-    return orders
+class _Search:
+    """The best few ways of laying pieces one after another on so many columns of pages."""
 
+    def __init__(self, lattice: Lattice, columns: int) -> None:
+        self.lattice, self.columns, self.apart = lattice, columns, Apart()
 
-@dataclass(frozen=True, slots=True)
-class _Place:
-    """A place for one piece: what it costs, least first, and what it takes."""
+    def further(self, begun: Sequence[Begun], index: int, ways: Sequence[Footing]) -> list[Begun]:
+        """Return the best beginnings with one piece more, no two on the same pages."""
+        best: dict[frozenset[Cell], Begun] = {}
+        for one in begun:
+            for way in ways:
+                for at in self._places(one, way):
+                    more = one.then(Placed(index, way, at))
+                    known = best.setdefault(more.pages, more)
+                    if more.cost < known.cost:
+                        best[more.pages] = more
+        return sorted(best.values(), key=lambda one: one.cost)[:KEPT]
 
-    cost: tuple[float, ...]
-    shape: Shape
-    box: Box
-    cells: frozenset[Cell]
+    def _places(self, begun: Begun, way: Footing) -> Iterator[tuple[int, int]]:
+        """The cheapest free place in each page for a piece's corner, of some pages."""
+        lattice, columns = self.lattice, self.columns
+        lowest = max((one.at[0] + len(one.footing.taken) for one in begun.placed), default=0)
+        rows = lowest // lattice.down + 2
+        cost = self._cost(begun, way, rows)
+        cost[self._blocked(begun, way, rows)] = np.inf
+        steps = (rows, lattice.down, columns, lattice.across)
+        flat = cost.reshape(steps).transpose(0, 2, 1, 3).reshape(rows * columns, -1)
+        least = flat.argmin(axis=1)
+        value = flat[np.arange(len(flat)), least]
+        for page in np.argsort(value, kind="stable")[:TRIED]:
+            if value[page] < np.inf:
+                row, column = divmod(int(page), columns)
+                down, across = divmod(int(least[page]), lattice.across)
+                yield row * lattice.down + down, column * lattice.across + across
 
+    def _cost(self, begun: Begun, way: Footing, rows: int) -> Floats:
+        """What each place costs: splits above all, new pages, thin ones, a torn label, turning."""
+        free = np.ones((rows + way.rows, self.columns + way.columns), np.float32)
+        for row, column in begun.pages:
+            if row < len(free) and column < len(free[0]):
+                free[row, column] = 0
+        seen = np.lib.stride_tricks.sliding_window_view(free, (way.rows, way.columns))
+        patches = seen[:rows, : self.columns].reshape(rows * self.columns, -1)
+        new = (way.weights @ patches.T).astype(np.float64)
+        lattice = self.lattice
+        shaped = new.reshape(lattice.down, lattice.across, rows, self.columns)
+        thin = (way.needed & (way.covered < THIN)).sum(axis=(2, 3))
+        alone = 1000.0 * way.splits + 0.05 * thin + 0.1 * way.torn + 0.01 * way.turned
+        cost = shaped.transpose(2, 0, 3, 1) + alone[None, :, None, :]
+        return np.asarray(cost.reshape(rows * lattice.down, self.columns * lattice.across))
 
-class _Try:
-    """One way of placing all pieces, one after another."""
-
-    def __init__(self, grid: Grid, columns: int) -> None:
-        self.grid, self.columns = grid, columns
-        self.cells: set[Cell] = set()
-        self.placed: dict[int, _Place] = {}
-
-    def run(self, shapes: Sequence[Shape], order: Sequence[int]) -> Layout:
-        for index in order:
-            ways = [self._best(way, number) for number, way in enumerate(shapes[index].ways)]
-            self.placed[index] = min((way for way in ways if way), key=lambda way: way.cost)
-            self.cells |= self.placed[index].cells
-        places = [self.placed[index] for index in range(len(shapes))]
-        return Layout(
-            tuple(place.shape for place in places),
-            tuple(place.box for place in places),
-            sum(int(place.cost[0]) for place in places),
-            self._pages(places),
-        )
-
-    def _pages(self, places: Sequence[_Place]) -> int:
-        """How many pages all pieces together need, their strips taken into account."""
-        touched: Touched = {}
-        for place in places:
-            footprint, row, column = place.shape.footprint(self.grid, place.box.left, place.box.top)
-            for (down, right), strips in footprint.touched.items():
-                touched.setdefault((row + down, column + right), set()).update(strips)
-        return len(printed(touched))
-
-    def _best(self, shape: Shape, turned: int) -> _Place | None:
-        """The cheapest free place: by splits, new pages, torn label, turning, then how low."""
-        taken = [place.box for place in self.placed.values()]
-        best: _Place | None = None
-        width, height = self.grid.width, self.grid.height
-        across = [(x, *_cuts(shape, x, width, _sides)) for x in self._across(shape, taken)]
-        for y in self._down(shape, taken):
-            level, crease = _cuts(shape, y, height, _ends)
-            lowest = (y + shape.box.height) // height
-            for x, upright, fold in across:
-                splits, box = level + upright, shape.box_at(x, y)
-                if (best and splits > best.cost[0]) or overlaps(box, taken):
-                    continue
-                footprint, row, column = shape.footprint(self.grid, x, y)
-                cells = frozenset((row + r, column + c) for r, c in footprint.needed)
-                torn = crease + fold
-                cost = (splits, len(cells - self.cells), torn, turned, lowest, y, x)
-                if best is None or cost < best.cost:
-                    best = _Place(cost, shape, box, cells)
-        return best
-
-    def _across(self, shape: Shape, taken: Sequence[Box]) -> list[float]:
-        width, reach = self.grid.width, self.grid.reach
-        room = self.columns * width + reach - BORDER - shape.box.width + 1e-6
-        starts = [BORDER, *(box.right + GAP for box in taken)]
-        for column in range(self.columns):
-            starts += _aligned(column * width, width, reach, shape.box.width)
-            for box in shape.whole:
-                starts += [x - box.left for x in _aligned(column * width, width, 0.0, box.width)]
-        return _sorted(x for x in starts if BORDER - 1e-6 <= x <= max(room, BORDER))
-
-    def _down(self, shape: Shape, taken: Sequence[Box]) -> list[float]:
-        height, reach = self.grid.height, self.grid.reach
-        lowest = max((box.bottom for box in taken), default=0.0) + GAP
-        starts = [BORDER, lowest, *(box.bottom + GAP for box in taken)]
-        for row in range(math.ceil(lowest / height) + 1):
-            starts += _aligned(row * height, height, reach, shape.box.height)
-            for box in shape.whole:
-                starts += [y - box.top for y in _aligned(row * height, height, 0.0, box.height)]
-        return _sorted(y for y in starts if y >= BORDER - 1e-6)
-
-
-def _sides(box: Box) -> tuple[float, float]:
-    return box.left, box.right
-
-
-def _ends(box: Box) -> tuple[float, float]:
-    return box.top, box.bottom
-
-
-def _cuts(
-    shape: Shape, start: float, pitch: float, span: Callable[[Box], tuple[float, float]]
-) -> tuple[int, int]:
-    """How many grid lines of one direction run through what is kept whole, and the label."""
-
-    def lines(boxes: Sequence[Box]) -> int:
-        return sum(_between(start + low, start + high, pitch) for low, high in map(span, boxes))
-
-    return lines(shape.whole), lines(shape.label)
-
-
-def _aligned(start: float, pitch: float, reach: float, size: float) -> list[float]:
-    """Where something starts that lies against the beginning or the end of a cell."""
-    first = start + (CLEAR if start else BORDER)
-    return [first, start + pitch - size - CLEAR, start + pitch + reach - size - BORDER]
-
-
-def _between(low: float, high: float, pitch: float) -> int:
-    """Grid lines inside a stretch; none are counted where the stretch is longer than a page."""
-    if high - low > pitch:
-        return 0
-    return math.floor(high / pitch) - math.floor(low / pitch)
-
-
-def _sorted(starts: Iterable[float]) -> list[float]:
-    return sorted({round(start, 3) for start in starts})
+    def _blocked(self, begun: Begun, way: Footing, rows: int) -> Flags:
+        """Places where the piece would meet another or leave the pages to the right."""
+        lattice = self.lattice
+        blocked = np.zeros((rows * lattice.down, self.columns * lattice.across), bool)
+        room = self.columns * lattice.grid.width + lattice.grid.reach - 2 * BORDER
+        last = max(int((room - way.shape.box.width) / lattice.wide), 0)
+        blocked[:, last + 1 :] = True
+        for one in begun.placed:
+            self.apart.mark(blocked, one.footing, one.at, way)
+        return blocked

@@ -3,31 +3,33 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cached_property
-from itertools import pairwise
+from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import NDArray
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Drawing, Stroke, TextLine, extent
-from tapewise_core.paper.grid import Cell, Grid, Near, Touched, line_of, printed
+from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine, extent
+from tapewise_core.paper.grid import line_of
+from tapewise_core.paper.lattice import Floats
 from tapewise_core.paper.packing import ink_box, turned
+from tapewise_core.paper.solid import solid
 
-COARSE = 28.0
-"""Ink is looked at in squares of this size [mm] while searching; pages are exact later."""
+if TYPE_CHECKING:
+    from shapely.geometry.base import BaseGeometry
+
+SPOTS = 2.5
+"""Ink is looked at in spots no further apart than this [mm] while searching; pages are exact
+later."""
 
 
-_MANY = 1 << 16
-"""More than three times the pages any piece goes over."""
+SQUARE = 8.0
+"""The side of the squares that a piece's area is counted in [mm]."""
 
-
-@dataclass(frozen=True, slots=True)
-class Footprint:
-    """The cells a piece has ink in, and those it would need if it were alone."""
-
-    touched: Touched
-    needed: tuple[Cell, ...]
+Flags = NDArray[np.bool_]
 
 
 @dataclass(frozen=True, eq=False)
@@ -35,72 +37,58 @@ class Shape:
     """A piece as the search sees it, its ink's upper left corner at the origin."""
 
     drawing: Drawing
-    known: dict[tuple[Grid, float, float], Footprint] = field(default_factory=dict)
-    numbers: dict[tuple[int, float, float, float, float], list[int]] = field(default_factory=dict)
-
-    def footprint(self, grid: Grid, x: float, y: float) -> tuple[Footprint, int, int]:
-        """Return the cells round the piece's corner at a place, and the corner's row and column.
-
-        Where the corner lies within its cell decides, so that much is worked out once.
-        """
-        column, right = divmod(x, grid.width)
-        row, down = divmod(y, grid.height)
-        place = (grid, round(right, 2), round(down, 2))
-        if place not in self.known:
-            self.known[place] = self._footprint(*place)
-        return self.known[place], int(row), int(column)
-
-    def _footprint(self, grid: Grid, x: float, y: float) -> Footprint:
-        """Rows and columns are added up as single numbers, which are quicker to compare."""
-        columns = self._numbers(0, x, grid)
-        rows = self._numbers(1, y, grid)
-        touched: Touched = {}
-        for code in {row * _MANY + column for row, column in zip(rows, columns, strict=True)}:
-            (row, low), (column, right) = (divmod(part, 3) for part in divmod(code, _MANY))
-            touched.setdefault((row, column), set()).add((Near(low), Near(right)))
-        return Footprint(touched, tuple(printed(touched)))
-
-    def _numbers(self, way: int, start: float, grid: Grid) -> list[int]:
-        """Columns (way 0) or rows (way 1) of the spots, one for each.
-
-        Three times that, and more near the page before: see :class:`Near`.
-        """
-        pitch = (grid.width, grid.height)[way]
-        key = (way, start, pitch, grid.reach, grid.border)
-        if key not in self.numbers:
-            found = [divmod(start + spot, pitch) for spot in self.spots[way]]
-            self.numbers[key] = [
-                3 * int(n) + (grid.near(rest) if n > 0 else Near.OPEN) for n, rest in found
-            ]
-        return self.numbers[key]
 
     @cached_property
     def box(self) -> Box:
         """The box round the ink, where it was drawn."""
         return ink_box(self.drawing)
 
-    def box_at(self, x: float, y: float) -> Box:
-        """The box round the ink when its upper left corner lies at a place on the canvas."""
-        return Box(x, y, x + self.box.width, y + self.box.height)
-
     @cached_property
     def ways(self) -> tuple[Shape, ...]:
         """The piece as it is and turned a quarter, its words too: paper has no grain."""
-        return self, Shape(turned(self.drawing))
+        return self, _Turned(turned(self.drawing), self)
 
     @cached_property
-    def spots(self) -> tuple[tuple[float, ...], tuple[float, ...]]:
-        """Places with ink, across and down, one in each coarse square and the outermost ones."""
-        box = self.box
-        found: dict[tuple[int, int], tuple[float, float]] = {}
-        for ink in self.drawing.inks:
-            for at_x, at_y in _stepped(line_of(ink, 1.0)):
-                x, y = at_x - box.left, at_y - box.top
-                found.setdefault((int(x // COARSE), int(y // COARSE)), (x, y))
-                if x < 0.01 or y < 0.01 or x > box.width - 0.01 or y > box.height - 0.01:
-                    found.setdefault((-1 - (x < 0.01), -1 - (y < 0.01)), (x, y))
-                    found.setdefault((-3 - (x > 1), -3 - (y > 1)), (x, y))
-        return tuple(x for x, _ in found.values()), tuple(y for _, y in found.values())
+    def spots(self) -> Floats:
+        """Places with ink, across and down: more along the cut line than elsewhere."""
+        corner = np.array([self.box.left, self.box.top])
+        lines = [
+            _stepped(np.array([(p.x, p.y) for p in line_of(ink, 0.5)]), SPOTS if cut else 16.0)
+            for ink in self.drawing.inks
+            for cut in [ink.layer is Layer.CUT]
+        ]
+        return np.asarray(np.concatenate(lines or [np.zeros((0, 2))]) - corner)
+
+    @cached_property
+    def solid(self) -> BaseGeometry:
+        """All that is inside a cut line or drawn beside it."""
+        from shapely.affinity import translate
+
+        return translate(solid(self.drawing.inks), -self.box.left, -self.box.top)
+
+    def at(self, place: Point) -> Drawing:
+        """Return the piece with its ink's upper left corner at a place [mm]."""
+        return self.drawing.moved(Vector(place.x - self.box.left, place.y - self.box.top))
+
+    def squares(self, wide: float, high: float, round_it: float, grown: float) -> Flags:
+        """Squares whose middle lies in the piece grown so much [mm], rows down; the first begins
+        at a corner a border before the piece's."""
+        import shapely
+
+        size = ((self.box.width, wide), (self.box.height, high))
+        across, down = (
+            step * (0.5 + np.arange(max(math.ceil((length + 2 * round_it) / step), 1))) - round_it
+            for length, step in size
+        )
+        solid = self.solid.buffer(grown) if grown else self.solid
+        shapely.prepare(solid)
+        return np.asarray(shapely.contains_xy(solid, *np.meshgrid(across, down)))
+
+    @cached_property
+    def solid_sums(self) -> Floats:
+        """How much of the piece [mm²] lies before each line between squares, down and across."""
+        inside = np.pad(self.squares(SQUARE, SQUARE, 0.0, 0.0), ((1, 0), (1, 0)))
+        return np.asarray(inside.cumsum(0).cumsum(1) * SQUARE**2)
 
     @cached_property
     def whole(self) -> tuple[Box, ...]:
@@ -119,6 +107,25 @@ class Shape:
         return (extent(column).moved(Vector(-self.box.left, -self.box.top)),)
 
 
+@dataclass(frozen=True, eq=False)
+class _Turned(Shape):
+    """A piece turned a quarter clockwise, what was looked up of it turned along."""
+
+    upright: Shape
+
+    @cached_property
+    def spots(self) -> Floats:
+        across, down = self.upright.spots.T
+        return np.stack([self.upright.box.height - down, across], axis=1)
+
+    @cached_property
+    def solid(self) -> BaseGeometry:
+        from shapely.affinity import affine_transform
+
+        quarter = [0, -1, 1, 0, self.upright.box.height, 0]
+        return affine_transform(self.upright.solid, quarter)
+
+
 def _below(title: TextLine, words: TextLine) -> bool:
     """Say whether words stand in the column of lines that a title begins."""
     along = Vector(1, 0).turned(title.angle)
@@ -133,8 +140,10 @@ def kept_whole(drawing: Drawing) -> tuple[Box, ...]:
     return tuple(extent([neck], 2.0) for neck in necks)
 
 
-def _stepped(points: Sequence[Point]) -> Iterator[tuple[float, float]]:
-    for a, b in pairwise(points):
-        x, y = b.x - a.x, b.y - a.y
-        steps = int(math.hypot(x, y) / COARSE) + 1
-        yield from ((a.x + x * i / steps, a.y + y * i / steps) for i in range(steps + 1))
+def _stepped(points: Floats, apart: float) -> Floats:
+    """Points of a line, and more between them, no further apart than so much [mm]."""
+    ways = np.diff(points, axis=0)
+    steps = (np.hypot(*ways.T) / apart).astype(np.int64) + 1
+    first = np.repeat(np.arange(len(steps)), steps)
+    share = (np.arange(len(first)) - np.repeat(np.cumsum(steps) - steps, steps)) / steps[first]
+    return np.concatenate([points[first] + ways[first] * share[:, None], points[-1:]])

@@ -4,30 +4,31 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.furniture import Label, furniture
-from tapewise_core.paper.grid import Cell, carrying
+from tapewise_core.paper.grid import Cell, Grid, carrying
 from tapewise_core.paper.joins import Border, Neighbours, PageJoin, crossed, letters, spans
 from tapewise_core.paper.packing import ink_box, joined
 from tapewise_core.paper.page_map import page_map
 from tapewise_core.paper.paging import Paging
 from tapewise_core.paper.pattern_set import PatternSet
-from tapewise_core.paper.placing import Layout, placed
 from tapewise_core.paper.scale import squares
-from tapewise_core.paper.shapes import Shape
 from tapewise_core.paper.sheet import Prints, Sheet
 from tapewise_core.paper.sizes import PageSize
 from tapewise_core.paper.small_map import Mapped
+
+if TYPE_CHECKING:
+    from tapewise_core.paper.settling import Layout
 
 
 def tiled(pattern: PatternSet, page: PageSize, margin: float, overlap: float) -> Prints:
     """Return a map page and the pages of a pattern, upright or lying, whichever are fewer."""
     ways = [Paging(size, margin, overlap) for size in (page, page.turned())]
-    shapes = [Shape(piece) for piece in pattern.pieces]
-    tries = [(way, placed(shapes, way.grid())) for way in ways]
-    paging, layout = min(tries, key=lambda found: (found[1].splits, found[1].pages))
+    layout = _placed(pattern.pieces, *(way.grid() for way in ways))
+    paging = next(way for way in ways if way.grid() == layout.grid)
     laid = _laid(pattern, paging, layout)
     mapped = Mapped(laid.canvas, paging.grid(), laid.cells, laid.pairs, overlap)
     first = page_map(pattern, page, mapped)
@@ -38,10 +39,17 @@ def large(pattern: PatternSet, page: PageSize, margin: float, overlap: float) ->
     """Return large sheets; a piece is split only if it is larger than the sheet."""
     paging = Paging(page, margin, overlap)
     pieces = [replace(piece, whole=(ink_box(piece),)) for piece in (*pattern.pieces, squares())]
-    shapes = [Shape(piece) for piece in pieces]
-    layout = placed(shapes, paging.grid(), thorough=True)
+    layout = _placed(pieces, paging.grid())
     laid = _laid(pattern, paging, layout, apart=True)
     return _bound(pattern, laid, _sheets(pattern, laid))
+
+
+def _placed(pieces: Sequence[Drawing], *grids: Grid) -> Layout:
+    """Where the pieces lie; numpy is loaded for nothing less."""
+    from tapewise_core.paper.placing import placed
+    from tapewise_core.paper.shapes import Shape
+
+    return placed([Shape(piece) for piece in pieces], *grids)
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +68,7 @@ class _Laid:
 
 def _laid(pattern: PatternSet, paging: Paging, layout: Layout, *, apart: bool = False) -> _Laid:
     """The canvas and its pages; ``apart`` joins only those that share a piece."""
-    grid, pieces = paging.grid(), layout.pieces()
+    grid, pieces = paging.grid(), layout.pieces
     canvas = joined(pattern.title, pattern.description, pieces, paging.overlap)
     cells = tuple(carrying(canvas.inks, grid))
     pairs = letters(canvas, grid, cells)
