@@ -6,13 +6,18 @@ from pathlib import Path
 
 import pytest
 from textual.widgets import Input
-from walking import Walk, walk
+from walking import LARGE, Walk, walk
 
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks import work
+from tapewise_core.tasks import shop, work
+from tapewise_core.tasks.paper_asked import SIZED
 from tapewise_core.tasks.people import store
+from tapewise_core.tasks.settings import settings
+from tapewise_tui import saving
+from tapewise_tui.app import TapewiseApp
 from tapewise_tui.dialogs.replacing import ReplacingDialog
 from tapewise_tui.dialogs.written import WrittenDialog
+from tapewise_tui.widgets.ticks import TickList
 
 
 @pytest.fixture(autouse=True)
@@ -107,3 +112,85 @@ def test_a_file_of_ones_own_is_asked_about(elsewhere: Path) -> None:
 
     walk(give)
     assert own.read_text() != "mine"
+
+
+def fresh() -> None:
+    """Put a person on file who never wrote anything."""
+    begin()
+    work.save(work.Work("Ada Quist", page="save", when="2026-11-01T10:00:00"))
+
+
+def ticked(at: Walk) -> set[str]:
+    """Return the formats ticked on the page."""
+    return {item.key for item in at.page.query_one(TickList).items if item.ticked and item.key}
+
+
+def test_pages_for_home_and_one_to_read_are_ticked_from_the_start(elsewhere: Path) -> None:
+    """Nobody need know formats; whatever is unticked stays so, down to the last; the paper that
+    was printed is usual for the next garment."""
+    fresh()
+
+    async def first(at: Walk) -> None:
+        await at.press("enter")
+        assert ticked(at) == {"pdf-a4", "pdf-reading"}
+        at.page.found(str(next(
+            place for place, item in enumerate(at.page.query_one(TickList).items)
+            if item.key == "pdf-reading")))  # fmt: skip
+        await at.press("space")
+        assert ticked(at) == {"pdf-a4"}
+        await at.press("home", "space")
+        assert ticked(at) == set()
+        await at.press("down", "space", "ctrl+s")
+        await at.settle()
+        assert "pattern-letter.pdf" in at.text()
+
+    walk(first)
+    assert settings().paper == "letter"
+    store.save(Profile.of("Zoe Hart").with_value("bust", 92.0).with_value("height", 167.0))
+    work.save(work.fresh("Zoe Hart"))
+
+    async def second(at: Walk) -> None:
+        at.app.open_person(store.load("Zoe Hart"), "save")
+        await at.settle()
+        assert ticked(at) == {"pdf-letter", "pdf-reading"}
+
+    walk(second)
+
+
+def test_what_was_written_is_opened_shown_and_copied(
+    elsewhere: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """First what to print, marked; Enter opens it, F its folder, C copies its path; the printer's
+    words stand below; where there is no desktop, the path is told."""
+    fresh()
+    asked: list[str] = []
+    monkeypatch.setattr(TapewiseApp, "open_url", lambda self, url: asked.append(url))
+    monkeypatch.setattr("tapewise_tui.opening.has_desktop", lambda: True)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        at.page.query_one("#folder", Input).value = "out"
+        await at.press("ctrl+s")
+        await at.settle()
+        shown = at.text()
+        assert shown.index("Print this") < shown.index("Read this") < shown.index("Keep this")
+        assert shown.index("reading.pdf") < shown.index("instructions.md")
+        assert "100 %" in shown
+        await at.press("enter", "f", "c")
+        out = (elsewhere / "out").absolute()
+        assert asked == [(out / "pattern-a4.pdf").as_uri(), out.as_uri()]
+        assert at.app.clipboard == str(out / "pattern-a4.pdf")
+        monkeypatch.setattr("tapewise_tui.opening.has_desktop", lambda: False)
+        await at.press("enter")
+        assert "There is no desktop here" in " ".join(at.text().split())
+        assert len(asked) == 2
+        await at.press("f4")
+        assert at.page.NAME == "sew"
+
+    walk(steps, LARGE)
+
+
+def test_every_format_has_its_words() -> None:
+    """Each format there is stands under a heading, but for the one whose size is typed."""
+    named = {name for names in saving.LABELS.values() for name in names}
+    assert named == {name for name, _ in shop.formats()} - {SIZED}

@@ -38,6 +38,8 @@ class TapewiseApp(App[None], inherit_bindings=False):
 
     TITLE = "Tapewise"
     CSS_PATH = Path(__file__).with_name("look.tcss")
+    HORIZONTAL_BREAKPOINTS = [(0, "-tiny"), (64, "-narrow"), (110, "-wide")]
+    VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-low"), (34, "-tall")]
     BINDINGS: ClassVar[list[BindingType]] = [
         *keys.of_the_app(),
         Binding("ctrl+c", "help_quit", show=False, system=True),

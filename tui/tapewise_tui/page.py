@@ -56,8 +56,6 @@ class Page(Screen[None]):
 
     NAME: ClassVar[str] = "start"
     PURPOSE: ClassVar[str] = ""
-    HORIZONTAL_BREAKPOINTS = [(0, "-tiny"), (64, "-narrow"), (110, "-wide")]
-    VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-low"), (34, "-tall")]
     BINDINGS: ClassVar[list[BindingType]] = keys.of(*keys.EVERYWHERE)
 
     def __init__(self, desk: Desk) -> None:

@@ -9,11 +9,43 @@ from tapewise_core.tasks import shop
 from tapewise_core.tasks.asked_paper import USUAL_PAPER
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.paper_asked import with_pages
+from tapewise_core.tasks.settings import PAPERS
 from tapewise_core.text.told import OnPaper
 from tapewise_tui import drafting
 from tapewise_tui.desk import Desk
+from tapewise_tui.item import Item
 
-ALWAYS = "Always written: the pattern as SVG, drafting steps with pictures, checklist, record."
+ALWAYS = "Always written: the pattern on one sheet, how to draft it by hand, checklist, record."
+
+PRINTER = "Tell the printer: 100 % or “actual size”, never “fit to page”; one side of the paper."
+"""What a printer must be told, whatever it is."""
+
+LABELS = {
+    "To print at home": {
+        "pdf-a4": "A4 pages",
+        "pdf-letter": "Letter pages",
+        "pdf-a4-letter": "A4 or Letter",
+        "pdf-a3": "A3 pages",
+        "pdf-legal": "Legal pages",
+        "pdf-tabloid": "Tabloid pages",
+    },
+    "To read": {"pdf-reading": "PDF to read", "html": "web page"},
+    "For a copy shop": {
+        "pdf-a2": "A2 sheets",
+        "pdf-a1": "A1 sheets",
+        "pdf-a0": "A0 sheets",
+        "pdf-24x36": "Arch D sheets",
+        "pdf-36x48": "Arch E sheets",
+        "pdf-roll": "plotter roll",
+    },
+    "For a projector or a cutter": {
+        "pdf-projector": "projector PDF",
+        "svg-projector": "projector SVG",
+        "dxf": "cutter DXF",
+        "svg-cut": "cutter SVG",
+    },
+}
+"""What formats are called on the page, under the headings they stand under."""
 
 PAPER = (
     ("overlap", "Pages overlap by", OnPaper(shop.USUAL_OVERLAP)),
@@ -24,11 +56,29 @@ PAPER = (
 
 
 def formats(desk: Desk) -> tuple[str, ...]:
-    """Return the formats ticked; before the first writing, pages to print and one PDF to read."""
+    """Return the formats ticked; before anything was named or ticked here, pages to print on the
+    paper that is usual, and one PDF to read."""
     made = desk.work
-    if made.formats or made.folder:
+    if made.folder:
         return made.formats
-    return with_pages((), USUAL_PAPER, desk.unit, pages=True)
+    return with_pages(made.formats, USUAL_PAPER, desk.unit, pages=True)
+
+
+def items(desk: Desk) -> tuple[Item, ...]:
+    """Return the formats as a list to tick, under their headings."""
+    says, ticked = dict(shop.formats()), formats(desk)
+    rows: list[Item] = []
+    for heading, names in LABELS.items():
+        rows.append(Item(None, heading))
+        rows += [Item(key, says[key], key in ticked, label) for key, label in names.items()]
+    return tuple(rows)
+
+
+def paper_of(ticked: tuple[str, ...]) -> str:
+    """Return the paper to print at home that is ticked, if it is one alone."""
+    home = [name for name in ticked if name in LABELS["To print at home"]]
+    name = home[0].removeprefix("pdf-") if len(home) == 1 else ""
+    return name if name in PAPERS else ""
 
 
 def folder(desk: Desk) -> str:

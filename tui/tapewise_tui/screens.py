@@ -74,7 +74,12 @@ def people(page: str) -> None:
         bea = bea.with_value(key, cm, readings=(cm,), taken=date(2026, 10, 30))
     store.save(bea)
     made = work.Work(
-        "Bea Larkin", page=page or "measure", measure="bust", folder="bea-top", when="2026-11-01"
+        "Bea Larkin",
+        page=page or "measure",
+        measure="bust",
+        folder="bea-top",
+        formats=("pdf-a4", "pdf-reading"),
+        when="2026-11-01",
     )
     made = made.with_option("neck-depth", "11 cm")
     work.save(made.with_option("stretch", "15") if page == "prove" else made)

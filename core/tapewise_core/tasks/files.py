@@ -68,11 +68,13 @@ class Written:
     failed: tuple[Failed, ...] = ()
 
     def by_purpose(self) -> dict[str, list[tuple[str, int]]]:
-        """The files to print, to read and to keep; step pictures are left out."""
+        """The files to print, to read (what is easiest to read first) and to keep; step pictures
+        are left out."""
         found: dict[str, list[tuple[str, int]]] = {"print": [], "read": [], "keep": []}
         for name, size in self.files:
             if not name.startswith("steps/"):
                 found[purpose(name)].append((name, size))
+        found["read"].sort(key=lambda file: READ.index(file[0]))
         return found
 
     def removed_words(self) -> str:

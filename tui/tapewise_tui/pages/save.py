@@ -16,16 +16,14 @@ from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import ForeignFilesError, TapewiseError
 from tapewise_core.profiles.files import typed_path
-from tapewise_core.tasks import shop
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_core.tasks.paper_asked import SIZED
 from tapewise_core.tasks.work import Work
-from tapewise_tui import drafting, keys, reviewing, saving, trouble, words
+from tapewise_tui import drafting, keys, opening, reviewing, saving, trouble, words
 from tapewise_tui.dialogs.replacing import ReplacingDialog
 from tapewise_tui.dialogs.written import WrittenDialog
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
-from tapewise_tui.widgets.ticks import Item, TickList
+from tapewise_tui.widgets.ticks import TickList
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.files import Written
@@ -69,11 +67,12 @@ class SavePage(Page):
         with Horizontal(id="where"):
             yield Label("Folder")
             yield Input(id="folder", compact=True)
+            yield Label("Enter writes", classes="quiet")
         with Horizontal(id="paper"):
             for name, label, _ in saving.PAPER:
                 yield Label(label)
                 yield Input(id=name, compact=True)
-        yield Static(f"{saving.ALWAYS} Tick what else is wanted:", markup=False, id="always")
+        yield Static(f"{saving.PRINTER} {saving.ALWAYS}", markup=False, id="always")
         yield TickList(id="formats")
 
     def begin(self) -> None:
@@ -90,11 +89,7 @@ class SavePage(Page):
         self.draft = result if isinstance(result, Drafted) else None
         said = f"{saving.summary(result)} {reviewing.warning(self.desk)}".strip()
         self.query_one("#summary", Static).update(said)
-        ticked = saving.formats(self.desk)
-        items = [
-            Item(name, says, name in ticked, name) for name, says in shop.formats() if name != SIZED
-        ]
-        self.query_one(TickList).fill(items)
+        self.query_one(TickList).fill(saving.items(self.desk))
 
     @on(TickList.Ticked)
     def tick(self, event: TickList.Ticked) -> None:
@@ -102,7 +97,9 @@ class SavePage(Page):
         made, ticked = self.desk.work, saving.formats(self.desk)
         kept = tuple(name for name in ticked if name != event.key)
         formats = kept if event.key in ticked else (*ticked, event.key)
-        self.desk.change(f"format {event.key}", made=replace(made, formats=formats))
+        named = made.folder or self.query_one("#folder", Input).value.strip()
+        chosen = replace(made, formats=formats, folder=named)
+        self.desk.change(f"format {event.key}", made=chosen)
         self.show()
 
     @on(Input.Submitted)
@@ -115,6 +112,7 @@ class SavePage(Page):
             self.warn("Name a folder to write into, such as my-top.")
         else:
             self.keep_typed()
+            self.desk.usual("paper", saving.paper_of(saving.formats(self.desk)))
             self._begin(self.draft, text)
 
     def _begin(self, draft: Drafted, text: str) -> None:
@@ -204,5 +202,4 @@ class SavePage(Page):
         if not os.path.isdir(folder):
             self.warn("The folder is not there yet; Ctrl+S writes it.")
             return
-        self.app.open_url(folder.absolute().as_uri())
-        self.tell("Where there is a desktop, the folder opens now.")
+        self.tell(opening.opened(self.app, folder))

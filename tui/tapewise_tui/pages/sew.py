@@ -13,9 +13,10 @@ from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.wizard import Chores
 from tapewise_tui import drafting, keys
+from tapewise_tui.item import Item
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
-from tapewise_tui.widgets.ticks import Item, TickList
+from tapewise_tui.widgets.ticks import TickList
 
 
 class SewPage(Page):

@@ -14,19 +14,8 @@ from textual.message import Message
 from textual.widgets import OptionList
 from textual.widgets.option_list import Option
 
+from tapewise_tui.item import Item
 from tapewise_tui.line import Line
-
-
-@dataclass(frozen=True, slots=True)
-class Item:
-    """One row; a ``key`` of None makes a heading, or with ``ticked`` None a line only to read.
-
-    ``lead`` stands in a column of its own before the text."""
-
-    key: str | None
-    text: str
-    ticked: bool | None = False
-    lead: str = ""
 
 
 class TickList(OptionList):
