@@ -176,7 +176,9 @@ class SavePage(Page):
     def keep_typed(self) -> None:
         text = self.query_one("#folder", Input).value.strip()
         if text and text != saving.folder(self.desk):
-            self.desk.change(f"folder {text}", made=replace(self.desk.work, folder=text))
+            ticked = saving.formats(self.desk)
+            named = replace(self.desk.work, folder=text, formats=ticked)
+            self.desk.change(f"folder {text}", made=named)
         made = self.desk.work.with_paper(*self._asked_of_paper())
         if made != self.desk.work:
             self.desk.change("what is asked of paper", made=made)
