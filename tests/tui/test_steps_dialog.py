@@ -13,7 +13,7 @@ from tapewise_core.tasks.drafting import draft
 from tapewise_core.units import Unit
 from tapewise_tui.canvas import Canvas
 from tapewise_tui.dialogs.steps import StepsDialog
-from tapewise_tui.step_canvas import draw_step
+from tapewise_tui.step_canvas import draw_corner, draw_step
 
 NAME = "Marta Lindqvist"
 
@@ -21,6 +21,8 @@ NAME = "Marta Lindqvist"
 def _words(step: HandStep, unit: Unit) -> list[str]:
     """What the picture of a step must say."""
     scene = step.scene
+    if step.nearer:
+        return ["fold line"]
     if scene.shown:
         return [unit.spell(size.by.mm) for size in scene.shown.sizes]
     named = [", ".join(spot.names) for spot in scene.spots if spot.new or spot.named]
@@ -35,7 +37,7 @@ def test_every_letter_and_length_of_a_step_can_be_read(garment: str, plain: bool
     for who, unit in ((people.person(NAME), Unit.CM), (person(), Unit.IN)):
         for step in hand_steps(draft(who, garment, {}, unit=unit, made=DAY)):
             canvas = Canvas(80, 14, ascii=plain)
-            draw_step(canvas, step.scene, unit)
+            (draw_corner if step.nearer else draw_step)(canvas, step.scene, unit)
             shown = "\n".join(canvas.lines())
             missing = [word for word in _words(step, unit) if word not in shown]
             assert not missing, (step.piece, step.number, missing)
@@ -46,6 +48,7 @@ def test_a_canvas_of_any_size_can_be_drawn_on() -> None:
     for step in hand_steps(draft(person(), "set-in-top", {}, made=DAY))[:40]:
         for columns, rows in ((0, 0), (1, 1), (12, 3), (200, 60)):
             draw_step(Canvas(columns, rows), step.scene, Unit.CM)
+            draw_corner(Canvas(columns, rows), step.scene, Unit.CM)
 
 
 @pytest.mark.parametrize("size", [SMALL, LARGE], ids=str)
@@ -109,3 +112,17 @@ def test_without_a_pattern_the_page_says_why() -> None:
         assert "Still to measure" in at.said
 
     walk(steps)
+
+
+def test_a_mirrored_corner_is_seen_nearer_by_after_its_step() -> None:
+    """As much below the fold line as above it, on a page of its own."""
+    made = draft(people.person(NAME), "jersey-top", {}, made=DAY)
+    steps = hand_steps(made)
+    nearer = [place for place, step in enumerate(steps) if step.nearer]
+    assert [steps[place].piece for place in nearer] == ["Back", "Front"]
+    for place in nearer:
+        before, step = steps[place - 1], steps[place]
+        assert before.number == step.number
+        canvas = Canvas(80, 16)
+        draw_corner(canvas, step.scene, Unit.CM)
+        assert "\n".join(canvas.lines()).count("2 cm") == 2

@@ -77,13 +77,32 @@ def _letters(view: _View, scene: Scene, spots: Iterable[Spot], unit: Unit) -> No
             view.write(spot.names, spot.at, CLOSE)
 
 
+def draw_corner(canvas: Canvas, scene: Scene, unit: Unit) -> None:
+    """Draw how the corner of a finished piece's hem is mirrored."""
+    corner = scene.shown.corner if scene.shown else None
+    if corner is None:
+        return
+    reach = (corner.below - corner.above).length()
+    at = corner.corner
+    view = _View(canvas, scene, Box(at.x, at.y - reach * 0.8, at.x, at.y + reach * 0.8))
+    for path in scene.lines:
+        canvas.polyline(view.dots(path), tone=OLD)
+    for path in scene.new_lines:
+        canvas.polyline(view.dots(path), "dotted", tone=NEW)
+    foot = corner.above.toward(corner.below, 0.5)
+    for spot in (corner.above, corner.below):
+        canvas.polyline([view.dot(spot), view.dot(foot)], width=2, tone=NEW)
+        view.write((unit.spell(reach / 2),), spot.toward(foot, 0.5))
+    view.write(("fold line",), at + corner.along * (reach * 0.6))
+
+
 class _View:
     """A part of the draft's paper on a canvas."""
 
-    def __init__(self, canvas: Canvas, scene: Scene) -> None:
+    def __init__(self, canvas: Canvas, scene: Scene, part: Box | None = None) -> None:
         self.canvas = canvas
         wide, high = max(canvas.width - 4 * EDGE, 8), max(canvas.height - 8, 8)
-        part = _whole(scene) if scene.shown else window(scene, high / wide)
+        part = part or (_whole(scene) if scene.shown else window(scene, high / wide))
         self.times = min(wide / max(part.width, 1.0), high / max(part.height, 1.0))
         self.left = (part.left + part.right) / 2 - canvas.width / self.times / 2
         self.top = (part.top + part.bottom) / 2 - canvas.height / self.times / 2

@@ -10,16 +10,24 @@ from tapewise_core.drafting.picturing.scene import Scene, scenes
 from tapewise_core.drafting.told_steps import ToldStep, told_steps
 from tapewise_core.tasks.drafting import Drafted
 
+CORNER = (
+    "How a corner of the hem is mirrored: the cutting line goes on as far below the fold line as "
+    "above it."
+)
+"""What the picture of a mirrored corner shows."""
+
 
 @dataclass(frozen=True, slots=True)
 class HandStep:
-    """One step: of which piece, whether it is that piece's first, its number through all."""
+    """One step: of which piece, whether it is that piece's first, its number through all; of some
+    there is a second one that shows something ``nearer`` by."""
 
     piece: str
     first: bool
     number: int
     says: str
     scene: Scene
+    nearer: bool = False
 
 
 def hand_steps(drafted: Drafted) -> tuple[HandStep, ...]:
@@ -34,6 +42,8 @@ def _steps(drafted: Drafted) -> Iterator[HandStep]:
         for i, (step, scene) in enumerate(zip(told, scenes(draft), strict=True)):
             number += 1
             yield HandStep(draft.title, i == 0, number, _says(step), scene)
+            if scene.shown and scene.shown.corner:
+                yield HandStep(draft.title, False, number, CORNER, scene, nearer=True)
 
 
 def _says(step: ToldStep) -> str:

@@ -12,7 +12,7 @@ from tapewise_core.tasks.by_hand import HandStep
 from tapewise_core.units import Unit
 from tapewise_tui.canvas import Canvas
 from tapewise_tui.drawn import Drawn
-from tapewise_tui.step_canvas import draw_step
+from tapewise_tui.step_canvas import draw_corner, draw_step
 from tapewise_tui.terminal import ascii_only
 
 KEYS = "Left, Right: a step · Page Up, Page Down: a piece · Home, End · Escape: close"
@@ -49,7 +49,8 @@ class StepView(Drawn):
     def paint(self) -> Canvas:
         canvas = Canvas(*self.size, ascii=ascii_only())
         if self.step is not None:
-            draw_step(canvas, self.step.scene, self.unit)
+            draw = draw_corner if self.step.nearer else draw_step
+            draw(canvas, self.step.scene, self.unit)
         return canvas
 
 
@@ -89,7 +90,8 @@ class StepsDialog(Screen[None]):
 
     def _show(self) -> None:
         step = self.steps[self.at]
-        told = f"{step.piece}, step {step.number} of {len(self.steps)}"
+        told = f"{step.piece}, step {step.number} of {self.steps[-1].number}"
+        told += ", seen nearer by" if step.nearer else ""
         self.query_one("#step", Static).update(told)
         self.query_one("#step-words", Static).update(step.says)
         self.query_one("#step-told").scroll_home(animate=False)
