@@ -86,7 +86,7 @@ def drawn(acts: list[tuple[str, Act | None]], done: dict[str, Sheet]) -> Sheet:
 
 def _called(text: str) -> str:
     """The line's name in the words."""
-    found = re.match(r"Draw the (.+?) [A-Z]\d*–", text) or re.search(r": the ([^.]+)\.", text)
+    found = re.search(r"(?:D|d)raw the (.+?) through ", text) or re.search(r": the ([^.]+)\.", text)
     return found[1] if found else ""
 
 

@@ -15,6 +15,7 @@ from tapewise_core.units import MM_PER_INCH
 
 POINT = r"[A-Z]\d*"
 LINE = rf"{POINT}(?:–{POINT})+"
+POINTS = rf"{POINT}(?:, {POINT})*(?: and {POINT})?"
 
 
 @dataclass(frozen=True)
@@ -184,13 +185,17 @@ def _ruled(text: str, _: object) -> Ruled | None:
 
 
 def _drawn(text: str, _: object) -> Drawn | None:
-    several = rf"{LINE}(?:, {LINE})*(?: and {LINE})?"
-    shape = rf"(?:ruled along (?P<ruled>{several}) and )?one smooth line[^.]*\."
-    found = re.match(rf"Draw the .+? (?P<names>{LINE}), {shape}", text)
+    span = rf"from {POINT} to {POINT}"
+    ruled_parts = rf", ruled (?P<ruled>{span}(?:, {span})*(?: and {span})?) and"
+    found = re.match(
+        rf"Draw the .+? through (?P<names>{POINTS})(?:{ruled_parts})? in one smooth line[^.]*\.",
+        text,
+    )
     if not found:
         return None
-    names, rest = _names(found["names"]), text[found.end() :]
-    ruled = tuple(_names(one) for one in _listed(found["ruled"] or "") if one)
+    names, rest = _listed(found["names"]), text[found.end() :]
+    spans = re.findall(rf"from ({POINT}) to ({POINT})", found["ruled"] or "")
+    ruled = tuple(names[names.index(a) : names.index(b) + 1] for a, b in spans)
     leaves = re.search(rf"leaves {names[0]} (.+?)(?: and comes|\.)", rest)
     comes = re.search(rf"comes to {names[-1]} (.+?)\.", rest)
     return Drawn(names, ruled, leaves[1] if leaves else "", comes[1] if comes else "")
@@ -198,9 +203,10 @@ def _drawn(text: str, _: object) -> Drawn | None:
 
 def _turned(text: str, _: object) -> Turned | None:
     found = re.match(
-        rf"Turn a tape or a string round ({POINT}), (.+) long, and draw ({LINE}), part of a ", text
-    )
-    return Turned(found[1], amount(found[2]), _names(found[3])) if found else None
+        rf"Turn a tape or a string round ({POINT}), (.+) long, and draw the .+ through "
+        rf"({POINTS}), part of a circle", text
+    )  # fmt: skip
+    return Turned(found[1], amount(found[2]), _listed(found[3])) if found else None
 
 
 def _traced(text: str, _: object) -> Traced | None:

@@ -34,15 +34,15 @@ class Curve:
 
     def tell(self) -> Told:
         """Say which points, where it is ruled, how it leaves and ends, and in what manner."""
-        opening = said("Draw the {} {}, ", LineName(self.line), "–".join(self.names))
+        opening = said("Draw the {} through {}", LineName(self.line), listed(self.names))
         manner = said("{}", self.manner) if self.manner else ()
         return joined(((*opening, *self._shape(), "."), self._ends(), manner))
 
     def _shape(self) -> Told:
         if not self.straight:
-            return ("one smooth line",)
-        ruled_parts = listed(tuple("–".join(names) for names in self.straight))
-        return (f"ruled along {ruled_parts} and one smooth line with the rest, without a corner",)
+            return (" in one smooth line",)
+        parts = listed(tuple(f"from {names[0]} to {names[-1]}" for names in self.straight))
+        return (f", ruled {parts} and in one smooth line with the rest, without a corner",)
 
     def _ends(self) -> Told:
         first, last = self.ways
@@ -74,9 +74,9 @@ class Round:
 
     def tell(self) -> Told:
         """Say how a string turns round the centre."""
-        words = "Turn a tape or a string round {}, {} long, and draw {}, part of a circle: the {}."
-        names = "–".join(self.names)
-        return said(words, self.centre, self.radius, names, LineName(self.line))
+        words = "Turn a tape or a string round {}, {} long, and draw the {} through {}, part of a "
+        line = LineName(self.line)
+        return said(words + "circle.", self.centre, self.radius, line, listed(self.names))
 
     def stated(self) -> tuple[Stated, ...]:
         """State how far its points lie from the centre."""

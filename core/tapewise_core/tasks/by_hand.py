@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.picturing.scene import Scene, scenes
 from tapewise_core.drafting.told_steps import ToldStep, told_steps
 from tapewise_core.tasks.drafting import Drafted
@@ -37,7 +36,7 @@ def hand_steps(drafted: Drafted) -> tuple[HandStep, ...]:
 
 def _steps(drafted: Drafted) -> Iterator[HandStep]:
     number = 0
-    for draft in map(by_hand, drafted.pattern.drafts):
+    for draft in drafted.told:
         told = told_steps(draft, drafted.reader)
         for i, (step, scene) in enumerate(zip(told, scenes(draft), strict=True)):
             number += 1
