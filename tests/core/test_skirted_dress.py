@@ -6,6 +6,9 @@ import pytest
 from read_aloud import remarks, spelt
 
 from tapewise_core.blocks.skirt.ring import weight
+from tapewise_core.errors import OptionError
+from tapewise_core.measures.body import Origin
+from tapewise_core.measures.plausible import out_of_range
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
@@ -116,12 +119,22 @@ def test_the_growth_is_within_what_practice_says() -> None:
 
 def test_shoulders_may_be_the_easier_way_in() -> None:
     """Where the girth round both shoulders is known and smaller, the waist need only pass that."""
-    proofs = [
-        next(p for p in made.proofs if p.name == "joined waist over the body")
-        for made in (dress("Gwen Abernathy"), dress("Gwen Abernathy", round_shoulders="115 cm"))
+    gwen = person("Gwen Abernathy")
+    girths = (gwen, gwen.with_value("over_shoulder_girth", 115.0),
+              gwen.with_value("over_shoulder_girth", 115.0, origin=Origin.ESTIMATED))  # fmt: skip
+    limits = [
+        next(p for p in made.proofs if p.name == "joined waist over the body").limit
+        for made in (draft(who, "skirted-dress", {}) for who in girths)
     ]
-    assert proofs[0].limit == pytest.approx(134.62)
-    assert proofs[1].limit == pytest.approx(0.95 * 115)
+    assert limits == pytest.approx([134.62, 0.95 * 115, 134.62])
+
+
+def test_the_option_that_is_a_measure_now_is_refused_by_its_name() -> None:
+    """Whoever asks for it is told where it went; two centimetres pass as no body's girth."""
+    with pytest.raises(OptionError, match="over-shoulder girth is a measure now") as told:
+        dress("Gwen Abernathy", round_shoulders="100")
+    assert str(told.value).startswith("There is no option “round-shoulders” any more")
+    assert out_of_range({"over_shoulder_girth": 2.0})
 
 
 @pytest.mark.parametrize("asked", [{"stretch": "15", "ease": "5"}, {"stretch": "26"}])

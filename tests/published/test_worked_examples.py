@@ -45,8 +45,8 @@ def test_a_joined_waist_takes_the_easier_way_in(hip: float, way_in: float) -> No
 
     Over the hips, or over 0.95 of the shoulders (common practice), whichever is easier.
     """
-    body = person({**MIDDLE, "waist": 71.1, "hip": hip})
-    drafted = draft(body, "skirted-dress", {"round-shoulders": "102.9"}, made=DAY)
+    body = person({**MIDDLE, "waist": 71.1, "hip": hip, "over_shoulder_girth": 102.9})
+    drafted = draft(body, "skirted-dress", {}, made=DAY)
     proof = next(proof for proof in drafted.proofs if proof.name.startswith("joined waist"))
     assert proof.limit == pytest.approx(way_in, abs=0.05)
 

@@ -94,9 +94,24 @@ def _clamped(option: Option, value: Value) -> Value:
     return mm(min(max(value.mm, option.low * 10), option.high * 10))
 
 
+MEASURED_NOW = {"round-shoulders": "over-shoulder girth"}
+"""Options of earlier versions that are measures now, by the measure's name."""
+
+
+def measured_now(key: str) -> str:
+    """Say where an option went that is a measure now, else nothing.
+
+    >>> measured_now("round-shoulders")
+    'the over-shoulder girth is a measure now'
+    """
+    return f"the {MEASURED_NOW[key]} is a measure now" if key in MEASURED_NOW else ""
+
+
 def _unknown(key: str, known: Options) -> Told:
     import difflib
 
+    if key in MEASURED_NOW:
+        return said("There is no option “{}” any more; {}.", key, measured_now(key))
     near = difflib.get_close_matches(key, known.keys, n=1)
     if near:
         return said("This garment has no option “{}”; did you mean {}?", key, OptionKey(near[0]))

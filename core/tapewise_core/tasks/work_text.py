@@ -15,6 +15,7 @@ from typing import Any
 
 from tapewise_core.garments import shelf
 from tapewise_core.sewing.machines import Machine
+from tapewise_core.style.settle import measured_now
 from tapewise_core.tasks.asked_paper import Paper
 
 FORMAT, VERSION = "tapewise project", 1
@@ -136,7 +137,10 @@ def _without_unknown(work: Work) -> tuple[Work, tuple[str, ...]]:
 def _known(
     what: str, names: tuple[str, ...], there_are: tuple[str, ...], told: list[str]
 ) -> tuple[str, ...]:
-    told += [f"the {what} “{_short(name)}”" for name in names if name not in there_are]
+    for name in names:
+        if name not in there_are:
+            now = measured_now(name)
+            told.append(f"the {what} “{_short(name)}”{f' ({now})' if now else ''}")
     return tuple(name for name in names if name in there_are)
 
 

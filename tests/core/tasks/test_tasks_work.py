@@ -10,6 +10,7 @@ from tapewise_core.profiles.memory import FEWEST
 from tapewise_core.tasks import work, work_index
 from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
 from tapewise_core.tasks.work import Work
+from tapewise_core.tasks.work_text import text_of, work_of
 
 
 @pytest.fixture(autouse=True)
@@ -87,3 +88,11 @@ def test_the_latest_of_many_is_found_from_what_is_remembered(
     for spoilt in ("", "[", "7", '{"by": "0", "files": {}}'):
         (tmp_path / "projects" / "index.json").write_text(spoilt)
         assert work.latest() == found
+
+
+def test_an_option_that_is_a_measure_now_is_dropped_and_told() -> None:
+    """An old dress project goes on without it."""
+    old = Work("Ada", "skirted-dress", owner="ada-1", asked={"round-shoulders": "100", "ease": "2"})
+    made, told = work_of(text_of(old))
+    assert dict(made.asked) == {"ease": "2"}
+    assert told == ("the option “round-shoulders” (the over-shoulder girth is a measure now)",)

@@ -55,16 +55,6 @@ JOINED = Options.of(
         kind=ValueKind.SWITCH,
         default="yes",
     ),
-    Option(
-        key="round-shoulders",
-        group=Group.FIGURE,
-        says=said(
-            "girth round both shoulders and arms, if measured: how the dress may also be got into"
-        ),
-        default=0.0,
-        low=0,
-        high=190,
-    ),
 )
 
 OF_THE_TOP = (

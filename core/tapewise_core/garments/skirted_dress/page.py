@@ -72,7 +72,7 @@ def draft(body: Body, style: Style) -> Pattern:
         pieces=(*bodice.pieces, *skirts),
         seams=(*bodice.seams, *_seams(bodice, skirt, count)),
         girths=_girths(bodice, skirt, body),
-        facts=_facts(bodice, skirt, body, JoinedStyle.of(style)),
+        facts=_facts(bodice, skirt, body),
         lengths=MappingProxyType({**bodice.lengths, **_lengths(skirt)}),
         remarks=(*bodice.remarks, *_remarks(skirt, wanted, shorter)),
     )
@@ -125,13 +125,17 @@ def _girths(bodice: Pattern, skirt: Ring, body: Body) -> tuple[Girth, ...]:
     return (*own, waist, Girth("hip", skirt.around(body["hip_depth"].mm), body["hip"].mm))
 
 
-def _facts(bodice: Pattern, skirt: Ring, body: Body, joined: JoinedStyle) -> Facts:
+def _facts(bodice: Pattern, skirt: Ring, body: Body) -> Facts:
     """The bodice's own facts, the waist that the wearer gets through, and the skirt's hem."""
-    hip, shoulders = body["hip"].mm, joined.round_shoulders.mm * SHOULDERS_YIELD
-    way_in = min(hip, shoulders) if shoulders > 0 else hip
+    way_in = body["hip"].mm
+    if OVER_SHOULDERS in body:
+        way_in = min(way_in, body[OVER_SHOULDERS].mm * SHOULDERS_YIELD)
     waist = Waist(Passage.JOINED, skirt.waist, way_in, skirt.waist)
     return replace(bodice.facts, waist=waist, hem=skirt_hem(body, skirt.length, skirt.hem))
 
+
+OVER_SHOULDERS = "over_shoulder_girth"
+"""Where it was taken, the dress may also be got into from above."""
 
 SHOULDERS_YIELD = 0.95
 """Shoulders fold together a little as a dress is pulled over them (common practice)."""
@@ -169,8 +173,8 @@ SKIRTED_DRESS = Garment(
     title=TITLE,
     says="The jersey top cut at the waist, with a circle skirt sewn to it.",
     needs=NEEDS,
-    helps=LONG_HELPS,
-    measured_only=MEASURED_ONLY,
+    helps=(*LONG_HELPS, OVER_SHOULDERS),
+    measured_only=(*MEASURED_ONLY, OVER_SHOULDERS),
     idle=idle,
     options=OPTIONS,
     agree=agree,

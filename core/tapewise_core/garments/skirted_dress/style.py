@@ -12,21 +12,15 @@ from tapewise_core.units import Length, mm
 
 @dataclass(frozen=True, slots=True)
 class JoinedStyle:
-    """``weighed`` says that the bodice is cut shorter for the skirt's weight; ``round_shoulders``
-    is zero where that girth was not measured."""
+    """``weighed`` says that the bodice is cut shorter for the skirt's weight."""
 
     bust_lift: Length
     weighed: bool
-    round_shoulders: Length
 
     @classmethod
     def of(cls, style: Style) -> JoinedStyle:
         """Read it from a style."""
-        return cls(
-            style.length("bust-lift"),
-            style.switch("weight-allowance"),
-            style.length("round-shoulders"),
-        )
+        return cls(style.length("bust-lift"), style.switch("weight-allowance"))
 
 
 def bodice_style(body: Body, style: Style, shorter: float) -> TopStyle:
