@@ -35,6 +35,11 @@ Handler = Callable[[web.Request], Awaitable[web.StreamResponse]]
 
 _FONT = """<style>@font-face { font-family: "Roboto Mono";
 src: url("/static/fonts/RobotoMono-VariableFont_wght.ttf"); }</style>"""
+_KEYS = """<script>const waits = setInterval(() => {
+const field = document.querySelector(".xterm-helper-textarea");
+if (field) { field.focus(); clearInterval(waits); } }, 50);</script></body>"""
+"""Gives the terminal the keyboard, so that nobody has to click into it first."""
+
 _LINK = re.compile(r"<link[^>]*https?://[^>]*>")
 
 
@@ -142,7 +147,8 @@ class LockedServer(Server):
     def _private(self, request: web.Request, response: web.StreamResponse) -> web.StreamResponse:
         """Keep the token in a cookie, the typeface at home and other pages out."""
         if request.path == "/" and isinstance(response, web.Response) and response.text:
-            response.text = _LINK.sub(self._at_home, response.text)
+            text = _LINK.sub(self._at_home, response.text)
+            response.text = text.replace("</body>", _KEYS)
             response.set_cookie(self._cookie, self.token, httponly=True, samesite="Strict")
         if not response.prepared:
             response.headers.update(_HEADERS | {"Content-Security-Policy": self._policy()})
