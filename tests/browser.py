@@ -66,8 +66,16 @@ class Tab:
         return await asyncio.wait_for(answer, PATIENCE)
 
     async def go(self, address: str) -> None:
-        """Open an address."""
+        """Open an address as somebody who looks at the page."""
+        await self.ask("Emulation.setFocusEmulationEnabled", enabled=True)
         await self.ask("Page.navigate", url=address)
+
+    async def focused(self, selector: str) -> None:
+        """Wait until a field of the page has the keyboard."""
+        ends = time.monotonic() + PATIENCE
+        while not await self.run(f"!!document.activeElement?.matches({selector!r})"):
+            assert time.monotonic() < ends, f"{selector} never had the keyboard"
+            await asyncio.sleep(0.02)
 
     async def run(self, script: str) -> Any:
         """Run a script in the page and return what it gives, waited for."""
@@ -81,6 +89,15 @@ class Tab:
         text = {"text": key} if len(key) == 1 and not ctrl else {}
         await self.ask("Input.dispatchKeyEvent", type="keyDown", **row, **text)
         await self.ask("Input.dispatchKeyEvent", type="keyUp", **row)
+
+    async def enter(self) -> None:
+        """Press Enter and wait until the screen that follows stands still."""
+        self.received, length = "", -1
+        await self.press("Enter")
+        await until(lambda: bool(self.received), "for an answer to Enter")
+        while length != len(self.received):
+            length = len(self.received)
+            await asyncio.sleep(0.3)
 
     async def type(self, text: str) -> None:
         """Type a text, sign by sign."""

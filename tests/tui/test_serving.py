@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import json
 import re
 import signal
 import socket
@@ -186,3 +187,46 @@ def test_its_windows_end_with_it_within_a_second() -> None:
     finally:
         served_here.kill()
     assert served_here.returncode == 0
+
+
+KEYS = {"Enter": "\r", "F9": "\x1b[20~", "Ctrl+S": "\x13"}
+"""Keys as a terminal sends them."""
+
+
+def test_a_window_leads_from_nothing_to_written_files(tmp_path: Path) -> None:
+    """An example person is opened and her top is written, through the socket alone."""
+    port = free_port()
+    command = [sys.executable, "-m", "tapewise_tui", "serve", "--port", str(port)]
+    here = subprocess.Popen(command, stdout=subprocess.PIPE, text=True, cwd=tmp_path)
+    assert here.stdout is not None
+    address = re.findall(r"http\S+", here.stdout.readline())[0]
+
+    async def path() -> None:
+        async with aiohttp.ClientSession(cookie_jar=aiohttp.CookieJar(unsafe=True)) as client:
+            await client.get(address)
+            base = address.partition("/?")[0]
+            size = "width=100&height=30"
+            window = await client.ws_connect(f"{base}/ws?{size}", headers={"Origin": base})
+
+            async def see(words: str) -> None:
+                seen = ""
+                while words not in seen:
+                    told = await window.receive(timeout=30)
+                    whole = told.data if isinstance(told.data, bytes) else str(told.data).encode()
+                    seen += whole.decode("utf-8", errors="replace")
+
+            await see("Adaeze Nwosu")
+            for key, words in (("Enter", "Measure"), ("F9", "Sew"), ("6", "Always written")):
+                await window.send_json(["stdin", KEYS.get(key, key)])
+                await see(words)
+            await window.send_json(["stdin", KEYS["Ctrl+S"]])
+            while not (tmp_path / "adaeze-nwosu-jersey-top" / "draft.json").exists():
+                await asyncio.sleep(0.05)
+
+    try:
+        asyncio.run(asyncio.wait_for(path(), 60))
+    finally:
+        here.send_signal(signal.SIGINT)
+        here.wait(10)
+    record = json.loads((tmp_path / "adaeze-nwosu-jersey-top" / "draft.json").read_text("utf-8"))
+    assert record["person"] == "Adaeze Nwosu"
