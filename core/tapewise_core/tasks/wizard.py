@@ -18,6 +18,7 @@ from tapewise_core.sewing.machines import Machine, read_machines
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.settle import read, settle
 from tapewise_core.style.style import Style
+from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.missing import missing as missing
 from tapewise_core.tasks.missing import with_stand_ins
 from tapewise_core.tasks.people import body_of
@@ -74,11 +75,15 @@ class OptionRow:
 
 @dataclass(frozen=True, slots=True)
 class Chores:
-    """Things to do under one heading; ``ticked`` off one by one, unless they are to be minded."""
+    """Things to do under one heading; ``to_tick`` off one by one, unless they are to be minded.
+
+    ``keys`` are the same things told in centimetres, by which ticks are kept whoever reads.
+    """
 
     heading: str
     items: tuple[str, ...]
     to_tick: bool
+    keys: tuple[str, ...] = ()
 
 
 def garments() -> tuple[Garment, ...]:
@@ -192,8 +197,15 @@ def stretch_from_fold(text: str, unit: Unit) -> float:
     return round((reached - marked) / marked * 100, 1)
 
 
-def chores(checklist: Document) -> tuple[Chores, ...]:
-    """Return a checklist's things to do and to mind, by heading."""
+def chores(drafted: Drafted) -> tuple[Chores, ...]:
+    """Return a draft's things to do and to mind, by heading."""
+    shown, kept = (
+        _chores(replace(drafted, unit=unit).checklist()) for unit in (drafted.unit, Unit.CM)
+    )
+    return tuple(replace(chore, keys=same.items) for chore, same in zip(shown, kept, strict=True))
+
+
+def _chores(checklist: Document) -> tuple[Chores, ...]:
     found, heading = [], ""
     for block in checklist.blocks:
         if isinstance(block, Heading):

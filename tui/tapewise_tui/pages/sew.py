@@ -45,7 +45,7 @@ class SewPage(Page):
         super().show()
         result = drafting.drafted(self.desk)
         if isinstance(result, Drafted):
-            self.chores = wizard.chores(result.checklist())
+            self.chores = wizard.chores(result)
         else:
             self.chores = ()
             self.warn(result)
@@ -55,12 +55,14 @@ class SewPage(Page):
     def _items(self) -> Iterator[Item]:
         for chore in self.chores:
             yield Item(None, chore.heading)
-            yield from (self._item(chore, text) for text in chore.items)
+            for key, text in zip(chore.keys, chore.items, strict=True):
+                yield self._item(chore, key, text)
 
-    def _item(self, chore: Chores, text: str) -> Item:
+    def _item(self, chore: Chores, key: str, text: str) -> Item:
+        """A line to tick by its key; without one to tick, a line to read."""
         if not chore.to_tick:
             return Item(None, text, None)
-        return Item(text, text, text in self.desk.work.ticked)
+        return Item(key, text, key in self.desk.work.ticked)
 
     def _count(self) -> None:
         boxes = [item for item in self.query_one(TickList).items if item.key]
@@ -71,7 +73,8 @@ class SewPage(Page):
     def tick(self, event: TickList.Ticked) -> None:
         event.stop()
         done = event.key not in self.desk.work.ticked
-        says = f"{'ticked' if done else 'opened'} “{_short(event.key)}”"
+        text = next(i.text for i in self.query_one(TickList).items if i.key == event.key)
+        says = f"{'ticked' if done else 'opened'} “{_short(text)}”"
         self.desk.change(says, made=self.desk.work.toggled(event.key))
         self.show()
         if done:
