@@ -370,3 +370,16 @@ def test_what_is_too_little_to_be_drawn_moves_nothing(hair: float) -> None:
             for edge, after in zip(piece.edges, (*piece.edges[1:], piece.edges[0]), strict=True):
                 gap = (edge.path.end - after.path.start).length()
                 assert gap < 1e-6, (piece.name, edge.name)
+
+
+@pytest.mark.parametrize("who", PEOPLE)
+def test_no_allowance_is_wider_than_an_armhole_can_take(who: str) -> None:
+    """Asked for 3 cm, a tight armhole and its cap get the same lesser one, said; all is exact."""
+    made = top(who, seam_allowance="3 cm")
+    assert [proof.says for proof in made.failing] == []
+    pieces = made.pattern.pieces
+    found = {e.allowance for piece in pieces for e in piece.edges if e.name in ("armhole", "cap")}
+    assert len(found) == 1
+    told = " ".join(map(Reader(Unit.CM).spell, made.pattern.remarks))
+    assert ("bend too tightly" in told) == (found.pop() < 30)
+    assert made.pattern.piece("back").edge("side").allowance == 30

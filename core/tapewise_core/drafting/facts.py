@@ -125,8 +125,3 @@ class Facts:
     casing: Casing | None = None
     hem: Hem | None = None
     levels: tuple[Level, ...] = ()
-
-    @property
-    def pointed(self) -> bool:
-        """Whether the neckline has the point of a V."""
-        return self.neck is not None and self.neck.point is not None

@@ -13,7 +13,7 @@ from tapewise_core.drafting.marks import (
 )
 from tapewise_core.drafting.piece import Edge, Notch, Piece
 from tapewise_core.geometry.crossings import point_at_height
-from tapewise_core.geometry.cutting import STEEP
+from tapewise_core.geometry.cut_ends import STEEP
 from tapewise_core.geometry.outline import box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point

@@ -23,7 +23,8 @@ class Edge:
     """One named stretch of a piece's stitch line, walked clockwise; allowance in mm.
 
     A dart's leg runs into the piece and is not cut along: ``mouth`` is what is cut there instead,
-    the half of its mouth as the dart lies when it is folded.
+    the half of its mouth as the dart lies when it is folded. An edge that ``slants`` is not meant
+    to leave the fold square: a V's.
     """
 
     name: str
@@ -32,6 +33,7 @@ class Edge:
     turned: bool = False
     fold: bool = False
     mouth: Margin | None = None
+    slants: bool = False
 
     def margin(self) -> Margin:
         """Return the edge as the cut line needs it."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.point import Point
@@ -49,11 +49,38 @@ def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[floa
     import shapely
 
     line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
-    around = zip([margins[-1], *margins[:-1]], margins, [*margins[1:], margins[0]], strict=True)
-    return [_worst(line, before, edge, after) for before, edge, after in around]
+    count = len(margins)
+    pairs = [(margins[i], margins[(i + 1) % count]) for i in range(count)]
+    turns = [(_hollow(*pair), _blunted(*pair)) for pair in pairs]
+    lengths = [edge.path.length() for edge in margins]
+    found = []
+    for i, edge in enumerate(margins):
+        before, after = i - 1, (i + 1) % count
+        corners = (
+            _Corner(True, 0.0, margins[before], *turns[before]),
+            _Corner(True, lengths[before], margins[before - 1], *turns[before - 1]),
+            _Corner(False, 0.0, margins[after], *turns[i]),
+            _Corner(False, lengths[after], margins[(i + 2) % count], *turns[after]),
+        )
+        found.append(_worst(line, edge, corners))
+    return found
 
 
-def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> float:
+class _Corner(NamedTuple):
+    """A corner that an edge may be near to, its own or its neighbour's other one.
+
+    ``away`` is how far beyond the edge's own end it lies [mm], ``beyond`` the edge on its other
+    side; ``longer`` and ``left`` are what it does to the allowance there.
+    """
+
+    at_start: bool
+    away: float
+    beyond: Margin
+    longer: float
+    left: float
+
+
+def _worst(line: LineString, edge: Margin, corners: Sequence[_Corner]) -> float:
     """The worst difference along one edge [mm]."""
     import numpy as np
     import shapely
@@ -63,13 +90,10 @@ def _worst(line: LineString, before: Margin, edge: Margin, after: Margin) -> flo
     far = np.asarray(shapely.distance(shapely.points(spots), line))
     walked = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(spots, axis=0).T))])
     off = np.abs(far - edge.width)
-    ends = (
-        (walked, before, _hollow(before, edge), _blunted(before, edge)),
-        (walked[-1] - walked, after, _hollow(edge, after), _blunted(edge, after)),
-    )
-    for to_end, beyond, longer, left in ends:
+    for at_start, away, beyond, longer, left in corners:
         most = max(edge.width, beyond.width)
-        near = to_end < max(CORNER, math.sqrt(longer * longer - 1)) * most + ROOM
+        to_corner = away + (walked if at_start else walked[-1] - walked)
+        near = to_corner < max(CORNER, math.sqrt(longer * longer - 1)) * most + ROOM
         if beyond.fold:  # the fold cuts off what would lie beyond it
             near |= _from_fold(spots, beyond) < edge.width + TRUE
         least = 0.0 if beyond.fold else min(edge.width, beyond.width) * left

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
+from tapewise_core.geometry.cut_ends import end_of, folds, outward
 from tapewise_core.geometry.outline import Margin, polygon
 from tapewise_core.geometry.point import Point, Vector, crossing
 
@@ -30,9 +31,6 @@ SEAL = 0.05
 
 FAR = 10000.0
 """Further than any piece reaches [mm]."""
-
-STEEP = 40.0
-"""A hem that turns less into its neighbour is clipped, not mirrored [degrees]."""
 
 
 def cut_line(margins: Sequence[Margin]) -> list[Point]:
@@ -75,10 +73,6 @@ def _neighbours(margins: Sequence[Margin]) -> Iterable[tuple[Margin, Margin, Mar
     return zip([margins[-1], *margins[:-1]], margins, [*margins[1:], margins[0]], strict=True)
 
 
-def _outward(direction: Vector) -> Vector:
-    return -direction.square()
-
-
 def _strip(before: Margin, edge: Margin, after: Margin) -> list[Point]:
     """The allowance along one edge, its ends square, or trimmed where a hem turns."""
     inner, outer = [], []
@@ -86,8 +80,8 @@ def _strip(before: Margin, edge: Margin, after: Margin) -> list[Point]:
         for at, along in segment.walked(FINE):
             inner.append(at)
             outer.append(Point(at.x + along.y * edge.width, at.y - along.x * edge.width))
-    start = _end_of(edge, before, edge.path.start, edge.path.leaving(), before.path.arriving())
-    end = _end_of(edge, after, edge.path.end, edge.path.arriving(), after.path.leaving())
+    start = end_of(edge, before, edge.path.start, edge.path.leaving(), before.path.arriving())
+    end = end_of(edge, after, edge.path.end, edge.path.arriving(), after.path.leaving())
     if start:
         inner, outer = [start.inner, *inner], start.ended(outer[::-1])[::-1]
     if end:
@@ -95,76 +89,10 @@ def _strip(before: Margin, edge: Margin, after: Margin) -> list[Point]:
     return inner + outer[::-1]
 
 
-class _End(NamedTuple):
-    """Where an allowance ends at a turned corner.
-
-    ``cut`` runs from its inner to its outer end, which is ``outer`` where the edge runs straight
-    on; what is kept lies to the ``side`` of it.
-    """
-
-    inner: Point
-    outer: Point
-    cut: Vector
-    side: float
-
-    def ended(self, points: list[Point]) -> list[Point]:
-        """Return an allowance's outer line, walked towards this end, ended exactly on the cut.
-
-        Points are given up from the end only, so that a curved edge that comes near the cut's
-        line further along keeps its allowance there.
-        """
-        kept, beyond = list(points), None
-        while len(kept) > 1 and not self._keeps(kept[-1]):
-            beyond = kept.pop()
-        if beyond is None:
-            return [*kept, self.outer]
-        met = crossing(kept[-1], beyond - kept[-1], self.inner, self.cut)
-        return [*kept, met or self.outer]
-
-    def _keeps(self, point: Point) -> bool:
-        return (point - self.inner).cross(self.cut) * self.side > 0
-
-
-def _end_of(
-    edge: Margin, other: Margin, corner: Point, along: Vector, beside: Vector
-) -> _End | None:
-    """Return where an edge's allowance ends at a corner where one of the two turns up."""
-    if edge.turned == other.turned or not _folds(along, beside):
-        return None
-    hem, side = (along, beside) if edge.turned else (beside, along)
-    width = other.width if edge.turned else edge.width
-    on_hem = crossing(corner, hem, corner + _outward(side) * width, side)
-    if on_hem is None:
-        return None
-    if not edge.turned:
-        return _trimmed(corner, on_hem, on_hem, hem, edge, along)
-    slant = side if other.fold else _reflected(side, hem)
-    outer = crossing(corner + _outward(along) * edge.width, along, on_hem, slant)
-    return None if outer is None else _trimmed(corner, on_hem, outer, slant, edge, along)
-
-
-def _folds(along: Vector, beside: Vector) -> bool:
-    """Say whether a hem meets its neighbour steeply enough to turn up with a mirrored corner."""
-    return STEEP <= along.angle_to(beside) <= 180 - STEEP
-
-
-def _trimmed(
-    corner: Point, inner: Point, outer: Point, cut: Vector, edge: Margin, along: Vector
-) -> _End:
-    at_start = corner == edge.path.start
-    onward = along if at_start else -along
-    side = 1.0 if onward.cross(cut) > 0 else -1.0
-    return _End(inner, outer, cut, side)
-
-
-def _reflected(direction: Vector, line: Vector) -> Vector:
-    return line * (2 * direction.dot(line)) - direction
-
-
 def _corner(edge: Margin, after: Margin) -> list[Point]:
     """The patch between two square ends where a corner points outwards; empty elsewhere."""
     coming, going = edge.path.arriving(), after.path.leaving()
-    mirrored = edge.turned != after.turned and _folds(coming, going)
+    mirrored = edge.turned != after.turned and folds(coming, going)
     if mirrored or after.width <= 0:
         return []
     if abs(coming.cross(going)) < 1e-6:
@@ -172,8 +100,8 @@ def _corner(edge: Margin, after: Margin) -> list[Point]:
     if coming.cross(going) < 0:
         return []
     corner = edge.path.end
-    first = corner + _outward(coming) * edge.width
-    last = corner + _outward(going) * after.width
+    first = corner + outward(coming) * edge.width
+    last = corner + outward(going) * after.width
     tip = crossing(first, coming, last, going)
     if tip is None or (tip - corner).length() > MITRE * max(edge.width, after.width):
         return [corner, first, last]
@@ -187,7 +115,7 @@ def _sealed(corner: Point, along: Vector, width: float) -> list[Point]:
 
     Their square ends lie on each other to the last digit or not quite, which may leave a slit.
     """
-    before, after, out = along * -SEAL, along * SEAL, _outward(along) * width
+    before, after, out = along * -SEAL, along * SEAL, outward(along) * width
     return [corner + before, corner + before + out, corner + after + out, corner + after]
 
 

@@ -74,10 +74,11 @@ def cut_facing(draft: Draft, name: str, style: NeckStyle) -> Piece:
     """Return a facing as a piece on the fold; its outer edge is overlocked, without allowance."""
     lines = draft.paper.lines
     top, foot = lines["neckline"].start, draft["Y"]
+    slants = style.pointed and name == "front"
     edges = (
-        Edge("neckline", lines["neckline"], style.allowances.neck.mm),
+        Edge("neckline", lines["neckline"], style.allowances.neck.mm, slants=slants),
         Edge("shoulder", lines["shoulder"], style.allowances.seam.mm),
-        Edge("outer", lines["outer"].reversed(), 0.0),
+        Edge("outer", lines["outer"].reversed(), 0.0, slants=slants),
         Edge("centre", ruled(foot, top), 0.0, fold=True),
     )
     points = {f"centre_{name}": top, "side_neck": lines["shoulder"].start}

@@ -28,6 +28,10 @@ OFF = 0.3
 is off by more is looked for again [mm]."""
 
 
+MOST_FLARE = 0.5
+"""How much a sleeve widens on each side for each length of its seam, at the most (our choice): its
+hem could not be bent square to seams that slant more."""
+
 LEAST_WAY = 0.2
 """The share of a sleeve's taper that a correction at its upper end is worked out over, at the
 least (our choice): a shorter one would swing the seam too far."""
@@ -58,8 +62,13 @@ def place_of(body: Body) -> float:
 
 
 def hem_girth(body: Body, wish: SleeveWish) -> Length:
-    """Return the arm's girth at the sleeve's hem with its ease."""
-    return arm_at(body, wish.length) + mm(wish.hem_ease).called("ease at the hem")
+    """Return the arm's girth at the sleeve's hem with its ease, or what its seams may slant to."""
+    asked = arm_at(body, wish.length) + mm(wish.hem_ease).called("ease at the hem")
+    way = wish.length - place_of(body) - PLACE_ROOM
+    most = body["upper_arm"].mm + wish.ease + 2 * MOST_FLARE * max(way, 0.0)
+    if asked.mm <= most:
+        return asked
+    return mm(most).called("as wide as its seams may slant to")
 
 
 @dataclass(frozen=True, slots=True)

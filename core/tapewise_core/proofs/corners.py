@@ -71,23 +71,18 @@ def square_to_fold(case: Case) -> Answer:
     folded = [piece for piece in case.pattern.pieces if any(edge.fold for edge in piece.edges)]
     if not folded:
         return Silent(ProofId.FOLD, said("No piece is cut on the fold."))
-    pointed = case.facts.pointed
-    return tuple(proof for piece in folded for proof in _on_fold(piece, pointed))
+    return tuple(proof for piece in folded for proof in _on_fold(piece))
 
 
-def _on_fold(piece: Piece, pointed: bool) -> list[Proof]:
+def _on_fold(piece: Piece) -> list[Proof]:
     """The corners of one piece; the point of a V is not meant to be square."""
     worst: dict[str, float] = {}
     for fold, edge in _beside_folds(piece):
-        if not (pointed and piece.name.startswith("front") and edge.name in SLANTED):
+        if not edge.slants:
             line = str(LineName(edge.name))
             off = abs(corner(piece, edge.name, fold.name) - 90)
             worst[line] = max(worst.get(line, 0.0), off)
     return [_squared(piece, line, off) for line, off in worst.items()]
-
-
-SLANTED = ("neckline", "outer")
-"""The lines that a V brings to the fold at a slant: its own, and its facing's outer edge."""
 
 
 def _beside_folds(piece: Piece) -> Iterator[tuple[Edge, Edge]]:

@@ -4,11 +4,11 @@ import math
 
 import pytest
 
-from tapewise_core.geometry.cut_check import allowances_off
+from tapewise_core.geometry.cut_check import allowances_off, teeth
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, area, box_of
-from tapewise_core.geometry.path import ruled
-from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.path import curved, ruled
+from tapewise_core.geometry.point import Point, Vector
 
 
 def leaning(degrees: float, side: float = 0.0, hem: float = 20.0) -> list[Margin]:
@@ -111,3 +111,43 @@ def test_an_edge_without_allowance_gets_no_corner() -> None:
     assert area(cut) == pytest.approx(100 * 100 + 3 * 1000 + 2 * 100, abs=1e-3)
     even = [Margin(ruled(p, q), 0.5) for p, q, _ in pairs]
     assert area(cut_line(even)) == pytest.approx(101 * 101, abs=1e-3)
+
+
+def capped(hem: float, side: float) -> list[Margin]:
+    """A piece whose bent hem runs level into a side that goes straight down: a cap's underarm."""
+    start, end = Point(130, 0), Point(100, 60)
+    bent = curved(start, Point(120, 40), Point(125, 60), end)
+    a, low, left = Point(0, 0), Point(100, 300), Point(0, 300)
+    return [
+        Margin(ruled(a, start), side),
+        Margin(bent, hem),
+        Margin(ruled(end, low), side),
+        Margin(ruled(low, left), 20, turned=True),
+        Margin(ruled(left, a), 0, fold=True),
+    ]
+
+
+@pytest.mark.parametrize("side", [8.0, 15.0, 30.0])
+@pytest.mark.parametrize("hem", [0.0, 4.0, 8.0])
+def test_a_wide_allowance_beside_a_narrow_one_starts_at_a_slant(hem: float, side: float) -> None:
+    """At a corner that points inwards: no slit lies between, and both are as wide as asked."""
+    margins = capped(hem, side)
+    cut = cut_line(margins)
+    assert teeth(cut) == ()
+    assert max(allowances_off(cut, margins)) < 0.05
+
+
+def test_an_edge_two_corners_on_counts_where_the_next_is_short() -> None:
+    """A seam of 20 mm beside an edge without allowance: that edge is near to the one beyond."""
+    a, b, c, d, e = Point(0, 0), Point(200, 0), Point(200, 20), Point(180, 60), Point(0, 60)
+    wide = [
+        Margin(ruled(a, b), 0),
+        Margin(ruled(b, c), 30),
+        Margin(ruled(c, d), 30),
+        Margin(ruled(d, e), 30),
+        Margin(ruled(e, a), 0, fold=True),
+    ]
+    cut = cut_line(wide)
+    assert max(allowances_off(cut, wide)) < 0.05
+    shifted = [point + Vector(2.0, 0) if point.x > 150 else point for point in cut]
+    assert max(allowances_off(shifted, wide)) > 1.0

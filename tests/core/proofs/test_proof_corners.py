@@ -7,11 +7,12 @@ from dataclasses import replace
 
 import pytest
 from hand_made import case, in_cm, judged, oblong, only, reason, shape
+from making import DAY, person
 
-from tapewise_core.drafting.facts import Facts, Neck
 from tapewise_core.drafting.piece import Join, Piece
 from tapewise_core.proofs.corners import corner, smooth_across, square_to_fold
 from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.tasks.drafting import draft
 
 HEM = Join("hem across the side seam", ("back", "bottom", "right"), ("front", "bottom", "right"))
 
@@ -133,26 +134,27 @@ def test_of_two_folds_the_worse_corner_counts() -> None:
     assert [proof.value for proof in answer] == [slant, slant]
 
 
+@pytest.mark.parametrize("slants", [True, False])
+def test_the_point_of_a_v_is_not_meant_to_be_square(slants: bool) -> None:
+    """An edge that slants on purpose is let off, and no other of its piece."""
+    made = folded("front", 30.0, 30.0)
+    edges = tuple(replace(e, slants=slants and e.name == "neckline") for e in made.edges)
+    answer = square_to_fold(case(replace(made, edges=edges)))
+    assert isinstance(answer, tuple)
+    assert ("front neckline" in {proof.of for proof in answer}) is not slants
+    assert "front hem" in {proof.of for proof in answer}
+
+
 @pytest.mark.parametrize(
-    ("piece", "line", "judged_"),
-    [
-        ("front", "neckline", False),
-        ("front_facing", "neckline", False),
-        ("front_facing", "outer", False),
-        ("front", "hem", True),
-        ("back", "neckline", True),
-    ],
+    ("neckline", "slanted"), [("v", {"front", "front_facing"}), ("scoop", set())]
 )
-def test_the_point_of_a_v_is_not_meant_to_be_square(piece: str, line: str, judged_: bool) -> None:
-    """Only the front's neckline and its facing's outer edge are let off, and only for a V."""
-    made = folded(piece, 30.0, 30.0, (line, "side", "hem_2" if line == "hem" else "foot", "centre"))
-    v = Facts(neck=Neck(600.0, point=30.0))
-    round_ = Facts(neck=Neck(600.0))
-    name = f"{piece.replace('_', ' ')} {line}"
-    for facts, expected in ((v, judged_), (round_, True)):
-        answer = square_to_fold(case(made, facts=facts))
-        assert isinstance(answer, tuple)
-        assert (name in {proof.of for proof in answer}) is expected
+@pytest.mark.parametrize("garment", ["jersey-top", "set-in-top"])
+def test_only_a_v_slants_and_only_in_front(garment: str, neckline: str, slanted: set[str]) -> None:
+    """The front's neckline, and both long edges of its facing."""
+    asked = {"neckline": neckline, "neck-finish": "facing" if garment == "jersey-top" else "turned"}
+    pieces = draft(person(), garment, asked, made=DAY).pattern.pieces
+    found = {piece.name for piece in pieces for edge in piece.edges if edge.slants}
+    assert found == {name for name in slanted if name in {piece.name for piece in pieces}}
 
 
 def test_without_a_fold_it_is_silent() -> None:

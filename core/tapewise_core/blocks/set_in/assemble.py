@@ -24,7 +24,7 @@ from tapewise_core.blocks.set_in.seams import (
 )
 from tapewise_core.blocks.set_in.sleeve import draft_sleeve, hem_asked, hem_of, length_of, squared
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.blocks.set_in.trunk import Trunk, trunk_of
+from tapewise_core.blocks.set_in.trunk import Trunk, armhole_allowance, trunk_of
 from tapewise_core.blocks.set_in.wish import planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
@@ -94,7 +94,8 @@ def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern
 def _alike(body: Body, style: SetInStyle) -> Whole:
     """Both sides of the body alike: halves on the fold."""
     plan = planned(body, style)
-    half = _half(body, trunk_of(plan, set_in(plan.wish), style))
+    drawn = set_in(plan.wish)
+    half = _half(body, trunk_of(plan, drawn, style, armhole_allowance((drawn,), style)))
     finish = finish_neck(half.halves, style.neck, head=head_of(body))
     drafts = map(with_allowances, half.halves.drafts, (finish.back, finish.front))
     return Whole(finish.back, finish.front, tuple(drafts), ((half, ALIKE),), finish)
@@ -106,9 +107,9 @@ def _two_sides(body: Body, style: SetInStyle) -> Whole:
     drawn = set_in(plan.wish)
     below = planned(body, style, style.figure.lower_shoulder_by.mm)
     low_left = style.figure.lower_shoulder is LowerShoulder.LEFT
-    trunks = [
-        trunk_of(plan, drawn, style), trunk_of(below, lowered(drawn, below.wish), style),
-    ]  # fmt: skip
+    low = lowered(drawn, below.wish)
+    takes = armhole_allowance((drawn, low), style)
+    trunks = [trunk_of(plan, drawn, style, takes), trunk_of(below, low, style, takes)]
     left, right = (
         _half(body, trunk, f", {name} half")
         for trunk, name in zip(trunks[:: -1 if low_left else 1], LEFT_RIGHT, strict=True)
@@ -141,7 +142,7 @@ def _sleeve(body: Body, style: SetInStyle, trunk: Trunk) -> tuple[Draft, Length,
     hem = hem_of(solved, length.mm, at_hem)
     around = Length(drawn.armhole, _working(drawn.back_armhole.length, drawn.front_armhole.length))
     draft = draft_sleeve(solved, around, length, hem)
-    return draft, length, Made(cut_sleeve(draft, solved, drawn, style), solved, at_hem)
+    return draft, length, Made(cut_sleeve(draft, solved, trunk), solved, at_hem)
 
 
 def _working(back: float, front: float) -> tuple[str | float, ...]:

@@ -33,7 +33,7 @@ def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
     """Return one half on the fold."""
     lines, name = draft.paper.lines, "front" if front else "back"
     centre = ruled(lines["hem"].start, lines["neckline"].start)
-    edges = _edges(lines["neckline"], lines["shoulder"], lines["armhole"], trunk.style)
+    edges = _edges(lines["neckline"], lines["shoulder"], lines["armhole"], trunk, front=front)
     side = trunk.sides.front if front else None
     seam = trunk.style.allowances.along("side")
     sides = side_edges(side, seam) if side else (Edge("side", trunk.sides.back, seam),)
@@ -53,15 +53,21 @@ def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
     )  # fmt: skip
 
 
-def _edges(neckline: Path, shoulder: Path, armhole: Path, style: SetInStyle) -> tuple[Edge, ...]:
-    named = (("neckline", neckline), ("shoulder", shoulder), ("armhole", armhole))
-    return tuple(_edge(name, path, style) for name, path in named)
+def _edges(
+    neckline: Path, shoulder: Path, armhole: Path, trunk: Trunk, *, front: bool
+) -> tuple[Edge, ...]:
+    neck = trunk.style.neck
+    width = trunk.style.allowances.along("neckline")
+    return (
+        Edge("neckline", neckline, width, neck.turned, slants=front and neck.pointed),
+        _edge("shoulder", shoulder, trunk.style),
+        Edge("armhole", armhole, trunk.armhole_allowance),
+    )
 
 
 def _edge(line: str, path: Path, style: SetInStyle) -> Edge:
-    """An edge with its allowance; hems are turned, and so is a neckline without a band."""
-    turned = line == "hem" or (line == "neckline" and style.neck.turned)
-    return Edge(line, path, style.allowances.along(line), turned)
+    """An edge with its allowance; a hem is turned."""
+    return Edge(line, path, style.allowances.along(line), turned=line == "hem")
 
 
 def _points(draft: Draft, name: str, levels: dict[str, float], side: Path) -> dict[str, Point]:
@@ -113,12 +119,12 @@ def _armhole_notches(draft: Draft, drawn: SetIn, *, front: bool) -> tuple[Notch,
     return (Notch("armhole", 0.0, CROWN), Notch("armhole", middle, BACK_MARK, 2))
 
 
-def cut_sleeve(draft: Draft, solved: Cap, drawn: SetIn, style: SetInStyle) -> Piece:
+def cut_sleeve(draft: Draft, solved: Cap, trunk: Trunk) -> Piece:
     """Return the sleeve, marked where it meets back, shoulder and front."""
     lines = draft.paper.lines
-    seam, hem = style.allowances.seam.mm, style.allowances.hem.mm
+    seam, hem = trunk.style.allowances.seam.mm, trunk.style.allowances.hem.mm
     edges = (
-        Edge("cap", lines["cap"], seam),
+        Edge("cap", lines["cap"], trunk.armhole_allowance),
         Edge("underarm", lines["underarm"], seam),
         Edge("sleeve_hem", lines["sleeve_hem"].reversed(), hem, turned=True),
         Edge("underarm_2", lines["underarm_2"].reversed(), seam),
@@ -131,7 +137,7 @@ def cut_sleeve(draft: Draft, solved: Cap, drawn: SetIn, style: SetInStyle) -> Pi
         edges,
         {name: draft[letter] for name, letter in names.items()},
         (Point(x, draft["G"].y + width * 0.85), Point(x, draft["O"].y + draft["G"].y * 0.3)),
-        notches=_cap_notches(lines["cap"].length(), solved, drawn),
+        notches=_cap_notches(lines["cap"].length(), solved, trunk.drawn),
         count=2,
         mirrored=True,
         label=Box(draft["L"].x * 0.55, draft["G"].y * 0.62, x - 8, draft["G"].y + width * 0.7),

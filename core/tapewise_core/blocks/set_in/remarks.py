@@ -26,6 +26,7 @@ def remarks(body: Body, trunk: Trunk, length: Length) -> tuple[Told, ...]:
             _deeper(trunk),
             _shorter_shoulder(plan),
             _no_dart(trunk),
+            _narrow(trunk),
             _longer_sleeve(length, style),
         )
         if words
@@ -56,6 +57,17 @@ def _no_dart(trunk: Trunk) -> Told:
     if trunk.plan.dart_fits or not (trunk.plan.room.left > 0.5):
         return ()
     return said("The hem lies too near the bust for a side dart.")
+
+
+def _narrow(trunk: Trunk) -> Told:
+    """Armhole and cap bend too tightly for the seam's allowance."""
+    has = trunk.armhole_allowance
+    if has >= trunk.style.allowances.along("armhole"):
+        return ()
+    words = (
+        "Armhole and cap bend too tightly for a wider allowance than {}, so that is what they get."
+    )
+    return said(words, mm(has))
 
 
 def _longer_sleeve(length: Length, style: SetInStyle) -> Told:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from tapewise_core.blocks.set_in.ends import Sides, at_bust, ended, smooth
@@ -11,18 +13,27 @@ from tapewise_core.drafting.piece import Fullness
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.parts.darts import fullness
 from tapewise_core.parts.shape.bust_room import easable
+from tapewise_core.parts.shape.curves import least_radii
 from tapewise_core.parts.shape.set_in import SetIn
+
+WITHIN = 0.95
+"""An allowance is no wider than this share of the tightest bend's radius (our choice): a wider one
+would be cut into by its own other side."""
 
 
 @dataclass(frozen=True, slots=True)
 class Trunk:
-    """Back and front as drafted, with all that their pieces are cut by."""
+    """Back and front as drafted, with all that their pieces are cut by.
+
+    ``armhole_allowance`` is that of armhole and cap [mm].
+    """
 
     plan: Planned
     drawn: SetIn
     sides: Sides
     style: SetInStyle
     full: Fullness | None
+    armhole_allowance: float
 
     def levels(self, *, front: bool) -> dict[str, float]:
         """Return the levels' heights on a piece: below its room a front is let down [mm]."""
@@ -39,7 +50,15 @@ class Trunk:
         }
 
 
-def trunk_of(plan: Planned, drawn: SetIn, style: SetInStyle) -> Trunk:
+def armhole_allowance(sides: Iterable[SetIn], style: SetInStyle) -> float:
+    """Return armholes' and cap's allowance [mm]: as asked, or what their tightest bend takes."""
+    paths = [half.path for one in sides for half in (one.back_armhole, one.front_armhole)]
+    caps = [one.cap.path for one in sides if one.cap]
+    tightest = min(least_radii(path)[0] for path in (*paths, *caps))
+    return min(style.allowances.along("armhole"), math.floor(tightest * WITHIN))
+
+
+def trunk_of(plan: Planned, drawn: SetIn, style: SetInStyle, allowance: float) -> Trunk:
     """Return the trunk, with what the front's side is longer by and where it is taken in."""
     sides = at_bust(ended(drawn, style.trunk.length, style.hem), drawn, plan)
     back, front = sides.back, sides.front
@@ -47,4 +66,4 @@ def trunk_of(plan: Planned, drawn: SetIn, style: SetInStyle) -> Trunk:
     more = front.length - back.length()
     gathered = bool(plan.room.gathered) or more > easable(plan.wish.stretch) + 1
     full = fullness(front, back.length(), waist, gathered=gathered)
-    return Trunk(plan, drawn, sides, style, full)
+    return Trunk(plan, drawn, sides, style, full, allowance)

@@ -61,7 +61,7 @@ def both_halves(plan: TopPlan, told: Told, side: str = "") -> Halves:
     """Draft and cut back and front of one side."""
     back = told(draft_back(plan, f"Back{side}"))
     front = draft_front(back, plan, f"Front{side}")
-    pieces = (cut_half(plan, back, "back"), cut_half(plan, front, "front"))
+    pieces = (cut_half(plan, back, front=False), cut_half(plan, front, front=True))
     return Halves((back, front), *pieces)
 
 

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 
 from tapewise_core.blocks.top.overarm import wider_of
 from tapewise_core.blocks.top.plan import TopPlan
-from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Fullness, Notch, Piece, make_piece
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
@@ -59,15 +58,15 @@ class _Half:
         return found
 
 
-def cut_half(plan: TopPlan, draft: Draft, name: str) -> Piece:
+def cut_half(plan: TopPlan, draft: Draft, *, front: bool) -> Piece:
     """Return one half on the fold."""
-    half, paper = _Half(plan, draft, name == "front"), draft.paper
+    half, paper = _Half(plan, draft, front), draft.paper
     centre = ruled(paper.line(lower_of(draft)).start, paper.line("neckline").start)
     edges = (*_edges(half), Edge("centre", centre, 0.0, fold=True))
     points = _points(half)
     dart = plan.front_dart if half.front else plan.back_dart
     return make_piece(
-        name,
+        "front" if front else "back",
         edges,
         points,
         _grain(points, centre),
@@ -83,7 +82,7 @@ def _edges(half: _Half) -> tuple[Edge, ...]:
     edges = [
         _cap_hem(half, lines[line])
         if line == "sleeve_hem" and half.plan.grown.cap
-        else _edge(line, lines[line], style)
+        else _edge(half, line, lines[line])
         for line in ("neckline", "shoulder", "sleeve_hem", "underarm")
         if line in lines
     ]
@@ -98,10 +97,13 @@ def _edges(half: _Half) -> tuple[Edge, ...]:
     return (*edges, last)
 
 
-def _edge(line: str, path: Path, style: TopStyle) -> Edge:
+def _edge(half: _Half, line: str, path: Path) -> Edge:
+    style = half.plan.style
+    width = style.allowances.along(line)
     if line == "neckline":
-        return Edge(line, path, style.allowances.along(line), style.neck.turned)
-    return Edge(line, path, style.allowances.along(line), line == "sleeve_hem")
+        slants = half.front and style.neck.pointed
+        return Edge(line, path, width, style.neck.turned, slants=slants)
+    return Edge(line, path, width, line == "sleeve_hem")
 
 
 def _cap_hem(half: _Half, path: Path) -> Edge:

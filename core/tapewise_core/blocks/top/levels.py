@@ -84,8 +84,13 @@ def _sleeve(halves: Quarters, plan: TopPlan) -> tuple[Level, ...]:
     why = _wider_why(plan)
     found = sleeve_level("upper_arm", upper, ease, given["upper_arm"], why)
     at_hem, hem_ease = _hem_asked(plan)
+    if given["sleeve_hem"] < at_hem + hem_ease - SLANTED:
+        why = SLANTS
     return found, sleeve_level("sleeve_hem", at_hem, hem_ease, given["sleeve_hem"], why or BENT)
 
+
+SLANTS, SLANTED = said("the sleeve's seams may slant no more than they do"), 5.0
+"""Why a hem is narrower than asked, and by how much at the least [mm]."""
 
 BENT = said("the hem is bent to meet the seam under the arm square")
 """Why a hem is a little longer than the sleeve is wide."""

@@ -88,6 +88,11 @@ PLAIN, TURNED = cm(0.8), cm(1.2)
 """The neckline's allowance, and where it is turned to the inside (common practice)."""
 
 
+WIDEST = 1.3
+"""A neckline's allowance is no wider [cm]: back necklines bend with a radius of 1.4 (our geometry),
+and a wider allowance would be cut into by its own other side."""
+
+
 def neck_allowance(body: Body, style: Style) -> Length:
     """A turned neckline needs more than a seam."""
     return TURNED if style.choice("neck-finish") == NeckFinish.TURNED else PLAIN
@@ -109,7 +114,7 @@ ALLOWANCES = Options.of(
         default=neck_allowance,
         default_says=said("{}, {} where the edge is turned", PLAIN, TURNED),
         low=0,
-        high=2,
+        high=WIDEST,
     ),
     Option(
         key="hem-allowance",

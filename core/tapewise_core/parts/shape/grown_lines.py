@@ -7,17 +7,13 @@ from dataclasses import dataclass
 
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector, crossing
-from tapewise_core.parts.shape.grown_sleeve import Arm, Sleeve
+from tapewise_core.parts.shape.grown_sleeve import CORNER_DOWN, Arm, Sleeve
 
 ROUNDED = 50.0
 """A lifted overarm is rounded so far to each side of the shoulder's end [mm] (our choice)."""
 
 STRAIGHT_HEM = 0.4
 """The share of half a hem that is straight and square to the overarm (our choice)."""
-
-CORNER_DOWN = 0.3
-"""On a sleeve that narrows to its hem the corner moves down by this share of the half hem times
-the tangent of its taper (our choice)."""
 
 SOFTENED = 30.0
 """A long sleeve's under-seam is bent over so far on either side of its bend [mm] (our choice)."""

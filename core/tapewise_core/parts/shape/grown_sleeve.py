@@ -40,6 +40,10 @@ COARSE = 2.0
 TOO_DEAR = 20.0
 """Lift, depth and 0.4 for each mm of half hem may cost so much together; then a cap is better."""
 
+CORNER_DOWN = 0.3
+"""On a sleeve that narrows to its hem the corner moves down by this share of the half hem times
+the tangent of its taper, and up where it widens (our choice)."""
+
 PLACE_ROOM = 30.0
 """A sleeve keeps its width so far beyond the place where the arm is measured [mm] (our choice)."""
 
@@ -246,6 +250,15 @@ def overarm(arm: Arm, lift: float) -> tuple[Vector, Vector]:
     return along, along.square()
 
 
+def _moved_up(half: float, inwards: float) -> float:
+    """How far the hem's corner moves up the under-seam of a sleeve that widens to its hem [mm].
+
+    ``inwards`` is how much the seam goes inwards for each length towards the body, less than nought
+    there.
+    """
+    return CORNER_DOWN * half * max(-inwards, 0.0) / max(1 - inwards * inwards, 0.04)
+
+
 def _drawn(
     arm: Arm, trunk: Trunk, lift: float, deeper: float, wider: float, radius: float
 ) -> Sleeve | None:
@@ -266,7 +279,11 @@ def _drawn(
     meeting = bend + line * way
     angle = math.acos(min(max(line.dot(trunk.way), -1.0), 1.0))
     reach = math.tan(angle / 2)
-    room = (meeting - corner).dot(line) - PLACE_ROOM if arm.is_long else way
+    room = way
+    if arm.is_long:
+        room = (
+            (meeting - corner).dot(line) - PLACE_ROOM - _moved_up(arm.hem / 2, square.dot(toward))
+        )
     if room <= 0 or reach <= 0:
         return None
     down, tried = trunk.way.y * reach, radius
