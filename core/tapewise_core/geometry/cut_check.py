@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
 from tapewise_core.geometry.outline import Margin
@@ -49,25 +49,34 @@ def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[floa
     import shapely
 
     line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
-    count = len(margins)
-    pairs = [(margins[i], margins[(i + 1) % count]) for i in range(count)]
+    pairs = zip(margins, [*margins[1:], margins[0]], strict=True)
     turns = [(_hollow(*pair), _blunted(*pair)) for pair in pairs]
     lengths = [edge.path.length() for edge in margins]
-    found = []
-    for i, edge in enumerate(margins):
-        before, after = i - 1, (i + 1) % count
-        corners = (
-            _Corner(True, 0.0, margins[before], *turns[before]),
-            _Corner(True, lengths[before], margins[before - 1], *turns[before - 1]),
-            _Corner(False, 0.0, margins[after], *turns[i]),
-            _Corner(False, lengths[after], margins[(i + 2) % count], *turns[after]),
-        )
-        found.append(_worst(line, edge, corners))
-    return found
+    return [
+        _worst(line, edge, tuple(_corners(margins, turns, lengths, i)))
+        for i, edge in enumerate(margins)
+    ]
+
+
+def _corners(
+    margins: Sequence[Margin], turns: Sequence[tuple[float, float]], lengths: Sequence[float],
+    index: int,
+) -> Iterator[_Corner]:  # fmt: skip
+    """The corners near an edge: its own, and beyond short neighbours theirs."""
+    count, reach = len(margins), CORNER * max(edge.width for edge in margins) + ROOM
+    for way in (-1, 1):
+        away = 0.0
+        for step in range(1, count):
+            at = (index + way * step) % count
+            turn = turns[at] if way < 0 else turns[(at - 1) % count]
+            yield _Corner(way < 0, away, margins[at], *turn)
+            away += lengths[at]
+            if away > reach:
+                break
 
 
 class _Corner(NamedTuple):
-    """A corner that an edge may be near to, its own or its neighbour's other one.
+    """A corner that an edge may be near to, its own or one beyond a short neighbour.
 
     ``away`` is how far beyond the edge's own end it lies [mm], ``beyond`` the edge on its other
     side; ``longer`` and ``left`` are what it does to the allowance there.
