@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from tapewise_core.proofs.cap import cap_fits
+from tapewise_core.proofs.cloth import pieces_fit
 from tapewise_core.proofs.corners import smooth_across, square_to_fold
 from tapewise_core.proofs.cut import behind_fold, no_teeth
 from tapewise_core.proofs.fit import ease_for_cloth, girths_fit
@@ -46,6 +47,7 @@ PROVERS: Mapping[ProofId, Prover] = MappingProxyType(
         ProofId.OUTLINE: outlines,
         ProofId.ALLOWANCES: allowances,
         ProofId.TEETH: no_teeth,
+        ProofId.CLOTH: pieces_fit,
         ProofId.NOTCHES: notches_pair,
     }
 )

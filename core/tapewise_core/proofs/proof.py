@@ -46,6 +46,7 @@ class ProofId(StrEnum):
     OUTLINE = "outline"
     ALLOWANCES = "allowances"
     TEETH = "cut line without teeth"
+    CLOTH = "pieces within the cloth"
     NOTCHES = "notches"
 
 
@@ -65,6 +66,7 @@ ALWAYS = frozenset(
         ProofId.OUTLINE,
         ProofId.ALLOWANCES,
         ProofId.TEETH,
+        ProofId.CLOTH,
         ProofId.NOTCHES,
     }
 )

@@ -79,6 +79,10 @@ WAYS: Mapping[ProofId, tuple[Way, ...]] = MappingProxyType(
         ProofId.UNDERARM_FOOT: (
             less("sleeve-ease"), less("armhole-drop"), more("sleeve-length"), word("sleeve", "cap"),
         ),
+        ProofId.CLOTH: (
+            word("panels", "fewest"), less("skirt-length"), less("flare"), less("body-length"),
+            less("ease"), less("sleeve-length"),
+        ),
         ProofId.SIDE: (less("waist-shaping"), more("hip-ease", "bust-ease")),
     }
 )  # fmt: skip
@@ -125,6 +129,7 @@ AGAINST: Mapping[ProofId, str] = MappingProxyType(
         ProofId.GIRTH: "a body of this girth, in a cloth that stretches no more,",
         ProofId.STRIDE: "legs of this length",
         ProofId.HAND: "a hand of this girth",
+        ProofId.CLOTH: "a cloth of this width",
         ProofId.UNDERARM_TOP: "an armscye of this depth",
         ProofId.UNDERARM_FOOT: "an arm of this girth on a back of this length",
     }

@@ -6,9 +6,9 @@ import math
 from dataclasses import dataclass
 
 from tapewise_core.drafting.cloth import SELVEDGES, Cloth
+from tapewise_core.drafting.extent import least_across, size_of
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.geometry.outline import area
-from tapewise_core.sewing.lying import size_of
 from tapewise_core.sewing.wedges import SPACE, is_wedge, laid
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import mm
@@ -80,13 +80,8 @@ def bought(length: float, shrinkage: float) -> float:
 
 def _wide_enough(pattern: Pattern, cloth: Cloth) -> float:
     """The width of a cloth that holds every piece, selvedges and all, to the next cm [mm]."""
-    widest = max(_least(piece) for piece in pattern.pieces)
+    widest = max(least_across(piece) for piece in pattern.pieces)
     return math.ceil((widest + SELVEDGES) / 10 - 1e-9) * 10
-
-
-def _least(piece: Piece) -> float:
-    """How much of a cloth's width a piece takes at least [mm]."""
-    return min(size_of(piece)) if piece.turnable else size_of(piece)[0]
 
 
 def _opened(piece: Piece, usable: float) -> tuple[str, float, float]:

@@ -1,0 +1,20 @@
+"""How much of the cloth a piece takes: the grain arrow always lies along the cloth."""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.geometry.outline import box_of
+
+
+def size_of(piece: Piece) -> tuple[float, float]:
+    """Return how much of the cloth a piece takes across and along its grain, unfolded [mm]."""
+    box = box_of(piece.cut)
+    width = box.width * (2 if piece.on_fold else 1)
+    start, end = piece.grain
+    lies_across_paper = abs(end.x - start.x) > abs(end.y - start.y)
+    return (box.height, width) if lies_across_paper else (width, box.height)
+
+
+def least_across(piece: Piece) -> float:
+    """Return how much of the cloth's width a piece takes at least [mm]."""
+    return min(size_of(piece)) if piece.turnable else size_of(piece)[0]
