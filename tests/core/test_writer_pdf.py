@@ -1,9 +1,11 @@
 """PDF pages: the same bytes twice, small, searchable, layered, never scaled, in any script."""
 
+import io
 import math
 import re
 from dataclasses import replace
 
+import pikepdf
 import pypdfium2
 import pytest
 from paper_samples import pattern
@@ -11,11 +13,13 @@ from paper_samples import pattern
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.paper.document import Document, Paragraph
 from tapewise_core.paper.drawing import Layer, Stroke
 from tapewise_core.paper.look import DARK
 from tapewise_core.paper.projector import canvas, projected
 from tapewise_core.paper.sizes import A4
 from tapewise_core.paper.tiling import tiled
+from tapewise_core.writers.document_pdf import document_pdf
 from tapewise_core.writers.lettering import Lettering
 from tapewise_core.writers.pdf import pdf
 
@@ -63,12 +67,35 @@ def test_layers_are_declared_and_used() -> None:
     assert len(re.findall(rb"\d+ 0 R", listed[1])) == 4
 
 
-def test_the_font_is_in_the_file() -> None:
+DOCUMENT = document_pdf(Document("Checklist", tuple(Paragraph("Cut once.") for _ in range(90))))
+
+
+def opened(data: bytes) -> pikepdf.Pdf:
+    """Return a file opened by qpdf."""
+    return pikepdf.open(io.BytesIO(data))
+
+
+@pytest.mark.parametrize("data", [written(), DOCUMENT], ids=["pattern", "document"])
+def test_a_checker_finds_nothing_to_say(data: bytes) -> None:
+    """qpdf reads every object; the file says its language, and its pages have printed numbers."""
+    file = opened(data)
+    assert file.check_pdf_syntax() == []
+    assert file.Root.Lang == "en"
+    labels = [pypdfium2.PdfDocument(data).get_page_label(n) for n in range(len(file.pages))]
+    assert labels == [str(n) for n in range(1, len(file.pages) + 1)]
+    assert len(labels) > 1
+
+
+@pytest.mark.parametrize("data", [written(), DOCUMENT], ids=["pattern", "document"])
+def test_every_font_is_in_the_file(data: bytes) -> None:
     """Nothing depends on fonts of the reader's machine."""
-    data = written()
-    assert b"/FontFile2" in data
-    used = set(re.findall(rb"/BaseFont /(\S+)", data))
-    assert any(b"DejaVuSans" in name for name in used)
+    file = opened(data)
+    named = [one for one in file.objects if isinstance(one, pikepdf.Dictionary)]
+    fonts = [one for one in named if one.get("/Type") == "/Font"]
+    assert fonts
+    for font in fonts:
+        assert "DejaVuSans" in str(font.BaseFont)
+        assert "/FontFile2" in font.FontDescriptor
 
 
 @pytest.mark.parametrize("name", ["Ελένη Ζωγράφου", "Жанна Щукина", "Nguyễn Thị", "Łukasz Żółć"])

@@ -14,6 +14,7 @@ from tapewise_core.profiles.store import Entry
 from tapewise_core.tasks.people import Check
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
+from tapewise_tui import words
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.check_record import Gain
@@ -32,7 +33,7 @@ def draft_lines(
     steps = [name for name, _ in written.files if name.startswith("steps/")]
     for purpose, files in written.by_purpose().items():
         yield from (f"{purpose.capitalize()} this:",) if files else ()
-        yield from (f"  {name}  ({max(size // 1024, 1)} kB)" for name, size in files)
+        yield from (f"  {name}  ({words.size(many)})" for name, many in files)
     yield f"  steps/ with {len(steps)} pictures"
     yield f"Every sheet says “{drafted.fingerprint}”; sheets that say another are another draft's."
     yield from filter(None, (written.removed_words(),))

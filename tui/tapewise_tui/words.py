@@ -74,8 +74,8 @@ def size(many: int) -> str:
     """Spell a file's size.
 
     >>> size(900), size(14_200), size(2_400_000)
-    ('900 bytes', '14 KB', '2.4 MB')
+    ('900 bytes', '14 kB', '2.4 MB')
     """
     if many < 1000:
         return f"{many} bytes"
-    return f"{many / 1000:.0f} KB" if many < 1_000_000 else f"{many / 1_000_000:.1f} MB"
+    return f"{many / 1000:.0f} kB" if many < 1_000_000 else f"{many / 1_000_000:.1f} MB"

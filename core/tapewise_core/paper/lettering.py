@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from tapewise_core.geometry.outline import Box
@@ -34,20 +35,32 @@ def frame(box: Box, width: float = 0.25, layer: Layer = Layer.SCALE, name: str =
     return Stroke(ruled(a, b, c, d, a), layer, width=width, closed=True, name=name)
 
 
+_BREAK = re.compile(r"(?<!±) (?!(?<=\d )(?:\d+/\d+|in|cm|mm|%)(?!\w))")
+"""A space at which a line may end: none inside an amount, which would be read as another."""
+
+
 def wrapped(text: str, width: float, size: float) -> list[str]:
     """Return the text in lines that fit a width [mm] when set at a size [mm].
 
-    Lines break at plain spaces only; a no-break space holds two words together.
+    Lines break at plain spaces between words and amounts only, and no last line is a single word
+    where the line before can spare one.
+
+    >>> wrapped("as wide as 9 1/2 in, no more", 40, 6)
+    ['as wide as', '9 1/2 in,', 'no more']
+    >>> wrapped("as wide as nine inches, no more", 72, 6)
+    ['as wide as nine', 'inches, no more']
     """
     room = max(4, int(width / (CHARACTER * size)))
-    lines = [""]
-    for word in text.split(" "):
-        longer = f"{lines[-1]} {word}".strip()
-        if len(longer) <= room or not lines[-1]:
-            lines[-1] = longer
-        else:
-            lines.append(word)
-    return lines
+    lines: list[list[str]] = [[]]
+    for word in _BREAK.split(text):
+        if lines[-1] and len(" ".join([*lines[-1], word])) > room:
+            lines.append([])
+        lines[-1].append(word)
+    if len(lines) > 1 and len(lines[-1]) == 1 and len(lines[-2]) > 2:
+        spared = [lines[-2][-1], *lines[-1]]
+        if len(" ".join(spared)) <= room:
+            lines[-2:] = [lines[-2][:-1], spared]
+    return [" ".join(line) for line in lines]
 
 
 def shortened(text: str, width: float, size: float) -> str:

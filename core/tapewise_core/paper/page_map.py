@@ -9,7 +9,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Ink, Layer, TextLine
 from tapewise_core.paper.furniture import corner_marks
 from tapewise_core.paper.grid import Cell, Grid
-from tapewise_core.paper.lettering import block, lines_at, shortened, wrapped
+from tapewise_core.paper.lettering import CHARACTER, block, lines_at, shortened, wrapped
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.scale import (
     INCHES,
@@ -53,18 +53,21 @@ def page_map(pattern: PatternSet, page: PageSize, mapped: Mapped) -> Sheet:
 
 
 def _title(pattern: PatternSet, page: PageSize, pages: int) -> list[Ink]:
-    room = page.width - 20
+    room = page.width - 24
     number = "1 page" if pages == 1 else f"{pages} pages"
     below = (
         f"page 1 of {pages + 1}: this page and {number} of {page.name}. Print this one first, at "
         "100 % or “actual size”."
     )
     rule = f"{rule_name(pattern.reader.unit)}, across and down"
+    title, made = pattern.headline()
+    size = min(5.0, room / (CHARACTER * len(title)))
     return [
-        TextLine(shortened(pattern.label(), room, 5), Point(10, 15), 5, bold=True),
-        *lines_at([shortened(below, room, 3.2)], 10, 17.5, 3.2),
-        *lines_at(wrapped(pattern.note, room, 2.8)[:2], 10, 22.5, 2.8),
-        TextLine(rule, Point(10, 34), 3.2, bold=True, layer=Layer.SCALE),
+        TextLine(shortened(title, room, max(size, 3.2)), Point(12, 15), max(size, 3.2), bold=True),
+        *lines_at([shortened(made, room, 3.0)], 12, 16.2, 3.0),
+        *lines_at([shortened(below, room, 3.0)], 12, 20.4, 3.0),
+        *lines_at(wrapped(pattern.note, room, 2.8)[:2], 12, 24.2, 2.8),
+        TextLine(rule, Point(12, 35), 3.2, bold=True, layer=Layer.SCALE),
     ]
 
 

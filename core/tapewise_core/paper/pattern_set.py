@@ -53,8 +53,16 @@ class PatternSet:
 
         Where a line is too long its end is left out, never the fingerprint.
         """
-        words = (self.fingerprint, self.title, self.person, self.date, self.looks)
-        return " · ".join(filter(None, words))
+        return " · ".join(filter(None, (*self._names(), self.date, self.looks)))
+
+    def headline(self) -> tuple[str, str]:
+        """Return the label in two lines: what it is for whom, and of which day and style."""
+        return " · ".join(filter(None, self._names())), " · ".join(
+            filter(None, (self.date, self.looks))
+        )
+
+    def _names(self) -> tuple[str, str, str]:
+        return self.fingerprint, self.title, self.person
 
 
 def piece_name(piece: Drawing) -> str:

@@ -44,12 +44,16 @@ def document_pdf(document: Document, page: PageSize = A4_OR_LETTER) -> bytes:
         title=plain(document.title),
         author="",
         creator="tapewise",
+        lang="en",
+        initialFontName=FONT,
         invariant=1,
     )
     setter = Setter((page.width - 2 * MARGIN) * POINTS - 2 * PADDING)
     filled = any(isinstance(block, FillIn) for block in document.blocks)
 
     def foot(canvas: Any, at: Any) -> None:
+        if at.page == 1:
+            canvas.addPageLabel(0, style="ARABIC")  # as the pages are numbered on paper
         said = f"{shortened(plain(document.title), page.width - 60, 2.8)} · page {at.page}"
         canvas.setFont(FONT, SMALL)
         canvas.drawString(margin + PADDING, margin / 2, setter.lettering.shaped(said))

@@ -13,7 +13,7 @@ from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.look import NAMES, PRINTED, Look
 from tapewise_core.paper.safe import checked
 from tapewise_core.paper.sheet import Prints, Sheet, Window
-from tapewise_core.writers.lettering import Lettering
+from tapewise_core.writers.lettering import FONT, Lettering
 from tapewise_core.writers.pdf_pen import POINTS, PdfPen
 
 if TYPE_CHECKING:
@@ -48,11 +48,17 @@ class _Book:
         self.file = BytesIO()
         first = prints.sheets[0]
         size = (first.width * POINTS, first.height * POINTS)
+        self.lettering = Lettering()
         self.page: Canvas = Canvas(
-            self.file, pagesize=size, invariant=1, pageCompression=1, pdfVersion=LAYERED, lang="en"
+            self.file,
+            pagesize=size,
+            invariant=1,
+            pageCompression=1,
+            pdfVersion=LAYERED,
+            lang="en",
+            initialFontName=FONT,  # type: ignore[arg-type]  # else one that is not in the file
         )
         self.raw: Any = self.page
-        self.lettering = Lettering()
         self.pen = PdfPen(self.page, look, self.lettering)
 
     def bytes(self) -> bytes:
@@ -63,6 +69,7 @@ class _Book:
             self.lettering.note(sheet.inks)
         for number, sheet in enumerate(self.prints.sheets):
             self._sheet(sheet, number)
+        self.raw.addPageLabel(0, style="ARABIC")  # as the pages are numbered on paper
         self.page.save()
         return self.file.getvalue()
 
