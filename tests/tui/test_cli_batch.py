@@ -15,6 +15,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from making import MIDDLE
 
 from tapewise_core.tasks import batch_row
 from tapewise_core.tasks.batch import orders
@@ -67,7 +68,24 @@ def test_everyone_has_a_folder_and_a_row(tmp_path: Path) -> None:
     assert record["measures"]["bust"]["value"] == 89
     written = {name.removeprefix("pupil-1/") for name in files(out) if "pupil-1/" in name}
     assert set(record["files"]) == written >= {"pattern.svg", "pieces/back.svg", "checklist.md"}
-    assert "2 of 2 are ready" in (out / "teacher.md").read_text("utf-8")
+    assert float(rows[1]["sure"]) == record["verdict"]["sure"] < 0.8
+    told = (out / "teacher.md").read_text("utf-8")
+    assert "0 of 2 are ready" in told
+    assert "## Measure, or sew a trial garment first\n\n- **Pupil 0**: All" in told
+
+
+def test_who_is_measured_is_ready(tmp_path: Path) -> None:
+    """Nothing is left in doubt, so nothing is to be tried on first."""
+    keys, values = zip(*MIDDLE.items(), strict=True)
+    place = tmp_path / "class.csv"
+    head = ",".join(("name", *(f"{key} [cm]" for key in keys)))
+    place.write_text(f"{head}\nAda,{','.join(map(str, values))}\n", "utf-8")
+    assert run(place, "jersey-top", "--out", tmp_path / "out", "--jobs", 1) == 0
+    (row,) = summary(tmp_path / "out")
+    assert (row["result"], row["sure"], row["says"]) == ("made", "1.0", "")
+    told = (tmp_path / "out" / "teacher.md").read_text("utf-8")
+    assert "1 of 1 are ready" in told
+    assert "## Ready" in told
 
 
 def test_a_row_that_fails_stops_no_other(
@@ -86,7 +104,7 @@ def test_a_row_that_fails_stops_no_other(
     assert "hip" in rows["Half"]["unlikely"].lower()
     assert "row 3, Wrong: bust [cm]" in capsys.readouterr().err
     told = (tmp_path / "out" / "teacher.md").read_text("utf-8")
-    assert told.index("## Not made") < told.index("**Small**") < told.index("## Ready")
+    assert told.index("## Not made") < told.index("**Small**") < told.index("## Measure")
 
 
 def test_two_faults_in_a_row_are_one_row_of_the_summary(tmp_path: Path) -> None:

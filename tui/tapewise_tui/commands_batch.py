@@ -110,6 +110,7 @@ def _json(made: Batch, out: str) -> dict[str, object]:
             "name": one.name,
             "folder": one.folder,
             "result": one.result,
+            "sure": one.sure,
             "failing": list(one.failing),
             "unlikely": list(one.unlikely),
             "estimated": list(one.estimated),

@@ -13,6 +13,7 @@ from pathlib import Path
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.proofs.proof import SURE_ENOUGH
 from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
@@ -40,7 +41,8 @@ class Order:
 
 @dataclass(frozen=True, slots=True)
 class Result:
-    """What came of it: ``failing`` proofs, ``unlikely`` measures, ``says`` why it failed.
+    """What came of it: ``failing`` proofs, ``unlikely`` measures, ``says`` why it failed or what
+    to do where a proof is uncertain; ``sure`` is the least of any proof.
 
     ``trace`` is for whoever mends the program, where it was at fault itself.
     """
@@ -54,6 +56,12 @@ class Result:
     estimated: tuple[str, ...] = ()
     says: str = ""
     trace: str = ""
+    sure: float = 1.0
+
+    @property
+    def uncertain(self) -> bool:
+        """Whether it was made, but a proof is not to be trusted yet."""
+        return self.result == MADE and self.sure < SURE_ENOUGH
 
 
 def drafted_row(order: Order) -> tuple[Result, dict[str, bytes]]:
@@ -99,26 +107,33 @@ def _failed(order: Order, name: str, says: str) -> Result:
 
 def _drafted(order: Order, profile: Profile) -> tuple[Result, dict[str, bytes]]:
     from tapewise_core.tasks.drafting import draft, machines_named
+    from tapewise_core.tasks.judging import judged
     from tapewise_core.tasks.people import check
 
-    drafted = draft(
-        profile,
-        order.garment,
-        dict(order.asked),
-        unit=Unit(order.unit) if order.unit else None,
-        machines=machines_named(order.machines),
-        made=order.made,
+    drafted = judged(
+        draft(
+            profile,
+            order.garment,
+            dict(order.asked),
+            unit=Unit(order.unit) if order.unit else None,
+            machines=machines_named(order.machines),
+            made=order.made,
+        )
     )
     found = check(profile, drafted.unit).about(drafted.used)
     unlikely = (f.says for f in found if f.severity.value == "warning")
+    spell, verdict = drafted.reader.spell, drafted.verdict
+    assert verdict is not None
     result = Result(
         order.row,
         order.folder,
         profile.name,
         LOOK if drafted.failing else MADE,
-        tuple(drafted.reader.spell(proof.says) for proof in drafted.failing),
-        tuple(map(drafted.reader.spell, unlikely)),
+        tuple(spell(proof.told) for proof in drafted.failing),
+        tuple(map(spell, unlikely)),
         drafted.estimated_keys,
+        says=spell(verdict.says) if verdict.uncertain else "",
+        sure=round(verdict.sure, 3),
     )
     return result, _files(drafted, order)
 

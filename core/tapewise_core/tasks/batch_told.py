@@ -11,7 +11,9 @@ from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.tasks.batch_row import FAILED, LOOK, MADE, Result
 from tapewise_core.tasks.class_cells import plain_text
 
-HEADINGS = ("row", "name", "folder", "result", "proofs failing", "unlikely", "estimated", "says")
+HEADINGS = (
+    "row", "name", "folder", "result", "sure", "proofs failing", "unlikely", "estimated", "says",
+)  # fmt: skip
 
 
 def summary(results: Sequence[Result]) -> str:
@@ -25,7 +27,7 @@ def summary(results: Sequence[Result]) -> str:
 
 def _cells(one: Result) -> tuple[object, ...]:
     told = (" ".join(one.failing), " ".join(one.unlikely), ", ".join(one.estimated))
-    return (one.row, one.name, one.folder, one.result, *told, one.says)
+    return (one.row, one.name, one.folder, one.result, one.sure, *told, one.says)
 
 
 def sheet(results: Sequence[Result], garment: str, today: date) -> str:
@@ -34,13 +36,15 @@ def sheet(results: Sequence[Result], garment: str, today: date) -> str:
 
 
 def _lines(results: Sequence[Result], garment: str, today: date) -> Iterator[str]:
-    ready = [one for one in results if one.result == MADE and not one.unlikely]
+    made = [one for one in results if one.result == MADE and not one.uncertain]
+    ready = [one for one in made if not one.unlikely]
     yield f"# {garment} for {len(results)} people, {today.isoformat()}"
     yield f"\n{len(ready)} of {len(results)} are ready to print and cut."
     for title, chosen in (
         ("Not made", [one for one in results if one.result == FAILED]),
         ("Do not cut yet: a proof fails", [one for one in results if one.result == LOOK]),
-        ("Measure once more", [one for one in results if one.result == MADE and one.unlikely]),
+        ("Measure, or sew a trial garment first", [one for one in results if one.uncertain]),
+        ("Measure once more", [one for one in made if one.unlikely]),
         ("Ready", ready),
     ):
         if chosen:
