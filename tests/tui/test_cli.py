@@ -9,7 +9,9 @@ import pytest
 
 from tapewise_tui.cli import main
 
-FILES = {"pattern.svg", "instructions.md", "hand.md", "checklist.md", "draft.json"}
+FILES = {
+    "pattern.svg", "instructions.md", "hand.md", "checklist.md", "draft.json", "lay-plan.svg",
+}  # fmt: skip
 
 
 @pytest.fixture(autouse=True)

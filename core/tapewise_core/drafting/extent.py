@@ -10,9 +10,13 @@ def size_of(piece: Piece) -> tuple[float, float]:
     """Return how much of the cloth a piece takes across and along its grain, unfolded [mm]."""
     box = box_of(piece.cut)
     width = box.width * (2 if piece.on_fold else 1)
+    return (box.height, width) if lies_across_paper(piece) else (width, box.height)
+
+
+def lies_across_paper(piece: Piece) -> bool:
+    """Say whether a piece's grain runs across the paper it is drawn on."""
     start, end = piece.grain
-    lies_across_paper = abs(end.x - start.x) > abs(end.y - start.y)
-    return (box.height, width) if lies_across_paper else (width, box.height)
+    return abs(end.x - start.x) > abs(end.y - start.y)
 
 
 def least_across(piece: Piece) -> float:

@@ -58,6 +58,15 @@ class NumberedStep:
     aside_file: str = ""
 
 
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A picture by itself, with what is to be said of it."""
+
+    picture: Drawing
+    text: str
+    file: str
+
+
 BLANK = "…" * 7
 """A line to write on, in every format."""
 
@@ -75,7 +84,7 @@ class FillIn:
     file: str = ""
 
 
-Block = Heading | Paragraph | Bullets | Ticks | Table | NumberedStep | FillIn
+Block = Heading | Paragraph | Bullets | Ticks | Table | NumberedStep | FillIn | Figure
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,9 +5,19 @@ from __future__ import annotations
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.labels import LabelHead, allowance_words
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.paper.document import Block, Bullets, Document, Heading, Paragraph, Table, Ticks
+from tapewise_core.paper.document import (
+    Block,
+    Bullets,
+    Document,
+    Figure,
+    Heading,
+    Paragraph,
+    Table,
+    Ticks,
+)
 from tapewise_core.sewing.cloth_needed import cloth_needed, cloth_words
 from tapewise_core.sewing.cutting_out import cut_out
+from tapewise_core.sewing.lay_plan import lay_plan
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.marks import marks
 from tapewise_core.sewing.minding import cautions
@@ -49,6 +59,7 @@ def checklist(
         Ticks(spelt(_before(pattern, cloth, label.unit))),
         Heading("Cut"),
         Ticks(tuple(map(cut_out, pattern.pieces))),
+        *_plan(pattern, cloth, label.unit),
         Heading("Mark"),
         Ticks(spelt(marks(pattern))),
         Heading("Sew"),
@@ -62,6 +73,16 @@ def checklist(
     )
     return Document(name, blocks)
 
+
+def _plan(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Block, ...]:
+    plan = lay_plan(pattern, cloth, unit)
+    return (Figure(plan, PLAN, "lay-plan.svg"),) if plan is not None else ()
+
+
+PLAN = (
+    "How the pieces lie on the cloth, opened to its full width, its ribs running up and down. "
+    "Pieces that are cut on the fold are shown whole. Other ways may need less."
+)
 
 FINISH = (
     "Press every seam after sewing it, lifting the iron rather than sliding it: jersey grows.",

@@ -9,7 +9,8 @@ from tapewise_core.drafting.cloth import SELVEDGES, Cloth
 from tapewise_core.drafting.extent import least_across, size_of
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.geometry.outline import area
-from tapewise_core.sewing.wedges import SPACE, is_wedge, laid
+from tapewise_core.sewing.laying import copies, in_rows, is_turned
+from tapewise_core.sewing.wedges import is_wedge, laid
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import mm
 
@@ -47,26 +48,18 @@ def cloth_needed(pattern: Pattern, cloth: Cloth) -> ClothNeeded:
     usable = cloth.usable_width
     wedges = [piece for piece in pattern.pieces if is_wedge(piece)]
     others = [piece for piece in pattern.pieces if not is_wedge(piece)]
-    sizes = [_opened(piece, usable) for piece in others for _ in range(piece.count)]
+    lying = [one for piece in others for one in copies(piece, usable)]
     too_wide = tuple(
         sorted(
-            {name for name, width, _ in sizes if width > usable}
+            {one.piece.name for one in lying if one.size[0] > usable}
             | {piece.name for piece in wedges if min(size_of(piece)) > usable}
         )
     )
-    rows: list[tuple[float, float]] = []
-    for _, width, height in sorted(sizes, key=lambda size: -size[2]):
-        for i, (filled, tall) in enumerate(rows):
-            if filled + SPACE + width <= usable:
-                rows[i] = (filled + SPACE + width, tall)
-                break
-        else:
-            rows.append((width, height))
-    length = sum(tall for _, tall in rows) + SPACE * len(rows)
+    _, length = in_rows(lying, usable)
     length += sum(laid(piece, usable) for piece in wedges)
     covered = sum(_area(piece) * piece.count for piece in pattern.pieces)
     buy = bought(length, cloth.shrinkage)
-    turned = tuple(piece.name for piece in others if _is_turned(piece, usable))
+    turned = tuple(piece.name for piece in others if is_turned(piece, usable))
     return ClothNeeded(
         length, buy, covered / (length * cloth.width), too_wide, turned, bool(wedges),
         _wide_enough(pattern, cloth),
@@ -82,18 +75,6 @@ def _wide_enough(pattern: Pattern, cloth: Cloth) -> float:
     """The width of a cloth that holds every piece, selvedges and all, to the next cm [mm]."""
     widest = max(least_across(piece) for piece in pattern.pieces)
     return math.ceil((widest + SELVEDGES) / 10 - 1e-9) * 10
-
-
-def _opened(piece: Piece, usable: float) -> tuple[str, float, float]:
-    """A piece's name with its size across and along the cloth, turned where that saves length."""
-    across, along = size_of(piece)
-    return (piece.name, along, across) if _is_turned(piece, usable) else (piece.name, across, along)
-
-
-def _is_turned(piece: Piece, usable: float) -> bool:
-    """Say whether a piece without a grain of its own lies better across the cloth."""
-    across, along = size_of(piece)
-    return piece.turnable and along <= usable and (across > usable or across < along)
 
 
 def _area(piece: Piece) -> float:

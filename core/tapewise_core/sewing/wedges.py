@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from typing import NamedTuple
 
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.outline import box_of
@@ -21,16 +22,40 @@ def is_wedge(piece: Piece) -> bool:
 
 def laid(piece: Piece, usable: float) -> float:
     """Return the length of cloth [mm] that all panels of a kind take, upright or across it."""
+    return best(piece, usable).length
+
+
+class Ranks(NamedTuple):
+    """Panels head to tail, so many in each rank, ``apart`` from middle to middle [mm]; ranks lie
+    across the cloth, or along it if ``turned``; the ``length`` of cloth that all take [mm]."""
+
+    length: float
+    many: int
+    apart: float
+    turned: bool
+
+    def place(self, piece: Piece, number: int) -> tuple[float, float]:
+        """Return how far across and along the cloth a panel's place begins [mm]."""
+        beside = (number % self.many) * self.apart
+        rank = (number // self.many) * (box_of(piece.cut).height + SPACE)
+        return (rank, beside) if self.turned else (beside, rank)
+
+
+def best(piece: Piece, usable: float) -> Ranks:
+    """Return how panels lie on the least length of cloth so wide [mm]."""
     box, apart = box_of(piece.cut), pitch(piece)
-    lengths = []
+    ways = []
     if box.width <= usable:
         abreast = min(piece.count, 1 + int((usable - box.width) / apart))
-        lengths.append(math.ceil(piece.count / abreast) * (box.height + SPACE))
+        length = math.ceil(piece.count / abreast) * (box.height + SPACE)
+        ways.append(Ranks(length, abreast, apart, turned=False))
     if box.height <= usable:
         ranks = 1 + int((usable - box.height) / (box.height + SPACE))
         a_rank = math.ceil(piece.count / ranks)
-        lengths.append(box.width + (a_rank - 1) * apart + SPACE)
-    return min(lengths, default=piece.count * (box.height + SPACE))
+        length = box.width + (a_rank - 1) * apart + SPACE
+        ways.append(Ranks(length, a_rank, apart, turned=True))
+    alone = Ranks(piece.count * (box.height + SPACE), 1, apart, turned=False)
+    return min(ways, key=lambda way: way.length, default=alone)
 
 
 def pitch(piece: Piece) -> float:

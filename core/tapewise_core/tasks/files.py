@@ -10,7 +10,7 @@ from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
 from tapewise_core.errors import ForeignFilesError, PaperError
-from tapewise_core.paper.document import Document, FillIn, NumberedStep
+from tapewise_core.paper.document import Document, Figure, FillIn, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, USUAL_PAPER, Paper, Shown
@@ -29,7 +29,9 @@ Tell = Callable[[str], object]
 """Whoever wants to know what is at hand while long work goes on."""
 
 
-READ = ("reading.pdf", "pattern.html", "instructions.md", "hand.md", "checklist.md")
+READ = (
+    "reading.pdf", "pattern.html", "instructions.md", "hand.md", "checklist.md", "lay-plan.svg",
+)  # fmt: skip
 
 
 def purpose(name: str) -> str:
@@ -160,7 +162,8 @@ def short_contents(
     """Return the files a batch writes: all but how to draft it by hand, with its pictures."""
     texts = _pattern_texts(drafted, drafted.drawings())
     files = {name: text.encode() for name, text in texts}
-    files["checklist.md"] = markdown(drafted.checklist()).encode()
+    told = _with_pictures("checklist.md", drafted.checklist())
+    files |= {name: text.encode() for name, text in told}
     if formats:
         drawn = pattern_set(drafted)
         for name in dict.fromkeys(formats):
@@ -198,11 +201,15 @@ def pattern_set(drafted: Drafted, shown: Shown = AS_DRAFTED) -> PatternSet:
 def _texts(drafted: Drafted, drawn: PatternSet) -> Iterator[tuple[str, str]]:
     """The files that are always written, by name, from what is drawn and told already."""
     yield from _pattern_texts(drafted, drawn.pieces)
-    yield "instructions.md", markdown(drawn.instructions)
-    pictures = step_files(drawn.instructions)
-    yield from ((name, svg(picture)) for name, picture in pictures.items())
+    yield from _with_pictures("instructions.md", drawn.instructions)
     yield "hand.md", hand_sheet(drafted)
-    yield "checklist.md", markdown(drawn.checklist)
+    yield from _with_pictures("checklist.md", drawn.checklist)
+
+
+def _with_pictures(name: str, told: Document) -> Iterator[tuple[str, str]]:
+    """A document as text, and the pictures it refers to."""
+    yield name, markdown(told)
+    yield from ((file, svg(picture)) for file, picture in step_files(told).items())
 
 
 def hand_sheet(drafted: Drafted) -> str:
@@ -222,7 +229,7 @@ def step_files(told: Document) -> Mapping[str, Drawing]:
     """Return the pictures a document refers to, by file name."""
     found: dict[str, Drawing] = {}
     for block in told.blocks:
-        if isinstance(block, NumberedStep | FillIn) and block.picture is not None:
+        if isinstance(block, NumberedStep | FillIn | Figure) and block.picture is not None:
             found[block.file] = block.picture
         if isinstance(block, NumberedStep) and block.aside is not None:
             found[block.aside_file] = block.aside

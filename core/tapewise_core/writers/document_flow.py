@@ -11,6 +11,7 @@ from tapewise_core.paper.document import (
     Block,
     Bullets,
     Document,
+    Figure,
     FillIn,
     Heading,
     NumberedStep,
@@ -18,6 +19,7 @@ from tapewise_core.paper.document import (
     Table,
     Ticks,
 )
+from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.safe import plain
 from tapewise_core.writers.document_tables import grid, halves, widths
 from tapewise_core.writers.lettering import FONT, Lettering
@@ -143,6 +145,8 @@ class Setter:
                 return self._table(block)
             case NumberedStep():
                 return self._step(block)
+            case Figure(drawing, text):
+                return self._figure(drawing, text)
             case FillIn():
                 return grid(
                     [self._to_fill(block)], [BESIDE, self.width - BESIDE - WRITTEN, WRITTEN]
@@ -186,6 +190,12 @@ class Setter:
         shaped = self.lettering.shaped(plain(text))
         one_line = self.lettering.width(shaped, size) <= room - BLANK + 0.01
         return shaped if one_line else self._words(text, size)
+
+    def _figure(self, drawing: Drawing, text: str) -> Flowable:
+        """A picture below what is said of it."""
+        from reportlab.platypus import KeepTogether
+
+        return KeepTogether([self._words(text), picture(drawing, self.lettering)])
 
     def _step(self, step: NumberedStep) -> Flowable:
         words = self._words(f"{step.number}. {step.text}", STEP)

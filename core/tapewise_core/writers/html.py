@@ -10,6 +10,7 @@ from tapewise_core.paper.document import (
     Block,
     Bullets,
     Document,
+    Figure,
     FillIn,
     Heading,
     NumberedStep,
@@ -118,6 +119,9 @@ class _Page:
                 return self._step(block)
             case FillIn():
                 return self._to_fill(block)
+            case Figure(picture, text):
+                words = f"<figcaption>{_clean(text)}</figcaption>"
+                return f'<figure class="alone">{words}{self._picture(picture)}</figure>'
 
     def _step(self, step: NumberedStep) -> str:
         kind = "step" if _beside_others(step) else "step wide"

@@ -24,6 +24,7 @@ svg { display: block; max-width: 100%; height: auto; }
 .wide figure { max-width: 20rem; }
 .wide figure:first-of-type { float: right; width: 60%; max-width: 30rem; margin-left: 1rem; }
 .wide svg { max-width: 100%; }
+.alone svg { width: 100%; max-width: 34rem; }
 .number { font-weight: bold; }
 .fill { display: grid; grid-template-columns: 15rem minmax(0, 1fr) 10rem; gap: 1rem;
   border-top: 1px solid #777; padding: .6rem 0; break-inside: avoid; }
@@ -53,6 +54,7 @@ input { width: 1.05em; height: 1.05em; flex: none; }
   .step p { margin: 0 0 1mm; font-size: 9pt; }
   .step svg { width: auto; max-width: 100%; }
   .wide { margin: 3mm 0; }
+  .alone svg { width: auto; }
   .wide figure, .wide figure:first-of-type { width: auto; max-width: none; }
   .pieces { grid-template-columns: 1fr 1fr 1fr; }
   .fill { grid-template-columns: 66.5mm minmax(0, 1fr) 38mm; gap: 4mm; padding: 1.5mm 0;

@@ -9,6 +9,7 @@ from tapewise_core.paper.document import (
     Block,
     Bullets,
     Document,
+    Figure,
     FillIn,
     Heading,
     NumberedStep,
@@ -49,6 +50,8 @@ def _block(block: Block) -> str:
             return _step(block)
         case FillIn():
             return _to_fill(block)
+        case Figure(picture, text, file):
+            return f"{escaped(text)}\n\n![{escaped(picture.title)}]({file})"
 
 
 def _table(head: tuple[str, ...], rows: tuple[tuple[str, ...], ...]) -> str:

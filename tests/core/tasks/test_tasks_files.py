@@ -21,7 +21,14 @@ PLAIN = contents(MADE)
 def test_the_usual_files_are_always_there() -> None:
     """The pattern, each piece, instructions with a picture a step, checklist and record."""
     pieces = {f"pieces/{piece.name}.svg" for piece in MADE.pattern.pieces}
-    texts = {"pattern.svg", "instructions.md", "hand.md", "checklist.md", "draft.json"}
+    texts = {
+        "pattern.svg",
+        "instructions.md",
+        "hand.md",
+        "checklist.md",
+        "draft.json",
+        "lay-plan.svg",
+    }
     pictures = set(step_files(MADE.instructions()))
     plain = {name for name in pictures if not name.endswith("-corner.svg")}
     assert len(plain) == sum(len(by_hand(draft).steps) for draft in MADE.pattern.drafts)
