@@ -59,7 +59,7 @@ def checklist(
         Ticks(spelt(_before(pattern, cloth, label.unit))),
         Heading("Cut"),
         Ticks(tuple(map(cut_out, pattern.pieces))),
-        *_plan(pattern, cloth, label.unit),
+        *_plan(pattern, cloth, label),
         Heading("Mark"),
         Ticks(spelt(marks(pattern))),
         Heading("Sew"),
@@ -74,8 +74,8 @@ def checklist(
     return Document(name, blocks)
 
 
-def _plan(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Block, ...]:
-    plan = lay_plan(pattern, cloth, unit)
+def _plan(pattern: Pattern, cloth: Cloth, label: LabelHead) -> tuple[Block, ...]:
+    plan = lay_plan(pattern, cloth, label)
     return (Figure(plan, PLAN, "lay-plan.svg"),) if plan is not None else ()
 
 

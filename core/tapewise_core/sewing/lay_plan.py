@@ -6,11 +6,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from tapewise_core.drafting.cloth import SELVEDGES, Cloth
-from tapewise_core.drafting.labels import title
+from tapewise_core.drafting.labels import LabelHead, title
 from tapewise_core.drafting.picturing.ground import Place
 from tapewise_core.drafting.picturing.sheet import Flattened, Sheet
 from tapewise_core.drafting.picturing.signs import arrow
-from tapewise_core.drafting.picturing.words import Words
+from tapewise_core.drafting.picturing.words import Words, in_lines
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import ruled
@@ -27,15 +27,18 @@ WIDE, HIGH = 96.0, 190.0
 MARGIN = 9.0
 """Room for the sizes beside the cloth [mm]."""
 
+SHARES = (0.5, 0.35, 0.65, 0.2, 0.8)
+"""Where across and down a piece its name may stand, best first."""
+
 APART = 4.0
 """Points nearer to each other than this are one on the plan [mm]: a fifth of one on paper."""
 
-SIZE = 2.8
+SIZE, SMALL = 2.8, 2.5
 """Type [mm]: 7 points and more."""
 
 
-def lay_plan(pattern: Pattern, cloth: Cloth, unit: Unit) -> Drawing | None:
-    """Return the plan, lengths in the reader's unit; None where a piece is wider than the cloth."""
+def lay_plan(pattern: Pattern, cloth: Cloth, label: LabelHead) -> Drawing | None:
+    """Return the plan, lengths in its reader's unit; None where a piece is wider than the cloth."""
     needed = cloth_needed(pattern, cloth)
     if needed.too_wide:
         return None
@@ -48,7 +51,8 @@ def lay_plan(pattern: Pattern, cloth: Cloth, unit: Unit) -> Drawing | None:
     for one in pieces:
         for line in one.outlines():
             sheet.draw(ruled(*_thinned([*line, line[0]])), flat, Layer.CUT, width=0.4)
-    _sizes(sheet, part, unit)
+    _sizes(sheet, part, label.unit)
+    _set(sheet, label.set_words())
     _names(sheet, pieces)
     box = Box(0, 0, sheet.width, sheet.height)
     return Drawing(
@@ -105,16 +109,27 @@ def _sizes(sheet: Sheet, part: Box, unit: Unit) -> None:
         sheet.placing.along(Words.of(unit.spell(mm), size=SIZE), *ends)
 
 
+def _set(sheet: Sheet, told: str) -> None:
+    """Which set the plan belongs to, below the cloth."""
+    words = Words.of(told, size=SIZE)
+    if words.across * 2 > sheet.width:
+        words = Words.of(*in_lines(told), size=SMALL)
+    if told:
+        middle = (sheet.width / 2, sheet.height - MARGIN / 2 + 0.5)
+        sheet.placing.put(words, middle, sheet.placing.room(words, middle) or [])
+
+
 def _names(sheet: Sheet, pieces: tuple[Lying, ...]) -> None:
     """A piece's name in its middle, or beside all pieces where it is too small for that."""
     small: list[tuple[Words, Place]] = []
     for one in pieces:
-        words, middle = Words.of(title(one.piece.name), size=SIZE), sheet.at(_middle(one))
-        rows = sheet.placing.room(words, middle)
-        if rows is None:
-            small.append((words, middle))
+        words = Words.of(title(one.piece.name), size=SIZE)
+        inside = (at for at in map(sheet.at, _inside(one)) if sheet.placing.room(words, at))
+        middle = next(inside, None)
+        if middle is None:
+            small.append((words, sheet.at(_middle(one))))
         else:
-            sheet.placing.put(words, middle, rows)
+            sheet.placing.put(words, middle, sheet.placing.room(words, middle) or [])
     for one in pieces if small else ():
         x, y = sheet.at(_middle(one))
         across, along = (size * sheet.scale / 2 for size in one.size)
@@ -123,6 +138,25 @@ def _names(sheet: Sheet, pieces: tuple[Lying, ...]) -> None:
         sheet.placing.ground.take(sheet.placing.ground.covered(corners) or [])
     for words, middle in small:
         sheet.placing.beside(words, middle)
+
+
+def _inside(one: Lying) -> Iterator[Point]:
+    """Places inside a piece, its middle first."""
+    lines = one.outlines()
+    box = box_of(point for line in lines for point in line)
+    for down in SHARES:
+        for right in SHARES:
+            at = Point(box.left + right * box.width, box.top + down * box.height)
+            if sum(_ray(at, line) for line in lines) % 2:
+                yield at
+
+
+def _ray(at: Point, line: Sequence[Point]) -> int:
+    """How often a ray from a place to the right crosses a closed line."""
+    return sum(
+        (a.y > at.y) != (b.y > at.y) and at.x < a.x + (at.y - a.y) * (b.x - a.x) / (b.y - a.y)
+        for a, b in zip(line, (*line[1:], line[0]), strict=True)
+    )
 
 
 def _middle(one: Lying) -> Point:

@@ -12,7 +12,7 @@ from pictures_seen import overlaps, texts
 from seams_made_up import pattern_of, rectangle
 
 from tapewise_core.drafting.cloth import SELVEDGES, Cloth
-from tapewise_core.drafting.labels import title
+from tapewise_core.drafting.labels import LabelHead, title
 from tapewise_core.garments.shelf import garments
 from tapewise_core.geometry.outline import box_of
 from tapewise_core.paper.drawing import Drawing, TextLine
@@ -26,9 +26,11 @@ from tapewise_core.units import Unit
 CLOTH = Cloth(stretch=0.5, seam=0.6, band=0.5, width=1030.0)
 """1 m between its selvedges."""
 
+LABEL = LabelHead("Top", "Ada", "2026-01-31", "0", Unit.CM)
+
 
 def _plan(made: Drafted) -> Drawing:
-    plan = lay_plan(made.pattern, made.cloth, made.unit)
+    plan = lay_plan(made.pattern, made.cloth, made.label)
     assert plan is not None
     return plan
 
@@ -88,5 +90,5 @@ def test_the_second_of_a_pair_is_its_image() -> None:
 
 def test_there_is_no_plan_on_cloth_that_is_too_narrow() -> None:
     """It would show what cannot be cut."""
-    assert lay_plan(pattern_of((rectangle("back", 1200, 400),)), CLOTH, Unit.CM) is None
-    assert lay_plan(pattern_of((rectangle("back", 900, 400),)), CLOTH, Unit.CM) is not None
+    assert lay_plan(pattern_of((rectangle("back", 1200, 400),)), CLOTH, LABEL) is None
+    assert lay_plan(pattern_of((rectangle("back", 900, 400),)), CLOTH, LABEL) is not None
