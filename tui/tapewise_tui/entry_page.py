@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from typing import ClassVar
 
+from rich.text import Text
 from textual import on
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
@@ -12,6 +13,7 @@ from textual.widget import Widget
 from textual.widgets import Label, Static
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.units import Unit
 from tapewise_tui import keys, measuring, reviewing, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
@@ -21,6 +23,18 @@ from tapewise_tui.widgets.rows import Cell, Rows
 from tapewise_tui.widgets.sure import SureLine
 
 WAYS = ("up", "down", "pageup", "pagedown")
+
+
+WIDTHS = {Unit.CM: 7, Unit.IN: 10}
+"""How wide a value is at most, in brackets too."""
+
+WIDE = 72
+"""Columns of the terminal from which a table has room for more than what must be there."""
+
+
+def guessed(value: str) -> Text:
+    """Return an estimate so that it looks like no measurement, without colour too."""
+    return Text(f"({value})", "dim")
 
 
 class EntryLine(Horizontal):
@@ -91,6 +105,11 @@ class EntryPage(Page):
     def summary(self) -> str:
         """Return what stands above the rows."""
         return measuring.still_open(self.desk)
+
+    @property
+    def is_wide(self) -> bool:
+        """Whether there is room for more than what must be there."""
+        return self.size.width >= WIDE
 
     @property
     def row(self) -> reviewing.Standing:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rich.table import Table
 from textual.app import ComposeResult
 from textual.binding import Binding
-from textual.containers import VerticalScroll
+from textual.containers import Vertical, VerticalScroll
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
@@ -23,6 +23,7 @@ HELP = "is wanted for the last ones; with two mirrors or a photograph you manage
 class BeforeDialog(ModalScreen[None]):
     """A page of advice, once; for a child with what to heed in a child's clothes."""
 
+    VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-tight"), (32, "-low")]
     BINDINGS = [Binding("enter,escape,space,f4", "dismiss", "Begin")]
 
     def __init__(self, profile: Profile, reader: Reader) -> None:
@@ -30,9 +31,10 @@ class BeforeDialog(ModalScreen[None]):
         self.profile, self.reader = profile, reader
 
     def compose(self) -> ComposeResult:
-        with VerticalScroll(id="card"):
+        with Vertical(id="card"):
             yield Static("Before the first measure", classes="heading")
-            yield Static(self._table())
+            with VerticalScroll(id="advice-rows"):
+                yield Static(self._table())
             yield Static("Enter begins. A room that is warm is half the accuracy.", classes="quiet")
 
     def _table(self) -> Table:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tapewise_tui import keys, measuring, reviewing
-from tapewise_tui.entry_page import EntryPage
+from tapewise_tui.entry_page import WIDTHS, EntryPage, guessed
 from tapewise_tui.widgets.rows import Cell
 
 
@@ -22,11 +22,14 @@ class ReviewPage(EntryPage):
         return reviewing.rows(self.desk)
 
     def columns(self) -> tuple[tuple[str, int], ...]:
-        value = (self.desk.unit.value, 7)
-        return (("Measure", 18), value, ("Origin", 10), ("±", 7), ("Remark", 20))
+        unit = self.desk.unit
+        origin = (("Origin", 10),) if self.is_wide else ()
+        return (("Measure", 18), (unit.value, WIDTHS[unit]), *origin, ("±", 8), ("Remark", 12))
 
     def cells(self, row: reviewing.Standing) -> tuple[Cell, ...]:
-        return row.cells
+        name, value, origin, off, remark = row.cells
+        told = (origin,) if self.is_wide else ()
+        return (name, guessed(value) if off else value, *told, off, remark)
 
     @property
     def spelt(self) -> str:

@@ -35,6 +35,10 @@ MANY = 60
 that it stands at once (our choice)."""
 
 
+WIDE = 72
+"""Columns of the terminal from which names have more room."""
+
+
 class StartPage(Page):
     """The people on file."""
 
@@ -82,7 +86,8 @@ class StartPage(Page):
         rows = {key: peopling.row(one, brief=len(entries) > MANY) for key, one in self._rows()}
         grouped = any(row[1] for row in rows.values())
         group = (("Group", 14),) if grouped else ()
-        columns = (("Person", 28), *group, ("Last measured", 17), ("Open", 18))
+        person = ("Person", 28 if self.size.width >= WIDE else 22)
+        columns = (person, *group, ("Last measured", 17), ("Open", 12))
         shown = {key: row if grouped else (row[0], *row[2:]) for key, row in rows.items()}
         table.fill(columns, list(shown.items()))
         self._resume(table)

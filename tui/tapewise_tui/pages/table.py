@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from rich.text import Text
 from textual import on
 from textual.widgets import Input
 
 from tapewise_tui import keys, measuring, reviewing
 from tapewise_tui.desk import Desk
-from tapewise_tui.entry_page import EntryPage
+from tapewise_tui.entry_page import WIDTHS, EntryPage, guessed
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.rows import Cell, Rows
 
@@ -59,14 +58,15 @@ class TablePage(EntryPage):
         return reviewing.in_order(self.desk, self.desk.order)
 
     def columns(self) -> tuple[tuple[str, int], ...]:
-        unit = self.desk.unit.value
-        since = (("Since then", 14),) if self.before and self.size.width >= WIDE else ()
-        return (("Measure", 18), (f"1st {unit}", 8), ("2nd", 8), *since, ("Remark", 16))
+        unit = self.desk.unit
+        since = (("Since then", 14),) if self.before and self.is_wide else ()
+        first = (f"1st {unit.value}", WIDTHS[unit])
+        return (("Measure", 18), first, ("2nd", 8), *since, ("Remark", 12))
 
     def cells(self, row: reviewing.Standing) -> tuple[Cell, ...]:
         kept = measuring.spelt(self.desk, row.measure.key)
         first, second = (*kept, "", "")[:2]
-        value: Cell = first or Text(f"({row.value})" if row.off else row.value, "dim")
+        value: Cell = first or (guessed(row.value) if row.off else row.value)
         change = measuring.change(self.desk, row.measure.key, self.before)
         if len(self.columns()) == 5:
             return (row.measure.name, value, second, change, _remark(row))
@@ -110,10 +110,6 @@ class TablePage(EntryPage):
         self.desk.all_measures = not self.desk.all_measures
         self.show_again(key)
         self.tell(measuring.scope(self.desk))
-
-
-WIDE = 72
-"""Columns from which the change since the last time has a column of its own."""
 
 
 def _remark(row: reviewing.Standing) -> str:
