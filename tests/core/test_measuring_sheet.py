@@ -9,6 +9,7 @@ from pictures_seen import POINT
 from tapewise_core.errors import FilesError, OptionError
 from tapewise_core.garments.shelf import PAGES, garment
 from tapewise_core.measures.catalogue import CATALOGUE
+from tapewise_core.measures.order import HELPED, ORDER
 from tapewise_core.paper.document import BLANK, Document, FillIn, Heading, Ticks
 from tapewise_core.paper.drawing import TextLine
 from tapewise_core.tasks.sheet import measuring_sheet
@@ -40,7 +41,7 @@ def test_without_a_garment_every_measure_is_there_once():
 def test_for_a_garment_only_its_measures_are_asked(name):
     """What a garment does not use is not on its sheet; what it can do without says so."""
     sheet, shop = measuring_sheet(name, Unit.CM), garment(name)
-    used = {*shop.needs, *shop.helps}
+    used = {"height", *shop.needs, *shop.helps}
     assert set(_names(sheet)) == {row.name for row in CATALOGUE if row.key in used}
     spared = [step for step in _steps(sheet) if "may be left out" in step.text]
     assert len(spared) == len(set(shop.helps))
@@ -51,18 +52,22 @@ def test_what_needs_a_helper_comes_last_and_together():
     sheet = measuring_sheet(None, Unit.CM)
     place = sheet.blocks.index(Heading("With a helper"))
     after = _names(Document("", sheet.blocks[place:]))
-    assert after == [row.name for row in CATALOGUE if row.helper]
+    assert after == [row.name for row in HELPED]
 
 
 @pytest.mark.parametrize("unit", list(Unit))
 def test_each_measure_has_lines_for_its_readings_and_its_tolerance(unit):
     """Two lines, and a third with what they may differ by in the reader's unit."""
     sheet = measuring_sheet(None, unit)
-    rows = [*(r for r in CATALOGUE if not r.helper), *(r for r in CATALOGUE if r.helper)]
-    for step, row in zip(_steps(sheet), rows, strict=True):
+    for step, row in zip(_steps(sheet), ORDER, strict=True):
         first, second, third = step.lines
         assert (first, second) == ("first reading", "second reading")
         assert third.endswith(f"differ by more than {unit.spell(row.agree * 10)}")
+
+
+def test_the_sheet_has_the_order_of_the_app():
+    """So that it can be typed from top to bottom."""
+    assert _names(measuring_sheet(None, Unit.CM)) == [row.name for row in ORDER]
 
 
 def test_a_person_is_told_what_to_see_to_first():

@@ -227,7 +227,7 @@ def test_the_page_says_what_is_open_and_what_helps_most() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        assert "1 of 15 measures are there, 14 open." in " ".join(at.text().split())
+        assert "1 of 15 measures are there." in " ".join(at.text().split())
         await at.type("92", "enter")
         assert "2 of 15" in " ".join(at.text().split())
 
@@ -368,7 +368,7 @@ def test_the_page_says_how_sure_the_garment_is_by_now() -> None:
     async def steps(at: Walk) -> None:
         await at.press("enter")
         told = " ".join(str(at.page.query_one(SureLine).content).split())
-        assert re.search(r"By now (the garment is \d in 10 sure|\d+ of \d+ proofs fail)", told)
+        assert re.search(r"By now (\d in 10 sure|under 1 in 10|\d+ of \d+ proofs fail)", told)
         await at.type("94", "enter")
         after = " ".join(str(at.page.query_one(SureLine).content).split())
         assert "By now" in after

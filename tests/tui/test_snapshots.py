@@ -1,4 +1,4 @@
-"""Every screen as text, at 80 by 24 and at 120 by 40.
+"""Every screen as text, at 80 by 24 and at 120 by 40, and the pages at 60 by 15.
 
 After a wanted change renew them with ``RENEW_SNAPSHOTS=1 pytest tests/tui/test_snapshots.py``
 and read what the version control shows before you keep it.
@@ -16,9 +16,18 @@ from tapewise_tui.screens import SCENES, SIZES, Scene, own_data, play
 
 FOLDER = Path(__file__).with_name("snapshots")
 
+LEAST = (60, 15)
+"""The smallest terminal that is looked after."""
 
-@pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size[0]}x{size[1]}")
-@pytest.mark.parametrize("scene", SCENES, ids=lambda scene: scene.name)
+QUESTIONS = ("person", "before")
+ALL = [(scene, size) for scene in SCENES for size in SIZES] + [
+    (scene, LEAST) for scene in SCENES if not scene.keys or scene.name in QUESTIONS
+]
+
+
+@pytest.mark.parametrize(
+    ("scene", "size"), ALL, ids=lambda one: getattr(one, "name", None) or f"{one[0]}x{one[1]}"
+)
 def test_a_screen_is_as_it_was(scene: Scene, size: tuple[int, int]) -> None:
     """The screen reads exactly as the file kept of it, and fits its terminal."""
     with own_data(scene.page):

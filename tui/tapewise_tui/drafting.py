@@ -48,7 +48,7 @@ def sureness(profile: Profile, made: Work, desk: Desk) -> str:
     if judged.failing:
         return f"By now {len(judged.failing)} of {len(judged.proofs)} proofs fail."
     sure = min((proof.sure for proof in judged.proofs), default=1.0)
-    return f"By now the garment is {verdicts.told_sure(sure)}."
+    return f"By now {verdicts.told_sure(sure)}."
 
 
 def missing(desk: Desk, made: Work) -> tuple[str, ...]:

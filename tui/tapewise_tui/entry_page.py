@@ -98,12 +98,12 @@ class EntryPage(Page):
         self.rows = self.standing()
         table = self.query_one(Rows)
         table.fill(self.columns(), [(row.measure.key, self.cells(row)) for row in self.rows])
-        self.query_one(SureLine).show(self.summary(), self.desk)
+        self.query_one(SureLine).show(*self.summary(), self.desk)
         self.mark()
         self.query_one(Field).focus()
 
-    def summary(self) -> str:
-        """Return what stands above the rows."""
+    def summary(self) -> tuple[str, str]:
+        """Return what stands above the rows, before and behind how sure the garment is."""
         return measuring.still_open(self.desk)
 
     @property

@@ -198,17 +198,17 @@ def replaced(desk: Desk, key: str, text: str) -> str:
     return f"{says} is kept."
 
 
-def still_open(desk: Desk) -> str:
+def still_open(desk: Desk) -> tuple[str, str]:
     """Say how many of the garment's measures are there, and which of the others helps most."""
     missing, many = desk.open_measures, len(desk.used)
     if not missing:
-        return f"All {many} measures are there."
-    said = f"{many - len(missing)} of {many} measures are there, {len(missing)} open."
+        return f"All {many} measures are there.", ""
+    there = f"{many - len(missing)} of {many} measures are there."
     best = guesses.helps_most(desk.profile, desk.work.garment)
     if best is None:
-        return said
+        return there, ""
     now, then = desk.unit.number(best.now * 10), desk.unit.spell(best.then * 10)
-    return f"{said} The {measure(best.key).name} helps most: ± {then} instead of ± {now}."
+    return there, f"The {measure(best.key).name} helps most: ± {then} instead of ± {now}."
 
 
 def scope(desk: Desk) -> str:

@@ -10,8 +10,8 @@ from collections.abc import Iterator
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.advice import BEFORE
 from tapewise_core.measures.body import WaistSite
-from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.measures.measure import Measure
+from tapewise_core.measures.order import KEYS, ORDER, group
 from tapewise_core.measures.tape_drawing import tape_drawing
 from tapewise_core.paper.document import (
     BLANK,
@@ -39,11 +39,12 @@ def measuring_sheet(garment: str | None, unit: Unit) -> Document:
     """Return the sheet for one garment's measures, or for all of them if none is named.
 
     Each measure has its figure, how to take it, and lines for two readings in
-    ``unit``. What needs a helper comes last. Raises OptionError for a garment
-    that does not exist.
+    ``unit``, in the order in which the app asks for them: what needs a helper comes
+    last. Raises OptionError for a garment that does not exist.
     """
     page = on_shelf(garment) if garment else None
-    rows = [row for row in CATALOGUE if not page or row.key in (*page.needs, *page.helps)]
+    used = ("height", *page.needs, *page.helps) if page else KEYS
+    rows = [row for row in ORDER if row.key in used]
     optional = frozenset(page.helps) if page else frozenset()
     alone = [row for row in rows if not row.helper]
     helped = [row for row in rows if row.helper]
@@ -65,12 +66,12 @@ def _opening(unit: Unit) -> Iterator[Block]:
 
 
 def _regions(rows: list[Measure], optional: frozenset[str], unit: Unit) -> Iterator[Block]:
-    """What can be taken alone, region by region."""
-    last = None
+    """What can be taken alone, under its headings."""
+    last = ""
     for number, row in enumerate(rows, start=1):
-        if row.region is not last:
-            yield Heading(row.region.value.capitalize())
-            last = row.region
+        if group(row) != last:
+            last = group(row)
+            yield Heading(last.capitalize())
         yield from _entry(number, row, row.key in optional, unit)
 
 

@@ -118,7 +118,7 @@ class MeasurePage(Page):
         self.query_one("#others", Static).update(others)
         self.query_one("#skipped", Static).update(skipped)
         self.query_one("#skipped").display = not kept
-        self.query_one(SureLine).show(measuring.still_open(desk), desk)
+        self.query_one(SureLine).show(*measuring.still_open(desk), desk)
 
     def _wanted(self, key: str) -> int:
         """The second reading where the first waits for it, else the first."""

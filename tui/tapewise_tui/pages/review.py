@@ -35,8 +35,9 @@ class ReviewPage(EntryPage):
     def spelt(self) -> str:
         return self.row.value if measuring.spelt(self.desk, self.key) else ""
 
-    def summary(self) -> str:
-        return f"{reviewing.doubts(self.rows)} {super().summary()}"
+    def summary(self) -> tuple[str, str]:
+        there, helps = super().summary()
+        return f"{reviewing.doubts(self.rows)} {there}", helps
 
     def typed(self, text: str) -> str:
         return measuring.replaced(self.desk, self.key, text)

@@ -26,22 +26,26 @@ class SureLine(Static):
     class Judged(Message):
         """A worker found how sure a garment is, for what the line said then."""
 
-        said: str
+        said: tuple[str, str]
         sure: str
 
     def __init__(self, id: str) -> None:
         super().__init__("", id=id, markup=False)
-        self.said = ""
+        self.said = ("", "")
 
-    def show(self, said: str, desk: Desk) -> None:
-        """Say what is known at once, and let the rest be worked out."""
-        self.said = said
-        self.update(said)
+    def show(self, first: str, then: str, desk: Desk) -> None:
+        """Say two things at once, and let what comes between them be worked out."""
+        self.said = (first, then)
+        self._say("")
         if desk.judges:
-            self._judge(said, desk, desk.profile, desk.work)
+            self._judge(self.said, desk, desk.profile, desk.work)
+
+    def _say(self, sure: str) -> None:
+        first, then = self.said
+        self.update(" ".join(filter(None, (first, sure, then))))
 
     @work(thread=True, exclusive=True, group="how sure")
-    def _judge(self, said: str, desk: Desk, profile: Profile, made: Work) -> None:
+    def _judge(self, said: tuple[str, str], desk: Desk, profile: Profile, made: Work) -> None:
         time.sleep(PAUSE)
         if not get_current_worker().is_cancelled:
             self.post_message(self.Judged(said, drafting.sureness(profile, made, desk)))
@@ -50,4 +54,4 @@ class SureLine(Static):
     def judged(self, event: Judged) -> None:
         event.stop()
         if event.said == self.said:
-            self.update(f"{event.said} {event.sure}".strip())
+            self._say(event.sure)
