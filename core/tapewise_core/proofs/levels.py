@@ -24,6 +24,10 @@ from tapewise_core.units import mm
 WORTH_A_WORD = 3.0
 """Asked and given may differ by so much without a reason [mm] (common practice)."""
 
+HALF_A_FIT = 20.0
+"""How far the ease at a level may come out from what was drafted before it is another fit than
+the one asked for [mm]: half of the 4 cm from one fit to the next (our choice)."""
+
 
 class Asked(NamedTuple):
     """A level that is asked for: its name in the facts, the option of its ease, and why a garment

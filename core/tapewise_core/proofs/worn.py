@@ -15,16 +15,12 @@ from numpy.typing import NDArray
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.proofs.fit import least_share
-from tapewise_core.proofs.levels import ASKED
+from tapewise_core.proofs.levels import ASKED, HALF_A_FIT
 from tapewise_core.proofs.neck import HEAD_ROOM
 from tapewise_core.proofs.proof import Case, ProofId
 from tapewise_core.proofs.side import HALFWAY
 from tapewise_core.proofs.sleeve import hand_share
 from tapewise_core.proofs.stride import least_round
-
-HALF_A_FIT = 20.0
-"""How far the ease at a level may come out from what was drafted before it is another fit than
-the one asked for [mm]: half of the 4 cm from one fit to the next (our choice)."""
 
 Many = NDArray[np.float64]
 """One number for each of many bodies."""

@@ -33,12 +33,12 @@ def checklist(
     stitching: Stitching,
     label: LabelHead,
     options: tuple[tuple[str, str], ...],
-    proved: Table,
+    proved: tuple[Block, ...],
     given: Table,
     doubt: str = "",
 ) -> Document:
-    """Return the checklist; ``options`` are keys with spelt values, ``proved`` a table, ``given``
-    one of the levels, which may have no row."""
+    """Return the checklist; ``options`` are keys with spelt values, ``proved`` is what was proved,
+    ``given`` a table of the levels, which may have no row."""
     reader = Reader(label.unit)
 
     def spelt(sentences: tuple[Told, ...]) -> tuple[str, ...]:
@@ -50,7 +50,7 @@ def checklist(
         Paragraph(f"Made {label.date} with tapewise {label.version}{_set(label)}. Tick as you go."),
         *_estimates(label, doubt),
         Heading("Proved before cutting"),
-        proved,
+        *proved,
         *((Heading("Asked and given"), given) if given.rows else ()),
         *map(Paragraph, spelt(pattern.remarks)),
         Heading("What you need"),

@@ -21,7 +21,7 @@ from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.body import Body
-from tapewise_core.paper.document import Document
+from tapewise_core.paper.document import Document, Paragraph
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.all import prove
@@ -185,12 +185,13 @@ class Drafted:
         """Return the cut list and sewing order."""
         reader = self.reader
         options = tuple((key, reader.spell(one.told)) for key, one in self.style.chosen.items())
-        table = proof_table(self.proofs, reader)
+        verdict = (Paragraph(reader.spell(self.verdict.says)),) if self.verdict else ()
+        proved = (*verdict, proof_table(self.proofs, reader))
         given = ledger(self.pattern.facts.levels, reader)
         grounds = grounds_words(self.body, self.estimated_keys)
         doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
         return checklist(
-            self.pattern, self.cloth, self.stitching, self.label, options, table, given, doubt
+            self.pattern, self.cloth, self.stitching, self.label, options, proved, given, doubt
         )
 
 

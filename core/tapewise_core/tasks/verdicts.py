@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from tapewise_core.proofs.levels import ASKED, HALF_A_FIT
+from tapewise_core.proofs.proof import Proof
 from tapewise_core.proofs.report import in_order as in_order
 from tapewise_core.proofs.verdict import AS_GOOD_AS_SURE, in_ten, verdict
 from tapewise_core.proofs.verdict import outcome as outcome
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.text.told import Told, said
+from tapewise_core.units import mm
 
 
 def verdict_told(drafted: Drafted) -> Told:
@@ -35,5 +38,10 @@ def verdict_lines(drafted: Drafted) -> Iterator[str]:
     yield spell(verdict_told(drafted))
     yield from (f"  {proof.name}: {spell(proof.told)}" for proof in drafted.failing)
     for proof in drafted.uncertain:
-        sure = said(" That holds for {} of the bodies these measures allow.", in_ten(proof.sure))
-        yield f"  {proof.name}: {spell((*proof.says, *sure))}"
+        yield f"  {proof.name}: {spell((*proof.says, ' ', *_share(proof)))}"
+
+
+def _share(proof: Proof) -> Told:
+    """For how many of the bodies that may be a proof holds, and how near that is."""
+    what = said("comes out within {}", mm(HALF_A_FIT)) if proof.id in ASKED else "holds"
+    return said("That {} for {} of the bodies these measures allow.", what, in_ten(proof.sure))

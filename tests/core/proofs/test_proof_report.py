@@ -21,7 +21,7 @@ def test_failing_proofs_stand_on_top_in_the_readers_unit() -> None:
     assert table.head == ("proof", "outcome", "what it says")
     assert table.rows == (
         ("head through the neck", "FAILS", "It is 1 in off."),
-        ("bust as asked", "UNCERTAIN", "It is 1 in off."),
+        ("bust as asked", "UNCERTAIN, 7 in 10 sure", "It is 1 in off."),
         ("back outline", "holds", "It is 1 in off."),
         ("front outline", "holds, 9 in 10 sure", "It is 1 in off."),
     )
