@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import stat
 import time
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -216,6 +217,36 @@ def test_what_there_is_not_is_one_sentence(
     err = capsys.readouterr().err
     assert says in err
     assert len(err.splitlines()) == 1
+
+
+def test_two_projects_of_one_file_name_are_two(data_folder: Path) -> None:
+    """Names that differ in a mark alone take nothing from each other, whichever goes first."""
+    begin()
+    assert run("projects", "copy", "summer", "Summer!") == 0
+    assert run("projects", "copy", "summer", "sümmer") == 0
+    assert {one.title for one in work.projects()} == {"summer", "Summer!", "sümmer"}
+    assert run("projects", "delete", "summer", "--yes") == 0
+    (exact,) = (one for one in work.projects() if one.title == "Summer!")
+    work.save(replace(exact, notes="mine"))
+    assert {one.title: one.notes for one in work.projects()} == {"Summer!": "mine", "sümmer": ""}
+    assert run("projects", "restore", "summer") == 0
+    assert len(work.projects()) == 3
+
+
+def test_signs_that_a_terminal_obeys_are_marked_in_a_project(
+    data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Wherever in the file they stand."""
+    begin()
+    (place,) = (data_folder / "projects").rglob("*.json")
+    told = json.loads(place.read_text())
+    told |= {"name": "sum\x1b[2Jmer", "notes": "a\x9bb", "cloth": "\u202ec"}
+    place.write_text(json.dumps(told))
+    capsys.readouterr()
+    assert run("projects", "show", "sum?[2Jmer") == 0
+    out = capsys.readouterr().out
+    assert "notes: a?b" in out
+    assert "cloth: ?c" in out
 
 
 def test_a_project_goes_with_its_person(data_folder: Path) -> None:

@@ -225,3 +225,25 @@ def test_stopping_takes_back_what_was_not_finished(
     assert "stopped" in capsys.readouterr().err
     assert {path: path.read_bytes() for path in folder.rglob("*") if path.is_file()} == before
     assert not list(tmp_path.glob(".tapewise-*"))
+
+
+@pytest.mark.skipif(os.name != "posix", reason="home folders as POSIX has them")
+def test_where_there_is_no_home_folder_one_sentence_says_so(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Neither told by the environment nor known of the user; exit 2, as for any wrong input."""
+    import pwd
+
+    def nobody(uid: int) -> object:
+        raise KeyError(uid)
+
+    monkeypatch.setattr(pwd, "getpwuid", nobody)
+    for name in ("HOME", "XDG_DATA_HOME", "TAPEWISE_DATA"):
+        monkeypatch.delenv(name, raising=False)
+    for arguments in (("profiles",), ("projects",), ("draft", "Ada", "jersey-top", "--out", "x")):
+        assert main(arguments) == 2
+        err = capsys.readouterr().err
+        assert "no home folder to keep people in; set TAPEWISE_DATA" in err
+        assert len(err.splitlines()) == 1
+    for arguments in (("settings",), ("garments",), ("doctor",)):
+        assert main(arguments) in (0, 1)

@@ -84,9 +84,17 @@ def places(owner: str) -> list[Path]:
 
 
 def place_of(work: Work) -> Path:
-    """Return where a project is kept."""
-    owner = work.owner or store.id_of(work.person)
-    return folder() / owner / f"{slug(work.title)}.json"
+    """Return where a project is kept, or would be: no two titles share a file."""
+    own = folder() / (work.owner or store.id_of(work.person))
+    usual = own / f"{slug(work.title)}.json"
+    there = usable(usual)
+    if there is not None and there.title == work.title:
+        return usual
+    for place in places(own.name):
+        found = usable(place)
+        if found is not None and found.title == work.title:
+            return place
+    return usual if there is None else own / f"{marked_slug(work.title)}.json"
 
 
 def usable(place: Path) -> Work | None:

@@ -17,6 +17,7 @@ from tapewise_core.garments import shelf
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.style.settle import measured_now
 from tapewise_core.tasks.asked_paper import Paper
+from tapewise_core.text.legible import legible
 
 FORMAT, VERSION = "tapewise project", 1
 _READABLE = ((FORMAT, VERSION), ("tapewise work", 1))
@@ -155,14 +156,14 @@ def _options(garment: str) -> tuple[str, ...]:
 
 
 def _text(name: str, value: object) -> str:
-    """Pass text that can be written again; half a pair of surrogates cannot."""
+    """Pass text that can be written again and shown; half a pair of surrogates can be neither."""
     if not isinstance(value, str):
         raise ValueError(f"its “{_short(name)}” must be text")
     try:
         value.encode()
     except UnicodeEncodeError:
         raise ValueError(f"its “{name}” holds a sign that is none") from None
-    return value
+    return legible(value)
 
 
 def _texts(name: str, value: object) -> tuple[str, ...]:
