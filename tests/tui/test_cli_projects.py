@@ -21,7 +21,8 @@ from tapewise_tui.cli import main
 
 @pytest.fixture(autouse=True)
 def ada(data_folder: Path) -> Profile:
-    """Somebody on file."""
+    """Somebody on file, and nothing set."""
+    (data_folder / "settings.json").unlink()
     made = Profile.of("Ada Byron")
     for key, cm in {"bust": 92.0, "waist": 74.0, "hip": 99.0, "height": 167.0}.items():
         made = made.with_value(key, cm)
@@ -40,7 +41,7 @@ def run(*arguments: str) -> int:
 def begin() -> int:
     """Draft a skirt as a project."""
     draft = ("draft", "Ada Byron", "circle-skirt", "--project", "summer", "--out", "summer")
-    return run(*draft, "--set", "stretch=30", "--machines", "zigzag")
+    return run(*draft, "--set", "stretch=30", "--machines", "zigzag", "--no-pages")
 
 
 def test_a_draft_kept_as_a_project_is_drawn_again_by_its_name(tmp_path: Path) -> None:

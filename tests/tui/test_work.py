@@ -64,7 +64,6 @@ def test_a_spoilt_file_is_a_fresh_start(text: str) -> None:
 
 def test_a_folder_that_cannot_be_made_is_said(data_folder: Path) -> None:
     """One sentence names the folder."""
-    data_folder.mkdir(parents=True)
     (data_folder / "projects").write_text("in the way")
     with pytest.raises(FilesError, match="projects"):
         work.save(FULL)

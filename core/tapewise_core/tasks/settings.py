@@ -14,7 +14,7 @@ from pathlib import Path
 from tapewise_core.errors import FilesError, OptionError
 from tapewise_core.profiles.files import aside_of, keep_beside, put, reason
 from tapewise_core.profiles.folders import alone, data_folder
-from tapewise_core.sewing.machines import read_machines
+from tapewise_core.sewing.machines import Machine, read_machines
 from tapewise_core.text.legible import legible
 from tapewise_core.text.near import near_words
 from tapewise_core.units import Unit
@@ -114,7 +114,7 @@ def changed(before: Settings, key: str, text: str) -> Settings:
         raise OptionError(f"There is no setting “{key[:40]}”; {near_words(key, KEYS)}")
     value = " ".join(text.split()).lower()
     if key == "machines" and value:
-        value = ", ".join(sorted(read_machines(value)))
+        value = ", ".join(one for one in Machine if one in read_machines(value))
     choices = {"unit": tuple(Unit), "paper": PAPERS, "look": LOOKS}.get(key)
     if choices is not None and value and value not in choices:
         raise OptionError(f"{key} is one of {', '.join(choices)}, not “{text}”.")
