@@ -23,8 +23,9 @@ from tapewise_core.geometry.path import Path
 SNAP = 5.0
 """Where a ruled part ends so near to a point that has a name, it ends there [mm] (our choice)."""
 
-SAME = 1.0
-"""Points of a curve that lie nearer to each other are one [mm]."""
+CLOSE = 12.0
+"""A named point so near to another of its curve is none of those it is drawn through [mm]: told
+to the millimetre, two so close would turn it (our choice)."""
 
 ON = 0.3
 """A named point that lies further from a curve is none of its points [mm]."""
@@ -100,7 +101,7 @@ def _shape(paper: DraftingPaper, step: Curve) -> _Shape:
     between = [(*walked_to(step.path, paper.point(name)), name) for name in step.names[1:-1]]
     nodes = {0.0: step.names[0], step.path.length(): step.names[-1]}
     for at, off, name in between:
-        if off <= ON and all(abs(at - other) > SAME for other in nodes):
+        if off <= ON and all(abs(at - other) > CLOSE for other in nodes):
             nodes[at] = name
     spans: Sequence[Span] = []
     done = 0.0
@@ -110,7 +111,7 @@ def _shape(paper: DraftingPaper, step: Curve) -> _Shape:
         if run.straight:
             spans = (*spans, (first, last))
         else:
-            inside = [at - done for at in nodes if done + SAME < at < end - SAME]
+            inside = [at - done for at in nodes if done + CLOSE < at < end - CLOSE]
             for at in bent_points(run.path, inside)[1:-1]:
                 nodes.setdefault(_snapped(at + done, nodes), "")
         nodes.setdefault(first, "")
