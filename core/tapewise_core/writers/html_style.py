@@ -43,7 +43,8 @@ input { width: 1.05em; height: 1.05em; flex: none; }
   .fill svg { margin: 0 auto .5rem; width: 100%; max-width: 20rem; }
   .step svg, .wide figure { max-width: 100%; }
   .wide figure:first-of-type { float: none; width: 100%; margin: 0; }
-  table { font-size: .85rem; }
+  table { font-size: .8rem; }
+  th, td { padding: .2em .25em; }
 }
 @page { margin: 14mm; }
 @media print {
