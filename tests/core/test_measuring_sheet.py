@@ -16,7 +16,7 @@ from tapewise_core.tasks.sheet import measuring_sheet
 from tapewise_core.tasks.sheet_files import sheet_text, write_sheet
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
-from tapewise_core.writers.document_flow import BESIDE
+from tapewise_core.writers.document_blocks import BESIDE
 from tapewise_core.writers.document_pdf import document_pdf
 from tapewise_core.writers.html import page
 from tapewise_core.writers.pdf_pen import POINTS

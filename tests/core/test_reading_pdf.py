@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ctypes
+import re
 from collections.abc import Iterator
 from io import BytesIO
 
@@ -66,3 +67,19 @@ def test_a_long_list_of_pairs_stands_in_two_halves() -> None:
     assert rows[0] == ("o0", "0", "o8", "8")
     assert rows[-1] == ("o7", "7", "", "")
     assert halves(Table(table.head, table.rows[:5])) == [table.head, *table.rows[:5]]
+
+
+@pytest.mark.parametrize("lines", range(26, 40))
+def test_what_opens_a_table_stands_above_its_first_rows(lines: int) -> None:
+    """However far down the page it comes."""
+    words = tuple(Paragraph(f"Line {n}.") for n in range(lines))
+    table = Table(("a", "b", "c"), tuple((f"row {n}", "x", "y") for n in range(20)))
+    blocks = (Heading("Top", 1), *words, Paragraph("The table opens here."), table)
+    pages = pypdfium2.PdfDocument(BytesIO(document_pdf(Document("x", blocks))))
+    (opened,) = (text for text in map(_text, pages) if "The table opens here." in text)
+    assert re.search(r"row 1\s", opened)
+
+
+def _text(page: pypdfium2.PdfPage) -> str:
+    text: str = page.get_textpage().get_text_range()
+    return text
