@@ -16,15 +16,12 @@ from textual.screen import Screen
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks import damaged, people
+from tapewise_core.tasks import people
 from tapewise_core.tasks.settings import found, settings
 from tapewise_core.tasks.work import PAGES, Work
 from tapewise_core.units import Unit
-from tapewise_tui import drafting, keys, trouble, words
+from tapewise_tui import keys, trouble, words
 from tapewise_tui.desk import Desk
-from tapewise_tui.dialogs.clash import ClashDialog
-from tapewise_tui.dialogs.help import HelpDialog
-from tapewise_tui.dialogs.pages import PagesDialog
 from tapewise_tui.exits import BROKEN, WRONG
 from tapewise_tui.page import Page, Wizard
 from tapewise_tui.pages.start import StartPage
@@ -49,6 +46,7 @@ class TapewiseApp(App[None], inherit_bindings=False):
         super().__init__()
         self.desk = desk or Desk()
         self.way = Way()
+        self.warm = False
         for theme in THEMES:
             self.register_theme(theme)
         self.theme = THEMES[0].name
@@ -57,7 +55,6 @@ class TapewiseApp(App[None], inherit_bindings=False):
 
     def on_mount(self) -> None:
         on_hang_up(self._hang_up)
-        self.run_worker(warm_up, thread=True, group="warm up")
         self.push_screen(StartPage(self.desk))
         self.run_worker(self._tell_spoilt, thread=True, group="spoilt files")
 
@@ -114,6 +111,13 @@ class TapewiseApp(App[None], inherit_bindings=False):
         if self.page is page:
             self.way.stands(page.NAME)
             self.desk.place(page.NAME)
+            self._warm_up()
+
+    def _warm_up(self) -> None:
+        """Once the first page stands, read what the others need."""
+        if not self.warm:
+            self.warm = True
+            self.run_worker(warm_up, thread=True, group="warm up")
 
     def fall_back(self, page: Page, error: Exception) -> None:
         """Turn to the page before in place of one that cannot be shown, else to a plainer one."""
@@ -126,6 +130,8 @@ class TapewiseApp(App[None], inherit_bindings=False):
 
     def ask_which(self, page: Page) -> None:
         """Ask which reading counts, where another window changed the same measure; one by one."""
+        from tapewise_tui.dialogs.clash import ClashDialog
+
         desk = self.desk
         if desk.asked and self.screen is page:
             dialog = ClashDialog(desk.asked[0], desk.profile.name, desk.unit)
@@ -193,10 +199,14 @@ class TapewiseApp(App[None], inherit_bindings=False):
     def action_help(self) -> None:
         page = self.page
         if page is not None and self.screen is page:
+            from tapewise_tui.dialogs.help import HelpDialog
+
             self.push_screen(HelpDialog(page.NAME, page.PURPOSE, keys.at_work(page)))
 
     def action_pages(self) -> None:
         if self.screen is self.page:
+            from tapewise_tui.dialogs.pages import PagesDialog
+
             self.push_screen(PagesDialog(), self._pointed)
 
     def _pointed(self, name: str | None) -> None:
@@ -209,6 +219,7 @@ class TapewiseApp(App[None], inherit_bindings=False):
         if page is None or self.screen is not page:
             return
         from tapewise_core.tasks.by_hand import hand_steps
+        from tapewise_tui import drafting
         from tapewise_tui.dialogs.steps import StepsDialog
 
         page.keep_typed()
@@ -238,6 +249,8 @@ _WIZARD: type[Wizard] = TapewiseApp
 
 def _spoilt() -> str:
     """Say briefly which projects and settings cannot be used; the list tells of people's files."""
+    from tapewise_core.tasks import damaged
+
     try:
         told = [f"“{one.title}” of {one.person or 'nobody here'}" for one in damaged.projects()]
         told += ["what is set once for all"] if found().fault else []

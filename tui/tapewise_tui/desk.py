@@ -16,7 +16,7 @@ from tapewise_core.measures.body import Origin, WaistSite
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.measures.order import KEYS
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks import guesses, people, settings, work
+from tapewise_core.tasks import people, settings, work
 from tapewise_core.tasks.people import Check
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.told import Reader
@@ -93,7 +93,9 @@ class Desk:
         """The measures that the garment makes use of, in the order of taking them."""
         made, known = self.work, self._ordered
         if known is None or known[0] is not self.profile or known[1] != (made.garment, made.asked):
-            found = guesses.used(made.garment, made.asked, self.profile, self.unit)
+            from tapewise_core.tasks.guesses import used  # not before it is wanted
+
+            found = used(made.garment, made.asked, self.profile, self.unit)
             known = self._ordered = (self.profile, (made.garment, made.asked), found)
         return known[2]
 

@@ -11,7 +11,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
-from tapewise_core.tasks import people, people_changes, projects, wizard, work
+from tapewise_core.tasks import people, people_changes, projects, work
 from tapewise_core.tasks.people_changes import Change
 from tapewise_core.tasks.work import Work
 from tapewise_core.units import Unit
@@ -114,7 +114,9 @@ def project_copied(one: Work, name: str) -> Done:
 
 def project_line(one: Work) -> str:
     """Return a project as a list shows it: its name, what it is, what was chosen, and when."""
-    title = wizard.garment(one.garment).title
+    from tapewise_core.tasks.wizard import garment  # not before it is wanted
+
+    title = garment(one.garment).title
     told = [one.title, title if one.title != one.garment else ""]
     told.append(words.count(len(one.asked), "choice") if one.asked else "")
     told.append(words.day(date.fromisoformat(one.when[:10])) if one.when else "")

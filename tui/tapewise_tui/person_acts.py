@@ -7,7 +7,7 @@ from functools import partial
 
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
-from tapewise_core.tasks import wizard, work
+from tapewise_core.tasks import work
 from tapewise_core.tasks.work import Work
 from tapewise_tui import peopling, words
 from tapewise_tui.dialogs.asking import AskDialog, SureDialog
@@ -96,7 +96,9 @@ class PersonActs:
 
 def ask_what(page: Page, profile: Profile) -> None:
     """Ask what is made for somebody, and go on to the measures; left, it is the usual."""
-    lines = tuple(Line(one.name, f"{one.title}: {one.says}") for one in wizard.garments())
+    from tapewise_core.tasks.wizard import garments  # not before it is wanted
+
+    lines = tuple(Line(one.name, f"{one.title}: {one.says}") for one in garments())
 
     def chosen(name: str | None) -> None:
         made = peopling.beginning(profile, name or lines[0].key or "")

@@ -2,30 +2,40 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping
+from importlib import import_module
+
 from tapewise_core.profiles.profile import Profile
 from tapewise_tui.page import Page
-from tapewise_tui.pages.garment import GarmentPage
-from tapewise_tui.pages.measure import MeasurePage
-from tapewise_tui.pages.prove import ProvePage
-from tapewise_tui.pages.review import ReviewPage
-from tapewise_tui.pages.save import SavePage
-from tapewise_tui.pages.sew import SewPage
-from tapewise_tui.pages.start import StartPage
-from tapewise_tui.pages.table import TablePage
 
-PAGE_OF: dict[str, type[Page]] = {
-    page.NAME: page
-    for page in (
-        StartPage,
-        MeasurePage,
-        TablePage,
-        ReviewPage,
-        GarmentPage,
-        ProvePage,
-        SavePage,
-        SewPage,
-    )
+_PLACES = {
+    "start": "StartPage",
+    "measure": "MeasurePage",
+    "table": "TablePage",
+    "review": "ReviewPage",
+    "garment": "GarmentPage",
+    "prove": "ProvePage",
+    "save": "SavePage",
+    "sew": "SewPage",
 }
+
+
+class _Pages(Mapping[str, type[Page]]):
+    """The pages by name, each read from its file when it is first asked for."""
+
+    def __getitem__(self, name: str) -> type[Page]:
+        found: type[Page] = getattr(import_module(f"tapewise_tui.pages.{name}"), _PLACES[name])
+        assert issubclass(found, Page)
+        return found
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(_PLACES)
+
+    def __len__(self) -> int:
+        return len(_PLACES)
+
+
+PAGE_OF: Mapping[str, type[Page]] = _Pages()
 
 
 class Way:
@@ -56,9 +66,11 @@ class Way:
 
 
 def warm_up() -> None:
-    """Read the code of garments, estimates and formats while the person reads the first page."""
-    from tapewise_core.tasks import wizard
+    """Read the code of pages, garments and estimates while the person reads the first page."""
+    from tapewise_core.tasks import judging, wizard
     from tapewise_core.tasks.people import check
 
+    assert judging
+    list(PAGE_OF.values())
     wizard.garments()
     check(Profile.of("nobody").with_value("height", 168.0))

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from importlib import import_module
+from typing import TYPE_CHECKING
 
 from tapewise_core.errors import OptionError
-from tapewise_core.garments.garment import Garment
 from tapewise_core.text.near import near_words
+
+if TYPE_CHECKING:
+    from tapewise_core.garments.garment import Garment
 
 PAGES = {
     "jersey-top": ("jersey_top", "JERSEY_TOP"),
@@ -22,6 +25,8 @@ def garment(name: str) -> Garment:
     """Return a garment; raises OptionError naming the ones there are."""
     if name not in PAGES:
         raise OptionError(f"There is no garment “{name}”; {near_words(name, tuple(PAGES))}")
+    from tapewise_core.garments.garment import Garment  # with all that a draft is
+
     page, attribute = PAGES[name]
     found = getattr(import_module(f"tapewise_core.garments.{page}.page"), attribute)
     assert isinstance(found, Garment)

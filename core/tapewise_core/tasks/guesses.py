@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.body import Body
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
@@ -18,6 +17,7 @@ from tapewise_core.tasks.people import body_of
 from tapewise_core.units import Unit
 
 if TYPE_CHECKING:
+    from tapewise_core.garments.garment import Garment
     from tapewise_core.statistics.worth import Worth
 
 SLIGHT = 0.3

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from textual import on
+from textual import work as working
 from textual.events import Key
+from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Static
 
@@ -14,7 +16,7 @@ from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
 from tapewise_core.tasks import people, work
-from tapewise_tui import keys, peopling
+from tapewise_tui import keys, peopling, trouble
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.person import PersonDialog
 from tapewise_tui.line import Line
@@ -61,6 +63,13 @@ class StartPage(Page):
         ),
     ]
 
+    class Judged(Message):
+        """A worker looked at everybody's measures."""
+
+        def __init__(self, rows: Mapping[str, tuple[str, str, str, str]]) -> None:
+            super().__init__()
+            self.rows = rows
+
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.entries: dict[str, Entry] = {}
@@ -83,18 +92,36 @@ class StartPage(Page):
             entries = ()
         self.entries = {str(entry.path): entry for entry in entries}
         table = self.query_one(Rows)
-        rows = {key: peopling.row(one, brief=len(entries) > MANY) for key, one in self._rows()}
+        self._list({key: peopling.row(one, brief=True) for key, one in self.entries.items()})
+        self._resume(table)
+        table.focus()
+        if len(entries) <= MANY:
+            self._judge(tuple(self.entries.items()))
+
+    @working(thread=True, exclusive=True, group="judge")
+    def _judge(self, entries: tuple[tuple[str, Entry], ...]) -> None:
+        """Look what is unlikely about everybody, once the list stands."""
+        try:
+            rows = {key: peopling.row(entry, brief=False) for key, entry in entries}
+        except Exception as error:  # the list stands without
+            trouble.note(error)
+            return
+        self.post_message(self.Judged(rows))
+
+    @on(Judged)
+    def judged(self, event: Judged) -> None:
+        event.stop()
+        if list(event.rows) == list(self.entries):
+            self._list(event.rows)
+
+    def _list(self, rows: Mapping[str, tuple[str, str, str, str]]) -> None:
+        """Show the people; a column of groups only where there are any."""
         grouped = any(row[1] for row in rows.values())
         group = (("Group", 14),) if grouped else ()
         person = ("Person", 28 if self.size.width >= WIDE else 22)
         columns = (person, *group, ("Last measured", 17), ("Open", 12))
         shown = {key: row if grouped else (row[0], *row[2:]) for key, row in rows.items()}
-        table.fill(columns, list(shown.items()))
-        self._resume(table)
-        table.focus()
-
-    def _rows(self) -> Iterable[tuple[str, Entry]]:
-        return self.entries.items()
+        self.query_one(Rows).fill(columns, list(shown.items()))
 
     def _resume(self, table: Rows) -> None:
         last = work.latest()
