@@ -50,6 +50,7 @@ class Desk:
         self.trouble = ""
         self.asked_machines = False
         self.marked = ""
+        self.drawn: tuple[tuple[Profile, object, object], ...] = ()
         self.asked: tuple[people.store.Clash, ...] = ()
         self.all_measures = False
         self.judges = True

@@ -13,6 +13,9 @@ from tapewise_core.units import Unit
 from tapewise_tui import trouble, words
 from tapewise_tui.desk import Desk
 
+REMEMBERED = 4
+"""How many drafts are remembered (our choice): the one kept, and those just tried."""
+
 SURE = 14
 """How wide the column is that says how proofs stand."""
 
@@ -23,14 +26,37 @@ def drafted(desk: Desk) -> Drafted | str:
 
 
 def of(profile: Profile, made: Work, desk: Desk) -> Drafted | str:
-    """Return the draft of some work, which need not be kept yet; safe in a worker."""
+    """Return the draft of some work, which need not be kept yet; safe in a worker.
+
+    The last ones are remembered, so that no page drafts again what the page before drew.
+    """
+    wish = (made.garment, dict(made.asked), made.machines, desk.today)
+    for whose, what, there in desk.drawn:
+        if whose is profile and what == wish and isinstance(there, Drafted):
+            return there
     try:
         machines = wizard.machines(made.machines)
-        return drafting.draft(profile, made.garment, made.asked, machines=machines, made=desk.today)
+        new = drafting.draft(profile, made.garment, made.asked, machines=machines, made=desk.today)
+        desk.drawn = ((profile, wish, new), *desk.drawn[: REMEMBERED - 1])
+        return new
     except TapewiseError as error:
         return desk.reader.spell(error.told)
     except Exception as error:  # a garment at fault leaves the page usable, to choose another
         return trouble.note(error)
+
+
+def judged(draft: Drafted, desk: Desk) -> Drafted:
+    """Return a draft with its verdict and the mends that were tried; for a worker.
+
+    It is remembered in place of the draft.
+    """
+    from tapewise_core.tasks.judging import judged as judge  # not before it is wanted: numpy
+
+    sure = judge(draft)
+    desk.drawn = tuple(
+        (whose, what, sure if there is draft else there) for whose, what, there in desk.drawn
+    )
+    return sure
 
 
 def sureness(profile: Profile, made: Work, desk: Desk) -> str:

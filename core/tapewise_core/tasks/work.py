@@ -18,6 +18,7 @@ from tapewise_core.profiles import store, trash
 from tapewise_core.profiles.deleting import Gone
 from tapewise_core.profiles.files import reason
 from tapewise_core.profiles.folders import alone, data_folder
+from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work_files import (
     BEFORE,
@@ -50,7 +51,8 @@ def load(person: str) -> Work:
 def fresh(person: str) -> Work:
     """Return a new project for a person, with what is set for the user."""
     usual, new = settings(), Work(person)
-    machines = tuple(usual.machines.split(", ")) if usual.machines else new.machines
+    there = usual.machines.split(", ")
+    machines = tuple(one.value for one in Machine if one in there) or new.machines
     formats = (f"pdf-{usual.paper}",) if usual.paper else new.formats
     return replace(new, machines=machines, formats=formats)
 

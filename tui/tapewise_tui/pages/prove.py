@@ -82,10 +82,8 @@ class ProvePage(Page):
 
     @work(thread=True, exclusive=True, group="how sure")
     def _judge(self, draft: Drafted) -> None:
-        from tapewise_core.tasks.judging import judged  # not before it is wanted: numpy
-
         try:
-            after = judged(draft)
+            after = drafting.judged(draft, self.desk)
             mended = [one for one in proving.rows(after, self.desk) if one.proof and one.proof.mend]
             mends = {one.key: proving.changed(one.proof, self.desk) for one in mended if one.proof}
             self.post_message(self.Judged(draft, after, mends))

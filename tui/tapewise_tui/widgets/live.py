@@ -128,10 +128,8 @@ class LivePattern(Vertical):
 
     @work(thread=True, exclusive=True, group="how sure")
     def _judge(self, draft: Drafted) -> None:
-        from tapewise_core.tasks.judging import judged  # not before it is wanted: numpy
-
         try:
-            self.post_message(self.Surer(draft, judged(draft)))
+            self.post_message(self.Surer(draft, drafting.judged(draft, self.desk)))
         except Exception as error:  # the proofs as estimated stay on the page
             trouble.note(error)
 
