@@ -19,7 +19,7 @@ from tapewise_core.tasks.people import store
 
 pty = pytest.importorskip("pty", reason="terminals of this kind are not on this system")
 
-NEW = "\x0e"
+NEW, KEEP = "\x0e", "\x1bOS"
 
 
 class Terminal:
@@ -78,14 +78,18 @@ def _measure(terminal: Terminal) -> None:
     terminal.until("Last measured")
     terminal.keys(NEW)
     terminal.until("Who is measured?")
-    terminal.keys("Ada Quist\r")
+    terminal.keys("Ada Quist")
+    terminal.until("Ada Quist")
+    terminal.keys(KEEP)
+    terminal.until("What is made for")
+    terminal.keys("grown-on\r")
     terminal.until("Before the first measure")
     terminal.keys("\r")
     terminal.until("1st")
-    terminal.keys("56\r")
+    terminal.keys("169\r")
     terminal.until("2nd")
-    terminal.keys("56.4\r")
-    terminal.until("Neck base")
+    terminal.keys("169.4\r")
+    terminal.until("Head ·")
 
 
 def test_killed_in_the_middle_of_measuring_nothing_is_lost(terminal: Terminal) -> None:
@@ -93,13 +97,13 @@ def test_killed_in_the_middle_of_measuring_nothing_is_lost(terminal: Terminal) -
     _measure(terminal)
     terminal.process.kill()
     terminal.process.wait(10)
-    assert store.load("Ada Quist").measures["head"].readings == (56.0, 56.4)
+    assert store.load("Ada Quist").measures["height"].readings == (169.0, 169.4)
     left = work.latest()
     assert left is not None
-    assert (left.person, left.page, left.measure) == ("Ada Quist", "measure", "neck")
+    assert (left.person, left.page, left.measure) == ("Ada Quist", "measure", "head")
     again = Terminal()
     try:
-        again.until("Last time: Ada Quist, page measure at the neck base")
+        again.until("Last time: Ada Quist, page measure at the head")
     finally:
         again.process.kill()
         again.process.wait(10)
@@ -109,12 +113,12 @@ def test_killed_in_the_middle_of_measuring_nothing_is_lost(terminal: Terminal) -
 def test_a_closed_terminal_keeps_even_what_was_only_typed(terminal: Terminal) -> None:
     """A reading typed but not entered is kept when the line hangs up."""
     _measure(terminal)
-    terminal.keys("36.5")
-    terminal.until("36")
+    terminal.keys("56.5")
+    terminal.until("56")
     time.sleep(0.3)
     terminal.process.send_signal(signal.SIGHUP)
     terminal.process.wait(10)
-    assert store.load("Ada Quist").measures["neck"].readings == (36.5,)
+    assert store.load("Ada Quist").measures["head"].readings == (56.5,)
 
 
 BROKEN_PAGE = """
