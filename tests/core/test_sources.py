@@ -32,6 +32,8 @@ UNITS = {
     "dots",
     "bytes",
     "seconds",
+    "pixels",
+    "characters",
 }
 """What else stands in brackets in a docstring."""
 

@@ -60,8 +60,8 @@ def grid(
 def widths(natural: Sequence[float], room: float) -> list[float]:
     """Return how wide columns are in a room, those that need less than their share as they are.
 
-    >>> widths([20.0, 40.0], 100.0), widths([20.0, 500.0, 90.0], 300.0)
-    ([33.33333333333333, 66.66666666666666], [20.0, 190.0, 90.0])
+    >>> widths([20.0, 60.0], 100.0), widths([20.0, 500.0, 90.0], 300.0)
+    ([25.0, 75.0], [20.0, 190.0, 90.0])
     """
     total = sum(natural)
     if total <= room:
