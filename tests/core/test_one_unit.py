@@ -22,7 +22,7 @@ from tapewise_core.measures.reading import read
 from tapewise_core.paper import sizes
 from tapewise_core.paper.paging import OVERLAP, Paging
 from tapewise_core.paper.pattern_set import PatternSet
-from tapewise_core.paper.projector import canvas
+from tapewise_core.paper.projector import canvas, projected
 from tapewise_core.paper.roll import rolled
 from tapewise_core.paper.tiling import tiled
 from tapewise_core.style.kind import ValueKind
@@ -172,6 +172,7 @@ def test_paper_is_told_in_one_unit(garment: str, unit: Unit) -> None:
     roll = rolled(drawn, sizes.ROLL, sizes.MARGIN)
     texts += [*written(roll.canvas), *(text for one in roll.sheets for text in inked(one.inks))]
     texts += written(canvas(drawn))
+    texts += _flowing(inked(projected(drawn).sheets[0].inks))
     assert len(texts) > 100
     assert foreign(texts, unit) == []
 

@@ -5,14 +5,19 @@ import sys
 from dataclasses import replace
 
 import pytest
+from making import DAY, person
 from paper_samples import pattern
+from shapely import LineString, MultiPoint, Polygon
 
 from tapewise_core.errors import OptionError
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.drawing import Drawing, Layer, Stroke
+from tapewise_core.paper import projector
+from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
 from tapewise_core.paper.sizes import PageSize
+from tapewise_core.tasks.drafting import draft
+from tapewise_core.tasks.files import pattern_set
 from tapewise_core.writers.formats import FORMATS, render
 from tapewise_core.writers.makers import PaperOptions
 
@@ -138,3 +143,22 @@ def test_paper_has_the_size_its_format_names(name: str, size: tuple[float, float
     for page in pypdfium2.PdfDocument(data):
         found = sorted(points * 25.4 / 72 for points in page.get_size())
         assert found == pytest.approx(sorted(size), abs=0.05)
+
+
+def test_a_projectors_words_lie_inside_their_piece_and_off_the_arrow() -> None:
+    """As large as the piece has room for, on every piece of a top with sleeves and a band."""
+    made = draft(person(), "set-in-top", {}, made=DAY)
+    for piece in pattern_set(made).opened:
+        heavy = projector.heavy(piece)
+        words = [ink for ink in heavy if isinstance(ink, TextLine)]
+        assert len(words) == 3
+        cut = next(i for i in heavy if isinstance(i, Stroke) and i.layer is Layer.CUT)
+        inside = Polygon([(p.x, p.y) for p in cut.path.flattened(0.5)])
+        arrows = [i for i in heavy if isinstance(i, Stroke) and i.name.startswith("grain")]
+        for ink in words:
+            box = MultiPoint([(p.x, p.y) for p in ink.corners()]).convex_hull
+            assert ink.size > 5
+            assert inside.contains(box)
+            for arrow in arrows:
+                line = LineString([(p.x, p.y) for p in arrow.corners()])
+                assert line.distance(box) > 1

@@ -16,7 +16,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.document import Document, Paragraph
 from tapewise_core.paper.drawing import Layer, Stroke
 from tapewise_core.paper.look import DARK
-from tapewise_core.paper.projector import canvas, projected
+from tapewise_core.paper.projector import projected
 from tapewise_core.paper.sizes import A4
 from tapewise_core.paper.tiling import tiled
 from tapewise_core.writers.document_pdf import document_pdf
@@ -146,7 +146,7 @@ def test_a_line_that_is_nowhere_is_refused() -> None:
 
 def test_a_projector_page_is_dark_to_its_edges() -> None:
     """Light on dark covers the whole page, so no white border dazzles."""
-    data = pdf(projected(canvas(pattern()), ""), DARK)
-    pixels = pypdfium2.PdfDocument(data)[0].render(scale=0.2, grayscale=True).to_numpy()
+    data = pdf(projected(pattern()), DARK)
+    pixels = pypdfium2.PdfDocument(data)[1].render(scale=0.2, grayscale=True).to_numpy()
     assert pixels[3:-3, 3:-3].mean() < 80
     assert sorted(set(re.findall(rb"/PrintScaling /(\w+)", data))) == [b"None"]

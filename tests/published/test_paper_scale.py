@@ -6,6 +6,7 @@ pixel is 1/96 in [css, 5.2].
 """
 
 import io
+from dataclasses import replace
 from functools import cache
 from itertools import pairwise
 
@@ -36,13 +37,16 @@ from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Vector
 from tapewise_core.paper import sizes
 from tapewise_core.paper.drawing import Drawing, Stroke
+from tapewise_core.paper.look import LIGHT
 from tapewise_core.paper.packing import ink_box
-from tapewise_core.paper.projector import SQUARE, canvas
+from tapewise_core.paper.projector import projected
 from tapewise_core.paper.roll import rolled
 from tapewise_core.paper.scale import squares
 from tapewise_core.paper.sheet import Prints, Sheet
 from tapewise_core.paper.sizes import A0, A3, A4, A4_OR_LETTER, LETTER
 from tapewise_core.paper.tiling import large, tiled
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
 from tapewise_core.writers.dxf import cutter_dxf, plain_dxf
 from tapewise_core.writers.pdf import pdf
 from tapewise_core.writers.svg import svg
@@ -267,21 +271,33 @@ def test_svg_squares_measure_what_they_say() -> None:
     assert 1000 + edges[1] - edges[0] == pytest.approx(1000, abs=1.0)
 
 
-def test_the_projector_grid_is_five_centimetres() -> None:
-    """Lines of the grid on the projector's canvas lie 50 mm apart as pdfium draws them."""
-    from tapewise_core.paper.look import LIGHT
-    from tapewise_core.paper.projector import projected
+@pytest.mark.parametrize(("unit", "step"), [(Unit.CM, 50.0), (Unit.IN, 50.8)])
+def test_the_projector_grid_is_as_wide_as_it_says(unit: Unit, step: float) -> None:
+    """Lines of its two pages' grids lie 5 cm or 2 in apart as pdfium draws them, as is written."""
+    prints = projected(replace(pattern(), reader=Reader(unit)))
+    data = pdf(prints, LIGHT)
+    for page, sheet in enumerate(prints.sheets):
+        width, height = page_size(data, page)
+        assert (width, height) == pytest.approx((sheet.width, sheet.height), abs=0.01)
+        ink = ink_of(data, page, Box(10, 2, width - 10, 4), 4.0).ink
+        lines, count = ndimage.label(ink.mean(axis=0) > 0.1)
+        middles = ndimage.center_of_mass(ink.mean(axis=0), lines, range(1, count + 1))
+        gaps = np.diff([m[0] for m in middles]) / 4.0
+        assert gaps == pytest.approx(step, abs=0.15)
+        assert count == round(width / step) - 1
+        words = " ".join(opened(data)[page].get_textpage().get_text_range().split())
+        assert ("5 cm" if unit is Unit.CM else "2 in") in words
 
-    drawing = canvas(pattern())
-    data = pdf(projected(drawing, ""), LIGHT)
-    width, height = page_size(data, 0)
-    assert (width, height) == pytest.approx((drawing.box.width, drawing.box.height), abs=0.01)
-    ink = ink_of(data, 0, Box(10, 2, width - 10, 4), 4.0).ink
-    lines, count = ndimage.label(ink.mean(axis=0) > 0.1)
-    middles = ndimage.center_of_mass(ink.mean(axis=0), lines, range(1, count + 1))
-    gaps = np.diff([m[0] for m in middles]) / 4.0
-    assert gaps == pytest.approx(SQUARE, abs=0.15)
-    assert count == round(width / SQUARE) - 1
+
+def test_the_square_to_set_a_projector_up_by_measures_what_it_says() -> None:
+    """20 in for who reads inches, 50 cm for others, as pdfium draws it."""
+    for unit, side in ((Unit.CM, 500.0), (Unit.IN, 508.0)):
+        prints = projected(replace(pattern(), reader=Reader(unit)))
+        data = pdf(prints, LIGHT)
+        lines = [ink for ink in prints.sheets[0].inks if isinstance(ink, Stroke)]
+        near = box_of(next(ink for ink in lines if ink.name == "square").corners())
+        xs = [upright(data, 0, x, near.top + 20, near.top + 40, 4) for x in (near.left, near.right)]
+        assert xs[1] - xs[0] == pytest.approx(side, abs=0.1)
 
 
 def test_text_is_found_where_it_is_seen() -> None:

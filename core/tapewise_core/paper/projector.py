@@ -3,40 +3,48 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import replace
+from itertools import product
+from typing import TYPE_CHECKING
 
 from tapewise_core.errors import PaperError
 from tapewise_core.geometry.outline import Box
-from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine
+from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.packing import filled_strip, ink_box, joined
 from tapewise_core.paper.pattern_set import PatternSet
+from tapewise_core.paper.projector_page import STEP, TYPE, setting_up, written_above
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import LONGEST
 from tapewise_core.text.told import About, said
 
-SQUARE = 50.0
-"""Spacing of the grid by which the picture is focused and squared [mm]."""
+if TYPE_CHECKING:
+    from shapely.geometry.base import BaseGeometry
 
 LEAST_LINE = {Layer.CUT: 2.4, Layer.STITCH: 1.6, Layer.MARKS: 2.0, Layer.GUIDE: 1.0}
 """Widths that stay a whole number of pixels where one pixel covers about a millimetre [mm]."""
 
-TYPE = 12.0
-"""Type that can be read from such a picture, where the piece has room for it [mm]."""
+
+INSIDE = 11.0
+"""Kept between large words and the cut line, so that they stay off the stitch line [mm]."""
+
+LINES = 1.4
+"""From line to line, as a share of the type's height."""
 
 
 def canvas(pattern: PatternSet) -> Drawing:
-    """Return all pieces on one canvas with a grid behind them, its edges on grid lines.
+    """Return all pieces on one canvas with a grid behind them, its edges on grid lines; the grid
+    is in the reader's unit, and a row of it on top says so.
 
     Raises PaperError if the canvas would be longer than a page may be.
     """
-    pieces = [replace(piece, inks=_heavy(piece)) for piece in pattern.opened]
+    pieces = [replace(piece, inks=heavy(piece)) for piece in pattern.opened]
     total = sum(ink_box(piece).width * ink_box(piece).height for piece in pieces)
     widest = max((ink_box(piece).width for piece in pieces), default=0.0)
     laid = filled_strip(pieces, max(widest + 10, math.sqrt(total * 1.6)))
     whole = joined(pattern.title, pattern.description, laid, 10.0)
-    box = _on_grid(whole.box)
+    box = _on_grid(whole.box, STEP[pattern.reader.unit])
     if max(box.width, box.height) > LONGEST:
         raise PaperError(
             said(
@@ -47,18 +55,19 @@ def canvas(pattern: PatternSet) -> Drawing:
                 About(LONGEST),
             )
         )
-    return replace(whole, box=box, inks=(*_grid(box), *whole.inks))
+    return written_above(replace(whole, box=box), pattern.label(), pattern.reader)
 
 
-def projected(drawing: Drawing, person: str) -> Prints:
-    """Return the canvas as one page of its own size."""
-    box = drawing.box
-    window = Window(box, Point(0, 0))
-    sheet = Sheet(drawing.title, box.width, box.height, (), window)
-    return Prints(drawing.title, person, drawing.description, drawing, (sheet,))
+def projected(pattern: PatternSet) -> Prints:
+    """Return the page to set the projector up by, and the canvas as one page of its own size."""
+    drawing = canvas(pattern)
+    window = Window(drawing.box, Point(0, 0))
+    sheet = Sheet(drawing.title, drawing.box.width, drawing.box.height, (), window)
+    sheets = (setting_up(pattern.reader), sheet)
+    return Prints(drawing.title, pattern.person, drawing.description, drawing, sheets)
 
 
-def _heavy(piece: Drawing) -> tuple[Ink, ...]:
+def heavy(piece: Drawing) -> tuple[Ink, ...]:
     """The piece in lines wide enough to be projected, its words large or left out."""
     strokes = [_widened(ink) for ink in piece.inks if isinstance(ink, Stroke)]
     return (*strokes, *_large_words(piece))
@@ -74,44 +83,50 @@ def _large_words(piece: Drawing) -> list[TextLine]:
     level = [ink for ink in words if not ink.angle]
     label = [ink for ink in level if ink.bold][:1]
     label += [ink for ink in level if "cut " in ink.text and ink not in label][:1]
-    label += [ink for ink in level if ink.text.startswith("set ")][:1]
+    sets = [ink for ink in level if ink.text.startswith("set ")][:1]
+    label += [replace(ink, text=ink.text.partition(":")[0]) for ink in sets]
     if not label:
         return []
-    start = label[0].at
-    room = _room(piece, start)
-    fits = [room / (0.6 * len(ink.text)) for ink in label]
-    size = min(TYPE, ink_box(piece).height / 10, *fits)
-    down = size - label[0].size
+    start, size = _free_place(piece, label)
     return [
-        replace(ink, at=start + Vector(0, down + i * size * 1.4), size=size, bold=True)
+        replace(ink, at=start + Vector(0, (0.8 + i * LINES) * size), size=size, bold=True)
         for i, ink in enumerate(label)
     ]
 
 
-def _room(piece: Drawing, start: Point) -> float:
-    """How far words may run from where they start to the right edge of the piece [mm]."""
-    return max(40.0, ink_box(piece).right - start.x - 15)
+def _free_place(piece: Drawing, label: Sequence[TextLine]) -> tuple[Point, float]:
+    """The upper left corner of the place next to where the label is that holds it inside the
+    piece and off its grain's arrow, and the size it is set in [mm]: as large as may be."""
+    from shapely import LineString, Polygon, box, union_all
+
+    strokes = [ink for ink in piece.inks if isinstance(ink, Stroke)]
+    lines = [[(p.x, p.y) for p in ink.corners()] for ink in strokes]
+    cuts = [line for ink, line in zip(strokes, lines, strict=True) if ink.layer is Layer.CUT]
+    named = zip(strokes, lines, strict=True)
+    marks = [line for ink, line in named if ink.name.startswith("grain")]
+    room: BaseGeometry = union_all([Polygon(line) for line in cuts if len(line) > 3]).buffer(
+        -INSIDE
+    )
+    room = room.difference(union_all([LineString(line) for line in marks]).buffer(INSIDE / 2))
+    where, at = ink_box(piece), label[0].at
+    places = sorted(
+        (Point(float(x), float(y)) for x, y in product(
+            range(round(where.left), round(where.right), 5),
+            range(round(where.top), round(where.bottom), 5),
+        )),
+        key=lambda place: (place - at).length(),
+    )  # fmt: skip
+    for size in (TYPE * 0.85**step for step in range(9)):
+        wide = max(0.6 * size * len(ink.text) for ink in label)
+        high = size * LINES * len(label)
+        for place in places:
+            if room.contains(box(place.x, place.y, place.x + wide, place.y + high)):
+                return place, size
+    return at, label[0].size
 
 
-def _on_grid(box: Box) -> Box:
+def _on_grid(box: Box, step: float) -> Box:
     """The box grown to whole squares of the grid."""
-    low = [math.floor(edge / SQUARE) * SQUARE for edge in (box.left, box.top)]
-    high = [math.ceil(edge / SQUARE) * SQUARE for edge in (box.right, box.bottom)]
+    low = [math.floor(edge / step) * step for edge in (box.left, box.top)]
+    high = [math.ceil(edge / step) * step for edge in (box.right, box.bottom)]
     return Box(low[0], low[1], high[0], high[1])
-
-
-def _grid(box: Box) -> list[Ink]:
-    """Lines every 5 cm; every tenth is heavier, and the outermost frame the picture."""
-    inks: list[Ink] = []
-    for number in range(round(box.width / SQUARE) + 1):
-        x = box.left + number * SQUARE
-        inks.append(_line(Point(x, box.top), Point(x, box.bottom), number))
-    for number in range(round(box.height / SQUARE) + 1):
-        y = box.top + number * SQUARE
-        inks.append(_line(Point(box.left, y), Point(box.right, y), number))
-    return inks
-
-
-def _line(start: Point, end: Point, number: int) -> Stroke:
-    width = 1.6 if number % 10 == 0 else 0.8
-    return Stroke(ruled(start, end), Layer.GRID, Dash.SOLID, width)

@@ -107,7 +107,7 @@ _ALL = (
     ),
     Format(
         "pdf-projector",
-        "one canvas with heavy lines and a 5 cm grid, light on dark and dark on light",
+        "one canvas with heavy lines and a grid, and a page to set up by, light and dark",
         "pdf",
         ("projector-dark.pdf", "projector-light.pdf"),
         makers.pdf_projector,

@@ -91,8 +91,8 @@ def roll(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
 
 
 def pdf_projector(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
-    """The canvas as PDF, light on dark and dark on light."""
-    prints = projected(canvas(pattern), pattern.person)
+    """A page to set up by and the canvas as PDF, light on dark and dark on light."""
+    prints = projected(pattern)
     return [pdf(prints, look) for look in (DARK, LIGHT)]
 
 
