@@ -13,6 +13,7 @@ from textual.widget import Widget
 from textual.widgets import Label, Static
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.tasks.figure import figure_of
 from tapewise_core.units import Unit
 from tapewise_tui import keys, measuring, reviewing, words
 from tapewise_tui.desk import Desk
@@ -21,12 +22,16 @@ from tapewise_tui.page import Page
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.rows import Cell, Rows
 from tapewise_tui.widgets.sure import SureLine
+from tapewise_tui.widgets_drawn import FigureView
 
 WAYS = ("up", "down", "pageup", "pagedown")
 
 
 WIDTHS = {Unit.CM: 7, Unit.IN: 10}
 """How wide a value is at most, in brackets too."""
+
+FIGURE = 46
+"""How wide the figure is that stands beside the rows of a large terminal."""
 
 WIDE = 72
 """Columns of the terminal from which a table has room for more than what must be there."""
@@ -86,7 +91,9 @@ class EntryPage(Page):
 
     def parts(self) -> Iterable[Widget]:
         yield SureLine(id="summary")
-        yield Rows(id="table", takes_keys=False)
+        with Horizontal(id="rows"):
+            yield Rows(id="table", takes_keys=False)
+            yield FigureView()
         with EntryLine(id="entry"):
             yield Label("", id="entry-name", markup=False)
             yield Field(self.entered, id="value", step=self.action_go)
@@ -109,7 +116,13 @@ class EntryPage(Page):
     @property
     def is_wide(self) -> bool:
         """Whether there is room for more than what must be there."""
-        return self.size.width >= WIDE
+        beside = FIGURE if self.has_class("-wide") and self.has_class("-tall") else 0
+        return self.size.width - beside >= WIDE
+
+    @property
+    def named(self) -> tuple[str, int]:
+        """The column of names."""
+        return ("Measure", 20 if self.is_wide else 18)
 
     @property
     def row(self) -> reviewing.Standing:
@@ -134,6 +147,8 @@ class EntryPage(Page):
         self.query_one("#entry-name", Label).update(self.name_of_field())
         self.query_one("#entry-unit", Label).update(self.desk.unit.value)
         self.query_one(Field).put(self.spelt)
+        build = figure_of(self.desk.profile, self.desk.check.body)
+        self.query_one(FigureView).show(self.key, build)
         self.query_one("#advice", Static).update(reviewing.advice(self.row, self.desk))
 
     def name_of_field(self) -> str:

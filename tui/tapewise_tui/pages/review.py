@@ -16,7 +16,7 @@ class ReviewPage(EntryPage):
         "unlikely stands on top, with what to do about it. A number typed takes the place of the "
         "one marked; an emptied field takes the measure off."
     )
-    BINDINGS = keys.of(on="on to the garment")
+    BINDINGS = keys.of(on="on to the garment", table="all measures in one table, to type from")
 
     def standing(self) -> tuple[reviewing.Standing, ...]:
         return reviewing.rows(self.desk)
@@ -24,7 +24,7 @@ class ReviewPage(EntryPage):
     def columns(self) -> tuple[tuple[str, int], ...]:
         unit = self.desk.unit
         origin = (("Origin", 10),) if self.is_wide else ()
-        return (("Measure", 18), (unit.value, WIDTHS[unit]), *origin, ("±", 8), ("Remark", 12))
+        return (self.named, (unit.value, WIDTHS[unit]), *origin, ("±", 8), ("Remark", 12))
 
     def cells(self, row: reviewing.Standing) -> tuple[Cell, ...]:
         name, value, origin, off, remark = row.cells
@@ -41,3 +41,9 @@ class ReviewPage(EntryPage):
 
     def typed(self, text: str) -> str:
         return measuring.replaced(self.desk, self.key, text)
+
+    def action_table(self) -> None:
+        key = self.key
+        self.keep_typed()
+        self.desk.place(measure=key)
+        self.tapewise.go("table")

@@ -141,14 +141,20 @@ class StartPage(Page):
 
     def on_key(self, event: Key) -> None:
         """A letter begins the search for a name."""
-        letter = event.character or ""
-        if event.is_printable and letter.isalpha() and self.app.screen is self:
+        letter, dialog = event.character or "", self.app.screen
+        if not event.is_printable:
+            return
+        if isinstance(dialog, FindDialog):  # typed before the dialog stood there
+            event.stop()
+            dialog.more(letter)
+        elif letter.isalpha() and dialog is self:
             event.stop()
             self.find(letter)
 
     def findable(self) -> tuple[Sequence[Line], str | None]:
-        table = self.query_one(Rows)
-        return table.lines(), table.at
+        """People by name and group; by what is open nobody is looked for."""
+        lines = [Line(key, _found_by(entry)) for key, entry in self.entries.items()]
+        return lines, self.query_one(Rows).at
 
     def found(self, key: str) -> None:
         self.query_one(Rows).to(key)
@@ -221,3 +227,8 @@ class StartPage(Page):
         if done.undo is not None:
             done.undo()
         return done.what
+
+
+def _found_by(entry: Entry) -> str:
+    groups = entry.profile.groups if entry.profile else ()
+    return "  ".join((entry.name, *groups))

@@ -61,7 +61,7 @@ class TablePage(EntryPage):
         unit = self.desk.unit
         since = (("Since then", 14),) if self.before and self.is_wide else ()
         first = (f"1st {unit.value}", WIDTHS[unit])
-        return (("Measure", 18), first, ("2nd", 8), *since, ("Remark", 12))
+        return (self.named, first, ("2nd", 8), *since, ("Remark", 12))
 
     def cells(self, row: reviewing.Standing) -> tuple[Cell, ...]:
         kept = measuring.spelt(self.desk, row.measure.key)

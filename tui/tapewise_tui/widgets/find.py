@@ -55,6 +55,12 @@ class FindDialog(ModalScreen[str | None]):
         else:
             self._mark(self.at)
 
+    def more(self, letters: str) -> None:
+        """Take letters that were typed while the dialog was still to come."""
+        self.typed += letters
+        for field in self.query(Input):
+            field.insert_text_at_cursor(letters)
+
     def _mark(self, key: str | None) -> None:
         """Put the cursor on a line, else on the first that can be gone to."""
         rows = self.query_one(OptionList)
