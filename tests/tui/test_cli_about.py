@@ -6,6 +6,7 @@ import json
 import os
 import shutil
 import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -14,6 +15,8 @@ from tapewise_core import __version__
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.people import store
 from tapewise_tui.cli import main
+from tapewise_tui.commands import COMMANDS
+from tapewise_tui.commands import command as command_of
 from tapewise_tui.exits import MEANINGS
 from tapewise_tui.parser import parser
 from tapewise_tui.parser_base import acts_of
@@ -179,3 +182,23 @@ def test_the_manual_page_is_made_from_the_commands(capsys: pytest.CaptureFixture
             assert f".SS tapewise {name} {act}".replace("-", "\\-") in said
     assert "\\-\\-for\\-good" in said
     assert all(f".B {code}\n" in said for code in MEANINGS)
+
+
+def test_every_command_the_parser_knows_is_done_by_something() -> None:
+    """And nothing is done that the parser does not know."""
+    assert set(COMMANDS) == set(acts_of(parser()))
+    assert all(callable(command_of(name)) for name in COMMANDS)
+
+
+@pytest.mark.parametrize(
+    ("arguments", "unused"),
+    [(["--version"], "argparse"), (["garments"], "pydantic"), (["help", "draft"], "pydantic"),
+     (["profiles"], "shapely"), (["check", "Marta Lindqvist"], "shapely"),
+     (["check", "Marta Lindqvist"], "tapewise_core.garments.shelf"), (["profiles"], "textual")],
+)  # fmt: skip
+def test_a_command_loads_nothing_that_it_does_not_need(arguments: list[str], unused: str) -> None:
+    """So that each is there as soon as it can be."""
+    code = "import sys\nfrom tapewise_tui.cli import main\n"
+    code += f"main({arguments!r})\nassert {unused!r} not in sys.modules, 'loaded'\n"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True)
+    assert done.returncode == 0, done.stderr

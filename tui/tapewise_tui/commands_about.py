@@ -14,9 +14,9 @@ from tapewise_tui.parser_base import Parser, acts_of
 from tapewise_tui.printing import print_json, say
 
 
-def help_on(options: argparse.Namespace, top: Parser) -> int:
+def help(options: argparse.Namespace) -> int:
     """Print the help of a command, or of all."""
-    found = top
+    found: Parser = options.top
     for word in options.words:
         acts = acts_of(found)
         if word not in acts:
@@ -27,19 +27,19 @@ def help_on(options: argparse.Namespace, top: Parser) -> int:
     return FINE
 
 
-def completion(options: argparse.Namespace, top: Parser) -> int:
+def completion(options: argparse.Namespace) -> int:
     """Print what a shell needs to complete commands and options."""
     import shtab
 
-    say(shtab.complete(top, shell=options.shell))
+    say(shtab.complete(options.top, shell=options.shell))
     return FINE
 
 
-def man(top: Parser) -> int:
+def man(options: argparse.Namespace) -> int:
     """Print the manual page, made from what the commands understand."""
     from tapewise_tui.manual import manual
 
-    print(manual(top), end="")
+    print(manual(options.top), end="")
     return FINE
 
 

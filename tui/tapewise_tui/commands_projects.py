@@ -10,9 +10,9 @@ from datetime import datetime
 from pathlib import Path
 
 from tapewise_core.errors import OptionError
-from tapewise_core.tasks import damaged, work
 from tapewise_core.tasks import projects as tasks
 from tapewise_core.tasks import settings as kept
+from tapewise_core.tasks import work
 from tapewise_core.tasks.work import Work
 from tapewise_core.units import Unit
 from tapewise_tui import telling_states
@@ -36,6 +36,8 @@ def projects(options: argparse.Namespace) -> int:
 
 
 def _list(options: argparse.Namespace) -> int:
+    from tapewise_core.tasks import damaged
+
     person = getattr(options, "person", None)
     found, spoilt = work.projects(person), damaged.projects(person)
     if options.json:

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 
 from tapewise_core.errors import OptionError
 from tapewise_core.text.legible import legible
+from tapewise_core.units import Unit
 
 
 def asked(settings: Iterable[str]) -> dict[str, str]:
@@ -31,11 +32,11 @@ def usual_machines() -> str:
     return settings().machines or "overlocker,coverstitch"
 
 
-def usual_unit() -> str:
-    """Return the unit set for the user, else centimetres."""
+def unit_of(asked_for: str | None) -> Unit:
+    """Return the unit that is asked for, else the one set for the user, else centimetres."""
     from tapewise_core.tasks.settings import settings
 
-    return settings().unit or "cm"
+    return Unit(asked_for or settings().unit or "cm")
 
 
 def agreed(what: str, question: str) -> bool:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.instructions import REST
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.paper.paging import OVERLAP
@@ -61,6 +60,8 @@ def garment_sources(name: str) -> list[dict[str, object]]:
 
 def source_lines(name: str) -> list[str]:
     """Return the same for a person."""
+    from tapewise_core.drafting.instructions import REST
+
     told = citations(garment(name).cited)
     return [*(f"  {line}" for line in told), REST]
 
