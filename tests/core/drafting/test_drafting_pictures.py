@@ -19,7 +19,7 @@ from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
 from tapewise_core.text.told import Reader
-from tapewise_core.units import Unit, cm
+from tapewise_core.units import Unit, cm, mm
 
 
 def step_pictures(draft: Draft, unit: Unit) -> list[Drawing]:
@@ -71,11 +71,39 @@ def _frames(drawing: Drawing) -> int:
 def test_a_length_stands_along_its_line_with_arrows(unit: Unit) -> None:
     """In the reader's unit, turned as its line is, with a head at both ends."""
     across, down = list(step_pictures(strip(), unit))[1:3]
-    for picture, mm, angle in ((across, 600, 0), (down, 400, -90)):
-        (told,) = [i for i in picture.inks if isinstance(i, TextLine) and i.text == unit.spell(mm)]
+    for picture, long, angle in ((across, 600, 0), (down, 400, -90)):
+        words = [ink for ink in picture.inks if isinstance(ink, TextLine)]
+        (told,) = [ink for ink in words if ink.text == unit.spell(long)]
         assert told.angle == angle
         heads = [i for i in picture.inks if isinstance(i, Stroke) and len(i.path.segments) == 2]
         assert len(heads) == 2
+
+
+def test_a_length_too_small_to_see_is_shown_enlarged() -> None:
+    """In a frame of its own, long enough to see on which side of the line the point lies."""
+    line = Draft("x").start("N", "here").down("N", "B", cm(30), "low")
+    (near, far) = (
+        step_pictures(line.then(Beside("N", "B", "side", (_off(out),))), Unit.CM) for out in (40, 2)
+    )
+    assert (_framed(near[-1]), _framed(far[-1])) == (0, 1)
+    assert texts(far[-1])["0.2 cm"] == 1
+    assert texts(far[-1])["C1"] == 2
+    arrows = [
+        ink.path.length()
+        for ink in far[-1].inks
+        if isinstance(ink, Stroke) and ink.width == THIN and len(ink.path.segments) == 1
+    ]
+    assert 4 < min(arrows, key=lambda length: abs(length - 5)) < 7
+
+
+def _off(out: float) -> Off:
+    return Off("C1", cm(12), mm(out), "to the right")
+
+
+def _framed(drawing: Drawing) -> int:
+    """How many frames stand round details."""
+    guides = [i for i in drawing.inks if isinstance(i, Stroke) and i.layer is Layer.GUIDE]
+    return sum(1 for ink in guides if len(ink.path.segments) == 4 and ink.width == 0.3)
 
 
 def test_lengths_on_one_line_are_drawn_beside_each_other() -> None:

@@ -5,14 +5,15 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+from tapewise_core.drafting.picturing.detail import draw_detail
 from tapewise_core.drafting.picturing.ground import Place
+from tapewise_core.drafting.picturing.lines import draw_lines
 from tapewise_core.drafting.picturing.locator import Locator
 from tapewise_core.drafting.picturing.scene import Measure, Scene, Spot, window
 from tapewise_core.drafting.picturing.sheet import Flattened, Sheet
 from tapewise_core.drafting.picturing.signs import arrow, notch, overlaps, set_off
 from tapewise_core.drafting.picturing.words import Words, in_lines
 from tapewise_core.geometry.outline import Box
-from tapewise_core.paper.drawing import Dash, Layer
 from tapewise_core.units import Unit
 
 WIDE, HIGH, LOW = 56.0, 56.0, 34.0
@@ -39,7 +40,7 @@ more."""
 def step_sheet(scene: Scene, flat: Flattened, unit: Unit, where: Locator) -> Sheet:
     """Return a step's picture, which says with ``where`` what part of the pattern it shows."""
     sheet, shown = _sheet(scene)
-    _lines(scene, sheet, flat)
+    draw_lines(scene, sheet, flat)
     lengths = _measured(scene, sheet)
     for mark in (*scene.marks, *scene.new_marks):
         notch(sheet, mark, heavy=mark in scene.new_marks)
@@ -47,7 +48,9 @@ def step_sheet(scene: Scene, flat: Flattened, unit: Unit, where: Locator) -> She
     for spot in spots:
         sheet.dot(sheet.at(spot.at), 1.1 if spot.new else 0.7 if spot.named else 0.5)
     where.draw(shown, sheet)
-    _words(scene, sheet, spots, [(unit.spell(one.by), *ends) for one, ends in lengths])
+    nearer = draw_detail(scene, sheet, flat, unit)
+    told = [(unit.spell(one.by), *ends) for one, ends in lengths if one is not nearer]
+    _words(scene, sheet, spots, told)
     return sheet
 
 
@@ -68,18 +71,6 @@ def _room(scene: Scene) -> Box:
     if scene.new_marks:
         return Box(0, NOTCHED, WIDE, TALL)
     return Box(0, LOW, WIDE, TALL if len(scene.measures) > MANY else HIGH)
-
-
-def _lines(scene: Scene, sheet: Sheet, flat: Flattened) -> None:
-    """Old lines thin, the step's own heavy."""
-    for path in scene.guides:
-        sheet.draw(path, flat, Layer.GUIDE, Dash.DOTTED, 0.15)
-    for path in scene.lines:
-        sheet.draw(path, flat, Layer.STITCH, width=0.35)
-    for path in scene.new_guides:
-        sheet.draw(path, flat, Layer.GUIDE, Dash.DASHED, 0.35)
-    for path in scene.new_lines:
-        sheet.draw(path, flat, Layer.STITCH, width=0.8)
 
 
 def _measured(scene: Scene, sheet: Sheet) -> list[tuple[Measure, tuple[Place, Place]]]:
