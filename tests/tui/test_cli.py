@@ -125,7 +125,9 @@ def test_a_failing_proof_is_exit_code_1_and_says_what_would_mend_it(
     assert run("draft", str(file), "jersey-top", "--out", "t", *arguments) == 1
     said = capsys.readouterr().out
     assert "head through the neck" in said
-    assert "Widen neck-half-width by" in said
+    assert "Widen or deepen the neckline" in said
+    assert "With neck-depth" in said
+    assert "in place of 6 cm it holds: The neck opening of" in said
     assert (own_folder / "t" / "draft.json").exists()
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from textual.worker import get_current_worker
+
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import drafting, verdicts, wizard
@@ -48,11 +50,15 @@ def of(profile: Profile, made: Work, desk: Desk) -> Drafted | str:
 def judged(draft: Drafted, desk: Desk) -> Drafted:
     """Return a draft with its verdict and the mends that were tried; for a worker.
 
-    It is remembered in place of the draft.
+    It is remembered in place of the draft, unless nobody waits for it any more: then it is cut
+    short.
     """
     from tapewise_core.tasks.judging import judged as judge  # not before it is wanted: numpy
 
-    sure = judge(draft)
+    worker = get_current_worker()
+    sure = judge(draft, lambda: not worker.is_cancelled)
+    if worker.is_cancelled:
+        return draft
     desk.drawn = tuple(
         (whose, what, sure if there is draft else there) for whose, what, there in desk.drawn
     )

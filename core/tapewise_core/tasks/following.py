@@ -23,7 +23,7 @@ Logs = Mapping[str, float]
 """The logarithms of a body's numbers, or by how much they move, by name."""
 
 ALONE = frozenset(
-    {"back_waist_length", "armscye_depth", "hip_depth", "upper_arm", "wrist", "arm_length"}
+    {"waist", "back_waist_length", "armscye_depth", "hip_depth", "upper_arm", "wrist", "arm_length"}
 )
 """Measures that several numbers follow, moved one at a time; the others are tried together. Which
 they are costs time alone, for it is looked whether those can be told apart."""

@@ -7,7 +7,7 @@ asked for, taken back.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from itertools import combinations
 
@@ -32,26 +32,33 @@ MOST = 40
 """So many drafts are tried for one proof at the most, about a second's work (our choice)."""
 
 
-def mended(drafted: Drafted) -> Drafted:
+Tried = dict[tuple[tuple[str, str], ...], Drafted | None]
+"""What was drafted already, by its settings; None where it was refused."""
+
+
+def mended(drafted: Drafted, wanted: Callable[[], bool] = lambda: True) -> Drafted:
     """Return the same draft, each failing proof with a mend that was tried or why there is none.
 
-    Takes no time where every proof holds; what was tried before stays. Safe in a worker.
+    Takes no time where every proof holds; what was tried before stays. Safe in a worker: once it
+    is no longer ``wanted``, nothing more is drafted, and what it returns is of no use.
     """
     if all(proof.holds or proof.mend or proof.against for proof in drafted.proofs):
         return drafted
+    known: Tried = {}
     proofs = tuple(
-        proof if proof.holds or proof.mend or proof.against else _tried(drafted, proof)
+        proof
+        if proof.holds or proof.mend or proof.against
+        else _with_mend(Trial(drafted, proof, known, wanted))
         for proof in drafted.proofs
     )
     return replace(drafted, proofs=proofs)
 
 
-def _tried(drafted: Drafted, proof: Proof) -> Proof:
-    trial = Trial(drafted, proof)
+def _with_mend(trial: Trial) -> Proof:
     found = _found(trial)
     if found is None:
-        return replace(proof, against=_against(drafted, proof))
-    return replace(proof, mend=trial.mend(found))
+        return replace(trial.proof, against=_against(trial.drafted, trial.proof))
+    return replace(trial.proof, mend=trial.mend(found))
 
 
 def _found(trial: Trial) -> Settings | None:
@@ -93,12 +100,20 @@ def _least(trial: Trial, way: Sequence[Turn], low: float, high: float) -> Settin
 
 
 class Trial:
-    """What is tried for one failing proof, each change once; ``left`` is how much more may be."""
+    """What is tried for one failing proof, each change once, whichever proof it was drafted for;
+    ``left`` is how much more may be drafted."""
 
-    def __init__(self, drafted: Drafted, proof: Proof) -> None:
+    def __init__(
+        self,
+        drafted: Drafted,
+        proof: Proof,
+        known: Tried | None = None,
+        wanted: Callable[[], bool] = lambda: True,
+    ) -> None:
         self.drafted, self.proof, self.left = drafted, proof, MOST
         self.before = {(one.id, one.of) for one in drafted.failing}
-        self.known: dict[tuple[tuple[str, str], ...], Drafted | None] = {}
+        self.known: Tried = {} if known is None else known
+        self.wanted = wanted
 
     def helps(self, settings: Settings) -> bool:
         """Say whether the proof holds with some settings, and no other breaks."""
@@ -111,8 +126,10 @@ class Trial:
     def _drafted(self, settings: Settings) -> Drafted | None:
         key = tuple(sorted(settings.items()))
         if key not in self.known:
+            if self.left <= 0 or not self.wanted():
+                return None
             self.left -= 1
-            self.known[key] = redrafted(self.drafted, settings) if self.left >= 0 else None
+            self.known[key] = redrafted(self.drafted, settings)
         return self.known[key]
 
     def mend(self, settings: Settings) -> Mend:
