@@ -105,5 +105,5 @@ def in_ten(share: float) -> str:
     >>> in_ten(0.89), in_ten(0.04)
     ('8 in 10', 'under 1 in 10')
     """
-    tenths = int(share * 10 + 1e-9)
+    tenths = int(share * 10)
     return f"{tenths} in 10" if tenths else "under 1 in 10"

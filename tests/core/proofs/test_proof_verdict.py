@@ -48,6 +48,7 @@ def test_a_proof_that_fails_is_never_uncertain() -> None:
 def test_all_that_hold_surely_need_no_advice() -> None:
     """And where there is a little doubt, the measure that takes most of it."""
     assert says(proof(), proof()) == "All 2 proofs hold."
+    assert says(proof(), proof(0.995)) == "All 2 proofs hold."
     assert says(proof(), proof(0.92)) == "All 2 proofs hold, 9 in 10 sure."
     told = says(proof(), proof(0.92), helps="upper_arm")
     assert told == "All 2 proofs hold, 9 in 10 sure; to be surer, take the upper arm."
