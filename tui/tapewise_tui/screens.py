@@ -151,6 +151,7 @@ def _portable(svg: str) -> str:
 
 PICTURES = (
     ("measure", SIZES[0], "chalk"),
+    ("table", SIZES[1], "chalk"),
     ("review", SIZES[0], "chalk"),
     ("garment-piece", SIZES[1], "chalk"),
     ("prove", SIZES[0], "paper"),
