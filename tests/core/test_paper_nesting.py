@@ -14,7 +14,7 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
-from tapewise_core.paper.nesting import nested
+from tapewise_core.paper.nesting import nested, nested_pages
 from tapewise_core.paper.packing import GAP, filled_strip, ink_box
 from tapewise_core.paper.roll import rolled
 from tapewise_core.paper.sizes import MARGIN, ROLL
@@ -56,6 +56,14 @@ def test_two_halves_of_a_square_share_its_room() -> None:
     laid = nested([[lower], [upper]], 460)
     assert max(ink_box(one).bottom for one in laid) < 450
     assert max(ink_box(one).bottom for one in filled_strip([lower, upper], 460)) > 800
+
+
+def test_a_piece_lies_on_the_first_page_with_room() -> None:
+    """Also where another of the set has begun a new page before it."""
+    large, small = cut((0, 0), (700, 0), (700, 600), (0, 600)), cut((0, 0), (90, 0), (0, 90))
+    first, second = nested_pages([[large], [large], [small]], 900, 800)
+    assert [len(first), len(second)] == [2, 1]
+    assert all(ink_box(one).bottom <= 797 for one in (*first, *second))
 
 
 def test_no_two_pieces_come_near_each_other() -> None:

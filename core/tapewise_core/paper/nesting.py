@@ -36,14 +36,17 @@ class _Way:
 
         Taken is each that comes nearer than half a gap: two pieces keep a whole one.
         """
+        import numpy as np
         import shapely
 
         taken = solid(self.drawing.inks).buffer(GAP / 2 + FINE * 0.71)
         box = self.box.grown(GAP / 2)
-        down = [box.top + FINE * (row + 0.5) for row in range(math.ceil(box.height / FINE))]
-        across = [box.left + FINE * (x + 0.5) for x in range(math.ceil(box.width / FINE))]
+        down = box.top + FINE * (np.arange(math.ceil(box.height / FINE)) + 0.5)
+        across = box.left + FINE * (np.arange(math.ceil(box.width / FINE)) + 0.5)
         shapely.prepare(taken)
-        return [_runs(shapely.contains_xy(taken, across, [y] * len(across)).tolist()) for y in down]
+        return [
+            _runs(row) for row in shapely.contains_xy(taken, *np.meshgrid(across, down)).tolist()
+        ]
 
 
 def _runs(taken: Sequence[bool]) -> list[tuple[int, int]]:
@@ -59,14 +62,26 @@ def _runs(taken: Sequence[bool]) -> list[tuple[int, int]]:
 def nested(pieces: Sequence[Sequence[Drawing]], width: float) -> list[Drawing]:
     """Return the pieces laid in a strip [mm], each given in the ways it may be turned.
 
-    Largest first and longest first are tried, and the shorter strip taken. The
-    result keeps the order given; every way must fit the width.
+    The result keeps the order given; every way must fit the width.
+    """
+    return [one for page in nested_pages(pieces, width, math.inf) for one in page]
+
+
+def nested_pages(
+    pieces: Sequence[Sequence[Drawing]], width: float, longest: float
+) -> list[list[Drawing]]:
+    """Return the pieces laid on pages no longer than so much [mm], each on the first with room.
+
+    Largest first and longest first are tried, and what takes fewer and then shorter pages is
+    kept. On a page they keep the order given; every way must fit one.
     """
     ways = [[_Way(drawing) for drawing in piece] for piece in pieces]
     rules = (_area, _longest)
-    tries = [_strip(ways, sorted(range(len(ways)), key=lambda i: (-rule(ways[i][0]), i)), width)
-             for rule in rules]  # fmt: skip
-    return min(tries, key=lambda laid: max((ink_box(one).bottom for one in laid), default=0.0))
+    tries = [
+        _pages(ways, sorted(range(len(ways)), key=lambda i: (-rule(ways[i][0]), i)), width, longest)
+        for rule in rules
+    ]
+    return min(tries, key=lambda pages: (len(pages), sum(map(_length, pages))))
 
 
 def _area(way: _Way) -> float:
@@ -77,33 +92,66 @@ def _longest(way: _Way) -> float:
     return max(way.box.width, way.box.height)
 
 
-def _strip(ways: Sequence[Sequence[_Way]], order: Sequence[int], width: float) -> list[Drawing]:
-    taken: list[int] = []
+def _length(page: Sequence[Drawing]) -> float:
+    return max(ink_box(one).bottom for one in page)
+
+
+def _pages(
+    ways: Sequence[Sequence[_Way]], order: Sequence[int], width: float, longest: float
+) -> list[list[Drawing]]:
     columns = int((width - 2 * BORDER + GAP) / FINE)
-    laid: dict[int, Drawing] = {}
+    pages: list[_Page] = []
     for index in order:
-        found = [(*_first_free(way, taken, columns), way) for way in ways[index]]
+        if not any(page.take(index, ways[index], longest) for page in pages):
+            pages.append(_Page(columns))
+            pages[-1].take(index, ways[index], math.inf)
+    return [[page.laid[index] for index in sorted(page.laid)] for page in pages]
+
+
+class _Page:
+    """A page, or a strip, while pieces are laid on it; rows of squares as whole numbers."""
+
+    def __init__(self, columns: int) -> None:
+        self.columns = columns
+        self.taken: list[int] = []
+        self.laid: dict[int, Drawing] = {}
+
+    def take(self, index: int, ways: Sequence[_Way], longest: float) -> bool:
+        """Lay a piece where its end comes nearest the beginning; say whether the page has room."""
+        smeared: dict[tuple[int, int], int] = {}
+        found = [(*self._first_free(way, smeared), way) for way in ways]
         row, column, way = min(found, key=lambda f: (f[0] + len(f[2].rows), f[1]))
-        _take(way, taken, row, column)
-        laid[index] = moved_to(way.drawing, BORDER + column * FINE, BORDER + row * FINE)
-    return [laid[index] for index in range(len(ways))]
+        top = BORDER + row * FINE
+        if top + way.box.height + BORDER > longest:
+            return False
+        self._mark(way, row, column)
+        self.laid[index] = moved_to(way.drawing, BORDER + column * FINE, top)
+        return True
 
+    def _first_free(self, way: _Way, smeared: dict[tuple[int, int], int]) -> tuple[int, int]:
+        """The first row, and in it the first column, where no square is taken twice."""
+        taken = self.taken
+        places = max(self.columns - math.ceil((way.box.width + GAP) / FINE), 0) + 1
+        whole = (1 << places) - 1
+        for row in range(len(taken) + 1):
+            blocked = 0
+            for number, runs in enumerate(way.rows[: len(taken) - row], row):
+                for first, count in runs:
+                    if (number, count) not in smeared:
+                        smeared[number, count] = _smeared(taken[number], count)
+                    blocked |= smeared[number, count] >> first
+                if blocked & whole == whole:
+                    break
+            free = whole & ~blocked
+            if free:
+                return row, (free & -free).bit_length() - 1
+        raise AssertionError("beyond all that is taken everything is free")
 
-def _first_free(way: _Way, taken: Sequence[int], columns: int) -> tuple[int, int]:
-    """The first row, and in it the first column, where no square is taken twice."""
-    places = max(columns - math.ceil((way.box.width + GAP) / FINE), 0) + 1
-    whole = (1 << places) - 1
-    for row in range(len(taken) + 1):
-        blocked = 0
-        for number, runs in enumerate(way.rows[: len(taken) - row], row):
+    def _mark(self, way: _Way, row: int, column: int) -> None:
+        self.taken.extend([0] * (row + len(way.rows) - len(self.taken)))
+        for number, runs in enumerate(way.rows, row):
             for first, count in runs:
-                blocked |= _smeared(taken[number], count) >> first
-            if blocked & whole == whole:
-                break
-        free = whole & ~blocked
-        if free:
-            return row, (free & -free).bit_length() - 1
-    raise AssertionError("beyond all that is taken everything is free")
+                self.taken[number] |= ((1 << count) - 1) << (first + column)
 
 
 def _smeared(row: int, count: int) -> int:
@@ -114,10 +162,3 @@ def _smeared(row: int, count: int) -> int:
         row |= row >> step
         done += step
     return row
-
-
-def _take(way: _Way, taken: list[int], row: int, column: int) -> None:
-    taken.extend([0] * (row + len(way.rows) - len(taken)))
-    for number, runs in enumerate(way.rows, row):
-        for first, count in runs:
-            taken[number] |= ((1 << count) - 1) << (first + column)

@@ -10,7 +10,7 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing, Ink, TextLine
 from tapewise_core.paper.lettering import shortened
-from tapewise_core.paper.nesting import nested
+from tapewise_core.paper.nesting import nested_pages
 from tapewise_core.paper.packing import BORDER, ink_box, joined
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.paper.scale import MARK, mark, squares
@@ -44,7 +44,7 @@ def rolled(pattern: PatternSet, width: float, margin: float) -> Prints:
             )
         )
     pieces = [_fitting(piece, usable, longest, width) for piece in pattern.pieces]
-    pages = laid_out([*pieces, [squares()]], usable, longest)
+    pages = nested_pages([*pieces, [squares()]], usable, longest)
     stacked, windows = stacked_pages(pages, margin)
     canvas = joined(pattern.title, pattern.description, stacked, BORDER)
     sheets = [
@@ -75,21 +75,6 @@ def _fitting(piece: Drawing, usable: float, longest: float, width: float) -> lis
             OnPaper(math.ceil(least), "up"),
         )
     )
-
-
-def laid_out(pieces: Sequence[list[Drawing]], usable: float, longest: float) -> list[list[Drawing]]:
-    """Return pieces laid page by page, a new page begun where the next piece would not fit [mm]."""
-    pages: list[list[Drawing]] = []
-    waiting = list(pieces)
-    while waiting:
-        count = len(waiting)
-        laid = nested(waiting, usable)
-        while count > 1 and max(ink_box(piece).bottom for piece in laid) + BORDER > longest:
-            count -= 1
-            laid = nested(waiting[:count], usable)
-        pages.append(laid)
-        waiting = waiting[count:]
-    return pages
 
 
 def stacked_pages(

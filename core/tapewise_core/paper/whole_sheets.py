@@ -8,9 +8,10 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.paper.drawing import TextLine
 from tapewise_core.paper.furniture import corner_marks
 from tapewise_core.paper.lettering import shortened
+from tapewise_core.paper.nesting import nested_pages
 from tapewise_core.paper.packing import BORDER, ink_box, joined
 from tapewise_core.paper.pattern_set import PatternSet
-from tapewise_core.paper.roll import FOOT, laid_out, roll_sheet, stacked_pages
+from tapewise_core.paper.roll import FOOT, roll_sheet, stacked_pages
 from tapewise_core.paper.scale import squares
 from tapewise_core.paper.sheet import Prints, Sheet
 from tapewise_core.paper.sizes import PageSize
@@ -36,7 +37,7 @@ def _sheets(pattern: PatternSet, page: PageSize, margin: float) -> Prints | None
         fits.append([way for way, box in boxes if box.width <= across and box.height <= down])
     if not all(fits):
         return None
-    stacked, windows = stacked_pages(laid_out(fits, usable, longest), margin)
+    stacked, windows = stacked_pages(nested_pages(fits, usable, longest), margin)
     canvas = joined(pattern.title, pattern.description, stacked, BORDER)
     sheets = [
         _marked(roll_sheet(pattern, number, len(windows), window, page.width, margin), page, margin)

@@ -61,8 +61,10 @@ def sheets(page: PageSize) -> Callable[[PatternSet, PaperOptions], list[bytes]]:
     """
 
     def made(pattern: PatternSet, paper: PaperOptions) -> list[bytes]:
+        whole = whole_sheets(pattern, page, paper.margin)
+        if whole and len(whole.sheets) == 1:
+            return [pdf(whole)]
         over = large(pattern, page, paper.margin, paper.overlap)
-        whole = whole_sheets(pattern, page, paper.margin) if len(over.sheets) > 1 else None
         return [pdf(whole if whole and len(whole.sheets) <= len(over.sheets) else over)]
 
     return made
