@@ -186,11 +186,9 @@ def _ruled(text: str, _: object) -> Ruled | None:
 
 def _drawn(text: str, _: object) -> Drawn | None:
     span = rf"from {POINT} to {POINT}"
-    ruled_parts = rf", ruled (?P<ruled>{span}(?:, {span})*(?: and {span})?) and"
-    found = re.match(
-        rf"Draw the .+? through (?P<names>{POINTS})(?:{ruled_parts})? in one smooth line[^.]*\.",
-        text,
-    )
+    parts = rf"ruled (?P<ruled>{span}(?:, {span})*(?: and {span})?), and "
+    through = rf"Draw the .+? through (?P<names>{POINTS}): (?:{parts})?one smooth line"
+    found = re.match(rf"{through}[^.]*\.", text)
     if not found:
         return None
     names, rest = _listed(found["names"]), text[found.end() :]

@@ -40,9 +40,9 @@ class Curve:
 
     def _shape(self) -> Told:
         if not self.straight:
-            return (" in one smooth line",)
+            return (": one smooth line",)
         parts = listed(tuple(f"from {names[0]} to {names[-1]}" for names in self.straight))
-        return (f", ruled {parts} and in one smooth line with the rest, without a corner",)
+        return (f": ruled {parts}, and one smooth line with the rest, without a corner",)
 
     def _ends(self) -> Told:
         first, last = self.ways

@@ -38,25 +38,41 @@ def _shallow(centre: Point, neck: Point, overarm: Vector, askew: float) -> Path:
     It is ruled level, then bent towards the corner where the two directions
     meet: over more of the level line where the bend is deep, over as much as
     of the slanting one where it is shallow, so that its curve is never tight.
+    The deeper it is, the nearer that corner comes to the fold; it is then drawn
+    more and more as a round one.
     """
     down = overarm.square().turned(askew)
     reach = (centre.y - neck.y) / max(down.y, 0.3)
     corner = neck + down * reach
-    run = min(reach * min(max(reach / 10, 1.0), 2.5), corner.x - centre.x - FLAT)
-    start = corner + Vector(-run, 0)
-    bend = curved(start, start.toward(corner, 0.6), neck.toward(corner, 0.6), neck)
-    return ruled(centre, start).then(bend)
+    room = corner.x - centre.x - FLAT
+    run = max(min(reach * min(max(reach / 10, 1.0), 2.5), room), 0.0)
+    start = Point(max(corner.x - run, centre.x + FLAT), corner.y)
+    shallow = min(max(room / ROOM - 1, 0.0), 1.0)
+    leave, arrive = _round(start, centre, neck, down)
+    leave = leave.toward(start.toward(corner, 0.6), shallow)
+    arrive = arrive.toward(neck.toward(corner, 0.6), shallow)
+    return ruled(centre, start).then(curved(start, leave, arrive, neck))
 
 
-def front_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
-    """Return a round front neckline of any depth."""
-    down = overarm.square().turned(-ASKEW)
-    start = centre + Vector(FLAT, 0)
+ROOM = 25.0
+"""A shallow neckline has twice as much level line to bend over; with less it is drawn as a round
+one (our choice) [mm]."""
+
+
+def _round(start: Point, centre: Point, neck: Point, down: Vector) -> tuple[Point, Point]:
+    """The handles of a round neckline."""
     leave = start + Vector((neck.x - start.x) * 0.55, 0)
     reach = 0.5 * (centre.y - neck.y)
     if down.x < 0:
         reach = min(reach, 0.75 * (neck.x - leave.x) / -down.x)
-    return ruled(centre, start).then(curved(start, leave, neck + down * reach, neck))
+    return leave, neck + down * reach
+
+
+def front_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
+    """Return a round front neckline of any depth."""
+    start = centre + Vector(FLAT, 0)
+    handles = _round(start, centre, neck, overarm.square().turned(-ASKEW))
+    return ruled(centre, start).then(curved(start, *handles, neck))
 
 
 def v_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
