@@ -23,7 +23,7 @@ def data_folder(
     folder.mkdir()
     (folder / "settings.json").write_text(SETTINGS, "utf-8")
     monkeypatch.setenv("TAPEWISE_DATA", str(folder))
-    for name in ("NO_COLOR", "TAPEWISE_ASCII"):
+    for name in ("NO_COLOR", "TAPEWISE_ASCII", "LANG", "LC_ALL"):
         monkeypatch.delenv(name, raising=False)
     monkeypatch.setenv("TERM", "xterm-256color")
     monkeypatch.setattr("tapewise_tui.terminal.encoding_spoken", lambda: "utf-8")

@@ -202,3 +202,13 @@ def test_a_command_loads_nothing_that_it_does_not_need(arguments: list[str], unu
     code += f"main({arguments!r})\nassert {unused!r} not in sys.modules, 'loaded'\n"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True)
     assert done.returncode == 0, done.stderr
+
+
+def test_words_of_the_trade_are_explained(capsys: pytest.CaptureFixture[str]) -> None:
+    """All, or one by either name; what is not among them is said with what comes near."""
+    assert run("words") == 0
+    assert "overlocker (serger)" in capsys.readouterr().out
+    assert run("words", "serger", "--json") == 0
+    assert list(json.loads(capsys.readouterr().out)) == ["overlocker"]
+    assert run("words", "notsh") == 2
+    assert "did you mean notch?" in capsys.readouterr().err

@@ -69,6 +69,23 @@ def test_a_terminal_is_known_by_name_and_encoding(term: str, encoding: str, expe
     assert ascii_only({"TERM": term}, encoding) is expected
 
 
+@pytest.mark.parametrize(
+    ("told", "expected"),
+    [
+        ({"LANG": "C"}, True),
+        ({"LANG": "POSIX", "LC_CTYPE": "C.UTF-8"}, True),
+        ({"LANG": "C.UTF-8"}, False),
+        ({"LANG": "C", "LC_ALL": "de_DE.UTF-8"}, False),
+        ({"LANG": "de_DE.UTF-8", "LC_ALL": "C"}, True),
+        ({"LANG": "C", "TAPEWISE_ASCII": "0"}, False),
+        ({"LANG": "de_DE.UTF-8", "TAPEWISE_ASCII": "1"}, True),
+    ],
+)
+def test_a_locale_that_promises_no_more_gets_ascii(told: dict[str, str], expected: bool) -> None:
+    """LANG=C is plain, though Python speaks UTF-8 there; the own variable decides over all."""
+    assert ascii_only(told, "utf-8") is expected
+
+
 def test_a_plain_spelling_keeps_every_column() -> None:
     """Each sign has one ASCII sign in its place; wide ones have as many as they are wide."""
     text = "“92½ ± 3 cm” ÷ 4 · Łódź – ⣿ ┃╷ 張"

@@ -18,6 +18,7 @@ COMMANDS: Mapping[str, str] = {
     "profiles": "commands_people",
     "projects": "commands_projects",
     "settings": "commands_projects",
+    "words": "commands_about",
     "doctor": "commands_about",
     "help": "commands_about",
     "completion": "commands_about",

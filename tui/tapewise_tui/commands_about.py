@@ -1,4 +1,4 @@
-"""What ``help``, ``doctor``, ``completion`` and ``man`` do."""
+"""What ``help``, ``words``, ``doctor``, ``completion`` and ``man`` do."""
 
 from __future__ import annotations
 
@@ -80,6 +80,21 @@ def doctor(options: argparse.Namespace) -> int:
     else:
         say("\n".join(_lines(installed, places, faults)))
     return LOOK if faults else FINE
+
+
+def words(options: argparse.Namespace) -> int:
+    """Explain words of the trade; exit 2 for one that is not among them."""
+    from tapewise_core.text.glossary import GLOSSARY, found, lines
+
+    terms = found(options.word) if options.word else GLOSSARY
+    if not terms:
+        near = near_words(options.word, tuple(term.word for term in GLOSSARY))
+        raise OptionError(f"“{options.word}” is not among the words explained; {near}")
+    if options.json:
+        print_json({term.word: {"means": term.means, "american": term.american} for term in terms})
+    else:
+        say("\n".join(lines(terms)))
+    return FINE
 
 
 def _lines(

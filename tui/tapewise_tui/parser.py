@@ -32,7 +32,7 @@ def parser() -> Parser:
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for add in (
         *(_demo, _draft, _batch, _check, _garments, _profiles, projects, settings),
-        *(_measure, _schema, _serve, _doctor, _help, _completion, _man),
+        *(_measure, _schema, _serve, _words, _doctor, _help, _completion, _man),
     ):
         add(commands)
     return top
@@ -51,6 +51,13 @@ def _map() -> str:
 
 Exit codes:
 {codes}"""
+
+
+def _words(commands: Commands[Parser]) -> None:
+    says = "explain words of the trade, with the American word beside the British one"
+    command = _add(commands, "words", says, "tapewise words ease")
+    _machine_readable(command)
+    command.add_argument("word", nargs="?", default="", metavar="WORD", help="one word alone")
 
 
 def _doctor(commands: Commands[Parser]) -> None:

@@ -15,7 +15,10 @@ from textual.color import Color
 from textual.filter import LineFilter
 
 PLAIN_VARIABLE = "TAPEWISE_ASCII"
-"""The environment variable that asks for plain ASCII whatever the terminal says."""
+"""The environment variable that asks for plain ASCII whatever the terminal says; 0 asks for all."""
+
+_POSIX = {"C", "POSIX"}
+"""Locales in which a terminal promises no more than ASCII."""
 
 _BARE = {"linux", "dumb", "vt100", "vt220", "ansi"}
 """Terminals whose fonts lack the fine dots that lines are drawn with (from memory)."""
@@ -26,11 +29,15 @@ def ascii_only(environment: Mapping[str, str] | None = None, encoding: str | Non
 
     >>> ascii_only({}, "utf-8"), ascii_only({}, "latin-1"), ascii_only({"TERM": "linux"}, "utf-8")
     (False, True, True)
+    >>> ascii_only({"LANG": "C"}, "utf-8"), ascii_only({"LANG": "C.UTF-8"}, "utf-8")
+    (True, False)
     """
     told = os.environ if environment is None else environment
     spoken = encoding or encoding_spoken()
-    if told.get(PLAIN_VARIABLE, "") not in ("", "0"):
-        return True
+    if told.get(PLAIN_VARIABLE):
+        return told[PLAIN_VARIABLE] != "0"
+    if (told.get("LC_ALL") or told.get("LANG")) in _POSIX:
+        return True  # though Python takes UTF-8 for granted there
     return "utf" not in spoken.lower() or told.get("TERM", "") in _BARE
 
 

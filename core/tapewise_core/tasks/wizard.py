@@ -150,7 +150,7 @@ def _row(
     chosen = style.chosen[option.key]
     wanted = option.key in asked
     told = asked[option.key] if wanted and not chosen.asked else spell(chosen.told)
-    way = f", {spell(option.default_says)}" if option.default_says else ""
+    told_usual, way = spell(usual.chosen[option.key].told), spell(option.default_says)
     return OptionRow(
         group=option.group,
         key=option.key,
@@ -159,12 +159,23 @@ def _row(
         value=told,
         low=low,
         high=high,
-        usual=f"{spell(usual.chosen[option.key].told)}{way}",
+        usual=_usually(told_usual, way),
         choices=option.words,
         asked=wanted,
         at_work=option.at_work(style),
         first=wanted or option.group is Group.STYLE or option.key in FIRST,
     )
+
+
+def _usually(value: str, way: str) -> str:
+    """A usual value with how it comes about, unless that begins with it.
+
+    >>> _usually("6 cm", "ease round the arm"), _usually("6 cm", "6 cm, less where it is tight")
+    ('6 cm, ease round the arm', '6 cm, less where it is tight')
+    """
+    if way.startswith(value):
+        return way
+    return f"{value}, {way}" if way else value
 
 
 def plainly(name: str, key: str, text: str, unit: Unit) -> str:

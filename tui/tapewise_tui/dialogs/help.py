@@ -11,6 +11,7 @@ from textual.containers import VerticalScroll
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
+from tapewise_core.text.glossary import GLOSSARY
 from tapewise_tui.keys import MOVES, Key, shown
 
 EVERYWHERE = (
@@ -35,6 +36,8 @@ class HelpDialog(ModalScreen[None]):
             yield Static(self.purpose, markup=False)
             yield Static(_table(self.rows), classes="gap")
             yield Static(EVERYWHERE, markup=False, classes="gap")
+            yield Static("Words of the trade", classes="heading gap")
+            yield Static(_table(tuple((term.named, term.means) for term in GLOSSARY)))
             yield Static("Escape closes this.", classes="gap quiet")
 
 

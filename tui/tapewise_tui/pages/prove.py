@@ -17,8 +17,8 @@ from tapewise_tui.line import Line
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.rows import Rows
 
-NARROW, WIDE, ROOMY = 26, 34, 110
-"""How wide the proofs' names are, and from how many columns on they have more room."""
+NAMES = ((110, 34), (64, 26), (0, 16))
+"""From how many columns on the proofs' names are how wide."""
 
 
 class ProvePage(Page):
@@ -69,8 +69,8 @@ class ProvePage(Page):
         """Show the proofs as they stand, and the verdict."""
         self.draft = draft
         self.rows = proving.rows(draft, self.desk) if draft else ()
-        named = NARROW if self.app.size.width < ROOMY else WIDE
-        columns = (("", 9), ("Proof", named), ("What it says", 30))
+        named = next(wide for room, wide in NAMES if self.app.size.width >= room)
+        columns = (("", 9), ("Proof", named), ("What it says", 20))
         self.query_one(Rows).fill(columns, [(row.key, row.cells) for row in self.rows])
         self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
         self.refresh_bindings()
