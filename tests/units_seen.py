@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
-from tapewise_core.paper.document import Bullets, Document, Heading, Table, Ticks
+from tapewise_core.paper.document import Bullets, Document, FillIn, Table, Ticks
 from tapewise_core.paper.drawing import Drawing, Ink, TextLine
 from tapewise_core.units import Unit
 
@@ -62,8 +62,9 @@ def words_of(document: Document) -> list[str]:
             found += block.items
         else:
             found.append(block.text)
-            if not isinstance(block, Heading) and (picture := getattr(block, "picture", None)):
-                found += written(picture)
+            found += (*block.lines, *block.ticks) if isinstance(block, FillIn) else ()
+            for picture in (getattr(block, "picture", None), getattr(block, "aside", None)):
+                found += written(picture) if picture else ()
     return found
 
 
