@@ -15,7 +15,10 @@ from tapewise_tui import drafting
 from tapewise_tui.desk import Desk
 from tapewise_tui.item import Item
 
-ALWAYS = "Always written: the pattern on one sheet, how to draft it by hand, checklist, record."
+ALWAYS = (
+    "Always written: the pattern on one sheet, how to draft it by hand, checklist with lay plan, "
+    "record."
+)
 
 PRINTER = "Tell the printer: 100 % or “actual size”, never “fit to page”; one side of the paper."
 """What a printer must be told, whatever it is."""
