@@ -205,7 +205,7 @@ def test_typing_ahead_mixes_no_two_values() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
-        typed = "168\n168\n56\n56\n36\n36.5\n90\n91\n"
+        typed = "168\n168\n56\n56\n36\n36.5\n90\n91\n94\n94\n75\n76\n101\n"
         signs = {"\n": "enter", ".": "full_stop"}
         for sign in typed:
             at.app.post_message(Key(signs.get(sign, sign), None if sign == "\n" else sign))
@@ -216,6 +216,9 @@ def test_typing_ahead_mixes_no_two_values() -> None:
             "head": (56.0, 56.0),
             "neck": (36.0, 36.5),
             "high_bust": (90.0, 91.0),
+            "bust": (94.0, 94.0),
+            "waist": (75.0, 76.0),
+            "hip": (101.0,),
         }
 
     walk(steps)

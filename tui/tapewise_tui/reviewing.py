@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.finding import Finding
 from tapewise_core.measures.measure import Measure
@@ -97,6 +98,12 @@ def doubts(found: Iterable[Standing]) -> str:
 
 def advice(row: Standing, desk: Desk) -> str:
     """Return the whole remark on a row, and what to do about it."""
+    if row.measure.key == "waist" and desk.profile.waist_site is WaistSite.NOT_SAID:
+        return f"{_advice(row, desk)} F8 asks where the elastic sits, which sharpens estimates."
+    return _advice(row, desk)
+
+
+def _advice(row: Standing, desk: Desk) -> str:
     if row.finding is not None:
         take = " F6 takes what is offered," if row.finding.proposed else ""
         return f"{desk.reader.spell(row.finding.says)}{take} F7 confirms it, F8 measures again."

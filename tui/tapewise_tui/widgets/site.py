@@ -28,7 +28,14 @@ class SiteField(Select[str]):
         site: WaistSite
 
     def __init__(self, site: WaistSite) -> None:
-        super().__init__(SITES, value=site.value, allow_blank=False, id="site", compact=True)
+        super().__init__(
+            SITES,
+            value=site.value,
+            allow_blank=False,
+            type_to_search=False,  # a number typed is a reading, not a word to look for
+            id="site",
+            compact=True,
+        )
 
     def show(self, site: WaistSite) -> None:
         """Show what is known."""
