@@ -4,7 +4,7 @@ import re
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import replace
-from itertools import combinations, pairwise
+from itertools import combinations, pairwise, product
 
 import pytest
 from paper_samples import EDGES, pattern, piece
@@ -291,6 +291,22 @@ def test_the_map_shows_numbers_letters_and_pieces() -> None:
         if isinstance(ink, Stroke) and ink.name.startswith("join ")
     }
     assert numbers | joins | {"front", "back"} <= set(texts)
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.name)
+def test_names_on_the_map_lie_on_no_number_and_no_letter(page: PageSize) -> None:
+    """Each piece is named where there is room, beside it if it is too narrow."""
+    texts = [ink for ink in made(page).sheets[0].inks if isinstance(ink, TextLine)]
+    names = {one for one in texts if one.text in EDGES}
+    assert {one.text for one in names} == set(EDGES)
+    for one, other in product(names, texts):
+        if one is not other:
+            here, there = box_of(one.corners()), box_of(other.corners())
+            apart = (
+                here.right <= there.left, there.right <= here.left,
+                here.bottom <= there.top, there.bottom <= here.top,
+            )  # fmt: skip
+            assert any(apart), (one.text, other.text)
 
 
 @pytest.mark.parametrize("unit", Unit)

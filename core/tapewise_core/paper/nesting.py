@@ -10,6 +10,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.paper.drawing import Drawing
@@ -44,9 +45,8 @@ class _Way:
         down = box.top + FINE * (np.arange(math.ceil(box.height / FINE)) + 0.5)
         across = box.left + FINE * (np.arange(math.ceil(box.width / FINE)) + 0.5)
         shapely.prepare(taken)
-        return [
-            _runs(row) for row in shapely.contains_xy(taken, *np.meshgrid(across, down)).tolist()
-        ]
+        inside: Any = shapely.contains_xy(taken, *np.meshgrid(across, down))
+        return [_runs(row) for row in inside.tolist()]
 
 
 def _runs(taken: Sequence[bool]) -> list[tuple[int, int]]:

@@ -12,6 +12,7 @@ from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.grid import Cell, Grid
 from tapewise_core.paper.joins import Border, PageJoin
 from tapewise_core.paper.lettering import frame
+from tapewise_core.paper.word_places import least_covering
 
 FIRST = 2
 """The page after the map."""
@@ -50,10 +51,12 @@ def small_map(room: Box, mapped: Mapped) -> list[Ink]:
     inks: list[Ink] = [TextLine(title, Point(room.left, room.top - 1.5), 2.4, bold=True)]
     cuts = [ink for ink in mapped.canvas.inks if isinstance(ink, Stroke) and ink.layer is Layer.CUT]
     inks += [_drawn(cut, small) for cut in cuts]
-    inks += [_named(cut, small) for cut in cuts if cut.part]
     for number, cell in enumerate(cells, FIRST):
         inks += _page(number, cell, grid, small)
     inks += [_letter(edge, join, grid, small) for edge, join in mapped.pairs.items()]
+    for cut in cuts:
+        if cut.part:
+            inks.append(_named(cut, small, inks))
     return inks
 
 
@@ -81,15 +84,23 @@ def _letter(edge: Border, join: PageJoin, grid: Grid, small: _Scaled) -> Ink:
     return TextLine(join.letter, Point(at.x, at.y + size + 0.1), size, "middle")
 
 
-def _named(cut: Stroke, small: _Scaled) -> Ink:
-    """A piece's name in the middle of it, along it where it is long and narrow."""
+def _named(cut: Stroke, small: _Scaled, inks: Sequence[Ink]) -> Ink:
+    """A piece's name near its middle, along it where it is long and narrow, clear of numbers,
+    letters and lines if there is such a place, beside the piece if that is too narrow."""
     box = box_of(cut.corners())
+    first, last = small.at(box.left, box.top), small.at(box.right, box.bottom)
+    wide, high = last.x - first.x, last.y - first.y
     name = cut.part.replace("_", " ")
-    middle = small.at((box.left + box.right) / 2, (box.top + box.bottom) / 2)
-    upright = box.height > 3 * box.width
-    room = max(box.width, box.height) * small.scale if upright else box.width * small.scale
-    size = max(1.8, min(3.0, room / (0.6 * len(name))))
-    return TextLine(name, middle, size, "middle", angle=90.0 if upright else 0.0)
+    upright = high > 3 * wide
+    size = max(1.8, min(3.0, (max(wide, high) if upright else wide) / (0.6 * len(name))))
+    middle = Point((first.x + last.x) / 2, (first.y + last.y) / 2 + size * 0.35)
+    beside = 1.5 * size if min(wide, high) < 1.5 * size else 0.0
+    reach = (wide / 2 + beside, high / 2 + beside)
+    tries = [
+        TextLine(name, middle, smaller * size, "middle", angle=90.0 if upright else 0.0)
+        for smaller in (1.0, 0.75)
+    ]
+    return least_covering(tries, reach, inks)
 
 
 def _drawn(cut: Stroke, small: _Scaled) -> Ink:
