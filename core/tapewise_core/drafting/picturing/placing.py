@@ -34,12 +34,14 @@ SCAN = 1.6
 
 
 class Placing:
-    """A picture while its words find room; what is drawn is taken first."""
+    """A picture while its words find room; what is drawn is taken first. ``missed`` counts words
+    that found none at all."""
 
     def __init__(self, width: float, height: float) -> None:
         self.ground = Ground(width, height)
         self.words = Ground(width, height)
         self.inks: list[Ink] = []
+        self.missed = 0
 
     def room(self, words: Words, middle: Place, along: Place = (1.0, 0.0)) -> Rows | None:
         """Return the cells words would take about a middle, None if one of them is taken."""
@@ -73,6 +75,7 @@ class Placing:
                 continue
             self.put(words, middle, rows)
             return True
+        self.missed += far
         return False
 
     def _about(self, words: Words, at: Place, far: bool) -> Iterator[tuple[Place, float]]:

@@ -26,8 +26,11 @@ TALL, MANY = 74.0, 3
 NOTCHED = 60.0
 """The least height where notches are marked, whose names need room [mm]."""
 
-LARGE, CROWD = 96.0, 6
-"""The width and the height where more than so many notches are marked at once [mm]."""
+CROWD = 6
+"""More notches than this are marked on a large picture."""
+
+CROWDED = Box(0, NOTCHED, 96.0, 96.0)
+"""A large picture's width, and as its top and bottom its least and its largest height [mm]."""
 
 MARGIN = 4.0
 """Room for letters round what is shown [mm]."""
@@ -38,8 +41,14 @@ more."""
 
 
 def step_sheet(scene: Scene, flat: Flattened, unit: Unit, where: Locator) -> Sheet:
-    """Return a step's picture, which says with ``where`` what part of the pattern it shows."""
-    sheet, shown = _sheet(scene)
+    """Return a step's picture, which says with ``where`` what part of the pattern it shows; a
+    large one where words find no room on a small one."""
+    sheet = _drawn(scene, flat, unit, where, _room(scene))
+    return _drawn(scene, flat, unit, where, CROWDED) if sheet.placing.missed else sheet
+
+
+def _drawn(scene: Scene, flat: Flattened, unit: Unit, where: Locator, room: Box) -> Sheet:
+    sheet, shown = _sheet(scene, room)
     draw_lines(scene, sheet, flat)
     lengths = _measured(scene, sheet)
     for mark in (*scene.marks, *scene.new_marks):
@@ -54,9 +63,9 @@ def step_sheet(scene: Scene, flat: Flattened, unit: Unit, where: Locator) -> She
     return sheet
 
 
-def _sheet(scene: Scene) -> tuple[Sheet, Box]:
+def _sheet(scene: Scene, room: Box) -> tuple[Sheet, Box]:
     """The picture as high as what it shows asks for, and the part of the draft that it shows."""
-    room, focus = _room(scene), scene.focus
+    focus = scene.focus
     wide = room.width - 2 * MARGIN
     shape = focus.height / max(focus.width, 1.0)
     shape = min(max(shape, (room.top - 2 * MARGIN) / wide), (room.bottom - 2 * MARGIN) / wide)
@@ -67,7 +76,7 @@ def _sheet(scene: Scene) -> tuple[Sheet, Box]:
 def _room(scene: Scene) -> Box:
     """A picture's width, and as its top and bottom its least and its largest height."""
     if len(scene.new_marks) > CROWD:
-        return Box(0, NOTCHED, LARGE, LARGE)
+        return CROWDED
     if scene.new_marks:
         return Box(0, NOTCHED, WIDE, TALL)
     return Box(0, LOW, WIDE, TALL if len(scene.measures) > MANY else HIGH)
