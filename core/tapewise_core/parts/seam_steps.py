@@ -47,7 +47,8 @@ def seam_steps(
 ) -> tuple[Draft, tuple[str, ...]]:
     """Return the draft with the points of a half's ``side``, and their names from the top down.
 
-    Only those that the side reaches are told; what they are is told by the ``seam``.
+    Only those that the side reaches are told, and not its end, which is the hem's corner; what
+    they are is told by the ``seam``.
     """
     at = {
         "Q2": (fold.bust, _with(wide.bust, wide.more[0]), (*BUST, *_other(wide.more[0]))),
@@ -61,7 +62,7 @@ def seam_steps(
     for name, (start, told, words) in at.items():
         y = draft[start].y
         drawn = side.start if abs(side.start.y - y) < HAIR else point_at_height(side, y)
-        if drawn is not None:
+        if drawn is not None and (drawn - side.end).length() > HAIR:
             draft = draft.across(start, name, _exact(told, drawn.x), words)
             reached[name] = y
     return draft, tuple(sorted(reached, key=reached.__getitem__))

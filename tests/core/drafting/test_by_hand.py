@@ -1,6 +1,8 @@
 """An independent hand drafts every garment from its printed words and comes out at the pattern."""
 
+import math
 import random
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache
@@ -158,3 +160,27 @@ def test_a_point_that_is_no_point_of_the_curve_is_left_out():
     curve = told.steps[-1]
     assert isinstance(curve, Curve)
     assert "B" not in curve.names
+
+
+def worked(text: str) -> tuple[float, float] | None:
+    """What a printed working comes to with a calculator, and what is printed as its result [cm]."""
+    found = re.search(r"measure (?:.*?) ([^;]+) = (−?[\d.]+) cm; mark", text)
+    if not found or not re.search(r"[×÷+−]", found[1]):
+        return None
+    plain = re.sub(r"tan ([\d.]+)°", lambda m: str(math.tan(math.radians(float(m[1])))), found[1])
+    plain = plain.translate(str.maketrans({"×": "*", "÷": "/", "−": "-"}))
+    sums = re.search(r"[(\d].*$", re.sub(r"[A-Za-z'’,–]+\d*", "", plain))
+    return (float(eval(sums[0].strip())), float(found[2])) if sums else None
+
+
+@pytest.mark.parametrize("page", GARMENTS, ids=lambda page: page.name)
+def test_a_printed_working_comes_to_the_printed_result(page: Garment):
+    """With the person's own numbers, brackets where they are needed; rounding aside."""
+    seen = 0
+    for pattern in patterns(page):
+        for draft in pattern.drafts:
+            for step in told_steps(by_hand(draft), Reader(Unit.CM)):
+                if found := worked(step.text):
+                    assert found[0] == pytest.approx(found[1], abs=0.25, rel=2e-3), step.text
+                    seen += 1
+    assert seen > 10
