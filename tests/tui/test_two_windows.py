@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 from collections.abc import Callable
 from datetime import date
+from pathlib import Path
 
 import pytest
 from walking import Walk, walk
@@ -156,6 +157,45 @@ def test_an_example_opened_in_two_windows_is_one_copy() -> None:
     enter(windows[1], "head", 54.0)
     found = store.load("Noor Haddad").values()
     assert (found["neck"].cm, found["head"].cm) == (32.0, 54.0)
+
+
+def chosen(at: Desk, key: str, text: str) -> None:
+    """Choose an option."""
+    at.change(f"{key} {text}", made=at.work.with_option(key, text))
+
+
+def test_each_window_s_choices_in_one_project_are_kept(windows: tuple[Desk, Desk]) -> None:
+    """Options, ticks and notes; the newer place counts; undo takes back only its own."""
+    one, other = windows
+    chosen(one, "ease", "4 cm")
+    chosen(other, "hem", "split")
+    one.jot("wider next time")
+    other.change("Cut ticked", made=other.work.toggled("Cut"))
+    chosen(one, "stretch", "30")
+    found = work.load(NAME)
+    assert dict(found.asked) == {"ease": "4 cm", "hem": "split", "stretch": "30"}
+    assert (found.notes, found.ticked) == ("wider next time", ("Cut",))
+    assert dict(one.work.asked) == dict(found.asked)
+    one.undo()
+    one.undo()
+    assert dict(work.load(NAME).asked) == {"hem": "split"}
+    assert work.load(NAME).ticked == ("Cut",)
+    one.redo()
+    assert dict(work.load(NAME).asked) == {"ease": "4 cm", "hem": "split"}
+
+
+def test_a_draft_of_a_project_keeps_what_its_window_chose(
+    windows: tuple[Desk, Desk], tmp_path: Path
+) -> None:
+    """Drawn on the command line while it is open: the window goes on, and the draft is listed."""
+    one, _ = windows
+    one.change("summer", made=work.Work(NAME, "circle-skirt", name="summer"))
+    draft = ("draft", "--project", "summer", "--out", str(tmp_path / "out"), "--no-pages")
+    assert main((*draft, "--set", "stretch=30", "--quiet")) in (0, 1)
+    chosen(one, "skirt-length", "60 cm")
+    (found,) = (made for made in work.projects(NAME) if made.title == "summer")
+    assert dict(found.asked) == {"stretch": "30", "skirt-length": "60 cm"}
+    assert len(found.drafts) == 1
 
 
 ROUNDS = int(os.environ.get("ROUNDS", "12"))

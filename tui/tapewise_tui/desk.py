@@ -56,6 +56,7 @@ class Desk:
         self.judges = True
         self._ordered: tuple[Profile, tuple[str, Mapping[str, str]], tuple[str, ...]] | None = None
         self._base: Profile | None = None
+        self._seen: dict[str, Work] = {}
         self._checked: tuple[Profile, Check] | None = None
 
     @property
@@ -121,6 +122,7 @@ class Desk:
         self._base = profile
         made, remark = work.take_up(profile.name)
         self.state = State(profile, project or made)
+        self._seen = {one.title: one for one in (project or made,)}
         self.all_measures = False
         self.past, self.future, self.asked = [], [], ()
         return remark
@@ -207,7 +209,7 @@ class Desk:
             if new.profile is not None and (everything or new.profile is not self.state.profile):
                 new = replace(new, profile=self._merged(new.profile))
             if new.work is not None and (everything or new.work is not self.state.work):
-                work.save(self._stamped(new.work))
+                new = replace(new, work=self._kept_work(new.work))
         except TapewiseError as error:
             self.trouble = self.reader.spell(error.told)
         return new
@@ -221,6 +223,16 @@ class Desk:
             self.future = [_with(one, mine, kept.profile) for one in self.future]
         self.asked = (*kept.clashes, *self._still_asked(kept))
         return kept.profile
+
+    def _kept_work(self, made: Work) -> Work:
+        """Save a project; what came in from elsewhere goes into every state, as with people."""
+        mine, base = self._stamped(made), self._seen.get(made.title)
+        both = self._seen[made.title] = work.keep(mine, base)
+        if both == mine:
+            return made
+        self.state, *self.past = (_with_work(one, mine, both) for one in self._all_past())
+        self.future = [_with_work(one, mine, both) for one in self.future]
+        return both
 
     def _still_asked(self, kept: people.store.Kept) -> list[people.store.Clash]:
         """What was asked before and nobody has answered, by this change neither."""
@@ -257,13 +269,21 @@ class Desk:
 
     def _save_work(self) -> None:
         try:
-            work.save(self.work)
+            kept = self._kept_work(self.work)
+            self.state = replace(self.state, work=kept)
         except FilesError as error:
             self.trouble = self.reader.spell(error.told)
 
     def _stamped(self, made: Work) -> Work:
         when = datetime.now() if self._today is None else datetime.combine(self._today, _NOON)
         return replace(made, when=when.isoformat(timespec="seconds"))
+
+
+def _with_work(state: State, mine: Work, both: Work) -> State:
+    """A state with what others changed of its project; of another project it is as it was."""
+    if state.work is None or state.work.title != both.title:
+        return state
+    return replace(state, work=work.merged(mine, both, state.work))
 
 
 def _with(state: State, mine: Profile, kept: Profile) -> State:

@@ -32,8 +32,10 @@ from tapewise_core.tasks.work_files import (
 )
 from tapewise_core.tasks.work_files import bring_over as bring_over
 from tapewise_core.tasks.work_files import folder as folder
+from tapewise_core.tasks.work_files import keep as keep
 from tapewise_core.tasks.work_files import save as save
 from tapewise_core.tasks.work_index import briefs
+from tapewise_core.tasks.work_merging import merged as merged
 from tapewise_core.tasks.work_text import PAGES as PAGES
 from tapewise_core.tasks.work_text import PLACES as PLACES
 from tapewise_core.tasks.work_text import Work as Work

@@ -13,6 +13,7 @@ from tapewise_core.profiles import store
 from tapewise_core.profiles.files import aside_of, keep_beside, put, reason
 from tapewise_core.profiles.folders import alone, data_folder, private
 from tapewise_core.profiles.slug import marked_slug, slug
+from tapewise_core.tasks.work_merging import merged
 from tapewise_core.tasks.work_text import Work, text_of, work_of
 
 BEFORE = ".before"
@@ -41,6 +42,18 @@ def save(work: Work) -> None:
             put(place, text_of(kept).encode())
         except (OSError, ValueError) as fault:
             raise FilesError(f"{place} cannot be written: {reason(fault)}.") from fault
+
+
+def keep(mine: Work, base: Work | None) -> Work:
+    """Save what changed from ``base``, as it was read, and leave all else as it is on file.
+
+    Without a base it is saved as it is. Returns what is on file then; raises FilesError.
+    """
+    with alone():
+        theirs = usable(place_of(mine)) if base is not None else None
+        both = mine if base is None or theirs in (None, base) else merged(base, mine, theirs)
+        save(both)
+        return both
 
 
 def bring_over(person: str, owner: str) -> str:

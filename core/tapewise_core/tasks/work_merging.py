@@ -1,0 +1,50 @@
+"""Changes of two windows to one project, put together choice by choice."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import fields, replace
+from types import MappingProxyType
+from typing import Any
+
+from tapewise_core.tasks.work_text import Work
+
+_PLACE = ("page", "measure", "when")
+"""Where a person stopped: the window that writes last says."""
+
+
+def merged(base: Work, mine: Work, theirs: Work) -> Work:
+    """Return what is on file (theirs) with everything I changed since ``base``.
+
+    Options and ticks are taken one by one, drafts all; of the rest, what I changed counts.
+
+    >>> plain = Work("Ada", asked={"hem": "split"})
+    >>> both = merged(plain, plain.with_option("ease", "4 cm"), plain.toggled("Cut"))
+    >>> dict(both.asked), both.ticked
+    ({'hem': 'split', 'ease': '4 cm'}, ('Cut',))
+    """
+    changes: dict[str, Any] = {
+        row.name: getattr(mine, row.name)
+        for row in fields(Work)
+        if row.name in _PLACE or getattr(mine, row.name) != getattr(base, row.name)
+    }
+    changes["asked"] = _options(base.asked, mine.asked, theirs.asked)
+    changes["ticked"] = _grown(base.ticked, mine.ticked, theirs.ticked)
+    changes["drafts"] = _grown(base.drafts, mine.drafts, theirs.drafts)
+    return replace(theirs, **changes)
+
+
+def _options(
+    base: Mapping[str, str], mine: Mapping[str, str], theirs: Mapping[str, str]
+) -> Mapping[str, str]:
+    kept = {k: text for k, text in theirs.items() if k in mine or k not in base}
+    own = {k: text for k, text in mine.items() if text != base.get(k)}
+    return MappingProxyType({**kept, **own})
+
+
+def _grown(
+    base: tuple[object, ...], mine: tuple[object, ...], theirs: tuple[object, ...]
+) -> tuple[object, ...]:
+    """Theirs without what I took away, and with what I added."""
+    kept = [one for one in theirs if one in mine or one not in base]
+    return (*kept, *(one for one in mine if one not in base and one not in kept))
