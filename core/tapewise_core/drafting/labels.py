@@ -9,6 +9,7 @@ from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import TextLine
+from tapewise_core.paper.lettering import broken
 from tapewise_core.text.told import LineName
 from tapewise_core.units import Unit
 
@@ -77,13 +78,17 @@ def allowance_words(piece: Piece, unit: Unit) -> str:
     return "; ".join(f"{', '.join(names)} {spelt}" for spelt, names in groups.items())
 
 
+WIDE = 46
+"""Characters a line of the small print has at most (our choice)."""
+
+
 def label_lines(piece: Piece, number: int, total: int, heading: LabelHead) -> list[str]:
     """Return the label's lines, the piece's own name first."""
     lines = [
         title(piece.name),
         f"{heading.garment}, for {heading.person}",
         f"piece {number} of {total}: {cut_words(piece)}",
-        *_wrapped(_allowances(piece, heading.unit)),
+        *broken(_allowances(piece, heading.unit), WIDE),
         *filter(None, (heading.set_words(),)),
         f"{heading.date}, tapewise {heading.version}",
     ]
@@ -99,13 +104,7 @@ def _allowances(piece: Piece, unit: Unit) -> str:
     return "without allowances: add them on the cloth"
 
 
-def _wrapped(text: str, width: int = 46) -> list[str]:
-    import textwrap
-
-    return textwrap.wrap(text, width)
-
-
-def _listed(opening: str, items: tuple[str, ...], width: int = 46) -> list[str]:
+def _listed(opening: str, items: tuple[str, ...], width: int = WIDE) -> list[str]:
     """Items one after another, a line broken only between two of them."""
     lines = [opening]
     for i, item in enumerate(items):

@@ -40,25 +40,29 @@ _BREAK = re.compile(r"(?<!±) (?!(?<=\d )(?:\d+/\d+|in|cm|mm|%)(?!\w))")
 
 
 def wrapped(text: str, width: float, size: float) -> list[str]:
-    """Return the text in lines that fit a width [mm] when set at a size [mm].
+    """Return the text in lines that fit a width [mm] when set at a size [mm]."""
+    return broken(text, max(4, int(width / (CHARACTER * size))))
+
+
+def broken(text: str, most: int) -> list[str]:
+    """Return the text in lines of so many characters at most.
 
     Lines break at plain spaces between words and amounts only, and no last line is a single word
     where the line before can spare one.
 
-    >>> wrapped("as wide as 9 1/2 in, no more", 40, 6)
+    >>> broken("as wide as 9 1/2 in, no more", 11)
     ['as wide as', '9 1/2 in,', 'no more']
-    >>> wrapped("as wide as nine inches, no more", 72, 6)
+    >>> broken("as wide as nine inches, no more", 22)
     ['as wide as nine', 'inches, no more']
     """
-    room = max(4, int(width / (CHARACTER * size)))
     lines: list[list[str]] = [[]]
     for word in _BREAK.split(text):
-        if lines[-1] and len(" ".join([*lines[-1], word])) > room:
+        if lines[-1] and len(" ".join([*lines[-1], word])) > most:
             lines.append([])
         lines[-1].append(word)
     if len(lines) > 1 and len(lines[-1]) == 1 and len(lines[-2]) > 2:
         spared = [lines[-2][-1], *lines[-1]]
-        if len(" ".join(spared)) <= room:
+        if len(" ".join(spared)) <= most:
             lines[-2:] = [lines[-2][:-1], spared]
     return [" ".join(line) for line in lines]
 

@@ -11,7 +11,7 @@ import numpy as np
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.footing import Flags, Footing, printed_at
-from tapewise_core.paper.grid import Grid, carrying
+from tapewise_core.paper.grid import Cell, Grid, carrying
 from tapewise_core.paper.lattice import NEAR, Floats, Lattice, Whole
 from tapewise_core.paper.packing import BORDER, GAP
 
@@ -39,11 +39,12 @@ MIDDLE = (NEAR, NEAR)
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """Where pieces lie, in the order given, and what it costs, least first: avoidable splits,
-    pages, thin pages, torn labels."""
+    """Where pieces lie, in the order given, the cells printed, and what it costs, least first:
+    avoidable splits, pages, thin pages, torn labels, how far down and across all goes."""
 
     pieces: tuple[Drawing, ...]
     grid: Grid
+    cells: tuple[Cell, ...]
     cost: Cost
 
     @property
@@ -84,7 +85,7 @@ def _layout(near: Sequence[_Near], chosen: Sequence[Steps]) -> Layout:
     pieces = tuple(
         one.footing.shape.at(one.place(at)) for one, at in zip(near, chosen, strict=True)
     )
-    pages = len(carrying([ink for piece in pieces for ink in piece.inks], grid))
+    cells = tuple(carrying([ink for piece in pieces for ink in piece.inks], grid))
     needed, _, thin = _Pages.under(near, chosen).counted()
     rows, columns = np.nonzero(needed[0, 0])
     spread = (int(rows.max(initial=0)), int(rows.sum()), int(columns.sum()))
@@ -92,7 +93,7 @@ def _layout(near: Sequence[_Near], chosen: Sequence[Steps]) -> Layout:
         sum(int(table[at]) for table, at in zip(tables, chosen, strict=True))
         for tables in ([n.footing.splits for n in near], [n.footing.torn for n in near])
     )
-    return Layout(pieces, grid, (splits, pages, int(thin[0, 0]), torn, *spread))
+    return Layout(pieces, grid, cells, (splits, len(cells), int(thin[0, 0]), torn, *spread))
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import ruled
@@ -12,7 +13,9 @@ from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.grid import Cell, Grid
 from tapewise_core.paper.joins import Border, PageJoin
 from tapewise_core.paper.lettering import frame
-from tapewise_core.paper.word_places import least_covering
+
+if TYPE_CHECKING:
+    from tapewise_core.paper.word_places import Covered
 
 FIRST = 2
 """The page after the map."""
@@ -54,10 +57,7 @@ def small_map(room: Box, mapped: Mapped) -> list[Ink]:
     for number, cell in enumerate(cells, FIRST):
         inks += _page(number, cell, grid, small)
     inks += [_letter(edge, join, grid, small) for edge, join in mapped.pairs.items()]
-    for cut in cuts:
-        if cut.part:
-            inks.append(_named(cut, small, inks))
-    return inks
+    return inks + _names([cut for cut in cuts if cut.part], small, inks)
 
 
 def _page(number: int, cell: Cell, grid: Grid, small: _Scaled) -> list[Ink]:
@@ -84,7 +84,18 @@ def _letter(edge: Border, join: PageJoin, grid: Grid, small: _Scaled) -> Ink:
     return TextLine(join.letter, Point(at.x, at.y + size + 0.1), size, "middle")
 
 
-def _named(cut: Stroke, small: _Scaled, inks: Sequence[Ink]) -> Ink:
+def _names(cuts: Sequence[Stroke], small: _Scaled, inks: Sequence[Ink]) -> list[Ink]:
+    """The pieces' names, each clear of those before it."""
+    from tapewise_core.paper.word_places import Covered
+
+    covered, names = Covered.by(inks), []
+    for cut in cuts:
+        names.append(_named(cut, small, covered))
+        covered = covered.with_words(names[-1])
+    return [*names]
+
+
+def _named(cut: Stroke, small: _Scaled, covered: Covered) -> TextLine:
     """A piece's name near its middle, along it where it is long and narrow, clear of numbers,
     letters and lines if there is such a place, beside the piece if that is too narrow."""
     box = box_of(cut.corners())
@@ -100,7 +111,7 @@ def _named(cut: Stroke, small: _Scaled, inks: Sequence[Ink]) -> Ink:
         TextLine(name, middle, smaller * size, "middle", angle=90.0 if upright else 0.0)
         for smaller in (1.0, 0.75)
     ]
-    return least_covering(tries, reach, inks)
+    return covered.least(tries, reach)
 
 
 def _drawn(cut: Stroke, small: _Scaled) -> Ink:

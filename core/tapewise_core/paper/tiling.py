@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from tapewise_core.geometry.outline import Box
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.furniture import Label, furniture
-from tapewise_core.paper.grid import Cell, Grid, carrying
+from tapewise_core.paper.grid import Cell, Grid
 from tapewise_core.paper.joins import Border, Neighbours, PageJoin, crossed, letters, spans
 from tapewise_core.paper.packing import ink_box, joined
 from tapewise_core.paper.page_map import page_map
@@ -68,9 +68,8 @@ class _Laid:
 
 def _laid(pattern: PatternSet, paging: Paging, layout: Layout, *, apart: bool = False) -> _Laid:
     """The canvas and its pages; ``apart`` joins only those that share a piece."""
-    grid, pieces = paging.grid(), layout.pieces
+    grid, pieces, cells = layout.grid, layout.pieces, layout.cells
     canvas = joined(pattern.title, pattern.description, pieces, paging.overlap)
-    cells = tuple(carrying(canvas.inks, grid))
     pairs = letters(canvas, grid, cells)
     if not apart:
         return _Laid(paging, canvas, cells, pairs, dict.fromkeys(cells, cells))

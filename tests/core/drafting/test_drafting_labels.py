@@ -62,6 +62,18 @@ def test_a_label_says_whose_it_is_and_which() -> None:
     assert guessed[-1] == "estimated, not measured: hip 99 ± 2 cm"
 
 
+@pytest.mark.parametrize("letters", range(20, 34))
+def test_no_amount_is_torn_over_two_lines(letters: int) -> None:
+    """A number stays with its fraction and its unit wherever the line happens to end."""
+    edges = rectangle("a", 90, 90).edges
+    named = tuple(replace(edge, name="x" * (letters // 4) + str(n)) for n, edge in enumerate(edges))
+    piece = replace(rectangle("a", 90, 90, {"bottom": 25.0}), edges=named)
+    for unit in Unit:
+        lines = label_lines(piece, 1, 1, replace(HEADING, unit=unit))
+        assert not any(line[-1].isdigit() and "allow" in line for line in lines)
+        assert not any(line.startswith((unit.value, "5/16")) for line in lines)
+
+
 def test_type_is_as_large_as_the_room_allows() -> None:
     """Never beyond the largest, never too small to read, and only the first line bold."""
     lines = ["Front", "a line of some length", "another"]
