@@ -29,7 +29,8 @@ class Doubt:
     def draw(self, number: int) -> Many:
         """Return so many bodies, a row each: every estimate in spreads from the one drafted for."""
         chance = np.random.default_rng(0)  # the same bodies for the same draft
-        root = np.linalg.cholesky(self.together + 1e-9 * np.eye(len(self.keys)))
+        sizes, ways = np.linalg.eigh(self.together)
+        root = ways * np.sqrt(np.clip(sizes, 0.0, None))  # one may follow from the others
         return np.asarray(chance.standard_normal((number, len(self.keys))) @ root.T, np.float64)
 
     def knowing(self, key: str, drawn: Many) -> Many:
