@@ -40,6 +40,12 @@ def missing(profile: Profile, garment: str, asked: Mapping[str, str]) -> tuple[s
     return tuple(row.key for row in CATALOGUE if row.key in open_ones)
 
 
+def refuse_wrong(profile: Profile, garment: str, asked: Mapping[str, str]) -> None:
+    """Raise OptionError for options that are wrong whatever the measures still missing will be."""
+    page = on_shelf(garment)
+    settle(page.options, asked, page.sees(with_stand_ins(body_of(profile)[0])), profile.unit)
+
+
 def _asked_for(page: Garment, body: Body, asked: Mapping[str, str], unit: Unit) -> str | None:
     """The measure that a draft stops at, or None if it comes to its end or stops elsewhere."""
     seen = page.sees(body)

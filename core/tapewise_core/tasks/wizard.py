@@ -20,6 +20,7 @@ from tapewise_core.style.settle import read, settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.missing import missing as missing
+from tapewise_core.tasks.missing import refuse_wrong as refuse_wrong
 from tapewise_core.tasks.missing import with_stand_ins
 from tapewise_core.tasks.people import body_of
 from tapewise_core.text.told import Reader, said

@@ -168,6 +168,12 @@ class GarmentPage(Page):
             self.warn(f"{result} Not kept.")
             self.query_one(LivePattern).show(self.desk.work)
             return False
+        try:
+            if isinstance(result, str):
+                wizard.refuse_wrong(self.desk.profile, made.garment, made.asked)
+        except TapewiseError as error:
+            self.warn(error)
+            return False
         self.desk.change(says, made=made)
         self.show()
         self.tell(f"{words.sentence(says)} is kept.")

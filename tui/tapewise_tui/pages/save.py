@@ -75,6 +75,8 @@ class SavePage(Page):
         yield Static(f"{saving.PRINTER} {saving.ALWAYS}", markup=False, id="always")
         yield TickList(id="formats")
 
+    writing = False
+
     def begin(self) -> None:
         self.query_one("#folder", Input).value = saving.folder(self.desk)
         for name, _, _ in saving.PAPER:
@@ -112,6 +114,7 @@ class SavePage(Page):
             self.warn("Name a folder to write into, such as my-top.")
         else:
             self.keep_typed()
+            self.writing = True
             self.desk.usual("paper", saving.paper_of(saving.formats(self.desk)))
             self._begin(self.draft, text)
 
@@ -119,6 +122,7 @@ class SavePage(Page):
         try:
             folder = typed_path(text)
         except TapewiseError as error:
+            self.writing = False
             self.warn(error)
             return
         self._write(draft, folder, self.desk.work)
@@ -151,6 +155,7 @@ class SavePage(Page):
     @on(Written)
     def written(self, event: Written) -> None:
         event.stop()
+        self.writing = False
         if isinstance(event.result, str):
             self.warn(event.result)
             return
@@ -164,6 +169,7 @@ class SavePage(Page):
     def in_the_way(self, event: InTheWay) -> None:
         """Ask before anything of somebody else's is replaced."""
         event.stop()
+        self.writing = False
 
         def answered(replaced: bool | None) -> None:
             if replaced and self.draft is not None:
@@ -188,6 +194,13 @@ class SavePage(Page):
             self.query_one(f"#{name}", Input).value.strip() for name, _, _ in saving.PAPER
         )
         return overlap, margin, roll
+
+    def action_on(self) -> None:
+        """Go on to sewing, once what is being written can be seen."""
+        if self.writing:
+            self.tell("Still writing; what is written shows in a moment.")
+        else:
+            super().action_on()
 
     def findable(self) -> tuple[Sequence[Line], str | None]:
         return self.query_one(TickList).lines()
