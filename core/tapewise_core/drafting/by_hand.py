@@ -11,11 +11,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from tapewise_core.drafting.curve_steps import Curve, Round
+from tapewise_core.drafting.curve_steps import Curve
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.guide_steps import Beside, off_line
-from tapewise_core.drafting.steps import MeasureOff, Step, Straight, Trace
+from tapewise_core.drafting.steps import Straight, Trace
+from tapewise_core.drafting.tracing import trimmed
 from tapewise_core.drafting.ways import way_of
 from tapewise_core.geometry.hand_points import bent_points, runs, walked_to
 from tapewise_core.geometry.path import Path
@@ -33,6 +34,10 @@ ON = 0.3
 BENT = 0.1
 """Ruled parts that turn by less go on in one line [degrees]."""
 
+HARDLY = 0.4
+"""A curve that is nowhere further from a straight line is ruled [mm] (our choice): pencils are as
+wide."""
+
 CURVE = "C"
 """The family of the points on curves."""
 
@@ -45,7 +50,7 @@ def by_hand(draft: Draft) -> Draft:
             case Curve():
                 told = _curve(told, step)
             case Trace():
-                told = told.then(_trimmed(step, draft.steps[number + 1 :]))
+                told = told.then(trimmed(step, draft.steps[number + 1 :]))
             case _:
                 told = told.then(step)
     return told
@@ -78,7 +83,7 @@ def _curve(draft: Draft, step: Curve) -> Draft:
         draft = _beside(draft, step, shape, start, end)
     names = tuple(node.name for node in shape.nodes)
     straight = tuple(_ruled_names(shape))
-    if straight == (names,):
+    if straight == (names,) or (len(names) == 2 and _bends(step.path) < HARDLY):
         return draft.then(Straight(step.line, names))
     ruled = {end for parts in straight for end in (parts[0], parts[-1])}
     first, last = (
@@ -90,6 +95,12 @@ def _curve(draft: Draft, step: Curve) -> Draft:
     )
     ways = first, last
     return draft.then(replace(step, names=names, straight=straight, ways=ways))
+
+
+def _bends(path: Path) -> float:
+    """How far a path is from the straight line between its ends [mm]."""
+    way = (path.end - path.start).unit()
+    return max(abs(way.cross(point - path.start)) for point in path.flattened())
 
 
 def _known(shape: _Shape, name: str) -> bool:
@@ -164,30 +175,3 @@ def _in_line(path: Path, spans: Sequence[Span]) -> tuple[Span, ...]:
         else:
             found.append(span)
     return tuple(found)
-
-
-def _trimmed(step: Trace, rest: Sequence[Step]) -> Trace:
-    """A tracing of only those points that later steps name, or at which a traced line ends."""
-    source = step.source
-    named = {name for later in rest for name in _names(later)}
-    ends = [end for path in source.lines.values() for end in (path.start, path.end)]
-    kept = [
-        name
-        for name, at in source.points.items()
-        if name in named or any((at - end).length() < ON for end in ends)
-    ]
-    return replace(step, source=source.only(kept, source.lines))
-
-
-def _names(step: Step) -> tuple[str, ...]:
-    """The points that a step needs on the paper."""
-    match step:
-        case MeasureOff():
-            return (step.start, *step.line)
-        case Straight() | Curve():
-            return step.names
-        case Round():
-            return (step.centre, *step.names)
-        case Beside():
-            return (step.start, step.end)
-    return ()

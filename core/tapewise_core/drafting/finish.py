@@ -9,8 +9,8 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finished import finished, notch_mark
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.notch_step import Notches
+from tapewise_core.drafting.outline_step import Outline
 from tapewise_core.drafting.piece import Edge, Notch, Piece
-from tapewise_core.drafting.steps import Outline
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.text.told import LineName, Told, joined, said

@@ -16,6 +16,7 @@ from tapewise_core.drafting.curve_steps import Curve
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.steps import Straight
 from tapewise_core.drafting.told_steps import told_steps
 from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.garment import Garment
@@ -184,3 +185,12 @@ def test_a_printed_working_comes_to_the_printed_result(page: Garment):
                     assert found[0] == pytest.approx(found[1], abs=0.25, rel=2e-3), step.text
                     seen += 1
     assert seen > 10
+
+
+@pytest.mark.parametrize(("rise", "ruled"), [(0.5, True), (4.0, False)])
+def test_what_hardly_bends_is_ruled(rise: float, ruled: bool):
+    """Nobody draws a curve that is as flat as a pencil is wide."""
+    path = curved(Point(0, 0), Point(80, 0), Point(120, rise), Point(200, rise))
+    draft = Draft("x").start("A", "here").across("A", "B", mm(200), "there")
+    told = by_hand(draft.down("B", "D", mm(rise), "below").curve("hem", path, ("A", "D")))
+    assert isinstance(told.steps[-1], Straight) is ruled

@@ -13,8 +13,8 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.join_step import JoinHalves
 from tapewise_core.drafting.notch_step import Notches
+from tapewise_core.drafting.outline_step import Outline
 from tapewise_core.drafting.piece import Notch
-from tapewise_core.drafting.steps import Outline
 from tapewise_core.garments.shelf import garments
 from tapewise_core.tasks.drafting import Drafted, draft
 

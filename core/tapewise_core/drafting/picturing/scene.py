@@ -10,7 +10,8 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.marks import Finished, NotchMark
-from tapewise_core.drafting.steps import Outline, Step
+from tapewise_core.drafting.outline_step import Outline
+from tapewise_core.drafting.steps import Step
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
