@@ -164,11 +164,11 @@ def test_only_what_the_garment_uses_is_listed_until_all_is_asked_for(garment: st
 
 def test_what_changed_since_the_last_time_stands_beside(monkeypatch: pytest.MonkeyPatch) -> None:
     """The first reading of a new day takes the place of the old ones, with the difference."""
-    from tapewise_tui import measuring
+    from tapewise_tui import progress
 
     begin(("height", 168), ("bust", 92), ("waist", 74))
     before = {"bust": 92.0, "waist": 74.0}
-    monkeypatch.setattr(measuring, "before_today", lambda desk: before)
+    monkeypatch.setattr(progress, "before_today", lambda desk: before)
 
     async def steps(at: Walk) -> None:
         await at.press("enter")

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from typing import ClassVar
 
-from rich.text import Text
 from textual import on
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
@@ -14,42 +13,15 @@ from textual.widgets import Label, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks.figure import figure_of
-from tapewise_core.units import Unit
-from tapewise_tui import keys, measuring, reviewing, words
+from tapewise_tui import keys, measuring, progress, reviewing, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
+from tapewise_tui.widgets.entry_line import FIGURE, WIDE, EntryLine
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.rows import Cell, Rows
 from tapewise_tui.widgets.sure import SureLine
 from tapewise_tui.widgets_drawn import FigureView
-
-WAYS = ("up", "down", "pageup", "pagedown")
-
-
-WIDTHS = {Unit.CM: 7, Unit.IN: 10}
-"""How wide a value is at most, in brackets too."""
-
-FIGURE = 46
-"""How wide the figure is that stands beside the rows of a large terminal."""
-
-WIDE = 72
-"""Columns of the terminal from which a table has room for more than what must be there."""
-
-
-def guessed(value: str) -> Text:
-    """Return an estimate so that it looks like no measurement, without colour too."""
-    return Text(f"({value})", "dim")
-
-
-class EntryLine(Horizontal):
-    """The field with its name; keys that move go through the rows above it."""
-
-    BINDINGS: ClassVar[list[BindingType]] = [
-        *(Binding(key, f"screen.go('{key}')", show=False) for key in WAYS),
-        Binding("tab", "screen.go('right')", show=False),
-        Binding("shift+tab", "screen.go('left')", show=False),
-    ]
 
 
 class EntryPage(Page):
@@ -111,7 +83,7 @@ class EntryPage(Page):
 
     def summary(self) -> tuple[str, str]:
         """Return what stands above the rows, before and behind how sure the garment is."""
-        return measuring.still_open(self.desk)
+        return progress.still_open(self.desk)
 
     @property
     def is_wide(self) -> bool:

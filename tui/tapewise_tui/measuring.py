@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from tapewise_core.errors import ReadingError, TapewiseError
+from tapewise_core.errors import ReadingError
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.finding import Finding
 from tapewise_core.measures.reading import Agreement, compare_readings, read, settled
-from tapewise_core.tasks import guesses, people, wizard
+from tapewise_core.tasks import wizard
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 from tapewise_tui import words
@@ -196,48 +195,3 @@ def replaced(desk: Desk, key: str, text: str) -> str:
     says = f"{words.sentence(row.name)} {desk.unit.spell(cm * 10)}"
     desk.value(key, (cm,), cm, Origin.MEASURED, says)
     return f"{says} is kept."
-
-
-def still_open(desk: Desk) -> tuple[str, str]:
-    """Say how many of the garment's measures are there, and which of the others helps most."""
-    missing, many = desk.open_measures, len(desk.used)
-    if not missing:
-        return f"All {many} measures are there.", ""
-    there = f"{many - len(missing)} of {many} measures are there."
-    best = guesses.helps_most(desk.profile, desk.work.garment)
-    if best is None:
-        return there, ""
-    now, then = desk.unit.number(best.now * 10), desk.unit.spell(best.then * 10)
-    return there, f"The {measure(best.key).name} helps most: ± {then} instead of ± {now}."
-
-
-def scope(desk: Desk) -> str:
-    """Say which measures are gone through."""
-    title = wizard.garment(desk.work.garment).title.lower()
-    if desk.all_measures:
-        return f"All {len(desk.order)} measures; Ctrl+L goes back to those of the {title}."
-    return f"The {len(desk.order)} measures of the {title}; Ctrl+L goes through all there are."
-
-
-def before_today(desk: Desk) -> Mapping[str, float]:
-    """Return what the measures were [cm] before today; nothing for somebody new."""
-    try:
-        states = people.store.states(desk.profile.name)
-    except TapewiseError:
-        return {}
-    earlier = next((one.profile for one in states if one.when.date() < desk.today), None)
-    return earlier.read_off() if earlier is not None else {}
-
-
-def change(desk: Desk, key: str, before: Mapping[str, float]) -> str:
-    """Spell how far a measure taken today is from what it was before, or nothing.
-
-    Less than a millimetre is no change.
-    """
-    kept = desk.profile.measures.get(key)
-    if kept is None or key not in before or kept.taken != desk.today:
-        return ""
-    more = (kept.value - before[key]) * 10
-    if abs(more) < 1:
-        return "as before"
-    return f"{'+' if more > 0 else '–'}{desk.unit.number(abs(more))}"

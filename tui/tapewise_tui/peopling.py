@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import partial
+from itertools import compress
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
@@ -27,8 +28,29 @@ class Done:
     undo: Callable[[], object] | None = None
 
 
-def row(entry: Entry, *, brief: bool) -> tuple[str, str, str, str]:
-    """Return name, groups, day of the last reading, and what is open; ``brief`` judges nothing."""
+Told = tuple[str, str, str, str]
+"""Name, groups, day of the last reading, and what is open."""
+
+
+def shown(
+    rows: Mapping[str, Told], *, wide: bool
+) -> tuple[tuple[tuple[str, int], ...], list[tuple[str, tuple[str, ...]]]]:
+    """Return the columns of the list, and its rows.
+
+    There are groups only where anybody is in one; where there is little room they stand in place
+    of the last reading.
+    """
+    grouped = any(row[1] for row in rows.values())
+    columns = (
+        ("Person", 28 if wide else 22), ("Group", 14), ("Last measured", 17), ("Open", 12),
+    )  # fmt: skip
+    there = (True, grouped, wide or not grouped, True)
+    lines = [(key, tuple(compress(row, there))) for key, row in rows.items()]
+    return tuple(compress(columns, there)), lines
+
+
+def row(entry: Entry, *, brief: bool) -> Told:
+    """Return how the list tells of a person; ``brief`` judges nothing."""
     name = f"{entry.name} (example)" if entry.shipped else entry.name
     if entry.fault:
         return name, "", "", "cannot be read; Enter says why"

@@ -15,7 +15,7 @@ from tapewise_core.tasks.work import PAGES
 
 WHAT = {
     "start": "people, and where you stopped",
-    "measure": "one measure a page",
+    "measure": "one measure a page, or all in a table (F10 there)",
     "review": "all measures at a glance, unlikely ones first",
     "garment": "style, cloth and machines, with the pattern beside",
     "prove": "what was checked before anyone cuts",

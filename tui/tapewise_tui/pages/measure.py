@@ -16,7 +16,7 @@ from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.order import group
 from tapewise_core.tasks import people
 from tapewise_core.tasks.figure import figure_of
-from tapewise_tui import keys, measuring, words
+from tapewise_tui import keys, measuring, progress, words
 from tapewise_tui.dialogs.jump import jump_dialog
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.readings import Readings
@@ -118,7 +118,7 @@ class MeasurePage(Page):
         self.query_one("#others", Static).update(others)
         self.query_one("#skipped", Static).update(skipped)
         self.query_one("#skipped").display = not kept
-        self.query_one(SureLine).show(*measuring.still_open(desk), desk)
+        self.query_one(SureLine).show(*progress.still_open(desk), desk)
 
     def _wanted(self, key: str) -> int:
         """The second reading where the first waits for it, else the first."""
@@ -213,7 +213,7 @@ class MeasurePage(Page):
         self.keep_typed()
         self.desk.all_measures = not self.desk.all_measures
         self.show()
-        self.tell(measuring.scope(self.desk))
+        self.tell(progress.scope(self.desk))
 
     def action_take(self) -> None:
         """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from tapewise_tui import keys, measuring, reviewing
-from tapewise_tui.entry_page import WIDTHS, EntryPage, guessed
+from tapewise_tui.entry_page import EntryPage
+from tapewise_tui.widgets.entry_line import WIDTHS, guessed
 from tapewise_tui.widgets.rows import Cell
 
 

@@ -66,7 +66,7 @@ class StartPage(Page):
     class Judged(Message):
         """A worker looked at everybody's measures."""
 
-        def __init__(self, rows: Mapping[str, tuple[str, str, str, str]]) -> None:
+        def __init__(self, rows: Mapping[str, peopling.Told]) -> None:
             super().__init__()
             self.rows = rows
 
@@ -114,14 +114,10 @@ class StartPage(Page):
         if list(event.rows) == list(self.entries):
             self._list(event.rows)
 
-    def _list(self, rows: Mapping[str, tuple[str, str, str, str]]) -> None:
-        """Show the people; a column of groups only where there are any."""
-        grouped = any(row[1] for row in rows.values())
-        group = (("Group", 14),) if grouped else ()
-        person = ("Person", 28 if self.size.width >= WIDE else 22)
-        columns = (person, *group, ("Last measured", 17), ("Open", 12))
-        shown = {key: row if grouped else (row[0], *row[2:]) for key, row in rows.items()}
-        self.query_one(Rows).fill(columns, list(shown.items()))
+    def _list(self, rows: Mapping[str, peopling.Told]) -> None:
+        """Show the people."""
+        columns, lines = peopling.shown(rows, wide=self.size.width >= WIDE)
+        self.query_one(Rows).fill(columns, lines)
 
     def _resume(self, table: Rows) -> None:
         last = work.latest()

@@ -7,9 +7,10 @@ from collections.abc import Mapping
 from textual import on
 from textual.widgets import Input
 
-from tapewise_tui import keys, measuring, reviewing
+from tapewise_tui import keys, measuring, progress, reviewing
 from tapewise_tui.desk import Desk
-from tapewise_tui.entry_page import WIDTHS, EntryPage, guessed
+from tapewise_tui.entry_page import EntryPage
+from tapewise_tui.widgets.entry_line import WIDTHS, guessed
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.rows import Cell, Rows
 
@@ -39,7 +40,7 @@ class TablePage(EntryPage):
         self.before: Mapping[str, float] = {}
 
     def begin(self) -> None:
-        self.before = measuring.before_today(self.desk)
+        self.before = progress.before_today(self.desk)
 
     def show(self) -> None:
         first = not self.rows
@@ -59,7 +60,7 @@ class TablePage(EntryPage):
 
     def columns(self) -> tuple[tuple[str, int], ...]:
         unit = self.desk.unit
-        since = (("Since then", 14),) if self.before and self.is_wide else ()
+        since = (("Since last time", 15),) if self.before and self.is_wide else ()
         first = (f"1st {unit.value}", WIDTHS[unit])
         return (self.named, first, ("2nd", 8), *since, ("Remark", 12))
 
@@ -67,7 +68,7 @@ class TablePage(EntryPage):
         kept = measuring.spelt(self.desk, row.measure.key)
         first, second = (*kept, "", "")[:2]
         value: Cell = first or (guessed(row.value) if row.off else row.value)
-        change = measuring.change(self.desk, row.measure.key, self.before)
+        change = progress.change(self.desk, row.measure.key, self.before)
         if len(self.columns()) == 5:
             return (row.measure.name, value, second, change, _remark(row))
         remark = ", ".join(filter(None, (_remark(row), change)))
@@ -109,7 +110,7 @@ class TablePage(EntryPage):
         key = self.key
         self.desk.all_measures = not self.desk.all_measures
         self.show_again(key)
-        self.tell(measuring.scope(self.desk))
+        self.tell(progress.scope(self.desk))
 
 
 def _remark(row: reviewing.Standing) -> str:
