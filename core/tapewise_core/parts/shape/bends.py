@@ -45,6 +45,7 @@ class Bend:
     inner_centre: Point
     outer_centre: Point
     end_angle: float
+    waist_angle: float = 0.0
 
     @property
     def lean(self) -> float:
@@ -55,7 +56,9 @@ class Bend:
         """Return arc, straight line, arc, from the waist to the neighbour."""
         out = math.copysign(1.0, self.end.x - self.waist.x)
         away = math.copysign(1.0, self.end.y - self.waist.y)
-        found: list[Segment] = [_arc(self.waist, self.from_waist, 0.0, self.angle, out, away)]
+        found: list[Segment] = [
+            _arc(self.waist, self.from_waist, self.waist_angle, self.angle, out, away)
+        ]
         if (self.to_end - self.from_waist).length() > 1e-9:
             found.append(Line(self.from_waist, self.to_end))
         if self.outer and self.angle - self.end_angle > 1e-9:
@@ -80,13 +83,15 @@ def _along(angle: float, out: float, away: float) -> Vector:
     return Vector(math.sin(math.radians(angle)) * out, math.cos(math.radians(angle)) * away)
 
 
-def bend(waist: Point, end: Point, slope: float = 0.0, alone: float | None = None) -> Bend | None:
+def bend(
+    waist: Point, end: Point, slope: float = 0.0, alone: float | None = None, leaving: float = 0.0
+) -> Bend | None:
     """Return the seam between the waist and a neighbour, or None where no such one exists.
 
-    ``slope`` is the lean at the neighbour, outwards per step away from the waist in the sense
-    of the difference (0: upright). ``alone``, 0 to 1, goes towards no second circle: at 1 the
-    ruler's line runs to the neighbour itself. Radii are shrunk together towards the limits
-    only where the line would get a negative length.
+    ``slope`` is the lean at the neighbour, ``leaving`` that at the waist, outwards per step away
+    from the waist in the sense of the difference (0: upright). ``alone``, 0 to 1, goes towards
+    no second circle: at 1 the ruler's line runs to the neighbour itself. Radii are shrunk
+    together towards the limits only where the line would get a negative length.
     """
     h, d = abs(end.y - waist.y), abs(end.x - waist.x)
     tight, wide = (INWARD, OUTWARD) if end.x > waist.x else (OUTWARD, INWARD)
@@ -95,31 +100,40 @@ def bend(waist: Point, end: Point, slope: float = 0.0, alone: float | None = Non
     inner = mean * ((1 - single) * INNER / OF_MEAN + single / ALONE)
     outer = 0.0 if single == 1 else max(wide, mean * OUTER / OF_MEAN)
     inner, beta = max(tight, inner), math.atan(slope) if outer else 0.0
+    first = math.atan(leaving)
     spare = (inner - tight, outer - wide if outer else 0.0)
 
     def radii(share: float) -> tuple[float, float]:
         return tight + share * spare[0], (wide + share * spare[1]) if outer else 0.0
 
-    if _angle(h, d, *radii(0.0), beta) is None:
+    def angle(share: float) -> float | None:
+        return _angle(h, d, *radii(share), first, beta)
+
+    if angle(0.0) is None:
         return None
-    share = most(lambda k: _angle(h, d, *radii(k), beta) is not None, 0.0, 1.0)
-    theta = _angle(h, d, *radii(share), beta)
-    return None if theta is None else _built(waist, end, theta, radii(share), beta)
+    share = most(lambda k: angle(k) is not None, 0.0, 1.0)
+    theta = angle(share)
+    return None if theta is None else _built(waist, end, theta, radii(share), first, beta)
 
 
-def _angle(h: float, d: float, inner: float, outer: float, beta: float) -> float | None:
+def _angle(
+    h: float, d: float, inner: float, outer: float, first: float, beta: float
+) -> float | None:
     """The ruler's angle [radians], or None where it cannot touch both circles in between."""
-    height, width = h + outer * math.sin(beta), d + outer * (1 - math.cos(beta))
+    height = h + outer * math.sin(beta) + inner * math.sin(first)
+    width = d + outer * (1 - math.cos(beta)) + inner * (1 - math.cos(first))
     both = inner + outer
     reach = math.hypot(both - width, height)
     if reach < both:
         return None
     theta = math.atan2(height, both - width) - math.acos(both / reach)
-    fits = height - both * math.sin(theta) >= -1e-9 and theta >= beta - 1e-12
+    fits = height - both * math.sin(theta) >= -1e-9 and theta >= max(beta, first) - 1e-12
     return theta if fits else None
 
 
-def _built(waist: Point, end: Point, theta: float, radii: tuple[float, float], beta: float) -> Bend:
+def _built(
+    waist: Point, end: Point, theta: float, radii: tuple[float, float], first: float, beta: float
+) -> Bend:
     """Set out the circles and where the ruler touches them."""
     out, away = math.copysign(1.0, end.x - waist.x), math.copysign(1.0, end.y - waist.y)
     inner, outer = radii
@@ -127,7 +141,7 @@ def _built(waist: Point, end: Point, theta: float, radii: tuple[float, float], b
     def off(x: float, y: float) -> Vector:
         return Vector(x * out, y * away)
 
-    inner_centre = waist + off(inner, 0)
+    inner_centre = waist + off(inner * math.cos(first), -inner * math.sin(first))
     outer_centre = end + off(-outer * math.cos(beta), outer * math.sin(beta))
     return Bend(
         waist,
@@ -140,4 +154,5 @@ def _built(waist: Point, end: Point, theta: float, radii: tuple[float, float], b
         inner_centre,
         outer_centre,
         math.degrees(beta),
+        math.degrees(first),
     )

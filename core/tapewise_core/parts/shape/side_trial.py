@@ -92,22 +92,26 @@ def _lower(
     """From waist to hip, if there is one."""
     if hip is None:
         return None
-    if lean == 0.0 and hip.x - waist.x > HAIR:
-        found = bend(waist, hip, slope) if flare is None else _flared(waist, hip, flare)
+    if lean >= 0.0 and hip.x - waist.x > HAIR:
+        if flare is None:
+            found = bend(waist, hip, slope, leaving=lean)
+        else:
+            found = _flared(waist, hip, flare, lean)
         if found:
             return found
     return hermite(waist, lean, hip, slope)
 
 
-def _flared(waist: Point, hip: Point, flare: float) -> Bend | None:
+def _flared(waist: Point, hip: Point, flare: float, lean: float) -> Bend | None:
     """Without a knob at the hip: a flare wider than the ruler's own line needs no second circle.
 
     Towards a narrower flare the second circle comes in gradually, so that no step shows.
     """
-    straight = bend(waist, hip, alone=1.0)
+    straight = bend(waist, hip, alone=1.0, leaving=lean)
     if straight is None or straight.lean <= flare:
         return straight
-    return bend(waist, hip, flare, alone=(flare / straight.lean) * (1 - 1e-9))
+    single = (flare / straight.lean) * (1 - 1e-9)
+    return bend(waist, hip, flare, alone=single, leaving=lean)
 
 
 def hermite(start: Point, leaving: float, end: Point, arriving: float) -> Path:
