@@ -18,7 +18,8 @@ from tapewise_core.drafting.guide_steps import Beside, off_line
 from tapewise_core.drafting.steps import Straight, Trace
 from tapewise_core.drafting.tracing import trimmed
 from tapewise_core.drafting.ways import way_of
-from tapewise_core.geometry.hand_points import bent_points, runs, walked_to
+from tapewise_core.geometry.crossings import nearest
+from tapewise_core.geometry.hand_points import bent_points, runs
 from tapewise_core.geometry.path import Path
 
 SNAP = 5.0
@@ -109,10 +110,12 @@ def _known(shape: _Shape, name: str) -> bool:
 
 def _shape(paper: DraftingPaper, step: Curve) -> _Shape:
     """Where a curve is ruled, and where the rest of it has its points."""
-    between = [(*walked_to(step.path, paper.point(name)), name) for name in step.names[1:-1]]
+    between = [(*nearest(step.path, paper.point(name)), name) for name in step.names[1:-1]]
     nodes = {0.0: step.names[0], step.path.length(): step.names[-1]}
-    for at, off, name in between:
-        if off <= ON and all(abs(at - other) > CLOSE for other in nodes):
+    for at, there, name in between:
+        if (paper.point(name) - there).length() <= ON and all(
+            abs(at - other) > CLOSE for other in nodes
+        ):
             nodes[at] = name
     spans: Sequence[Span] = []
     done = 0.0

@@ -8,7 +8,6 @@ from tapewise_core.drafting.curve_steps import Curve
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.side_words import beside_word, side_word
 from tapewise_core.drafting.steps import (
-    LevelLine,
     MeasureOff,
     Note,
     Start,
@@ -101,10 +100,6 @@ class Draft:
         if abs(angle) == 180:
             words = f"straight back from {line}"
         return self.then(MeasureOff(start, name, by, way, words, called, line=to))
-
-    def level(self, at: str, by: float, called: str) -> Draft:
-        """Rule a thin line square across through a point; ``by`` is its length [mm]."""
-        return self.then(LevelLine(at, by, called))
 
     def rule(self, line: str, *names: str, remark: str = "") -> Draft:
         """Join points with a straight line of the pattern."""

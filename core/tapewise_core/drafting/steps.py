@@ -93,28 +93,6 @@ class MeasureOff:
 
 
 @dataclass(frozen=True, slots=True)
-class LevelLine:
-    """Rule a construction line square across the paper through a point."""
-
-    at: str
-    by: float
-    called: str
-
-    def draw(self, paper: DraftingPaper) -> DraftingPaper:
-        """Rule it thinly."""
-        start = paper.point(self.at)
-        return paper.with_guide(self.called, ruled(start, start + Vector(self.by, 0)))
-
-    def tell(self) -> Told:
-        """Say what the line is."""
-        return (f"Through {self.at} rule a thin line square across: {self.called}.",)
-
-    def stated(self) -> tuple[Stated, ...]:
-        """State no distance."""
-        return ()
-
-
-@dataclass(frozen=True, slots=True)
 class Straight:
     """Join points with a straight line that belongs to the pattern."""
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 
 from tapewise_core.geometry.path import Path
@@ -53,16 +54,23 @@ def _reached(path: Path, over: Callable[[Point], float]) -> tuple[int, float] | 
     return None
 
 
-def nearest_point(path: Path, origin: Point) -> Point:
-    """Return the point of a path that lies nearest to another.
+def nearest(path: Path, origin: Point) -> tuple[float, Point]:
+    """Return the walked distance [mm] at which a path comes nearest to a point, and that place.
 
     Found among 25 points of each segment, then closed in on by thirds.
     """
-    found = [_nearest_on(segment, origin) for segment in path.segments]
-    return min(found, key=lambda point: (point - origin).length())
+    walked, best, found = 0.0, math.inf, (0.0, path.start)
+    for segment in path.segments:
+        t = _nearest_on(segment, origin)
+        off = (segment.at(t) - origin).length()
+        if off < best - 1e-9:
+            best, found = off, (walked + segment.length_to(t), segment.at(t))
+        walked += segment.length()
+    return found
 
 
-def _nearest_on(segment: Segment, origin: Point) -> Point:
+def _nearest_on(segment: Segment, origin: Point) -> float:
+    """The parameter of a segment's nearest point."""
     steps = 24
     closest = min(range(steps + 1), key=lambda i: (segment.at(i / steps) - origin).length())
     low, high = max(closest - 1, 0) / steps, min(closest + 1, steps) / steps
@@ -72,4 +80,4 @@ def _nearest_on(segment: Segment, origin: Point) -> Point:
             high = b
         else:
             low = a
-    return segment.at((low + high) / 2)
+    return (low + high) / 2

@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
-from tapewise_core.geometry.segments import Line, Segment
+from tapewise_core.geometry.segments import Line
 from tapewise_core.geometry.spline import smooth
 
 WITHIN = 0.5
@@ -108,29 +108,3 @@ def _off(point: Point, chords: Sequence[Chord]) -> float:
         off = (dx - share * x) ** 2 + (dy - share * y) ** 2
         best = min(best, off)
     return math.sqrt(best)
-
-
-def walked_to(path: Path, point: Point) -> tuple[float, float]:
-    """Return the walked distance [mm] at which a path comes nearest to a point, and how near."""
-    best, walked, found = float("inf"), 0.0, 0.0
-    for segment in path.segments:
-        t = _nearest(segment, point)
-        near = (segment.at(t) - point).length()
-        if near < best - 1e-9:
-            best, found = near, walked + segment.length_to(t)
-        walked += segment.length()
-    return found, best
-
-
-def _nearest(segment: Segment, point: Point) -> float:
-    """The parameter of the nearest of 25 points, closed in on by thirds."""
-    steps = 24
-    closest = min(range(steps + 1), key=lambda i: (segment.at(i / steps) - point).length())
-    low, high = max(closest - 1, 0) / steps, min(closest + 1, steps) / steps
-    while high - low > 1e-7:
-        a, b = low + (high - low) / 3, high - (high - low) / 3
-        if (segment.at(a) - point).length() < (segment.at(b) - point).length():
-            high = b
-        else:
-            low = a
-    return (low + high) / 2

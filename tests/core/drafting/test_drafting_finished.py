@@ -9,7 +9,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.finished import SHARE, finished
 from tapewise_core.drafting.piece import Edge, Notch, make_piece
-from tapewise_core.geometry.crossings import nearest_point
+from tapewise_core.geometry.crossings import nearest
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector
 
@@ -51,7 +51,7 @@ def test_a_mirrored_corner_is_as_far_below_the_fold_line_as_above(lean: float) -
     assert corner.below.x == pytest.approx(corner.above.x)
     outline = ruled(*piece.cut, piece.cut[0])
     for spot in (corner.above, corner.below):
-        assert (nearest_point(outline, spot) - spot).length() < 1e-3
+        assert (nearest(outline, spot)[1] - spot).length() < 1e-3
 
 
 def test_without_a_hem_there_is_no_corner() -> None:

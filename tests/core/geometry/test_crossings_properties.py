@@ -4,7 +4,7 @@ import pytest
 from chance import POINTS, SHARE, paths
 from hypothesis import given
 
-from tapewise_core.geometry.crossings import distance_at_height, nearest_point, point_at_height
+from tapewise_core.geometry.crossings import distance_at_height, nearest, point_at_height
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point
 
@@ -34,7 +34,7 @@ def test_a_height_beyond_the_path_is_never_reached(path: Path) -> None:
 @given(paths(), POINTS)
 def test_no_point_of_a_path_lies_nearer_than_the_nearest(path: Path, origin: Point) -> None:
     """Compared with a walk along it in small steps."""
-    found = nearest_point(path, origin)
+    found = nearest(path, origin)[1]
     steps = [path.at(path.length() * i / 200)[0] for i in range(201)]
     assert min((at - found).length() for at in steps) <= path.length() / 200
     assert (found - origin).length() <= min((at - origin).length() for at in steps) + 1e-3
@@ -63,6 +63,15 @@ def test_a_path_that_starts_at_the_height_is_there_at_once() -> None:
 def test_the_nearest_point_of_a_wave_is_on_its_nearer_crest() -> None:
     """Two places are nearly as near; the walk in 25 steps tells them apart."""
     wave = curved(Point(0, 0), Point(0, 200), Point(100, -200), Point(100, 10))
-    found = nearest_point(wave, Point(20, 300))
+    found = nearest(wave, Point(20, 300))[1]
     steps = [wave.at(wave.length() * i / 4000)[0] for i in range(4001)]
     assert (found - min(steps, key=lambda p: (p - Point(20, 300)).length())).length() < 0.1
+
+
+def test_the_way_to_the_nearest_place_is_walked() -> None:
+    """Along a line and round its corner, from the path's start."""
+    path = ruled(Point(0, 0), Point(100, 0), Point(100, 100))
+    for origin, walked, place in ((Point(40, -3), 40, Point(40, 0)), (Point(105, 50), 150, None)):
+        at, there = nearest(path, origin)
+        assert at == pytest.approx(walked, abs=1e-3)
+        assert place is None or (there - place).length() < 1e-3

@@ -8,8 +8,9 @@ import numpy as np
 import pytest
 from scipy.interpolate import CubicSpline
 
-from tapewise_core.geometry.hand_points import CLOSEST, WITHIN, bent_points, runs, walked_to
-from tapewise_core.geometry.path import Path, curved, ruled
+from tapewise_core.geometry.crossings import nearest
+from tapewise_core.geometry.hand_points import CLOSEST, WITHIN, bent_points, runs
+from tapewise_core.geometry.path import curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.spline import smooth
 
@@ -33,7 +34,7 @@ def test_points_are_added_until_the_smooth_line_is_near() -> None:
     """Both ends always, more only where they are needed, and no two too close."""
     at = bent_points(BEND, ())
     drawn = smooth([BEND.at(one)[0] for one in at], BEND.leaving(), BEND.arriving())
-    off = [walked_to(BEND, point)[1] for point in drawn.flattened(0.1)]
+    off = [(nearest(BEND, point)[1] - point).length() for point in drawn.flattened(0.1)]
     assert max(off) <= WITHIN + 0.05
     assert len(at) > 2
     assert min(b - a for a, b in pairwise(at)) >= CLOSEST
@@ -51,14 +52,3 @@ def test_a_path_falls_into_what_is_ruled_and_what_is_bent() -> None:
     found = runs(short.then(BEND).then(long))
     assert [run.straight for run in found] == [False, True]
     assert found[0].path.length() == pytest.approx(12 + BEND.length())
-
-
-def test_a_point_beside_a_path_is_told_where_and_how_far() -> None:
-    """The walked distance to its nearest place, and how near it comes there."""
-    path = Path((*ruled(Point(0, 0), Point(100, 0)).segments, *_down().segments))
-    assert walked_to(path, Point(40, -3)) == pytest.approx((40, 3), abs=1e-3)
-    assert walked_to(path, Point(105, 50)) == pytest.approx((150, 5), abs=1e-3)
-
-
-def _down() -> Path:
-    return ruled(Point(100, 0), Point(100, 100))
