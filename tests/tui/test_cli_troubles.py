@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import json
 import os
 import stat
@@ -247,3 +248,37 @@ def test_where_there_is_no_home_folder_one_sentence_says_so(
         assert len(err.splitlines()) == 1
     for arguments in (("settings",), ("garments",), ("doctor",)):
         assert main(arguments) in (0, 1)
+
+
+def on_a_terminal(*arguments: str, **environment: str) -> str:
+    """What a command shows on a terminal, faults too."""
+    import pty
+
+    seen, theirs = pty.openpty()
+    env = {**os.environ, "TERM": "xterm", **environment}
+    command = [sys.executable, "-m", "tapewise_tui", *arguments]
+    with subprocess.Popen(command, stdout=theirs, stderr=theirs, env=env) as running:
+        os.close(theirs)
+        told = b""
+        with contextlib.suppress(OSError):  # how a terminal ends whose other end is closed
+            while part := os.read(seen, 4096):
+                told += part
+        running.wait(60)
+    os.close(seen)
+    return told.decode()
+
+
+@pytest.mark.skipif(os.name != "posix", reason="terminals as POSIX has them")
+def test_what_wants_a_look_is_in_colour_where_a_terminal_has_it(tmp_path: Path) -> None:
+    """Faults and unlikely values; never where nobody sees colour or it was asked not to."""
+    half = Profile.of("Half").with_value("bust", 92.0).with_value("hip", 49.0)
+    (tmp_path / "half.json").write_text(half.text(), "utf-8")
+    assert "\x1b[33munlikely:\x1b[0m" in on_a_terminal("check", "half.json")
+    assert "\x1b[31mtapewise:\x1b[0m There is no file" in on_a_terminal("check", "no.json")
+    for plain in ({"NO_COLOR": "1"}, {"TERM": "dumb"}):
+        assert "\x1b" not in on_a_terminal("check", "half.json", **plain)
+        assert "\x1b" not in on_a_terminal("check", "no.json", **plain)
+    done = subprocess.run(
+        [sys.executable, "-m", "tapewise_tui", "check", "half.json"], capture_output=True
+    )
+    assert b"\x1b" not in done.stdout

@@ -6,21 +6,41 @@ import argparse
 import codecs
 import io
 import json
+import os
+import re
 import sys
 import unicodedata
 from collections.abc import Mapping
+from typing import TextIO
 
 from tapewise_core.text.legible import legible
 
 
 def say(text: str) -> None:
-    """Print lines for a person."""
-    print(legible(text.rstrip("\n")))
+    """Print lines for a person; in colour what wants a look, where a terminal has any."""
+    lines = legible(text.rstrip("\n")).split("\n")
+    if coloured(sys.stdout):
+        lines = [_LOUD.sub(rf"\1{YELLOW}\2{PLAIN}", line) for line in lines]
+    print("\n".join(lines))
 
 
 def complain(text: str) -> None:
     """Print what is wrong, on one line, where faults are read."""
-    print(f"tapewise: {legible(' '.join(text.split()))}", file=sys.stderr)
+    name = f"{RED}tapewise:{PLAIN}" if coloured(sys.stderr) else "tapewise:"
+    print(f"{name} {legible(' '.join(text.split()))}", file=sys.stderr)
+
+
+RED, YELLOW, PLAIN = "\x1b[31m", "\x1b[33m", "\x1b[0m"
+
+_LOUD = re.compile(r"^(\s*)(Unlikely:|unlikely:|Not written:|Wrong:)")
+"""How a line begins that wants a look; the word says it all without colour too."""
+
+
+def coloured(stream: TextIO) -> bool:
+    """Say whether a stream shows colour: a terminal that can, and nobody asked for none."""
+    if os.environ.get("NO_COLOR") or os.environ.get("TERM", "dumb") == "dumb":
+        return False
+    return stream.isatty()
 
 
 def print_json(value: object) -> None:
