@@ -27,7 +27,7 @@ _FLAGS = (
 _CODES = {"Enter": 13, "Escape": 27, "ArrowDown": 40, "F4": 115, "F9": 120}
 """The numbers of keys that are no letters."""
 
-PATIENCE = 60.0
+PATIENCE = 180.0
 """How long something may take to be seen [s]; a browser starts slowly on a busy machine."""
 
 

@@ -211,7 +211,7 @@ def test_a_window_leads_from_nothing_to_written_files(tmp_path: Path) -> None:
             async def see(words: str) -> None:
                 seen = ""
                 while words not in seen:
-                    told = await window.receive(timeout=30)
+                    told = await window.receive(timeout=120)
                     whole = told.data if isinstance(told.data, bytes) else str(told.data).encode()
                     seen += whole.decode("utf-8", errors="replace")
 
@@ -224,7 +224,7 @@ def test_a_window_leads_from_nothing_to_written_files(tmp_path: Path) -> None:
                 await asyncio.sleep(0.05)
 
     try:
-        asyncio.run(asyncio.wait_for(path(), 60))
+        asyncio.run(asyncio.wait_for(path(), 240))
     finally:
         here.send_signal(signal.SIGINT)
         here.wait(10)
