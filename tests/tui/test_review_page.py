@@ -8,6 +8,7 @@ import pytest
 from walking import Walk, walk
 
 from tapewise_core.measures.body import Origin
+from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.measures.finding import Finding
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
@@ -210,5 +211,22 @@ def test_the_measure_most_worth_taking_is_named() -> None:
     async def steps(at: Walk) -> None:
         await at.press("enter")
         assert "helps most:" in at.text()
+
+    walk(steps)
+
+
+def test_only_what_matters_is_listed_until_all_is_asked_for() -> None:
+    """What the garment uses and what was measured; a key lists all there are."""
+    begin(waist=77.5)
+    made = work.Work("Ada Quist", garment="circle-skirt", page="review", when="2026-11-02T10:00:00")
+    work.save(made)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        table = at.page.query_one(Rows)
+        assert table.row_count == len({*GOOD, "waist", *at.app.desk.used})
+        assert "neck base" not in at.text()
+        await at.press("ctrl+l")
+        assert table.row_count == len(CATALOGUE)
 
     walk(steps)

@@ -206,6 +206,14 @@ class EntryPage(Page):
         self.desk.place(measure=key)
         self.tapewise.go("measure")
 
+    def action_all(self) -> None:
+        """List all measures, or the garment's alone again."""
+        self.keep_typed()
+        key = self.key
+        self.desk.all_measures = not self.desk.all_measures
+        self.show_again(key)
+        self.tell(progress.scope(self.desk))
+
     def action_take(self) -> None:
         """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""
         self.keep_typed()

@@ -98,7 +98,8 @@ def doubts(found: Iterable[Standing]) -> str:
 
 def advice(row: Standing, desk: Desk) -> str:
     """Return the whole remark on a row, and what to do about it."""
-    if row.measure.key == "waist" and desk.profile.waist_site is WaistSite.NOT_SAID:
+    unsaid = desk.profile.waist_site is WaistSite.NOT_SAID and not desk.check.refused
+    if row.measure.key == "waist" and unsaid:
         return f"{_advice(row, desk)} F8 asks where the elastic sits, which sharpens estimates."
     return _advice(row, desk)
 

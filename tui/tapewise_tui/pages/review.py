@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tapewise_core.measures.order import KEYS
 from tapewise_tui import keys, measuring, reviewing
 from tapewise_tui.entry_page import EntryPage
 from tapewise_tui.widgets.entry_line import WIDTHS, guessed
@@ -13,14 +14,19 @@ class ReviewPage(EntryPage):
 
     NAME = "review"
     PURPOSE = (
-        "Every measure with where it came from and how far off an estimate may be. What looks "
+        "The measures with where they came from and how far off an estimate may be. What looks "
         "unlikely stands on top, with what to do about it. A number typed takes the place of the "
         "one marked; an emptied field takes the measure off."
     )
-    BINDINGS = keys.of(on="on to the garment", table="all measures in one table, to type from")
+    BINDINGS = keys.of(
+        "all", on="on to the garment", table="the measures in one table, to type from top to bottom"
+    )
 
     def standing(self) -> tuple[reviewing.Standing, ...]:
-        return reviewing.rows(self.desk)
+        """What the garment uses and what was measured; all there are if that was asked for."""
+        missing = self.desk.check.missing
+        wanted = (key for key in KEYS if key in self.desk.order or key not in missing)
+        return reviewing.rows(self.desk, wanted)
 
     def columns(self) -> tuple[tuple[str, int], ...]:
         unit = self.desk.unit

@@ -104,14 +104,6 @@ class TablePage(EntryPage):
     def action_table(self) -> None:
         self.action_change()
 
-    def action_all(self) -> None:
-        """List all measures, or the garment's alone again."""
-        self.keep_typed()
-        key = self.key
-        self.desk.all_measures = not self.desk.all_measures
-        self.show_again(key)
-        self.tell(progress.scope(self.desk))
-
 
 def _remark(row: reviewing.Standing) -> str:
     """What is unlikely, or how far an estimate may be off."""
