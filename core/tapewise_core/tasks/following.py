@@ -28,9 +28,16 @@ ALONE = frozenset(
 """Measures that several numbers follow, moved one at a time; the others are tried together. Which
 they are costs time alone, for it is looked whether those can be told apart."""
 
+BENT = frozenset({"arm_length"})
+"""Measures that numbers follow one way and not the other, moved both ways: a sleeve's hem lies
+at the wrist, however short the arm, and the higher on it, the longer the arm."""
+
 TRIED = (-1.0, 1.0, -0.5, 0.5)
-"""How many spreads from its estimate a measure is drafted: the first that can be drafted: upwards
-first, where a garment still reaches the level."""
+"""How many spreads from its estimate a measure is drafted, the first that can be: less comes first,
+for then a level lies higher, where the garment still reaches it."""
+
+UPWARDS = (1.0, 0.5, -1.0)
+"""The same, for what is larger than estimated."""
 
 
 def drafted_for(drafted: Drafted, body: Body) -> Pattern | None:
@@ -44,14 +51,19 @@ def drafted_for(drafted: Drafted, body: Body) -> Pattern | None:
 @dataclass(frozen=True)
 class Following:
     """How a body's numbers follow its estimates: their logarithms as drafted, and by how much
-    they move with one spread of each estimate, a row each."""
+    they move with one spread of each estimate, ``up`` and ``down``."""
 
     start: Mapping[str, float]
-    slopes: Mapping[str, Many]
+    up: Mapping[str, Many]
+    down: Mapping[str, Many]
 
     def of(self, drawn: Many) -> dict[str, Many]:
         """Return the numbers of bodies given in spreads."""
-        return {name: np.exp(log + drawn @ self.slopes[name]) for name, log in self.start.items()}
+        more, less = np.maximum(drawn, 0.0), np.minimum(drawn, 0.0)
+        return {
+            name: np.exp(log + more @ self.up[name] + less @ self.down[name])
+            for name, log in self.start.items()
+        }
 
 
 def following(drafted: Drafted, doubt: Doubt) -> Following:
@@ -62,8 +74,12 @@ def following(drafted: Drafted, doubt: Doubt) -> Following:
     start = _logs(drafted.pattern)
     moves = _together(drafted, doubt, [key for key in doubt.keys if key not in ALONE], start)
     moves |= {key: _alone(drafted, doubt, key, start) for key in doubt.keys if key in ALONE}
-    slopes = {name: np.array([moves[key][name] for key in doubt.keys]) for name in start}
-    return Following(start, slopes)
+    bent = {key: _alone(drafted, doubt, key, start, UPWARDS) for key in doubt.keys if key in BENT}
+    up, down = (
+        {name: np.array([way[key][name] for key in doubt.keys]) for name in start}
+        for way in (moves | bent, moves)
+    )
+    return Following(start, up, down)
 
 
 def _together(drafted: Drafted, doubt: Doubt, keys: Sequence[str], start: Logs) -> dict[str, Logs]:
@@ -109,11 +125,13 @@ def _same(one: float, other: float) -> bool:
     return abs(one - other) < 1e-9
 
 
-def _alone(drafted: Drafted, doubt: Doubt, key: str, start: Logs) -> Logs:
+def _alone(
+    drafted: Drafted, doubt: Doubt, key: str, start: Logs, tried: Sequence[float] = TRIED
+) -> Logs:
     """By how much each number moves with a spread of one estimate; a level that the garment does
     not reach on the one side is looked for on the other."""
     found: dict[str, float] = {}
-    for step in TRIED:
+    for step in tried:
         shifts = _shifts(drafted, doubt.moved(drafted.body, {key: step}), start)
         found = {name: shift / step for name, shift in shifts.items()} | found
         if len(found) == len(start):
