@@ -95,10 +95,10 @@ class Footing:
     @cached_property
     def covered(self) -> Floats:
         """Shares of each page that are pattern: as ``needed``."""
-        size, grid = self.shape.solid_sums, self.lattice.grid
-        down = self._edges(size, 1, self.rows, grid.height)
-        across = self._edges(size.T, 0, self.columns, grid.width)
-        sums = _between(_between(size, down).T, across).T
+        before, grid = self.shape.solid_sums, self.lattice.grid
+        down = self._edges(before, 1, self.rows, grid.height)
+        across = self._edges(before.T, 0, self.columns, grid.width)
+        sums = _between(_between(before, down).T, across).T
         steps = (self.lattice.down, self.rows + 1, self.lattice.across, self.columns + 1)
         at = sums.reshape(steps).transpose(0, 2, 1, 3)
         return np.asarray(np.diff(np.diff(at, axis=2), axis=3) / (grid.width * grid.height))

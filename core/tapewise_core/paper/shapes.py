@@ -70,14 +70,14 @@ class Shape:
         """Return the piece with its ink's upper left corner at a place [mm]."""
         return self.drawing.moved(Vector(place.x - self.box.left, place.y - self.box.top))
 
-    def squares(self, wide: float, high: float, round_it: float, grown: float) -> Flags:
-        """Squares whose middle lies in the piece grown so much [mm], rows down; the first begins
-        at a corner a border before the piece's."""
+    def squares(self, wide: float, high: float, border: float, grown: float) -> Flags:
+        """Return which squares have their middle in the piece grown so much [mm], row by row down;
+        the first begins a border before the piece's corner, across and down."""
         import shapely
 
         size = ((self.box.width, wide), (self.box.height, high))
         across, down = (
-            step * (0.5 + np.arange(max(math.ceil((length + 2 * round_it) / step), 1))) - round_it
+            step * (0.5 + np.arange(max(math.ceil((length + 2 * border) / step), 1))) - border
             for length, step in size
         )
         solid = self.solid.buffer(grown) if grown else self.solid
