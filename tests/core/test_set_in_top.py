@@ -383,3 +383,20 @@ def test_no_allowance_is_wider_than_an_armhole_can_take(who: str) -> None:
     told = " ".join(map(Reader(Unit.CM).spell, made.pattern.remarks))
     assert ("bend too tightly" in told) == (found.pop() < 30)
     assert made.pattern.piece("back").edge("side").allowance == 30
+
+
+def test_the_record_has_the_depth_and_ease_that_were_drawn() -> None:
+    """A full arm's armhole lies deeper than the fit's own: what was used is kept, and what was
+    asked stays as it was asked."""
+    full = {**AVERAGE, "upper_arm": 37.0}
+    made = top(full)
+    under = made.pattern.facts.underarm
+    assert under is not None
+    drop = made.style.length("armhole-drop").mm
+    assert drop == pytest.approx(under.level - under.armscye, abs=0.1)
+    assert drop > 15
+    arm = levels(made)["upper_arm"]
+    assert made.style.length("sleeve-ease").mm == pytest.approx(arm.given - arm.body, abs=0.1)
+    again = top(full, armhole_drop=f"{drop / 10:.2f}")
+    assert again.pattern.facts.underarm == under
+    assert top(full, armhole_drop="1").style.length("armhole-drop").mm == pytest.approx(10)

@@ -3,14 +3,31 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.facts import Facts
+from tapewise_core.style.kind import Value
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
+from tapewise_core.units import mm
 
 
 def as_drawn(style: Style, facts: Facts) -> Style:
-    """Return a style with the ratio of its neckband as it was drawn."""
+    """Return a style with the ratio of its neckband, and with the depth of its armhole and its
+    sleeve's eases, as they were drawn; what was asked stays."""
     ratio = facts.neck.ratio if facts.neck else None
-    return style if ratio is None else style.drawn({"band-ratio": ratio})
+    values: dict[str, Value] = {} if ratio is None else {"band-ratio": ratio}
+    return style.drawn({**values, **_armhole(style, facts)})
+
+
+def _armhole(style: Style, facts: Facts) -> dict[str, Value]:
+    """What the arm made of an armhole's depth and of its sleeve."""
+    if "armhole-drop" not in style.chosen or facts.underarm is None:
+        return {}
+    under = facts.underarm
+    found: dict[str, Value] = {"armhole-drop": mm(round(under.level - under.armscye, 1))}
+    for level, key in (("upper_arm", "sleeve-ease"), ("sleeve_hem", "sleeve-hem-ease")):
+        for one in facts.levels:
+            if one.name == level:
+                found[key] = mm(round(one.given - one.body, 1))
+    return found
 
 
 def held_back(facts: Facts) -> tuple[Told, ...]:
