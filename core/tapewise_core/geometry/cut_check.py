@@ -145,14 +145,18 @@ def teeth(cut: Sequence[Point]) -> tuple[Point, ...]:
     """Return every point of a closed cut line at which it turns back on itself."""
     points = list(_apart(cut))
     ring = [points[-1], *points, points[0]]
-    turns = zip(ring[:-2], ring[1:-1], ring[2:], strict=True)
-    return tuple(b for a, b, c in turns if (b - a).angle_to(c - b) > SHARP)
+    found, back = [], math.cos(math.radians(SHARP))
+    for a, b, c in zip(ring[:-2], ring[1:-1], ring[2:], strict=True):
+        x, y, u, v = b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y
+        if x * u + y * v < back * math.hypot(x, y) * math.hypot(u, v):
+            found.append(b)
+    return tuple(found)
 
 
 def _apart(cut: Sequence[Point]) -> Iterable[Point]:
     """The points of a closed line that are not all but on the one before."""
     last = cut[-1]
     for point in cut:
-        if (point - last).length() > SHORTEST:
+        if math.hypot(point.x - last.x, point.y - last.y) > SHORTEST:
             yield point
             last = point

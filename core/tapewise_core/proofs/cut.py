@@ -36,13 +36,10 @@ def _toothless(piece: Piece) -> Proof:
 
 def _teeth(piece: Piece) -> list[Point]:
     """Teeth of the cut line; a sharp corner of the piece itself, as a V's facing has, is none."""
-    own = teeth(piece.stitch_line())
+    found = teeth(piece.cut)
+    own = teeth(piece.stitch_line()) if found else ()
     near = MITRE * max(edge.allowance for edge in piece.edges) + TRUE
-    return [
-        tooth
-        for tooth in teeth(piece.cut)
-        if all((tooth - corner).length() > near for corner in own)
-    ]
+    return [tooth for tooth in found if all((tooth - corner).length() > near for corner in own)]
 
 
 def _away(edge: Edge, x: float, y: float) -> float:
