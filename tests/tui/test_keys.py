@@ -136,3 +136,22 @@ def test_a_key_of_the_footer_can_be_clicked() -> None:
         assert at.page.NAME == "garment"
 
     walk(steps)
+
+
+def test_keys_before_a_page_stands_do_no_harm() -> None:
+    """Pages turned and keys pressed faster than a page can be made: the last one wins."""
+    store.save(person(NAME))
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(store.load(NAME), "measure")
+        for name in (*PAGE_OF, "garment", "prove"):
+            at.app.go(name)
+            for row in KEYS.values():
+                if row.key not in ("ctrl+q", "f1", "f3", "f4", "f9", "ctrl+p", "f2"):
+                    at.app.simulate_key(row.key)
+        await at.settle()
+        at.app.go("sew")
+        await at.settle()
+        assert at.page.NAME == "sew"
+
+    walk(steps)

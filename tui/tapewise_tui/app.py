@@ -69,7 +69,7 @@ class TapewiseApp(App[None], inherit_bindings=False):
             self.page.warn(says)
 
     def _hang_up(self) -> None:
-        if self.page is not None:
+        if self.page is not None and self.page.stands:
             with contextlib.suppress(TapewiseError):
                 self.page.keep_typed()
         self.exit()
@@ -98,7 +98,8 @@ class TapewiseApp(App[None], inherit_bindings=False):
         if name != "start" and self.desk.state.profile is None:
             page.warn("Choose a person first, or press Ctrl+N for a new one.")
             return
-        page.keep_typed()
+        if page.stands:
+            page.keep_typed()
         self._turn(name, say, warn)
 
     def _turn(self, name: str, say: str = "", warn: str = "") -> None:

@@ -27,6 +27,9 @@ from tapewise_tui.widgets.foot import Foot
 from tapewise_tui.widgets.saying import Saying
 from tapewise_tui.widgets.tape import PagesTape
 
+ACTS = frozenset(row.action for row in keys.KEYS.values() if "." not in row.action)
+"""What pages do by keys of their own."""
+
 
 class Wizard(Protocol):
     """What a page asks of the app that turns the pages; the app alone knows which there are."""
@@ -62,6 +65,7 @@ class Page(Screen[None]):
         super().__init__()
         self.desk = desk
         self.first_says = self.first_warns = ""
+        self.stands = False
         self._fault: Exception | None = None
 
     @property
@@ -99,11 +103,17 @@ class Page(Screen[None]):
 
     def _stand(self) -> None:
         """Say what led here, what is wrong rather than what is well, now that the page stands."""
+        self.stands = True
+        self.refresh_bindings()
         self.tapewise.shown(self)
         if self.first_says:
             self.tell(self.first_says)
         if self.first_warns:
             self.warn(self.first_warns)
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """A page that is still being made does nothing of its own yet, however fast one types."""
+        return None if action in ACTS and not self.stands else True
 
     def begin(self) -> None:
         """Do what is done once, before the page is shown for the first time."""

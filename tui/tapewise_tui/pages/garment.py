@@ -50,6 +50,7 @@ class GarmentPage(Page):
         super().__init__(desk)
         self.rows: tuple[wizard.OptionRow, ...] = ()
         self.every = False
+        self.told = ""
 
     def parts(self) -> Iterable[Widget]:
         with Horizontal(id="sheet"):
@@ -82,17 +83,15 @@ class GarmentPage(Page):
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """What is not offered now has no key in the footer."""
-        if action == "take" and self.is_mounted:
+        if action == "take" and self.stands:
             return self.query_one(LivePattern).mended() is not None
         return super().check_action(action, parameters)
 
     @on(Choices.Marked)
     def about(self, event: Choices.Marked) -> None:
         """Say what the line with the cursor is about; on arrival, what led here comes first."""
-        if self.first_warns:
-            self.warn(self.first_warns)
-            self.first_warns = ""
-        else:
+        arrived, self.told = not self.told, event.key
+        if not (arrived and (self.first_warns or self.first_says)):
             self.tell(choosing.about(event.key, self.rows))
 
     @on(Choices.Opened)

@@ -117,7 +117,7 @@ class ProvePage(Page):
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """What a row does not offer has no key in the footer."""
-        if action == "take" and self.is_mounted:
+        if action == "take" and self.stands:
             row = self.row
             return bool(row and row.proof and row.proof.mend)
         return super().check_action(action, parameters)
