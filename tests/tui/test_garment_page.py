@@ -270,7 +270,7 @@ def test_files_are_written_with_the_formats_ticked(tmp_path: Path) -> None:
         await at.press("enter", "f5")
         await at.type("a4", "enter", "space", "ctrl+s")
         assert "pattern.svg" in at.text()
-        assert "KB" in at.text()
+        assert "kB" in at.text()
         await at.press("f4")
         assert "What you need" in at.text()
 
