@@ -101,9 +101,10 @@ class Cubic:
         n = √(¾ · M / tolerance) equal steps, M the larger second difference of
         the control points: the bound for a polynomial curve of degree three.
         """
+        a, b, c, d = self.start, self.leave, self.arrive, self.end
         bend = max(
-            ((self.start - self.leave) + (self.arrive - self.leave)).length(),
-            ((self.leave - self.arrive) + (self.end - self.arrive)).length(),
+            math.hypot(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y),
+            math.hypot(b.x - 2 * c.x + d.x, b.y - 2 * c.y + d.y),
         )
         steps = max(1, math.ceil(math.sqrt(0.75 * bend / tolerance)))
         return [i / steps for i in range(steps + 1)]

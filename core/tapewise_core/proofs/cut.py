@@ -73,4 +73,5 @@ def _behind(piece: Piece) -> Proof:
 def _beyond(piece: Piece, fold: Edge) -> float:
     """How far the piece lies outside a fold's straight line at the most [mm]."""
     start, square = fold.path.start, (fold.path.end - fold.path.start).unit().square()
-    return max(-(point - start).dot(square) for point in (*piece.stitch_line(), *piece.cut))
+    x, y, edge = square.x, square.y, start.x * square.x + start.y * square.y
+    return edge - min(p.x * x + p.y * y for p in (*piece.stitch_line(), *piece.cut))

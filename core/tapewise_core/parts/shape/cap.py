@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -173,8 +174,12 @@ def _widths(height: float, front: float, back: float, lean: float = 0.0) -> tupl
     )
 
 
+@lru_cache(maxsize=1024)
 def _width(height: float, length: float, handles: tuple[float, float], lean: float) -> float:
-    """The width at which a half cap of a height is so long; secants from a near guess."""
+    """The width at which a half cap of a height is so long; secants from a near guess.
+
+    Kept, because a cap's reach and the cap itself ask for the same ends.
+    """
     most = math.sqrt(max(length * length - height * height, 1e-9))
 
     def over(width: float) -> float:

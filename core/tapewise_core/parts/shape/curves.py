@@ -19,14 +19,16 @@ PLACES = 12
 
 def curvature(cubic: Cubic, t: float) -> float:
     """Return how a curve bends at ``t`` [1/mm], clockwise as seen counted positive (exact)."""
-    u = 1 - t
-    a, b, c = cubic.leave - cubic.start, cubic.arrive - cubic.leave, cubic.end - cubic.arrive
-    first = a * (u * u) + b * (2 * u * t) + c * (t * t)
-    speed = first.length()
+    u, p, q, r, s = 1 - t, cubic.start, cubic.leave, cubic.arrive, cubic.end
+    ax, bx, cx = q.x - p.x, r.x - q.x, s.x - r.x
+    ay, by, cy = q.y - p.y, r.y - q.y, s.y - r.y
+    x = ax * u * u + bx * 2 * u * t + cx * t * t
+    y = ay * u * u + by * 2 * u * t + cy * t * t
+    speed = math.hypot(x, y)
     if speed < 1e-9:
         return 0.0
-    second = (b - a) * u + (c - b) * t
-    return 2 * first.cross(second) / (3 * speed**3)
+    across, down = (bx - ax) * u + (cx - bx) * t, (by - ay) * u + (cy - by) * t
+    return 2 * (x * down - y * across) / (3 * speed**3)
 
 
 def bends(path: Path) -> list[float]:
