@@ -67,6 +67,7 @@ def draft(options: argparse.Namespace) -> int:
         return FINE
     findings = people.check(profile, drafted.unit).about(drafted.used)
     shown = Shown(options.unfolded, not options.no_allowances, tuple(options.piece))
+    drafted = drafted.on_sheets(shown)
     paper = Paper(
         options.overlap, options.roll_width, options.page_margin, options.page, shown=shown
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.labels import LabelHead, allowance_words
+from tapewise_core.drafting.labels import LabelHead, allowance_words, title
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.paper.document import (
     Block,
@@ -36,9 +36,12 @@ def checklist(
     proved: tuple[Block, ...],
     given: Table,
     doubt: str = "",
+    *,
+    allowances: bool = True,
 ) -> Document:
     """Return the checklist; ``options`` are keys with spelt values, ``proved`` is what was proved,
-    ``given`` a table of the levels, which may have no row."""
+    ``given`` a table of the levels, which may have no row; ``allowances`` says whether the printed
+    pieces have them."""
     reader = Reader(label.unit)
 
     def spelt(sentences: tuple[Told, ...]) -> tuple[str, ...]:
@@ -56,7 +59,7 @@ def checklist(
         Heading("What you need"),
         Ticks(spelt(_needs(pattern, cloth, stitching))),
         Heading("Before cutting"),
-        Ticks(spelt(_before(pattern, cloth, label.unit))),
+        Ticks(spelt(_before(pattern, cloth, label.unit, allowances=allowances))),
         Heading("Cut"),
         Ticks(tuple(map(cut_out, pattern.pieces))),
         *_plan(pattern, cloth, label),
@@ -124,7 +127,7 @@ SQUARE = {Unit.CM: "100 mm", Unit.IN: "4 in"}
 WASH = "Wash and dry the cloth as the garment will be: cotton jersey shrinks 5 to 8 % in length."
 
 
-def _before(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Told, ...]:
+def _before(pattern: Pattern, cloth: Cloth, unit: Unit, *, allowances: bool) -> tuple[Told, ...]:
     marked = MARKED[unit]
     return (
         (WASH,),
@@ -143,8 +146,22 @@ def _before(pattern: Pattern, cloth: Cloth, unit: Unit) -> tuple[Told, ...]:
             "Lay the cloth flat without stretching, its lengthwise ribs straight; a piece cut off "
             "grain twists when worn, and loses width.",
         ),
-        said(
-            "Allowances are in the pattern, edge by edge; sew with those, not with a habit: {}.",
-            allowance_words(pattern.pieces[0], unit),
-        ),
+        _included(pattern, unit) if allowances else _added(pattern, unit),
+    )
+
+
+def _included(pattern: Pattern, unit: Unit) -> Told:
+    return said(
+        "Allowances are in the pattern, edge by edge; sew with those, not with a habit: {}.",
+        allowance_words(pattern.pieces[0], unit),
+    )
+
+
+def _added(pattern: Pattern, unit: Unit) -> Told:
+    """Every piece's own, since no piece says them where it has none."""
+    each = (f"{title(piece.name)}: {allowance_words(piece, unit)}" for piece in pattern.pieces)
+    return said(
+        "The pattern is without allowances: chalk them on the cloth round every piece, and cut "
+        "along the chalk. {}.",
+        ". ".join(each),
     )

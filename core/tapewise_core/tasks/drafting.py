@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date
@@ -70,6 +71,12 @@ class Drafted:
     profile: Profile
     asked: Mapping[str, str]
     verdict: Verdict | None = None
+    allowances: bool = True
+    """Whether the sheets have them; what is drafted has."""
+
+    def on_sheets(self, shown: Shown) -> Drafted:
+        """Return the draft as its sheets tell of it."""
+        return replace(self, allowances=shown.allowances)
 
     @property
     def reader(self) -> Reader:
@@ -124,7 +131,7 @@ class Drafted:
             self.unit,
             self.estimated,
             self.fingerprint,
-            looks(self.style),
+            looks(self.style, allowances=self.allowances),
         )
 
     @cached_property
@@ -136,7 +143,8 @@ class Drafted:
         own = self.cloth
         cloth = (own.stretch, own.band, own.width, own.shrinkage, own.weight)
         used = {key: self.body.values[key] for key in self.used}
-        return fingerprint(self.person, self.garment.name, used, self.style, cloth)
+        drawn = self.garment.name, used, self.style, cloth
+        return fingerprint(self.person, *drawn, allowances=self.allowances)
 
     @property
     def sources(self) -> tuple[str, ...]:
@@ -157,15 +165,16 @@ class Drafted:
     def wanted(self, shown: Shown) -> tuple[str, ...]:
         """Return the names of the pieces that are shown, all if none are chosen.
 
-        Raises OptionError for a piece there is not.
+        A piece may be named as it is printed. Raises OptionError for a piece there is not.
         """
         names = tuple(piece.name for piece in self.pattern.pieces)
-        for name in shown.pieces:
-            if name not in names:
+        asked = tuple(re.sub(r"[\s-]+", "_", name.strip().lower()) for name in shown.pieces)
+        for name, plain in zip(shown.pieces, asked, strict=True):
+            if plain not in names:
                 raise OptionError(
                     f"There is no piece “{name}” in this draft; choose from {', '.join(names)}."
                 )
-        return tuple(name for name in names if not shown.pieces or name in shown.pieces)
+        return tuple(name for name in names if not asked or name in asked)
 
     @cached_property
     def told(self) -> tuple[Draft, ...]:
@@ -191,7 +200,15 @@ class Drafted:
         grounds = grounds_words(self.body, self.estimated_keys)
         doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
         return checklist(
-            self.pattern, self.cloth, self.stitching, self.label, options, proved, given, doubt
+            self.pattern,
+            self.cloth,
+            self.stitching,
+            self.label,
+            options,
+            proved,
+            given,
+            doubt,
+            allowances=self.allowances,
         )
 
 

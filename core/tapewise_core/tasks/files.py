@@ -141,7 +141,7 @@ def made(
 
     Raises OptionError for a format that does not exist or paper that cannot be.
     """
-    wanted, drafted = tuple(dict.fromkeys(formats)), judged(drafted)
+    wanted, drafted = tuple(dict.fromkeys(formats)), judged(drafted.on_sheets(paper.shown))
     tell(f"1 of {len(wanted) + 2}: drawing the pieces and the drafting steps …")
     drawn = pattern_set(drafted, paper.shown)
     files = {name: text.encode() for name, text in _texts(drafted, drawn)}
@@ -181,6 +181,7 @@ def _further(drawn: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[
 
 def pattern_set(drafted: Drafted, shown: Shown = AS_DRAFTED) -> PatternSet:
     """Return everything a paper format needs; raises OptionError for a piece there is not."""
+    drafted = drafted.on_sheets(shown)
     drawings = drafted.drawings(shown)
     return PatternSet(
         title=drafted.garment.title,

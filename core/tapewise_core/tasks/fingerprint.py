@@ -26,15 +26,26 @@ LOOKS = {
 """Options that are seen on the finished garment, the most telling first."""
 
 
+BARE = "without allowances"
+"""What sheets say on which only stitch lines are drawn."""
+
+
 def fingerprint(
-    person: str, garment: str, measures: Mapping[str, Value], style: Style, cloth: object
+    person: str,
+    garment: str,
+    measures: Mapping[str, Value],
+    style: Style,
+    cloth: object,
+    *,
+    allowances: bool = True,
 ) -> str:
     """Return six letters and digits that are the same exactly where all of these are.
 
     ``measures`` are those the style uses, ``cloth`` is plain data as the record keeps it.
+    Sheets without ``allowances`` are another set: none may lie beside one that has them.
     """
     taken = {key: (round(one.cm, 2), one.origin.value) for key, one in measures.items()}
-    said = [person, garment, taken, style.as_json(), cloth]
+    said = [person, garment, taken, style.as_json(), cloth, *(() if allowances else (BARE,))]
     number = int.from_bytes(sha256(json.dumps(said, sort_keys=True).encode()).digest())
     signs = ""
     for _ in range(LONG):
@@ -43,10 +54,12 @@ def fingerprint(
     return signs
 
 
-def looks(style: Style) -> str:
+def looks(style: Style, *, allowances: bool = True) -> str:
     """Return the style in three words or fewer, for the foot of a page.
 
-    The cloth's stretch and the like are left out: they are not seen.
+    The cloth's stretch and the like are left out: they are not seen. That there are no
+    ``allowances`` comes before all of it.
     """
     plain = style.as_json()
-    return ", ".join([says.format(plain[key]) for key, says in LOOKS.items() if key in plain][:3])
+    seen = [says.format(plain[key]) for key, says in LOOKS.items() if key in plain][:3]
+    return ", ".join(seen if allowances else (BARE, *seen))

@@ -92,5 +92,6 @@ def test_only_the_pieces_asked_for_are_drawn() -> None:
     assert len(drafted.drawings(Shown(pieces=("neckband", "back")))) == 2
     (front,) = drafted.drawings(Shown(pieces=("front",)))
     assert "piece 2 of 3" in texts(front)
+    assert drafted.drawings(Shown(pieces=("Front",))) == (front,), "as it is printed"
     with pytest.raises(OptionError, match=r"no piece “hood” .* back, front, neckband"):
         drafted.drawings(Shown(pieces=("hood",)))

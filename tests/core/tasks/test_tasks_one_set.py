@@ -12,6 +12,7 @@ from making import DAY, person, top
 
 from tapewise_core.errors import ForeignFilesError
 from tapewise_core.sewing.machines import Machine
+from tapewise_core.tasks.asked_paper import Paper, Shown
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.files import contents, save
 from tapewise_core.units import Unit
@@ -112,3 +113,19 @@ def test_every_sheet_says_the_fingerprint() -> None:
             assert BOAT.fingerprint in content.decode(), name
     assert json.loads(files["draft.json"])["fingerprint"] == BOAT.fingerprint
     assert "boat neck" in files["pattern.svg"].decode()
+
+
+def test_sheets_without_allowances_are_another_set() -> None:
+    """A sheet without lies beside none that has them, and the checklist says to add them."""
+    files = contents(MADE, ("html",), Paper(shown=Shown(allowances=False)))
+    own = json.loads(files["draft.json"])["fingerprint"]
+    assert own != MADE.fingerprint
+    for name, content in files.items():
+        if not name.startswith("steps/"):
+            assert own in content.decode(), name
+            assert MADE.fingerprint not in content.decode(), name
+    told = files["checklist.md"].decode()
+    assert f"set {own}: without allowances, round neck" in told
+    assert "Allowances are in the pattern" not in told
+    assert "chalk them on the cloth round every piece" in told
+    assert re.search(r"Neckband: neckline, join 0\.8 cm", told)
