@@ -23,8 +23,11 @@ SAME = 0.01
 def with_allowances(draft: Draft, piece: Piece) -> Draft:
     """Return the draft with its notches, and its cut line drawn outside the finished piece.
 
-    One that was finished before is finished anew: its piece may have got more marks.
+    One that was finished before is finished anew: its piece may have got more marks. An uncut
+    piece has nothing to finish.
     """
+    if not piece.cut:
+        return draft
     turned = tuple(dict.fromkeys(_stem(edge) for edge in piece.edges if edge.turned))
     marked = _with_notches(_unfinished(draft), piece)
     line = ruled(*piece.cut, piece.cut[0])

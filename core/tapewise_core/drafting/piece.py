@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from contextvars import ContextVar
 from dataclasses import dataclass, field
 from enum import StrEnum
 from types import MappingProxyType
@@ -135,6 +137,20 @@ class Piece:
         return joined(edge.path for edge in self.edges).flattened()[:-1]
 
 
+_UNCUT: ContextVar[bool] = ContextVar("uncut", default=False)
+
+
+@contextmanager
+def uncut() -> Iterator[None]:
+    """Make pieces without their cut lines meanwhile: half of a draft's work, of no use to whoever
+    asks only for the body's numbers. Nothing else comes out otherwise."""
+    before = _UNCUT.set(True)
+    try:
+        yield
+    finally:
+        _UNCUT.reset(before)
+
+
 def make_piece(
     name: str,
     edges: tuple[Edge, ...],
@@ -151,8 +167,8 @@ def make_piece(
     turnable: bool = False,
     darts: tuple[Dart, ...] = (),
 ) -> Piece:
-    """Return a piece with its cut line drawn round it."""
-    cut = tuple(cut_line([edge.margin() for edge in edges]))
+    """Return a piece with its cut line drawn round it, if it is not to be :func:`uncut`."""
+    cut = () if _UNCUT.get() else tuple(cut_line([edge.margin() for edge in edges]))
     return Piece(
         name, edges, MappingProxyType(dict(points)), notches, grain, count, on_fold, mirrored,
         cut, MappingProxyType(dict(levels or {})), MappingProxyType(dict(inner or {})),

@@ -5,6 +5,9 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
+import numpy as np
+from numpy.typing import NDArray
+
 from tapewise_core.drafting.facts import Hem
 from tapewise_core.proofs.proof import (
     Answer,
@@ -19,6 +22,9 @@ from tapewise_core.proofs.proof import (
 )
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
+
+Lengths = float | NDArray[np.float64]
+"""A length, or those of many bodies [mm]."""
 
 AT_KNEE, AT_ANKLE = 1100.0, 1400.0
 """What a hem must be round at the knee and at the ankle, or have a slit [mm]; between the two
@@ -41,7 +47,7 @@ def stride(case: Case) -> Answer:
 
 
 def _strides(case: Case, hem: Hem, knee: float, ankle: float) -> Proof:
-    needed, slit = least_round(hem.below_waist, knee, ankle), hem.slit > 0
+    needed, slit = float(least_round(hem.below_waist, knee, ankle)), hem.slit > 0
     holds = reaches(hem.round, needed) or slit
     says = said("The hem is {} round; a stride needs {} there.", mm(hem.round), mm(needed))
     if slit:
@@ -55,10 +61,10 @@ def _strides(case: Case, hem: Hem, knee: float, ankle: float) -> Proof:
     return in_cm(ProofId.STRIDE, "", hem.round, needed, holds, says, offer)
 
 
-def least_round(below_waist: float, knee: float, ankle: float) -> float:
+def least_round(below_waist: Lengths, knee: Lengths, ankle: Lengths) -> NDArray[np.float64]:
     """Return how wide a hem must be at its height, at the knee or below [mm]."""
-    share = (below_waist - knee) / max(ankle - knee, 1.0)
-    return AT_KNEE + (AT_ANKLE - AT_KNEE) * min(max(share, 0.0), 1.0)
+    share = (below_waist - np.asarray(knee, np.float64)) / np.maximum(ankle - knee, 1.0)
+    return np.asarray(AT_KNEE + (AT_ANKLE - AT_KNEE) * np.clip(share, 0.0, 1.0), np.float64)
 
 
 def _shorter(case: Case, hem: Hem, end: float) -> dict[str, Length | str] | None:

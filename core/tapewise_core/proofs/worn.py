@@ -85,7 +85,7 @@ def _stride(case: Case, bodies: Bodies) -> dict[About, Many]:
     below = np.full_like(bodies["knee"], hem.below_waist)
     if hem.below_nape is not None:
         below = hem.below_nape - bodies["nape to waist"]
-    least = np.vectorize(least_round)(below, bodies["knee"], bodies["ankle"])
+    least = least_round(below, bodies["knee"], bodies["ankle"])
     free = (below < bodies["knee"]) | (hem.slit > 0)
     return {(ProofId.STRIDE, ""): np.where(free, np.inf, hem.round - least)}
 

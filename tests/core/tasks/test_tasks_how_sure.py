@@ -6,7 +6,9 @@ import pytest
 from making import DAY, MIDDLE, person
 from wearing import brute
 
+from tapewise_core.garments.shelf import PAGES
 from tapewise_core.proofs.proof import Proof, ProofId
+from tapewise_core.proofs.worn import body_side
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.following import drafted_for
 from tapewise_core.tasks.how_sure import how_sure
@@ -100,3 +102,16 @@ def test_a_handful_of_drafts_is_enough(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("tapewise_core.tasks.following.drafted_for", counted)
     how_sure(top({}, "set-in-top"))
     assert 1 < len(drafts) <= 9
+
+
+@pytest.mark.parametrize("garment", PAGES)
+def test_nothing_is_cut_to_see_what_follows_a_body(garment: str) -> None:
+    """A pattern drafted for its numbers has no cut lines, and the numbers of one that has."""
+    whole = top({}, garment)
+    bare = drafted_for(whole, whole.body)
+    assert bare is not None
+    assert body_side(bare) == body_side(whole.pattern)
+    assert bare.girths == whole.pattern.girths
+    assert not any(piece.cut for piece in bare.pieces)
+    assert all(piece.cut for piece in whole.pattern.pieces)
+    assert all(piece.cut for piece in top({}, garment).pattern.pieces)
