@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 from tapewise_core.drafting.curve_steps import Curve
 from tapewise_core.drafting.drafting_paper import DraftingPaper
@@ -21,13 +23,33 @@ from tapewise_core.text.told import Part, Told
 from tapewise_core.units import Length, mm
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Draft:
-    """A construction so far; every verb returns a new draft with one more step."""
+    """A construction so far; every verb returns a new draft with one more step.
+
+    ``begun`` are the steps drawn so far on ``drawn``; ``ending`` adds its last ones when they are
+    asked for: a draft that only has its sizes compared never needs them.
+    """
 
     title: str
-    steps: tuple[Step, ...] = ()
-    papers: tuple[DraftingPaper, ...] = ()
+    begun: tuple[Step, ...] = ()
+    drawn: tuple[DraftingPaper, ...] = ()
+    ending: Callable[[Draft], Draft] | None = None
+
+    @cached_property
+    def _whole(self) -> Draft:
+        """The draft with its ending done."""
+        return self.ending(replace(self, ending=None)) if self.ending else self
+
+    @property
+    def steps(self) -> tuple[Step, ...]:
+        """Every step in order."""
+        return self._whole.begun
+
+    @property
+    def papers(self) -> tuple[DraftingPaper, ...]:
+        """The paper after each step."""
+        return self._whole.drawn
 
     @property
     def paper(self) -> DraftingPaper:
@@ -122,4 +144,4 @@ class Draft:
     def then(self, step: Step) -> Draft:
         """Return the draft with one more step done."""
         paper = step.draw(self.paper)
-        return replace(self, steps=(*self.steps, step), papers=(*self.papers, paper))
+        return Draft(self.title, (*self.steps, step), (*self.papers, paper))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finished import finished, notch_mark
@@ -23,15 +23,24 @@ SAME = 0.01
 def with_allowances(draft: Draft, piece: Piece) -> Draft:
     """Return the draft with its notches, and its cut line drawn outside the finished piece.
 
-    One that was finished before is finished anew: its piece may have got more marks. An uncut
-    piece has nothing to finish.
+    Both are drawn when they are asked for. A draft that was finished before is finished anew: its
+    piece may have got more marks.
     """
-    if not piece.cut:
-        return draft
-    turned = tuple(dict.fromkeys(_stem(edge) for edge in piece.edges if edge.turned))
-    marked = _with_notches(_unfinished(draft), piece)
-    line = ruled(*piece.cut, piece.cut[0])
-    return marked.then(Outline(tuple(_allowances(piece)), line, turned, finished(piece)))
+    return replace(draft, ending=_Ending(piece))
+
+
+@dataclass(frozen=True)
+class _Ending:
+    """The last steps of a draft, for its piece."""
+
+    piece: Piece
+
+    def __call__(self, draft: Draft) -> Draft:
+        piece = self.piece
+        turned = tuple(dict.fromkeys(_stem(edge) for edge in piece.edges if edge.turned))
+        line = ruled(*piece.cut, piece.cut[0])
+        outline = Outline(tuple(_allowances(piece)), line, turned, finished(piece))
+        return _with_notches(draft, piece).then(outline)
 
 
 def _allowances(piece: Piece) -> Iterator[tuple[str, Length]]:
@@ -52,14 +61,6 @@ def for_pieces(drafts: tuple[Draft, ...], pieces: tuple[Piece, ...]) -> tuple[Dr
         with_allowances(draft, named[draft.title]) if draft.title in named else draft
         for draft in drafts
     )
-
-
-def _unfinished(draft: Draft) -> Draft:
-    """The draft before its notches and allowances."""
-    steps = draft.steps
-    while steps and isinstance(steps[-1], Notches | Outline):
-        steps = steps[:-1]
-    return replace(draft, steps=steps, papers=draft.papers[: len(steps)])
 
 
 def _with_notches(draft: Draft, piece: Piece) -> Draft:

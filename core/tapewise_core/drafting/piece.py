@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from contextlib import contextmanager
-from contextvars import ContextVar
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import cached_property
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
@@ -82,14 +81,14 @@ class Dart:
         return at if near else None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Piece:
     """One piece: its edges in order, clockwise as seen, closed.
 
-    ``cut`` is the line to cut along; ``levels`` maps the name of a body level
-    to its height [mm] on this piece; ``inner`` are lines drawn inside it.
-    ``label`` is the room for its label where that is not the usual place, and
-    ``turnable`` pieces may lie across the cloth as well as along it.
+    ``cut_as`` is the line to cut along where it is not drawn round the edges; ``levels`` maps
+    the name of a body level to its height [mm] on this piece; ``inner`` are lines drawn inside
+    it. ``label`` is the room for its label where that is not the usual place, and ``turnable``
+    pieces may lie across the cloth as well as along it.
     """
 
     name: str
@@ -100,12 +99,18 @@ class Piece:
     count: int
     on_fold: bool
     mirrored: bool
-    cut: tuple[Point, ...]
     levels: Mapping[str, float] = field(default_factory=dict)
     inner: Mapping[str, Path] = field(default_factory=dict)
     label: Box | None = None
     turnable: bool = False
     darts: tuple[Dart, ...] = ()
+    cut_as: tuple[Point, ...] | None = None
+
+    @cached_property
+    def cut(self) -> tuple[Point, ...]:
+        """The line to cut along; drawn when it is asked for, for a draft that is only compared
+        with another needs none."""
+        return self.cut_as or tuple(cut_line([edge.margin() for edge in self.edges]))
 
     def edge(self, name: str) -> Edge:
         """Return an edge by its name; raises KeyError if the piece has none of that name."""
@@ -137,20 +142,6 @@ class Piece:
         return joined(edge.path for edge in self.edges).flattened()[:-1]
 
 
-_UNCUT: ContextVar[bool] = ContextVar("uncut", default=False)
-
-
-@contextmanager
-def uncut() -> Iterator[None]:
-    """Make pieces without their cut lines meanwhile: half of a draft's work, of no use to whoever
-    asks only for the body's numbers. Nothing else comes out otherwise."""
-    before = _UNCUT.set(True)
-    try:
-        yield
-    finally:
-        _UNCUT.reset(before)
-
-
 def make_piece(
     name: str,
     edges: tuple[Edge, ...],
@@ -167,11 +158,10 @@ def make_piece(
     turnable: bool = False,
     darts: tuple[Dart, ...] = (),
 ) -> Piece:
-    """Return a piece with its cut line drawn round it, if it is not to be :func:`uncut`."""
-    cut = () if _UNCUT.get() else tuple(cut_line([edge.margin() for edge in edges]))
+    """Return a piece, to be cut out along the allowances of its edges."""
     return Piece(
         name, edges, MappingProxyType(dict(points)), notches, grain, count, on_fold, mirrored,
-        cut, MappingProxyType(dict(levels or {})), MappingProxyType(dict(inner or {})),
+        MappingProxyType(dict(levels or {})), MappingProxyType(dict(inner or {})),
         label, turnable, darts,
     )  # fmt: skip
 

@@ -23,7 +23,7 @@ NEAR = 1e-3
 def bare(piece: Piece) -> Piece:
     """Return the piece without allowances: it is cut along its stitch line."""
     edges = tuple(replace(edge, allowance=0.0, turned=False) for edge in piece.edges)
-    return replace(piece, edges=edges, cut=tuple(piece.stitch_line()))
+    return replace(piece, edges=edges, cut_as=tuple(piece.stitch_line()))
 
 
 def opens(piece: Piece) -> bool:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from tapewise_core.drafting.piece import Pattern, uncut
+from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.worn import Many, body_side
@@ -41,11 +41,9 @@ UPWARDS = (1.0, 0.5, -1.0)
 
 
 def drafted_for(drafted: Drafted, body: Body) -> Pattern | None:
-    """Return the garment in the same style for another body, uncut, or None if it can't be
-    drafted."""
+    """Return the garment in the same style for another body, or None if it can't be drafted."""
     try:
-        with uncut():
-            return drafted.garment.draft(body, drafted.style)
+        return drafted.garment.draft(body, drafted.style)
     except TapewiseError:
         return None
 

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import pytest
+from making import top
 from seams_made_up import pattern_of, rectangle
 
+from tapewise_core.drafting import piece as pieces_cut
 from tapewise_core.drafting.making import PLAIN
 from tapewise_core.drafting.piece import EdgeRun, Seam, SeamKind
 from tapewise_core.geometry.outline import box_of
@@ -56,3 +58,18 @@ def test_a_run_counts_as_often_as_it_occurs() -> None:
 def test_a_seam_is_plain_until_it_is_made_otherwise() -> None:
     """Whoever draws a seam says more only where there is more to say."""
     assert Seam(SeamKind.SIDE, (), ()).making is PLAIN
+
+
+def test_a_draft_draws_no_cut_line_until_it_is_asked_for(monkeypatch: pytest.MonkeyPatch) -> None:
+    """One that is only compared with another never asks; each is drawn once, whoever asks."""
+    drawn: list[int] = []
+    true = pieces_cut.cut_line
+    monkeypatch.setattr(pieces_cut, "cut_line", lambda edges: drawn.append(1) or true(edges))
+    done = top()
+    drawn.clear()
+    pattern = done.garment.draft(done.body, done.style)
+    assert not drawn
+    for draft, piece in zip(pattern.drafts, pattern.pieces, strict=True):
+        line = draft.paper.lines["cutting_line"]
+        assert tuple(path.start for path in line.segments) == piece.cut
+    assert len(drawn) == len(pattern.pieces)

@@ -18,7 +18,7 @@ def spiked(out: float, wide: float) -> Piece:
     piece = oblong("front", 200, 100)
     spike = Point(90, -10), Point(90 + wide / 2, -10 - out), Point(90 + wide, -10)
     first, *rest = piece.cut
-    return replace(piece, cut=(first, *spike, *rest))
+    return replace(piece, cut_as=(first, *spike, *rest))
 
 
 def test_a_plain_cut_line_has_no_tooth() -> None:
@@ -47,7 +47,7 @@ def test_a_sharp_point_of_the_piece_itself_is_no_tooth(far: float, holds: bool) 
     piece = shape("facing", ((0.0, 0.0), (200.0, 0.0), (0.0, 50.0)), ("top", "outer", "left"))
     spike = Point(140 - far, -10), Point(143 - far, -19), Point(146 - far, -10)
     cut = (*spike, *piece.cut) if far else piece.cut
-    assert only(no_teeth(case(replace(piece, cut=cut)))).holds is holds
+    assert only(no_teeth(case(replace(piece, cut_as=cut)))).holds is holds
 
 
 def folded(beyond: float, *, turned: bool = False) -> Piece:
@@ -59,7 +59,7 @@ def folded(beyond: float, *, turned: bool = False) -> Piece:
     edge = 200 if turned else 0
     out = beyond if turned else -beyond
     cut = tuple(Point(p.x + out if abs(p.x - edge) < 1 else p.x, p.y) for p in piece.cut)
-    return replace(piece, cut=cut)
+    return replace(piece, cut_as=cut)
 
 
 @pytest.mark.parametrize("turned", [False, True])
@@ -80,7 +80,7 @@ def test_a_stitch_line_that_crosses_the_fold_is_caught() -> None:
     """However good the cut line is."""
     corners = ((0.0, 0.0), (200.0, 0.0), (200.0, 160.0), (0.0, 160.0), (0.0, 90.0), (-5.0, 45.0))
     names = ("top", "right", "bottom", "left", "neck", "neck_2")
-    piece = replace(shape("back", corners, names, folds=("left",)), cut=folded(0.0).cut)
+    piece = replace(shape("back", corners, names, folds=("left",)), cut_as=folded(0.0).cut)
     assert judged(only(behind_fold(case(piece)))) == (0.5, 0.005, "cm", False)
 
 

@@ -31,7 +31,7 @@ def test_an_outline_that_closes_holds() -> None:
 
 def test_a_stitch_line_that_crosses_itself_is_caught() -> None:
     """A bow, however good its cut line is."""
-    bow = replace(shape("back", BOW), cut=oblong("back", 100, 100).cut)
+    bow = replace(shape("back", BOW), cut_as=oblong("back", 100, 100).cut)
     proof = only(outlines(case(bow)))
     assert judged(proof) == (1.0, 0.0, "1", False)
     assert in_cm(proof) == (
@@ -42,9 +42,9 @@ def test_a_stitch_line_that_crosses_itself_is_caught() -> None:
 def test_a_cut_line_that_crosses_itself_is_caught() -> None:
     """However good the stitch line is; where both cross, both are counted."""
     cut = tuple(Point(*corner) for corner in BOW)
-    proof = only(outlines(case(replace(oblong("back", 100, 100), cut=cut))))
+    proof = only(outlines(case(replace(oblong("back", 100, 100), cut_as=cut))))
     assert judged(proof) == (1.0, 0.0, "1", False)
-    assert only(outlines(case(replace(shape("back", BOW), cut=cut)))).value == 2.0
+    assert only(outlines(case(replace(shape("back", BOW), cut_as=cut)))).value == 2.0
 
 
 @pytest.mark.parametrize(("gap", "holds"), [(0.0095, True), (0.011, False)])
@@ -80,7 +80,7 @@ def widened(by: float, edge: str = "bottom", allowance: float = 10.0) -> Piece:
     box[at] += by if at > 1 else -by
     left, top, right, bottom = box
     cut = Point(left, top), Point(right, top), Point(right, bottom), Point(left, bottom)
-    return replace(piece, cut=cut)
+    return replace(piece, cut_as=cut)
 
 
 @pytest.mark.parametrize("edge", SIDES)
@@ -123,7 +123,7 @@ def test_a_cut_line_beyond_the_fold_is_caught() -> None:
     piece = shape("back", ((0, 0), (200, 0), (200, 160), (0, 160)), folds=("left",))
     assert only(allowances(case(piece))).holds
     beyond = tuple(Point(p.x - 8 if p.x < 1 else p.x, p.y) for p in piece.cut)
-    proof = only(allowances(case(replace(piece, cut=beyond))))
+    proof = only(allowances(case(replace(piece, cut_as=beyond))))
     assert judged(proof) == (0.8, 0.005, "cm", False)
 
 
