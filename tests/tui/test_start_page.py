@@ -70,6 +70,21 @@ def test_a_name_that_cannot_be_is_refused() -> None:
     walk(steps)
 
 
+def test_all_questions_may_be_answered_in_one_burst() -> None:
+    """Pressed faster than the screen is drawn, each Enter leads on and digits are the age."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("ctrl+n")
+        for sign in "Zoe Hart\n\n\n40\n":
+            at.app.post_message(Key("enter", None) if sign == "\n" else Key(sign, sign))
+        await at.settle()
+        assert saved() == ["Zoe Hart"]
+        assert store.load("Zoe Hart").age == 40
+        assert "What is made for Zoe Hart?" in at.text()
+
+    walk(steps)
+
+
 def test_unit_and_reference_are_chosen_by_keyboard() -> None:
     """Tab to the choices, arrows to choose, F4 keeps."""
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical, VerticalScroll
@@ -16,6 +15,7 @@ from tapewise_core.tasks.people import store
 from tapewise_core.tasks.people_changes import aged
 from tapewise_core.tasks.settings import settings
 from tapewise_core.units import Unit
+from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.toggles import OneOf, Radios
 
 UNITS = {Unit.CM: "centimetres", Unit.IN: "inches"}
@@ -46,7 +46,7 @@ class PersonDialog(ModalScreen[Profile | None]):
             yield Static("Who is measured?", classes="heading")
             with VerticalScroll(id="questions", can_focus=False):
                 yield Label("Name, as it shall stand on the pattern")
-                yield Input(self.profile.name if self.profile else "", id="name", compact=True)
+                yield Field(self.named, id="name")
                 yield Label("Lengths are typed in")
                 yield Radios(
                     *(OneOf(word, one is unit) for one, word in UNITS.items()),
@@ -60,16 +60,19 @@ class PersonDialog(ModalScreen[Profile | None]):
                     compact=True,
                 )
                 yield Label("Age in years, which sharpens estimates; leave it empty if you like")
-                yield Input(self._age(), id="age", compact=True)
+                yield Field(self.aged, id="age")
             yield Static("", id="fault", classes="wrong", markup=False)
             yield Static("Enter: next · arrows: choose · F4: keep · Escape: leave", classes="quiet")
+
+    def on_mount(self) -> None:
+        self.query_one("#name", Field).put(self.profile.name if self.profile else "")
+        self.query_one("#age", Field).put(self._age())
 
     def _age(self) -> str:
         known = self.profile.age if self.profile else None
         return "" if known is None else f"{known:g}"
 
-    @on(Input.Submitted, "#name")
-    def named(self) -> None:
+    def named(self, _: str) -> None:
         """A name alone makes nobody: unit, bodies and age are asked too, each once."""
         try:
             self._named()
@@ -79,7 +82,10 @@ class PersonDialog(ModalScreen[Profile | None]):
         self.query_one("#fault", Static).update("")
         self.focus_next()
 
-    @on(Input.Submitted, "#age")
+    def aged(self, _: str) -> None:
+        """The last question is answered."""
+        self.action_keep()
+
     def action_keep(self) -> None:
         """Make or change the person, or say what is wrong with name or age."""
         field = "#name"

@@ -77,6 +77,11 @@ class Field(Input, inherit_bindings=False):
             _no_more(event)
             self.app.post_message(Key(event.key, event.character))
             return
+        other = self.screen.focused
+        if isinstance(other, Field) and other is not self:
+            _no_more(event)  # pressed here, but an earlier key has led on
+            other.post_message(Key(event.key, event.character))
+            return
         active = None if event.is_printable else self.screen.active_bindings.get(event.key)
         if active is not None:
             _no_more(event)
