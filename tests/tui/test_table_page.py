@@ -83,6 +83,20 @@ def test_the_second_reading_is_beside_the_first() -> None:
     walk(steps)
 
 
+def test_a_third_reading_is_told_and_what_counts() -> None:
+    """Two columns do not hide it: nobody takes the first for what is drafted."""
+    profile = Profile.of("Ada Quist").with_value("height", 168)
+    store.save(profile.with_value("head", 56, readings=(61.0, 56.0, 55.5)))
+    work.save(work.Work("Ada Quist", page="table", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        line = next(line for line in at.text().splitlines() if line.strip()[:4] == "head")
+        assert "also 55.5: 56 counts" in line
+
+    walk(steps)
+
+
 def test_what_looks_unlikely_is_marked_as_one_goes() -> None:
     """The row says so, the line below why, and the cursor goes on all the same."""
     begin(("height", 168), ("bust", 92), ("high_bust", 88), ("hip", 99))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from textual import on
 from textual.widgets import Input
@@ -70,8 +70,8 @@ class TablePage(EntryPage):
         value: Cell = first or (guessed(row.value) if row.off else row.value)
         change = progress.change(self.desk, row.measure.key, self.before)
         if len(self.columns()) == 5:
-            return (row.measure.name, value, second, change, _remark(row))
-        remark = ", ".join(filter(None, (_remark(row), change)))
+            return (row.measure.name, value, second, change, _remark(row, kept[2:]))
+        remark = ", ".join(filter(None, (_remark(row, kept[2:]), change)))
         return (row.measure.name, value, second, remark)
 
     def name_of_field(self) -> str:
@@ -105,8 +105,9 @@ class TablePage(EntryPage):
         self.action_change()
 
 
-def _remark(row: reviewing.Standing) -> str:
-    """What is unlikely, or how far an estimate may be off."""
+def _remark(row: reviewing.Standing, more: Sequence[str]) -> str:
+    """What is unlikely, what was read beyond the columns, or how far an estimate may be off."""
+    read = f"also {', '.join(more)}: {row.value} counts" if more else ""
     if row.urgent < 2:
-        return row.remark
-    return f"{row.off}" if row.off else ""
+        return ", ".join(filter(None, (row.remark, read)))
+    return read or row.off
