@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 
 import pytest
@@ -188,6 +189,24 @@ def test_what_was_written_is_opened_shown_and_copied(
         assert at.page.NAME == "sew"
 
     walk(steps, LARGE)
+
+
+def test_the_project_knows_what_was_written_from_it(elsewhere: Path) -> None:
+    """When, where, and the signs of its sheets; undoing a choice does not undo that."""
+    fresh()
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        at.page.query_one("#folder", Input).value = "out"
+        await at.press("ctrl+s")
+        await at.settle()
+        await at.press("escape", "ctrl+z")
+
+    walk(steps)
+    record = json.loads((elsewhere / "out" / "draft.json").read_text("utf-8"))
+    (row,) = work.load("Ada Quist").drafts
+    assert row["folder"] == str((elsewhere / "out").resolve())
+    assert row["fingerprint"] == record["fingerprint"]
 
 
 def test_every_format_has_its_words() -> None:

@@ -165,8 +165,8 @@ def noted(one: Work, unit: Unit) -> None:
     when = datetime.now().isoformat(timespec="seconds")
     record = json.loads((Path(one.folder) / "draft.json").read_text("utf-8"))
     mark = str(record.get("fingerprint") or "")
-    row = {"when": when, "folder": str(Path(one.folder).resolve()), "fingerprint": mark}
-    work.save(replace(one, asked=asked, when=when, drafts=(*one.drafts, row)))
+    kept = work.with_draft(one, Path(one.folder), mark, when)
+    work.save(replace(kept, asked=asked, when=when))
 
 
 def settings(options: argparse.Namespace) -> int:

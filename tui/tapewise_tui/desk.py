@@ -10,6 +10,7 @@ import contextlib
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date, datetime
+from pathlib import Path
 
 from tapewise_core.errors import FilesError, TapewiseError
 from tapewise_core.measures.body import Origin, WaistSite
@@ -170,6 +171,13 @@ class Desk:
             self.state = replace(self.state, work=self._stamped(replace(self.work, notes=notes)))
             self._save_work()
 
+    def wrote(self, folder: Path, fingerprint: str) -> None:
+        """Note a draft that was written; no change to undo, for its files are there."""
+        when = self._stamped(self.work).when
+        made = work.with_draft(self.work, folder, fingerprint, when)
+        self.state = replace(self.state, work=self._stamped(made))
+        self._save_work()
+
     def undo(self) -> str | None:
         """Take the last change back; return what it was, or None if there is none."""
         if not self.past:
@@ -190,13 +198,14 @@ class Desk:
         return after.says
 
     def _here(self, state: State) -> State:
-        """A state as it was, at the place where the person is now, notes untouched."""
+        """A state as it was, at the place where the person is now; notes and what was written
+        stay."""
         if state.work is None or self.state.work is None:
             return state
         now = self.state.work
-        return replace(
-            state, work=replace(state.work, page=now.page, measure=now.measure, notes=now.notes)
-        )
+        here = replace(state.work, page=now.page, measure=now.measure, notes=now.notes)
+        drafts = now.drafts if now.title == here.title else here.drafts
+        return replace(state, work=replace(here, drafts=drafts))
 
     def _keep(self, new: State) -> State:
         """Save what changed, and after trouble everything; what cannot be saved stays here.

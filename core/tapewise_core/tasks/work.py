@@ -112,6 +112,12 @@ def of_garment(work: Work, garment: str) -> Work:
     return replace(there, person=work.person, owner=work.owner, page=work.page, when=work.when)
 
 
+def with_draft(work: Work, folder: Path, fingerprint: str, when: str) -> Work:
+    """Return a project that knows of one more draft, written into a folder at ISO time ``when``."""
+    row = {"when": when, "folder": str(folder.resolve()), "fingerprint": fingerprint}
+    return replace(work, drafts=(*work.drafts, row))
+
+
 def delete(work: Work) -> None:
     """Delete a project; it can be brought back for a day. Raises FilesError with a sentence."""
     place = place_of(work)

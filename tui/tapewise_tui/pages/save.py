@@ -51,9 +51,9 @@ class SavePage(Page):
     class Written(Message):
         """The files are there, or a sentence says why not."""
 
-        def __init__(self, folder: Path, result: Written | str) -> None:
+        def __init__(self, folder: Path, result: Written | str, fingerprint: str) -> None:
             super().__init__()
-            self.folder, self.result = folder, result
+            self.folder, self.result, self.fingerprint = folder, result, fingerprint
 
     class InTheWay(Message):
         """Files stand in the way that no draft wrote."""
@@ -145,7 +145,7 @@ class SavePage(Page):
             result = self.desk.reader.spell(error.told)
         except Exception as error:  # what is at fault must not take the page down with it
             result = trouble.note(error)
-        self.post_message(self.Written(folder, result))
+        self.post_message(self.Written(folder, result, draft.fingerprint))
 
     @on(Progress)
     def progress(self, event: Progress) -> None:
@@ -159,6 +159,7 @@ class SavePage(Page):
         if isinstance(event.result, str):
             self.warn(event.result)
             return
+        self.desk.wrote(event.folder, event.fingerprint)
         files = event.result.files
         total = sum(size for _, size in files)
         count = words.count(len(files), "file")
