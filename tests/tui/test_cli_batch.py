@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import csv
 import json
 import os
@@ -98,6 +99,7 @@ def test_a_row_that_fails_stops_no_other(
     rows = {row["name"] or row["row"]: row for row in summary(tmp_path / "out")}
     assert rows["Pupil 0"]["result"] == "made"
     assert rows["Wrong"]["result"] == "failed"
+    assert rows["Wrong"]["sure"] == ""
     assert rows["Wrong"]["says"].startswith("bust [cm]: Bust: “9x”")
     assert rows["Small"]["result"] == "failed"
     assert rows["Small"]["says"].startswith("Still to measure")
@@ -248,6 +250,23 @@ def test_a_killed_batch_is_gone_on_with(tmp_path: Path) -> None:
     run(place, "jersey-top", "--out", tmp_path / "whole", "--jobs", 1)
     assert files(out) == files(tmp_path / "whole")
     assert summary(out) == summary(tmp_path / "whole")
+
+
+@pytest.mark.skipif(os.name != "posix", reason="a program is killed as POSIX does it")
+def test_the_processes_of_a_killed_batch_end_with_it(tmp_path: Path) -> None:
+    """None waits for rows for ever: what all of them write into is closed soon."""
+    command = [sys.executable, "-m", "tapewise_tui", "batch", str(table(tmp_path, 40))]
+    more = ["jersey-top", "--out", str(tmp_path / "out"), "--jobs", "2"]
+    first = subprocess.Popen([*command, *more], stdout=subprocess.PIPE, start_new_session=True)
+    try:
+        while not (tmp_path / "out" / "batch.jsonl").exists():
+            assert first.poll() is None
+            time.sleep(0.02)
+        first.send_signal(signal.SIGKILL)
+        first.communicate(timeout=20)
+    finally:
+        with contextlib.suppress(ProcessLookupError):
+            os.killpg(first.pid, signal.SIGKILL)
 
 
 def test_the_row_is_plain_values_in_and_out(tmp_path: Path) -> None:

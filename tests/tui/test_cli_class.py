@@ -119,6 +119,8 @@ TABLES = {
     "quoted decimal commas": 'name,bust [cm],hip [cm]\nAda,"92,5",98\n',
     "inches": "name,bust [in],Hip (in)\nAda,36.42,38 1/2\n",
     "spaces and capitals": " Name , Bust [cm] ,HIP\n Ada , 92.5 , 98 cm \n\n , , \n",
+    "ends of lines as on old machines": "name;bust [cm];hip [cm]\rAda;92,5;98\r",
+    "a first line that says what is between": "sep=;\r\nname;bust [cm];hip [cm]\r\nAda;92,5;98\r\n",
     "a mark at its start": "\ufeffname,bust [cm],hip [cm]\r\nAda,92.5,98\r\n",
 }
 
@@ -140,6 +142,9 @@ FAULTY = {
     "row 3, name: Ada stands in row 2 already": "name\nAda\nAda\n",
     "row 2, the end: there are more cells than headings": "name\nAda,98\n",
     "row 2, name: must be one line": "name\n\"Ada\x1bB\"\n",
+    "row 2, name: must be one line of plain": "name\nAda\0B\n",
+    "row 2, bsut [cm]: is not a measure": "sep=,\nname,bsut [cm]\nAda,9\n",
+    "row 4, hip [cm]: Hip: 0 cm": "sep=,\nname,hip [cm]\nBea,98\nAda,0\n",
     "row 2, age: must be more than 0": "name,age\nAda,200\n",
     "row 2, hip [cm]: Hip: 0 cm cannot be": "name,hip [cm]\nAda,0\n",
     "row 2, hip [cm]: Hip: “9": f"name,hip [cm]\nAda,{'9' * 400}\n",

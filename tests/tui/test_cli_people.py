@@ -37,6 +37,10 @@ def test_the_history_lists_every_state_with_what_changed(
     lines = capsys.readouterr().out.splitlines()
     assert len(lines) == 4
     assert "hip 98.5 cm to 99 cm (+0.5 cm)" in lines[1]
+    assert lines[0] == "Ada Byron, 3 states; 1 is how she is now:"
+    store.save(Profile.of("Bea Larkin"))
+    run("history", "Bea Larkin")
+    assert "Bea Larkin, 1 state; " in capsys.readouterr().out
     assert run("history", "Ada Byron", "--json") == 0
     rows = json.loads(capsys.readouterr().out)
     assert [(row["number"], row["measures"]["hip"]) for row in rows] == [

@@ -12,7 +12,8 @@ from tapewise_core.units import Unit
 
 def state_lines(states: Sequence[State], unit: Unit) -> Iterator[str]:
     """Return every state kept, the newest first, with what changed from the one before."""
-    yield f"{states[0].profile.name}, {len(states)} states; 1 is how she is now:"
+    many = "1 state" if len(states) == 1 else f"{len(states)} states"
+    yield f"{states[0].profile.name}, {many}; 1 is how she is now:"
     for number, state in enumerate(states, start=1):
         when = state.when.isoformat(" ", "minutes")
         before = states[number].profile if number < len(states) else None

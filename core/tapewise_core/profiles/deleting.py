@@ -69,7 +69,7 @@ def restore(name: str) -> Profile:
                 if place_of(profile) is not None:
                     raise FilesError(f"{profile.name} is on file under another name.")
                 return _back(data, folder, profile)
-    raise FilesError(nobody(name, [row[2].name for row in deleted if row[2]], "was deleted"))
+    raise FilesError(nobody(name, [row[2].name for row in deleted if row[2]], "was deleted as"))
 
 
 def tidy() -> None:

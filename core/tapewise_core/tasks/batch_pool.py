@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import os
 import signal
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
+from multiprocessing import parent_process
+from threading import Thread
 
 from tapewise_core.tasks.batch_row import FAILED, Order, Result, written_row
 
@@ -53,5 +56,14 @@ def _alone(order: Order, out: str) -> Result:
 
 
 def _deaf() -> None:
-    """Ctrl-C is for the process that waits; it stops the others."""
+    """Ctrl-C is for the process that waits; it stops the others, which end with it."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+    Thread(target=_end_with_parent, daemon=True).start()
+
+
+def _end_with_parent() -> None:
+    """A process that waits for rows is told nothing when whoever hands them out is killed."""
+    parent = parent_process()
+    assert parent is not None, "this runs in a process of the pool"
+    parent.join()
+    os._exit(1)

@@ -27,7 +27,8 @@ def summary(results: Sequence[Result]) -> str:
 
 def _cells(one: Result) -> tuple[object, ...]:
     told = (" ".join(one.failing), " ".join(one.unlikely), ", ".join(one.estimated))
-    return (one.row, one.name, one.folder, one.result, one.sure, *told, one.says)
+    sure = "" if one.result == FAILED else one.sure
+    return (one.row, one.name, one.folder, one.result, sure, *told, one.says)
 
 
 def sheet(results: Sequence[Result], garment: str, today: date) -> str:

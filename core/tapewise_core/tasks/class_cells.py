@@ -49,8 +49,9 @@ _UNITS = {None: Unit.CM, "cm": Unit.CM, "in": Unit.IN, "inch": Unit.IN, "inches"
 _FORMULA = ("=", "+", "-", "@", "\t", "\r")
 
 
-def columns_of(head: Sequence[str]) -> tuple[list[Column], list[TableFault]]:
-    """Return a column for each heading, one nobody knows without a key, and what is wrong."""
+def columns_of(head: Sequence[str], row: int = 1) -> tuple[list[Column], list[TableFault]]:
+    """Return a column for each heading in its row, one nobody knows without a key, and what is
+    wrong."""
     columns: list[Column] = []
     faults: list[TableFault] = []
     for heading in head:
@@ -59,7 +60,7 @@ def columns_of(head: Sequence[str]) -> tuple[list[Column], list[TableFault]]:
             column, says = Column(heading, ""), "this column stands twice"
         columns.append(column)
         if says is not None:
-            faults.append(TableFault(1, heading.strip() or "an empty heading", says))
+            faults.append(TableFault(row, heading.strip() or "an empty heading", says))
     return columns, faults
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import csv
 import io
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -25,6 +26,9 @@ ABOUT = ("name", "unit", "reference", "waist_site", "age", "groups")
 
 HEADINGS = (*ABOUT, *(f"{row.key} [cm]" for row in CATALOGUE))
 """The headings of a template."""
+
+_SEPARATOR = re.compile('"?sep=([,;\t])"?(?:\n|$)', re.IGNORECASE)
+"""A first line that some spreadsheets write, to say what is between cells."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +60,7 @@ def read_table(path: Path) -> Table:
     """
     lines = _lines(_text(path), path)
     number, head = next(lines, (1, []))
-    columns, faults = columns_of(head)
+    columns, faults = columns_of(head, number)
     if "name" not in {column.key for column in columns}:
         raise FilesError(
             f"{path} has no column “name”; “tapewise profiles copy-in --template” prints the "
@@ -128,10 +132,12 @@ def _text(path: Path) -> str:
 
 def _lines(text: str, path: Path) -> Iterator[tuple[int, list[str]]]:
     """Yield each row that is not empty with its number."""
-    head = text.partition("\n")[0]
-    between = max(",;\t", key=head.count)
-    reader = csv.reader(io.StringIO(text.replace("\0", "\ufffd")), delimiter=between)
-    number = 0
+    text = text.replace("\r\n", "\n").replace("\r", "\n")
+    said = _SEPARATOR.match(text)
+    number, rest = (1, text[said.end() :]) if said else (0, text)
+    head = rest.partition("\n")[0]
+    between = said[1] if said else max(",;\t", key=head.count)
+    reader = csv.reader(io.StringIO(rest), delimiter=between)
     while True:
         number += 1
         try:
