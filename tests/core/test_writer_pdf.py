@@ -125,7 +125,7 @@ def test_a_date_beside_a_name_from_the_right_keeps_its_order() -> None:
 
 @pytest.mark.parametrize(("name", "sound"), [
     ("王小明", "WangXiaoMing"), ("김민지", "GimMinJi"), ("अनीता", "anita"), ("สมหญิง", "smhying"),
-    ("🌸", ":cherry_blossom:"),
+    ("🌸", ":cherry_blossom:"), ("प्रिया शर्मा", "priya srma"), ("ประยุทธ์", "prayuthth"),
 ])  # fmt: skip
 def test_letters_the_font_lacks_are_spelt_by_their_sound(name: str, sound: str) -> None:
     """A class can tell its patterns apart in any script, and the first page says what was done."""

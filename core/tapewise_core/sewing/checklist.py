@@ -38,10 +38,11 @@ def checklist(
     doubt: str = "",
     *,
     allowances: bool = True,
+    unfolded: bool = False,
 ) -> Document:
     """Return the checklist; ``options`` are keys with spelt values, ``proved`` is what was proved,
-    ``given`` a table of the levels, which may have no row; ``allowances`` says whether the printed
-    pieces have them."""
+    ``given`` a table of the levels, which may have no row; ``allowances`` and ``unfolded`` say how
+    the printed pieces are."""
     reader = Reader(label.unit)
 
     def spelt(sentences: tuple[Told, ...]) -> tuple[str, ...]:
@@ -61,7 +62,7 @@ def checklist(
         Heading("Before cutting"),
         Ticks(spelt(_before(pattern, cloth, label.unit, allowances=allowances))),
         Heading("Cut"),
-        Ticks(tuple(map(cut_out, pattern.pieces))),
+        Ticks(tuple(cut_out(piece, unfolded=unfolded) for piece in pattern.pieces)),
         *_plan(pattern, cloth, label),
         Heading("Mark"),
         Ticks(spelt(marks(pattern))),

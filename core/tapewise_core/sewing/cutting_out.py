@@ -4,11 +4,21 @@ from __future__ import annotations
 
 from tapewise_core.drafting.labels import cut_words, title
 from tapewise_core.drafting.piece import Piece
+from tapewise_core.drafting.unfolding import opens
 from tapewise_core.sewing.lying import along_grain, is_strip
 
+LENGTHWISE = "its grain line along the cloth"
 
-def cut_out(piece: Piece) -> str:
-    """Say how a piece is cut out."""
+
+def cut_out(piece: Piece, *, unfolded: bool = False) -> str:
+    """Say how a piece is cut out; one printed ``unfolded`` never lies on a fold.
+
+    Its notches are not counted then: those of the other half are printed too.
+    """
+    if unfolded and opens(piece):
+        return (
+            f"{title(piece.name)}: cut {piece.count}, single, from one layer of cloth, {LENGTHWISE}"
+        )
     notches = len(piece.notches)
     counted = f"; {notches} notch{'es' if notches > 1 else ''}" if notches else ""
     return f"{title(piece.name)}: {cut_words(piece)}, {_lies(piece)}{counted}"
@@ -19,7 +29,7 @@ def _lies(piece: Piece) -> str:
     if piece.on_fold:
         return "the straight edge marked so on the fold"
     if not is_strip(piece):
-        return "its grain line along the cloth"
+        return LENGTHWISE
     if along_grain(piece):
         return "its length along the grain, joined from strips if the cloth is short"
     return "its length across the cloth"

@@ -71,12 +71,12 @@ class Drafted:
     profile: Profile
     asked: Mapping[str, str]
     verdict: Verdict | None = None
-    allowances: bool = True
-    """Whether the sheets have them; what is drafted has."""
+    shown: Shown = AS_DRAFTED
+    """How the pieces are on the sheets; what is drafted is the same."""
 
     def on_sheets(self, shown: Shown) -> Drafted:
         """Return the draft as its sheets tell of it."""
-        return replace(self, allowances=shown.allowances)
+        return replace(self, shown=shown)
 
     @property
     def reader(self) -> Reader:
@@ -131,7 +131,7 @@ class Drafted:
             self.unit,
             self.estimated,
             self.fingerprint,
-            looks(self.style, allowances=self.allowances),
+            looks(self.style, allowances=self.shown.allowances),
         )
 
     @cached_property
@@ -144,7 +144,7 @@ class Drafted:
         cloth = (own.stretch, own.band, own.width, own.shrinkage, own.weight)
         used = {key: self.body.values[key] for key in self.used}
         drawn = self.garment.name, used, self.style, cloth
-        return fingerprint(self.person, *drawn, allowances=self.allowances)
+        return fingerprint(self.person, *drawn, allowances=self.shown.allowances)
 
     @property
     def sources(self) -> tuple[str, ...]:
@@ -208,7 +208,8 @@ class Drafted:
             proved,
             given,
             doubt,
-            allowances=self.allowances,
+            allowances=self.shown.allowances,
+            unfolded=self.shown.unfolded,
         )
 
 

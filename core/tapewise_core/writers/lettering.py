@@ -50,10 +50,13 @@ class Lettering:
         return "".join(self._spelt(letter) for letter in known)
 
     def _spelt(self, letter: str) -> str:
-        """A letter the font has, or its sound in Latin ones."""
+        """A letter the font has, or its sound in Latin ones; a mark that has none is silent."""
         from anyascii import anyascii
 
-        return letter if ord(letter) in self._known else anyascii(letter) or STAND_IN
+        if ord(letter) in self._known:
+            return letter
+        silent = unicodedata.category(letter) in {"Mn", "Mc", "Me", "Cf"}
+        return anyascii(letter) or ("" if silent else STAND_IN)
 
     def width(self, text: str, size: float) -> float:
         """Return how wide shaped text is set, in the unit of ``size``."""

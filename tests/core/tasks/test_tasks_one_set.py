@@ -129,3 +129,12 @@ def test_sheets_without_allowances_are_another_set() -> None:
     assert "Allowances are in the pattern" not in told
     assert "chalk them on the cloth round every piece" in told
     assert re.search(r"Neckband: neckline, join 0\.8 cm", told)
+
+
+def test_the_checklist_puts_no_whole_piece_on_a_fold() -> None:
+    """Opened out, a piece is cut from one layer; on a fold it would be cut twice over."""
+    whole = contents(MADE, paper=Paper(shown=Shown(unfolded=True)))
+    told = whole["checklist.md"].decode()
+    assert "Front: cut 1, single, from one layer of cloth" in told
+    assert "cut 1 on the fold" not in told
+    assert "cut 1 on the fold, the straight edge" in contents(MADE)["checklist.md"].decode()
