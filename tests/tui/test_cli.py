@@ -324,7 +324,7 @@ def test_what_is_written_is_told_as_what_to_do(
     (("--no-pages", "--overlap", "12"), "--overlap is for pdf-a4"),
     (("--roll-width", "914"), "--roll-width is for pdf-roll, which is not asked for"),
     (("--page", "A4"), "a width and a height"),
-    (("--page", "3x4"), "no paper to print on"),
+    (("--page", "3x4"), "no paper to print on; each side has 14 to 508 cm."),
     (("--format", "pdf-page"), "pdf-page needs the paper's size"),
     (("--piece", "hood"), "There is no piece “hood”"),
 ])  # fmt: skip

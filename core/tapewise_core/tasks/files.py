@@ -80,10 +80,11 @@ class Written:
         return found
 
     def removed_words(self) -> str:
-        """Say which files of the draft before are gone, or nothing."""
-        if not self.removed:
-            return ""
-        return f"Removed, left by the draft before: {', '.join(self.removed)}."
+        """Say which files of the draft before are gone, pictures of steps counted, or nothing."""
+        names = [name for name in self.removed if not name.startswith("steps/")]
+        if many := len(self.removed) - len(names):
+            names.append("1 picture in steps/" if many == 1 else f"{many} pictures in steps/")
+        return f"Removed, left by the draft before: {', '.join(names)}." if names else ""
 
     def failed_words(self, reader: Reader) -> list[str]:
         """Say which formats are missing, and why."""

@@ -106,8 +106,8 @@ def _page(text: str, unit: Unit) -> PageSize:
     first = sides[0] if re.search(r"[a-z]", sides[0]) or not named else f"{sides[0]} {named[0]}"
     width, height = sorted(_length("size", side, unit, 0.0) for side in (first, sides[1]))
     if not SMALLEST <= width <= height <= LONGEST:
+        sides_of = f"{unit.number(SMALLEST)} to {unit.spell(LONGEST)}"
         raise OptionError(
-            f"--page {text.strip()} is no paper to print on; each side has {SMALLEST:g} to "
-            f"{LONGEST:g} mm."
+            f"--page {text.strip()} is no paper to print on; each side has {sides_of}."
         )
     return PageSize(f"{text.strip()}", width, height)

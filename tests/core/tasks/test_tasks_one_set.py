@@ -31,7 +31,12 @@ def test_a_new_draft_takes_the_place_of_the_one_before(tmp_path: Path) -> None:
     save(MADE, tmp_path / "top", ("pdf-a4",))
     written = save(BOAT, tmp_path / "top", ("dxf",))
     assert {"pattern-a4.pdf", "pieces/neckband.svg"} <= set(written.removed)
-    assert "pattern-a4.pdf" in written.removed_words()
+    told = written.removed_words()
+    assert "pattern-a4.pdf, " in told
+    pictures = sum(name.startswith("steps/") for name in written.removed)
+    assert pictures > 1
+    assert told.endswith(f", {pictures} pictures in steps/.")
+    assert ".svg" not in told.replace("pieces/neckband.svg", "")
     names = {name for name, _ in written.files}
     assert tree(tmp_path / "top") == names
     assert set(json.loads((tmp_path / "top" / "draft.json").read_text())["files"]) == names
