@@ -60,6 +60,9 @@ OPTIONS = (
     + CLOTH
 )
 
+TITLE = "Neck warmer"
+SAYS = "A ring of jersey, folded double."
+
 
 @dataclass(frozen=True, slots=True)
 class StripStyle:
@@ -98,7 +101,7 @@ def draft(body: Body, style: Style) -> Pattern:
     )
     return Pattern(
         garment="neck-warmer",
-        title="Neck warmer",
+        title=TITLE,
         drafts=(with_allowances(drawn, strip),),
         pieces=(strip,),
         seams=(join,),
@@ -111,8 +114,8 @@ def draft(body: Body, style: Style) -> Pattern:
 
 NECK_WARMER = Garment(
     name="neck-warmer",
-    title="Neck warmer",
-    says="A ring of jersey, folded double.",
+    title=TITLE,
+    says=SAYS,
     needs=("neck", "head"),
     helps=(),
     options=OPTIONS,

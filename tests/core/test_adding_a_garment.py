@@ -9,7 +9,7 @@ from making import DAY, person
 from tapewise_core.garments import shelf
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.files import contents
-from tapewise_core.tasks.shop import garment_lines
+from tapewise_core.tasks.shop import garment_lines, garment_list
 from tapewise_core.units import Unit
 
 
@@ -18,7 +18,8 @@ def page(monkeypatch: pytest.MonkeyPatch) -> None:
     """Put the example's page where pages lie, and its row on the shelf."""
     import neck_warmer
 
-    monkeypatch.setitem(sys.modules, "tapewise_core.garments.neck_warmer.page", neck_warmer)
+    for module in ("neck_warmer", "neck_warmer.page"):
+        monkeypatch.setitem(sys.modules, f"tapewise_core.garments.{module}", neck_warmer)
     row = ("neck_warmer", "NECK_WARMER")
     monkeypatch.setattr(shelf, "PAGES", {**shelf.PAGES, "neck-warmer": row})
 
@@ -38,3 +39,4 @@ def test_a_new_page_is_drafted_proved_and_written() -> None:
 def test_a_new_page_is_listed_with_its_options() -> None:
     """The command line and the app read it from the same table."""
     assert any("height: 18 cm" in line for line in garment_lines("neck-warmer", Unit.CM))
+    assert garment_list()[-1]["title"] == "Neck warmer"

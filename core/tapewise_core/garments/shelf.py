@@ -36,3 +36,11 @@ def garment(name: str) -> Garment:
 def garments() -> tuple[Garment, ...]:
     """Return all garments."""
     return tuple(garment(name) for name in PAGES)
+
+
+def listing() -> tuple[tuple[str, str, str], ...]:
+    """Return name, title and a sentence for every garment, without opening its page."""
+    packages = {
+        name: import_module(f"tapewise_core.garments.{page}") for name, (page, _) in PAGES.items()
+    }
+    return tuple((name, one.TITLE, one.SAYS) for name, one in packages.items())

@@ -21,7 +21,7 @@ _Day = Annotated[date | None, BeforeValidator(rules.day)]
 class Adjustment(BaseModel):
     """A change after a fitting: what, by how much [cm], when, on which garment, and why."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
 
     what: _Line
     amount: Annotated[float, AfterValidator(rules.amount)]
@@ -33,7 +33,7 @@ class Adjustment(BaseModel):
 class Loved(BaseModel):
     """A garment that fits: its name, its cloth's stretch [%] and what it measures flat [cm]."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
 
     name: _Line
     stretch: Annotated[float | None, AfterValidator(rules.stretch)] = None

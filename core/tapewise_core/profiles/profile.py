@@ -44,7 +44,7 @@ _Centimetres = Annotated[float, AfterValidator(rules.centimetres), Schema(rules.
 class Reading(BaseModel):
     """One measure of a person: its value [cm], and the readings [cm] it came from."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
 
     value: _Centimetres
     origin: Origin = Origin.MEASURED
@@ -89,7 +89,7 @@ class Profile(BaseModel):
     (92.0, mappingproxy({}))
     """
 
-    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
 
     format: Literal["tapewise profile"]
     version: Annotated[Literal[1, 2], BeforeValidator(rules.whole), AfterValidator(_newest)]

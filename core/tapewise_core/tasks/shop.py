@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.garments.shelf import garment, garments
+from tapewise_core.garments.shelf import garment, listing
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.paper.paging import OVERLAP
 from tapewise_core.paper.sizes import MARGIN, ROLL
@@ -18,7 +18,7 @@ USUAL_OVERLAP, USUAL_MARGIN, USUAL_ROLL = OVERLAP, MARGIN, ROLL
 
 def garment_list() -> list[dict[str, object]]:
     """Return name, title and a sentence for every garment."""
-    return [{"name": g.name, "title": g.title, "says": g.says} for g in garments()]
+    return [{"name": name, "title": title, "says": says} for name, title, says in listing()]
 
 
 def formats() -> tuple[tuple[str, str], ...]:

@@ -19,7 +19,8 @@ from tapewise_core.units import Unit
 
 def test_every_garment_is_listed() -> None:
     """By name, with its title and a sentence."""
-    assert [row["name"] for row in garment_list()] == [page.name for page in garments()]
+    told = [{"name": page.name, "title": page.title, "says": page.says} for page in garments()]
+    assert garment_list() == told
     assert all(row["title"] and str(row["says"]).endswith(".") for row in garment_list())
 
 

@@ -30,6 +30,7 @@ from tapewise_core.drafting.facts import Casing, Facts, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.making import Elastic, How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Piece, Seam, SeamKind
+from tapewise_core.garments.circle_skirt import SAYS, TITLE
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.stride import skirt_hem
@@ -186,8 +187,8 @@ COVERS = ALWAYS | {
 
 CIRCLE_SKIRT = Garment(
     name="circle-skirt",
-    title="Circle skirt",
-    says="A skirt cut from a circle or part of one, on an elastic or a wide band.",
+    title=TITLE,
+    says=SAYS,
     needs=("waist", "hip"),
     helps=("hip_depth", "waist_to_knee", "waist_to_floor"),
     options=OPTIONS,

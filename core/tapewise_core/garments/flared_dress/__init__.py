@@ -1,0 +1,4 @@
+"""The flared jersey dress, as a list of garments tells of it; the rest is on its page."""
+
+TITLE = "Flared jersey dress"
+SAYS = "An easy dress with grown-on sleeves, flared from waist or hip, pulled on over the head."

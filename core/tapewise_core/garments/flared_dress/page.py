@@ -17,6 +17,7 @@ from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import for_pieces, with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece, Seam
+from tapewise_core.garments.flared_dress import SAYS, TITLE
 from tapewise_core.garments.flared_dress.flare import flared_plan
 from tapewise_core.garments.flared_dress.options import OPTIONS
 from tapewise_core.garments.flared_dress.style import FlareFrom, FlareStyle
@@ -37,8 +38,6 @@ from tapewise_core.parts.stride import body_hem
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import Length, mm
-
-TITLE = "Flared jersey dress"
 
 
 def draft(body: Body, style: Style) -> Pattern:
@@ -131,7 +130,7 @@ def _flare(body: Body, style: TopStyle, flared: FlareStyle) -> Told | None:
 FLARED_DRESS = Garment(
     name="flared-dress",
     title=TITLE,
-    says="An easy dress with grown-on sleeves, flared from waist or hip, pulled on over the head.",
+    says=SAYS,
     needs=NEEDS,
     helps=LONG_HELPS,
     measured_only=MEASURED_ONLY,

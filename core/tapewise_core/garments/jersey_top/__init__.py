@@ -1,0 +1,4 @@
+"""The jersey top, as a list of garments tells of it; the rest is on its page."""
+
+TITLE = "Jersey top with grown-on sleeves"
+SAYS = "A close top without closure, its sleeves cut in one with the body."

@@ -24,12 +24,11 @@ from tapewise_core.blocks.top.plan import plan_of
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.jersey_top import SAYS, TITLE
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
-
-TITLE = "Jersey top with grown-on sleeves"
 
 
 def draft(body: Body, style: Style) -> Pattern:
@@ -52,7 +51,7 @@ def _idle(style: Style) -> tuple[str, ...]:
 JERSEY_TOP = Garment(
     name="jersey-top",
     title=TITLE,
-    says="A close top without closure, its sleeves cut in one with the body.",
+    says=SAYS,
     needs=NEEDS,
     helps=LONG_HELPS,
     measured_only=MEASURED_ONLY,

@@ -23,13 +23,12 @@ from tapewise_core.blocks.top.needs import (
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.set_in_top import SAYS, TITLE
 from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
-
-TITLE = "Jersey top with set-in sleeves"
 
 
 def draft(body: Body, style: Style) -> Pattern:
@@ -49,7 +48,7 @@ ACROSS = {"across_back": (1.0, "the armhole"), "across_front": (1.0, "the armhol
 SET_IN_TOP = Garment(
     name="set-in-top",
     title=TITLE,
-    says="A close top with armholes and set-in sleeves, whose caps are as long as their armholes.",
+    says=SAYS,
     needs=NEEDS,
     helps=(*LONG_HELPS, "across_back", "across_front"),
     measured_only=(*MEASURED_ONLY, "across_front"),

@@ -32,6 +32,7 @@ from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind
 from tapewise_core.garments.garment import Garment
+from tapewise_core.garments.skirted_dress import SAYS, TITLE
 from tapewise_core.garments.skirted_dress.marks import notches_on, waist_marks
 from tapewise_core.garments.skirted_dress.options import OPTIONS, shortened_by
 from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style
@@ -42,8 +43,6 @@ from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import mm
-
-TITLE = "Jersey dress with a circle skirt"
 
 
 def draft(body: Body, style: Style) -> Pattern:
@@ -171,7 +170,7 @@ def agree(body: Body, style: Style) -> tuple[Told, ...]:
 SKIRTED_DRESS = Garment(
     name="skirted-dress",
     title=TITLE,
-    says="The jersey top cut at the waist, with a circle skirt sewn to it.",
+    says=SAYS,
     needs=NEEDS,
     helps=(*LONG_HELPS, OVER_SHOULDERS),
     measured_only=(*MEASURED_ONLY, OVER_SHOULDERS),
