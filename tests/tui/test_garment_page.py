@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from textual.events import Paste
+from textual.events import Key, Paste
 from textual.widgets import Input, TextArea
 from walking import SMALL, Walk, walk
 
@@ -422,14 +422,16 @@ def test_the_list_ends_where_it_ends() -> None:
 
 
 def test_machines_are_asked_once(data_folder: Path) -> None:
-    """The first garment page asks; what is answered is usual from then on, and not asked again."""
+    """The first garment page asks, arrows choose; the answer is usual from then on, asked once."""
     (data_folder / "settings.json").unlink()
     begin("garment")
 
     async def first(at: Walk) -> None:
         await at.press("enter")
         assert "Which machines do you have?" in at.text()
-        await at.press("space", "tab", "space", "tab", "space", "enter")
+        for key in ("space", "down", "space", "down", "space", "enter"):  # in one burst
+            at.app.post_message(Key(key, " " if key == "space" else None))
+        await at.settle()
         assert "machines" in at.text()
 
     async def second(at: Walk) -> None:

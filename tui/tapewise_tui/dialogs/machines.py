@@ -18,7 +18,9 @@ class MachinesDialog(ModalScreen[tuple[str, ...] | None]):
 
     BINDINGS = [
         Binding("escape", "dismiss(None)", "Leave it"),
-        Binding("f4,enter", "keep", "Keep", priority=True),
+        Binding("down", "app.focus_next", "Next line", show=False),
+        Binding("up", "app.focus_previous", "Line before", show=False),
+        Binding("f4,enter", "keep", "Keep"),
     ]
 
     def __init__(self, machines: tuple[str, ...]) -> None:
@@ -31,7 +33,7 @@ class MachinesDialog(ModalScreen[tuple[str, ...] | None]):
             for name, words in wizard.MACHINES.items():
                 yield Tick(words, name in self.machines, id=name, compact=True)
             yield Static("", id="fault", classes="wrong", markup=False)
-            yield Static("Space ticks · Enter keeps it · Escape leaves it", classes="quiet")
+            yield Static("Arrows choose · Space ticks · Enter keeps it · Escape leaves it", classes="quiet")
 
     def action_keep(self) -> None:
         ticked = tuple(name for name in wizard.MACHINES if self.query_one(f"#{name}", Tick).value)

@@ -18,8 +18,12 @@ class OneOf(RadioButton):
         return Content("(*)" if self.value else "( )")
 
 
-class Tick(Checkbox):
-    """Any of several: ``[x]`` is ticked."""
+class Tick(Checkbox, inherit_bindings=False):
+    """Any of several: ``[x]`` is ticked. Enter is left to what is around it."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("space", "toggle_button", "Tick", show=False),
+    ]
 
     @property
     def _button(self) -> Content:
