@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from tapewise_core.drafting.facts import Level
 from tapewise_core.paper.document import Table
 from tapewise_core.proofs.levels import WORTH_A_WORD
-from tapewise_core.text.told import LineName, Reader, Told, said
+from tapewise_core.text.told import LineName, Reader, Told, ended, said
 from tapewise_core.units import mm
 
 HEAD = ("level", "body", "asked", "given", "why")
@@ -48,4 +48,4 @@ def _girth(level: Level) -> Told:
 def _apart(level: Level) -> Told:
     name = str(LineName(level.name)).capitalize()
     says = said(f"{name}: {{}} asked, {{}} given", mm(level.asked or 0.0), mm(level.given))
-    return (*says, ": ", *level.held_back) if level.held_back else (*says, ".")
+    return ended((*says, ": ", *level.held_back) if level.held_back else says)

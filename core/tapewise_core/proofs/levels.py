@@ -18,7 +18,7 @@ from tapewise_core.proofs.proof import (
     keeps_to,
     lacking,
 )
-from tapewise_core.text.told import LineName, Told, said
+from tapewise_core.text.told import LineName, Told, ended, said
 from tapewise_core.units import mm
 
 WORTH_A_WORD = 3.0
@@ -95,4 +95,4 @@ def _apart(level: Level, asked: float) -> Told:
     says = said("The {} is {} round, {} {} than asked", what, mm(level.given), mm(abs(off)), way)
     if level.held_back is None:
         return (*says, ", and nothing says why.")
-    return (*says, ": ", *level.held_back)
+    return ended((*says, ": ", *level.held_back))

@@ -163,6 +163,15 @@ def said(template: str, *parts: Part | Told) -> Told:
     return tuple(found)
 
 
+def ended(sentence: Told) -> Told:
+    """Return a sentence with its full stop, where what it ends with brought none.
+
+    >>> ended(said("The hem is bent")), ended(("Done.",))
+    (('The hem is bent', '.'), ('Done.',))
+    """
+    return sentence if str(sentence[-1]).endswith(".") else (*sentence, ".")
+
+
 def joined(sentences: Iterable[Told], between: str = " ") -> Told:
     """Return several sentences as one, with words between them; empty ones are left out."""
     whole: Told = ()

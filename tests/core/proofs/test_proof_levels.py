@@ -53,6 +53,13 @@ def test_what_is_held_back_holds_with_its_reason() -> None:
     )
 
 
+def test_a_reason_without_a_full_stop_gets_one() -> None:
+    """Whatever follows begins a sentence of its own."""
+    why = said("the hem is bent")
+    proof = only(as_asked(ProofId.BUST)(at(level(990.0, held_back=why))))
+    assert in_cm(proof).endswith("3 cm wider than asked: the hem is bent.")
+
+
 def test_what_it_says() -> None:
     """As asked with its ease; off without a reason."""
     assert in_cm(only(as_asked(ProofId.BUST)(at(level(961.0))))) == (
