@@ -33,7 +33,9 @@ class MachinesDialog(ModalScreen[tuple[str, ...] | None]):
             for name, words in wizard.MACHINES.items():
                 yield Tick(words, name in self.machines, id=name, compact=True)
             yield Static("", id="fault", classes="wrong", markup=False)
-            yield Static("Arrows choose · Space ticks · Enter keeps it · Escape leaves it", classes="quiet")
+            yield Static(
+                "Arrows choose · Space ticks · Enter keeps it · Escape leaves it", classes="quiet"
+            )
 
     def action_keep(self) -> None:
         ticked = tuple(name for name in wizard.MACHINES if self.query_one(f"#{name}", Tick).value)
