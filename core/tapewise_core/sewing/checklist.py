@@ -153,16 +153,22 @@ def _before(pattern: Pattern, cloth: Cloth, unit: Unit, *, allowances: bool) -> 
 
 def _included(pattern: Pattern, unit: Unit) -> Told:
     return said(
-        "Allowances are in the pattern, edge by edge; sew with those, not with a habit: {}.",
-        allowance_words(pattern.pieces[0], unit),
+        "Allowances are in the pattern, edge by edge; sew with those, not with a habit. {}.",
+        _edges(pattern, unit),
     )
 
 
 def _added(pattern: Pattern, unit: Unit) -> Told:
-    """Every piece's own, since no piece says them where it has none."""
-    each = (f"{title(piece.name)}: {allowance_words(piece, unit)}" for piece in pattern.pieces)
     return said(
         "The pattern is without allowances: chalk them on the cloth round every piece, and cut "
         "along the chalk. {}.",
-        ". ".join(each),
+        _edges(pattern, unit),
     )
+
+
+def _edges(pattern: Pattern, unit: Unit) -> str:
+    """What every piece gets, pieces alike told together."""
+    alike: dict[str, list[str]] = {}
+    for piece in pattern.pieces:
+        alike.setdefault(allowance_words(piece, unit), []).append(title(piece.name))
+    return ". ".join(f"{', '.join(names)}: {words}" for words, names in alike.items())

@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from making import DAY, person, top
 
+from tapewise_core.drafting.labels import allowance_words
 from tapewise_core.errors import ForeignFilesError
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.asked_paper import Paper, Shown
@@ -143,3 +144,13 @@ def test_the_checklist_puts_no_whole_piece_on_a_fold() -> None:
     assert "Front: cut 1, single, from one layer of cloth" in told
     assert "cut 1 on the fold" not in told
     assert "cut 1 on the fold, the straight edge" in contents(MADE)["checklist.md"].decode()
+
+
+def test_the_checklist_tells_the_allowances_of_every_piece() -> None:
+    """Also of edges that the first piece has not, such as a skirt's hem."""
+    dress = draft(person(), "skirted-dress", {}, made=DAY)
+    told = contents(dress)["checklist.md"].decode()
+    line = next(line for line in told.splitlines() if "Allowances are in the pattern" in line)
+    assert "Back, Front: neckline, shoulder" in line
+    assert re.search(r"Skirt: .*hem 1\.5 cm\.$", line), line
+    assert all(allowance_words(piece, Unit.CM) in line for piece in dress.pattern.pieces)
