@@ -78,13 +78,14 @@ def _widened(stroke: Stroke) -> Stroke:
 
 
 def _large_words(piece: Drawing) -> list[TextLine]:
-    """The piece's name, how to cut it, its set; the small print is left to the paper files."""
+    """The piece's name, how to cut it, its set, and that it has no allowances if it has none;
+    the small print is left to the paper files."""
     words = [ink for ink in piece.inks if isinstance(ink, TextLine) and ink.layer is Layer.TEXT]
     level = [ink for ink in words if not ink.angle]
     label = [ink for ink in level if ink.bold][:1]
     label += [ink for ink in level if "cut " in ink.text and ink not in label][:1]
-    sets = [ink for ink in level if ink.text.startswith("set ")][:1]
-    label += [replace(ink, text=ink.text.partition(":")[0]) for ink in sets]
+    more = [ink for ink in level if ink.text.startswith(("without allowances:", "set "))]
+    label += [replace(ink, text=ink.text.partition(":")[0]) for ink in more]
     if not label:
         return []
     start, size = _free_place(piece, label)

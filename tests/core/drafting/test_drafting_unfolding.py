@@ -12,6 +12,7 @@ from tapewise_core.errors import OptionError
 from tapewise_core.garments.shelf import garments
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
+from tapewise_core.paper.projector import heavy
 from tapewise_core.tasks.asked_paper import Shown
 from tapewise_core.tasks.drafting import Drafted, draft
 
@@ -95,3 +96,13 @@ def test_only_the_pieces_asked_for_are_drawn() -> None:
     assert drafted.drawings(Shown(pieces=("Front",))) == (front,), "as it is printed"
     with pytest.raises(OptionError, match=r"no piece “hood” .* back, front, neckband"):
         drafted.drawings(Shown(pieces=("hood",)))
+
+
+def test_a_projected_piece_without_allowances_says_so() -> None:
+    """Of a canvas larger than the table its head is not seen; the piece itself is."""
+    (front,) = top().drawings(Shown(unfolded=True, allowances=False, pieces=("front",)))
+    words = [ink.text for ink in heavy(front) if isinstance(ink, TextLine)]
+    assert words[0] == "Front"
+    assert "without allowances" in words
+    (front,) = top().drawings(Shown(unfolded=True, pieces=("front",)))
+    assert "without" not in " ".join(i.text for i in heavy(front) if isinstance(i, TextLine))
