@@ -198,3 +198,15 @@ def test_a_name_that_may_be_two_people_is_asked_about(capsys: pytest.CaptureFixt
     assert run("set", "Avg", "hip=91") == 0
     hips = [store.load(name).values()["hip"].cm for name in ("avg", "Avg")]
     assert hips == [90.0, 91.0]
+
+
+@pytest.mark.parametrize(
+    "arguments", [("show", "x" * 5000), ("copy-out", "Ada Byron", "x" * 5000),
+                  ("copy-out", "x" * 5000 + ".csv")],
+)  # fmt: skip
+def test_a_name_longer_than_any_file_s_is_wrong_input(
+    capsys: pytest.CaptureFixture[str], arguments: tuple[str, ...]
+) -> None:
+    """One sentence, and it is not called a fault of the program."""
+    assert run(*arguments) == 2
+    assert len(capsys.readouterr().err.splitlines()) == 1

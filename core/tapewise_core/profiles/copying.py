@@ -44,7 +44,7 @@ def copy_out(name: str, path: Path, *, replace: bool = False) -> Path:
     Raises FilesError if there is such a file and it is not to be replaced.
     """
     profile = load(name)
-    place = path / f"{slug(profile.name)}.json" if path.is_dir() else path
+    place = path / f"{slug(profile.name)}.json" if os.path.isdir(path) else path
     if not replace and os.path.lexists(place):
         raise FilesError(f"{place} exists already; choose another name or have it replaced.")
     write_file(place, profile)

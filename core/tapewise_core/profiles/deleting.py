@@ -12,7 +12,7 @@ from tapewise_core.profiles.entries import Entry
 from tapewise_core.profiles.files import reason, sync_folder
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.profiles.naming import nobody
-from tapewise_core.profiles.places import place_of, refuse_taken
+from tapewise_core.profiles.places import place_of, refuse_taken, saved
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import digest
 
@@ -47,12 +47,22 @@ def remove(entry: Entry, *, for_good: bool = False) -> Path:
     with alone() as data:
         try:
             own = entry.known.id if whole else ""
-            gone = trash.throw_away(data, entry.path, own or identity, entry.name, datetime.now())
+            gone = trash.throw_away(
+                data, entry.path, own or identity, entry.name, datetime.now(), _copies(entry)
+            )
             if for_good:
                 trash.purge(data, gone.name.rpartition("-")[0])
         except OSError as fault:
             raise FilesError(f"{entry.path} cannot be deleted: {reason(fault)}.") from fault
     return entry.path
+
+
+def _copies(entry: Entry) -> list[Path]:
+    """Copies of a person's file that somebody laid beside it; they would be all of her again."""
+    if entry.fault:
+        return []
+    who = (entry.known.id, entry.known.name)
+    return [e.path for e in saved() if e.path != entry.path and (e.known.id, e.known.name) == who]
 
 
 def restore(name: str) -> Profile:

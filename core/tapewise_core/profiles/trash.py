@@ -25,22 +25,36 @@ KEPT = timedelta(days=1)
 
 _FOLDERS = ("people", "history", "projects", "work")
 
+_COPIES = "copies"
+"""Where copies of a person's file lie: apart from hers, which says that a deletion is whole."""
+
 _PROJECT = "project-"
 """How the name of a folder begins that holds one project; no id has a hyphen."""
 
 
-def throw_away(data: Path, person: Path, identity: str, name: str, now: datetime) -> Path:
-    """Take a person's file and all that belongs to it out of sight; raises OSError."""
-    return _moved(data, (*belongings(data, identity, name), person), identity, now)
+def throw_away(
+    data: Path, person: Path, identity: str, name: str, now: datetime, copies: Sequence[Path] = ()
+) -> Path:
+    """Take a person's file, copies beside it and all that belongs to it out of sight.
+
+    Raises OSError.
+    """
+    bin_ = _bin_for(data, identity, now)
+    for copy in copies:
+        os.replace(copy, private(bin_ / _COPIES) / copy.name)
+    return _moved(data, (*belongings(data, identity, name), person), bin_)
 
 
 def throw_away_project(data: Path, owner: str, places: Sequence[Path], now: datetime) -> Path:
     """Take a project's files out of sight, the one that counts being the last; raises OSError."""
-    return _moved(data, places, f"{_PROJECT}{owner}-{places[-1].stem}", now)
+    return _moved(data, places, _bin_for(data, f"{_PROJECT}{owner}-{places[-1].stem}", now))
 
 
-def _moved(data: Path, places: Sequence[Path], label: str, now: datetime) -> Path:
-    bin_ = private(private(_bin(data)) / f"{label}-{int(now.timestamp())}")
+def _bin_for(data: Path, label: str, now: datetime) -> Path:
+    return private(private(_bin(data)) / f"{label}-{int(now.timestamp())}")
+
+
+def _moved(data: Path, places: Sequence[Path], bin_: Path) -> Path:
     for place in places:
         moved = bin_ / place.relative_to(data)
         private(moved.parent)
@@ -76,6 +90,8 @@ def deleted_projects(data: Path) -> list[tuple[Path, Path]]:
 
 def bring_back(data: Path, folder: Path) -> None:
     """Put everything of one deletion back in its place, the person last; raises OSError."""
+    for copy in (folder / _COPIES).glob("*"):
+        _put_back(copy, private(data / "people") / copy.name)
     for part in reversed(_FOLDERS):
         for place in sorted((folder / part).glob("*")):
             _put_back(place, private(data / part) / place.name)

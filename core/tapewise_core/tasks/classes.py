@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
@@ -60,7 +61,7 @@ def _same(one: Profile, other: Profile) -> bool:
 
 def copy_out(profiles: Iterable[Profile], path: Path, *, replace: bool = False) -> Path:
     """Write people into a table; raises FilesError with a sentence."""
-    if not replace and path.exists():
+    if not replace and os.path.exists(path):
         raise FilesError(f"{path} exists already; choose another name or have it replaced.")
     try:
         put(path, table_of(profiles).encode("utf-8-sig"))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date
@@ -76,7 +77,7 @@ def person(name_or_file: str) -> Profile:
     Raises FilesError or ProfileError with a sentence.
     """
     path = Path(name_or_file)
-    if name_or_file.lower().endswith(".json") or (path.is_file() and path.suffix):
+    if name_or_file.lower().endswith(".json") or (os.path.isfile(path) and path.suffix):
         return read_file(path)
     return store.load(name_or_file)
 

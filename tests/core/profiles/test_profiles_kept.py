@@ -284,3 +284,18 @@ def test_a_second_person_with_the_same_measures() -> None:
     assert hips("Ada Byron") == [98.0]
     with pytest.raises(FilesError, match="already"):
         copying.duplicate("Ada Byron", "Ada for trousers")
+
+
+def test_copies_of_her_file_go_and_come_back_with_a_person(data: Path) -> None:
+    """Left lying there, a copy would be all of her again; somebody else's stays."""
+    place = store.save(ADA)
+    copy, other = place.with_name("ada-byron_old.json"), place.with_name("bea.json")
+    copy.write_bytes(place.read_bytes())
+    other.write_text(ADA.with_name("Bea Larkin").text(), "utf-8")  # her id, another name
+    store.delete("Ada Byron")
+    assert [entry.name for entry in store.listing() if not entry.shipped] == ["Bea Larkin"]
+    other.unlink()
+    store.restore("Ada Byron")
+    assert (place.is_file(), copy.is_file()) == (True, True)
+    store.delete("Ada Byron", for_good=True)
+    assert not [path for path in data.rglob("*.json*") if "Ada" in path.read_text("utf-8")]
