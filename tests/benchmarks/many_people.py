@@ -11,7 +11,7 @@ import os
 import sys
 import tempfile
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 from tapewise_core.measures.body import Origin
@@ -37,13 +37,13 @@ def store_of(number: int, data: Path) -> None:
         (folder / "jersey-top.json").write_text(text, "utf-8")
 
 
-def told(what: str, act: Callable[[], object], times: int = 5) -> None:
-    """Print what one time costs, the first left out."""
+def took(act: Callable[[], object], times: int = 5) -> float:
+    """Return what one time costs [s], the first left out."""
     act()
     begun = time.process_time()
     for _ in range(times):
         act()
-    print(f"{what}: {(time.process_time() - begun) / times * 1000:.1f} ms")
+    return (time.process_time() - begun) / times
 
 
 async def first_page() -> float:
@@ -63,19 +63,25 @@ def change(desk: Desk) -> None:
     assert not desk.trouble
 
 
+def figures(number: int) -> Iterator[tuple[str, float]]:
+    """Yield what is waited for and how long [s]; writes into a data folder that is empty."""
+    few = min(asyncio.run(first_page()) for _ in range(3))
+    store_of(number, Path(os.environ["TAPEWISE_DATA"]))
+    yield "the list of people", took(people.store.listing)
+    yield "the work that changed last", took(work.latest)
+    many = min(asyncio.run(first_page()) for _ in range(3))
+    yield "first page, beyond one with nobody on file", many - few
+    desk = Desk()
+    desk.open(people.store.load(f"Pupil {number // 2:04}"))
+    yield "one change", took(lambda: change(desk), 20)
+
+
 def main(number: int) -> None:
     """Print every figure."""
     with tempfile.TemporaryDirectory() as folder:
         os.environ["TAPEWISE_DATA"] = folder
-        few = min(asyncio.run(first_page()) for _ in range(3))
-        store_of(number, Path(folder))
-        told(f"list of {number} people", people.store.listing)
-        told("the work that changed last", work.latest)
-        many = min(asyncio.run(first_page()) for _ in range(3))
-        print(f"first page: {many * 1000:.0f} ms, {few * 1000:.0f} ms of it with nobody on file")
-        desk = Desk()
-        desk.open(people.store.load(f"Pupil {number // 2:04}"))
-        told("one change", lambda: change(desk), 20)
+        for name, cost in figures(number):
+            print(f"{cost * 1000:8.1f} ms  {name}")
 
 
 if __name__ == "__main__":

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
+from operator import mul
 
 from tapewise_core.statistics.population import WEIGHT, Population
 
@@ -60,9 +61,9 @@ class Given:
     def of(self, key: str) -> tuple[float, float]:
         """Return mean and spread, on the model's scale, of a measure that was not read."""
         share, covariance = self._shares(key)
-        mean = self.population.mean[key] + sum(map(_times, self.pull, covariance))
+        mean = self.population.mean[key] + sum(map(mul, self.pull, covariance))
         variance = self.population.covariance[key][key] + self.population.definition[key] ** 2
-        return mean, math.sqrt(variance - sum(map(_times, share, covariance)))
+        return mean, math.sqrt(variance - sum(map(mul, share, covariance)))
 
     def together(self, keys: tuple[str, ...]) -> tuple[Row, list[Row]]:
         """Return means and covariance, on the model's scale, of measures that were not read."""
@@ -72,7 +73,7 @@ class Given:
         covariance = [
             [
                 people.covariance[one][two]
-                - sum(map(_times, shares[one][0], shares[two][1]))
+                - sum(map(mul, shares[one][0], shares[two][1]))
                 + (people.definition[one] ** 2 if one == two else 0.0)
                 for two in keys
             ]
@@ -88,7 +89,7 @@ class Given:
         that each explains.
         """
         share, covariance = self._shares(key)
-        explained = list(map(_times, share, covariance))
+        explained = list(map(mul, share, covariance))
         grows = [part * part / self.precision[i][i] for i, part in enumerate(share)]
         return self._weighty(grows, 0.05 * sum(explained)) or self._weighty(
             explained, 0.1 * sum(explained)
@@ -149,7 +150,7 @@ class Given:
 
     def _shares(self, key: str) -> tuple[Row, Row]:
         covariance = [self.population.covariance[key][other] for other in self.keys]
-        return [sum(map(_times, row, covariance)) for row in self.precision], covariance
+        return [sum(map(mul, row, covariance)) for row in self.precision], covariance
 
 
 def given(known: Mapping[str, float], population: Population) -> Given:
@@ -179,9 +180,5 @@ def inverse(matrix: list[Row]) -> list[Row]:
 
 
 def _given(population: Population, keys: tuple[str, ...], off: Row, precision: list[Row]) -> Given:
-    pull = [sum(map(_times, row, off)) for row in precision]
+    pull = [sum(map(mul, row, off)) for row in precision]
     return Given(population, keys, off, precision, pull)
-
-
-def _times(a: float, b: float) -> float:
-    return a * b
