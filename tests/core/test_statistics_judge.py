@@ -288,3 +288,11 @@ def test_two_values_that_are_each_possible_are_seen_to_be_swapped() -> None:
     assert "the other measures suggest " in says
     low, high = map(float, says.split("suggest ")[1].split(" cm")[0].split(" to "))
     assert low < (92.0 if says.startswith("Bust") else WHOLE["under_bust"]) < high
+
+
+def test_what_is_said_of_a_child_is_quiet_once_confirmed() -> None:
+    """One hint beside the height, and none after that was confirmed."""
+    child = {"height": 128.0, "waist": 58.0, "hip": 68.0}
+    (hint,) = judged(child, age=8.0)
+    assert "still growing" in spelt(hint.says)
+    assert judged(child, frozenset({"height"}), age=8.0) == ()

@@ -371,3 +371,20 @@ def test_a_duplicate_and_the_last_time() -> None:
         assert "Abel" not in saved()
 
     walk(steps)
+
+
+def test_a_page_later_it_is_said_where_the_deleted_are() -> None:
+    """Whoever went to another page after deleting is led to F8, which brings back all."""
+    store.save(Profile.of("Zoe Hart").with_value("bust", 90))
+
+    async def steps(at: Walk) -> None:
+        await at.press("home", "delete", "y")
+        assert saved() == []
+        at.app.open_person(store.load("Marta Lindqvist"), "review")
+        await at.settle()
+        await at.press("f9", "home", "enter", "ctrl+z")
+        assert "F8 offers to bring back Zoe Hart" in at.said
+        await change(at, "bring back zoe")
+        assert saved() == ["Zoe Hart"]
+
+    walk(steps)

@@ -179,8 +179,11 @@ class TapewiseApp(App[None], inherit_bindings=False):
         self.page.show()
 
     def action_undo(self) -> None:
-        way = self.page.undo if isinstance(self.page, StartPage) else self.desk.undo
-        self._travel(way, "Taken back", "There is nothing to take back.")
+        nothing = "There is nothing to take back."
+        if isinstance(self.page, StartPage):
+            self._travel(self.page.undo, "Taken back", f"{nothing}{self.page.still_there}")
+        else:
+            self._travel(self.desk.undo, "Taken back", nothing)
 
     def action_redo(self) -> None:
         self._travel(self.desk.redo, "Made again", "There is nothing to make again.")

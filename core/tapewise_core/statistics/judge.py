@@ -17,6 +17,7 @@ from tapewise_core.statistics.remarks import remark, remark_on_form, remark_on_p
 from tapewise_core.statistics.slips import FITS, Explained, Slip, explained
 from tapewise_core.statistics.whole import Whole, whole_form
 from tapewise_core.statistics.whose import MAYBE_CHILD, Whose, refusal, whose
+from tapewise_core.text.told import Told
 from tapewise_core.units import Unit
 
 USUAL = 1.4
@@ -42,13 +43,18 @@ def judge(
     """
     refused = refusal(known, confirmed, age)
     if refused:
-        return (Finding(tuple(known)[:1] or ("height",), Severity.HINT, refused),)
+        return _hint(next(iter(known), "height"), confirmed, refused)
     found = findings_in(population(reference, waist_site, age), known, confirmed, unit)
     if whose(known, confirmed, age) is not Whose.PERHAPS:
         return found
     first = "height" if "height" in known else next(iter(known))
     named = tuple(one for one in found if one.slip)
-    return (*named, Finding((first,), Severity.HINT, MAYBE_CHILD))
+    return (*named, *_hint(first, confirmed, MAYBE_CHILD))
+
+
+def _hint(key: str, confirmed: frozenset[str], says: Told) -> tuple[Finding, ...]:
+    """What is said of the whole person, beside one reading; with that confirmed it was read."""
+    return () if key in confirmed else (Finding((key,), Severity.HINT, says),)
 
 
 def findings_in(

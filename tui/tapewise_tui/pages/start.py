@@ -215,6 +215,12 @@ class StartPage(Page):
         self.show()
         self.tell(done.says)
 
+    @property
+    def still_there(self) -> str:
+        """Say where somebody is whose deletion this page no longer knows of, or nothing."""
+        gone = peopling.trash()
+        return f" F8 offers to bring back {gone[0][0]}, last deleted." if gone else ""
+
     def undo(self) -> str | None:
         """Take back the last change to the list of people; return what it was."""
         if not self.undone:
