@@ -71,15 +71,17 @@ def test_a_name_that_cannot_be_is_refused() -> None:
 
 
 def test_all_questions_may_be_answered_in_one_burst() -> None:
-    """Pressed faster than the screen is drawn, each Enter leads on and digits are the age."""
+    """Faster than the screen is drawn: arrows choose, Enter leads on, digits are the age."""
+    named = {"\n": "enter", "v": "down"}
 
     async def steps(at: Walk) -> None:
         await at.press("ctrl+n")
-        for sign in "Zoe Hart\n\n\n40\n":
-            at.app.post_message(Key("enter", None) if sign == "\n" else Key(sign, sign))
+        for sign in "Zoe Hart\nv\nvv\n40\n":
+            at.app.post_message(Key(named.get(sign, sign), None if sign in named else sign))
         await at.settle()
         assert saved() == ["Zoe Hart"]
-        assert store.load("Zoe Hart").age == 40
+        made = store.load("Zoe Hart")
+        assert (made.unit, made.reference, made.age) == (Unit.IN, Reference.MEN, 40)
         assert "What is made for Zoe Hart?" in at.text()
 
     walk(steps)

@@ -6,7 +6,7 @@ from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical, VerticalScroll
 from textual.screen import ModalScreen
-from textual.widgets import Input, Label, RadioSet, Static
+from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.body import Reference
@@ -99,8 +99,8 @@ class PersonDialog(ModalScreen[Profile | None]):
 
     def _made(self, name: str) -> Profile:
         age = self.query_one("#age", Input).value
-        unit = list(UNITS)[self.query_one("#unit", RadioSet).pressed_index]
-        build = list(BUILDS)[self.query_one("#build", RadioSet).pressed_index]
+        unit = list(UNITS)[self.query_one("#unit", Radios).chosen]
+        build = list(BUILDS)[self.query_one("#build", Radios).chosen]
         if self.profile is None:
             return aged(Profile.of(name, unit=unit, reference=build), age)
         changed = aged(self.profile.with_unit(unit).with_reference(build), age)

@@ -42,10 +42,14 @@ class Radios(RadioSet):
     _wanted: int | None = None
     """The choice taken last, until the set has heard of it: keys may come faster."""
 
+    @property
+    def chosen(self) -> int:
+        """Which one is chosen, however fast that was."""
+        return self.pressed_index if self._wanted is None else self._wanted
+
     def action_take(self, by: int) -> None:
         buttons = list(self.query(RadioButton))
-        at = self.pressed_index if self._wanted is None else self._wanted
-        self._wanted = (at + by) % len(buttons)
+        self._wanted = (self.chosen + by) % len(buttons)
         buttons[self._wanted].value = True
 
     @on(RadioSet.Changed)
