@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
-from making import top
+from making import DAY, top
 from paper_samples import pattern
 
 from tapewise_core.paper.drawing import Layer, Stroke, TextLine, extent
 from tapewise_core.paper.sizes import A0, A1, A4, PageSize
 from tapewise_core.paper.tiling import large
 from tapewise_core.paper.whole_sheets import whole_sheets
+from tapewise_core.profiles.examples import example
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.files import pattern_set
 
 
@@ -48,3 +52,16 @@ def test_a_piece_that_no_sheet_holds_is_left_to_pages_that_are_joined() -> None:
     """Nothing is cut off."""
     assert whole_sheets(pattern(), A4, 10.0) is None
     assert len(large(pattern(), A4, 10.0, 12.0).sheets) > 1
+
+
+def test_the_squares_never_lie_aslant() -> None:
+    """Paper pulled one way leaves the sides of a square aslant as long as they were together."""
+    skirt = draft(example("Rosa Benítez"), "circle-skirt", {"panels": "4"}, made=DAY)
+    prints = whole_sheets(pattern_set(skirt), A0, 10.0)
+    assert prints is not None
+    scale = [i for i in prints.canvas.inks if isinstance(i, Stroke) and i.layer is Layer.SCALE]
+    assert len(scale) >= 2
+    for ink in scale:
+        corners = ink.corners()
+        for a, b in pairwise(corners):
+            assert min(abs(a.x - b.x), abs(a.y - b.y)) < 1e-6

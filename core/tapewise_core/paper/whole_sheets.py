@@ -15,7 +15,11 @@ from tapewise_core.paper.roll import FOOT, roll_sheet, stacked_pages
 from tapewise_core.paper.scale import squares
 from tapewise_core.paper.sheet import Prints, Sheet
 from tapewise_core.paper.sizes import PageSize
-from tapewise_core.paper.turning import ways
+from tapewise_core.paper.turning import rotated, ways
+
+UPRIGHT = (0.0, 90.0)
+"""How the squares may lie [degrees]: aslant, paper that a printer pulled one way would still give
+all four sides alike."""
 
 
 def whole_sheets(pattern: PatternSet, page: PageSize, margin: float) -> Prints | None:
@@ -32,8 +36,9 @@ def _sheets(pattern: PatternSet, page: PageSize, margin: float) -> Prints | None
     usable, longest = page.width - 2 * margin, page.height - 2 * margin - FOOT
     across, down = usable - 2 * BORDER, longest - 2 * BORDER
     fits = []
-    for piece in (*pattern.pieces, squares()):
-        boxes = [(way, ink_box(way)) for way in ways(piece)]
+    upright = [rotated(squares(), degrees) for degrees in UPRIGHT]
+    for turns in (*map(ways, pattern.pieces), upright):
+        boxes = [(way, ink_box(way)) for way in turns]
         fits.append([way for way, box in boxes if box.width <= across and box.height <= down])
     if not all(fits):
         return None
