@@ -15,9 +15,9 @@ from tapewise_core.text.told import Told
 class Level:
     """One level of the body that a garment covers: girths [mm], darts closed.
 
-    ``below_nape`` is its height on the back [mm], None for a sleeve. ``asked`` is the body with
-    its ``ease``, both None where a level is shown and never aimed at; ``held_back`` says why
-    ``given`` and ``asked`` differ.
+    ``below_nape`` is its height on the back [mm], None for a sleeve or a skirt. ``asked`` is the
+    body with its ``ease``, both None where a level is shown and never aimed at; ``held_back``
+    says why ``given`` and ``asked`` differ.
     """
 
     name: str

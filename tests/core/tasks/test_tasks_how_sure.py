@@ -59,6 +59,17 @@ def test_a_name_alone_proves_little() -> None:
     assert sure.uncertain
 
 
+def test_a_circle_skirt_on_a_guessed_waist_is_uncertain() -> None:
+    """That its edge passes the hips says nothing of the waist it is cut for: take that first."""
+    sure = how_sure(top({}, "circle-skirt"))
+    waist = by_id(sure)[ProofId.WAIST_LEVEL]
+    assert waist.holds
+    assert waist.sure < 0.3
+    assert sure.verdict is not None
+    assert sure.verdict.uncertain
+    assert sure.verdict.helps_most == "waist"
+
+
 def test_the_measure_that_helps_most_makes_the_draft_surer_than_another() -> None:
     """Taken as it was estimated, the named one leaves less doubt than the head does."""
     few = top({})

@@ -26,7 +26,7 @@ from tapewise_core.blocks.skirt.ring_seams import (
     waist_runs,
 )
 from tapewise_core.blocks.skirt.style import SkirtStyle
-from tapewise_core.drafting.facts import Casing, Facts, Passage, Waist
+from tapewise_core.drafting.facts import Casing, Facts, Level, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.making import Elastic, How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Piece, Seam, SeamKind
@@ -127,11 +127,21 @@ def _girths(skirt: Ring, body: Body) -> tuple[Girth, ...]:
 
 def _facts(skirt: Ring, body: Body, held: WaistStyle) -> Facts:
     hem, way_in, edge = skirt_hem(body, skirt.length, skirt.hem), body["hip"].mm, skirt.waist
+    levels = (_waist_level(skirt, body, held),)
     if held.casing:
         casing = Casing(edge * (skirt.radius - skirt.waist_allowance) / skirt.radius, edge)
-        return Facts(waist=Waist(Passage.EDGE, edge, way_in, edge), casing=casing, hem=hem)
+        waist = Waist(Passage.EDGE, edge, way_in, edge)
+        return Facts(waist=waist, casing=casing, hem=hem, levels=levels)
     band = held.band_length.mm
-    return Facts(waist=Waist(Passage.BAND, min(band, edge), way_in, edge, band), hem=hem)
+    waist = Waist(Passage.BAND, min(band, edge), way_in, edge, band)
+    return Facts(waist=waist, hem=hem, levels=levels)
+
+
+def _waist_level(skirt: Ring, body: Body, held: WaistStyle) -> Level:
+    """The waist's edge, before an elastic or a band draws it in; a skirt knows no nape."""
+    waist = body["waist"].mm
+    asked = waist + held.ease.mm
+    return Level("waist", None, waist, held.ease.mm, asked, skirt.waist)
 
 
 def _lengths(skirt: Ring, body: Body, held: WaistStyle) -> dict[str, float]:
@@ -181,7 +191,8 @@ SEAM = Option(
 OPTIONS = CLOTH + Options.of(WEIGHT, circle("1")) + SKIRT + Options.of(SEAM) + WAIST
 
 COVERS = ALWAYS | {
-    ProofId.WAIST, ProofId.WAISTBAND, ProofId.CASING, ProofId.STRIDE, ProofId.GIRTH,
+    ProofId.WAIST_LEVEL, ProofId.WAIST, ProofId.WAISTBAND, ProofId.CASING, ProofId.STRIDE,
+    ProofId.GIRTH,
 }  # fmt: skip
 """The proofs that the skirt answers for."""
 
