@@ -139,7 +139,12 @@ class Piece:
 
     def stitch_line(self) -> list[Point]:
         """Return the closed stitch line as points, the first not repeated."""
-        return joined(edge.path for edge in self.edges).flattened()[:-1]
+        return list(self._stitched)
+
+    @cached_property
+    def _stitched(self) -> tuple[Point, ...]:
+        """The stitch line's points, walked once for all proofs."""
+        return tuple(joined(edge.path for edge in self.edges).flattened()[:-1])
 
 
 def make_piece(

@@ -43,11 +43,11 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
     from shapely import make_valid, union_all
     from shapely.geometry.polygon import orient
 
-    inside = polygon([p for m in margins for p in m.path.flattened(FINE)[:-1]])
-    shapes = [inside]
-    for before, edge, after in _neighbours(margins):
+    walks = [[part.walked(FINE) for part in margin.path.segments] for margin in margins]
+    shapes = [polygon([point for walk in walks for point in _points(walk)[:-1]])]
+    for (before, edge, after), walk in zip(_neighbours(margins), walks, strict=True):
         if edge.width > 0:
-            shapes.append(polygon(_strip(before, edge, after)))
+            shapes.append(polygon(_strip(before, edge, after, walk)))
             patch = _corner(edge, after)
             if patch:
                 shapes.append(polygon(patch))
@@ -73,11 +73,20 @@ def _neighbours(margins: Sequence[Margin]) -> Iterable[tuple[Margin, Margin, Mar
     return zip([margins[-1], *margins[:-1]], margins, [*margins[1:], margins[0]], strict=True)
 
 
-def _strip(before: Margin, edge: Margin, after: Margin) -> list[Point]:
+Walk = Sequence[Sequence[tuple[Point, Vector]]]
+"""Places along an edge, segment by segment, and the direction of travel at each."""
+
+
+def _points(walk: Walk) -> list[Point]:
+    """The places of a walk, those where segments join once."""
+    return [walk[0][0][0], *(at for part in walk for at, _ in part[1:])]
+
+
+def _strip(before: Margin, edge: Margin, after: Margin, walk: Walk) -> list[Point]:
     """The allowance along one edge, its ends square, or trimmed where a hem turns."""
     inner, outer = [], []
-    for segment in edge.path.segments:
-        for at, along in segment.walked(FINE):
+    for part in walk:
+        for at, along in part:
             inner.append(at)
             outer.append(Point(at.x + along.y * edge.width, at.y - along.x * edge.width))
     start = end_of(edge, before, edge.path.start, edge.path.leaving(), before.path.arriving())
