@@ -73,7 +73,7 @@ def test_projects_are_listed_shown_copied_and_deleted(
     begin()
     capsys.readouterr()
     assert run("projects") == 0
-    assert "summer for Ada Byron: circle-skirt, 1 options set" in capsys.readouterr().out
+    assert "summer for Ada Byron: circle-skirt, 1 option set" in capsys.readouterr().out
     assert run("projects", "copy", "summer", "autumn") == 0
     assert run("projects", "copy", "summer", "Autumn") == 2
     capsys.readouterr()
@@ -181,10 +181,33 @@ def test_a_spoilt_project_is_named_and_its_last_good_state_taken_up(
     assert run("projects", "restore", "summer") == 2
 
 
-def test_a_spoilt_project_is_not_written_over(data_folder: Path) -> None:
-    """A draft that takes its place sets it aside first."""
+def test_a_spoilt_project_without_an_earlier_state_answers_to_its_name(
+    data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Its file alone tells what it was called; what to type is quoted."""
+    own = work.Work("Ada Byron", "circle-skirt", name="Summer top")
+    work.save(own)
+    (place,) = (data_folder / "projects").rglob("*.json")
+    place.write_text("{")
+    assert run("projects", "show", "Summer top") == 2
+    assert "cannot be used" in capsys.readouterr().err
+    assert run("projects", "restore", "Summer top") == 0
+    assert not place.exists()
+    for ticked in ("first", "second"):
+        work.save(replace(own, ticked=(ticked,)))
+    place.write_text("{")
+    run("projects")
+    assert "restore 'Summer top'" in capsys.readouterr().err
+
+
+def test_a_spoilt_project_is_not_written_over(
+    data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """A draft that takes its place sets it aside first, and says so."""
     place = spoil(data_folder)
+    capsys.readouterr()
     begin()
+    assert "its file is set aside, and it begins anew" in capsys.readouterr().err
     assert len(place.with_name("summer.json.unusable").read_text()) == 100
 
 

@@ -52,8 +52,13 @@ def _list(options: argparse.Namespace) -> int:
 
 
 def _line(one: Work) -> str:
-    drafts = f", {len(one.drafts)} drafts written" if one.drafts else ""
-    return f"{one.title} for {one.person}: {one.garment}, {len(one.asked)} options set{drafts}"
+    drafts = f", {_many(len(one.drafts), 'draft')} written" if one.drafts else ""
+    options = _many(len(one.asked), "option")
+    return f"{one.title} for {one.person}: {one.garment}, {options} set{drafts}"
+
+
+def _many(number: int, what: str) -> str:
+    return f"{number} {what}" if number == 1 else f"{number} {what}s"
 
 
 def _json(one: Work) -> dict[str, object]:
@@ -137,6 +142,8 @@ def taken_up(options: argparse.Namespace, asked: Mapping[str, str]) -> Work:
     """Fill in what a project knows and was not said anew; with a garment it is a new project."""
     if options.garment is not None:
         one = tasks.begun(options.project, options.person, options.garment)
+        for spoilt in tasks.spoilt(one.title, one.person):
+            complain(spoilt.begun_anew)
     else:
         one = tasks.found(options.project, options.person)
     one = replace(one, asked={**one.asked, **asked}, folder=options.out or one.folder)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
+from shlex import quote
 
 from tapewise_core.profiles import store
 from tapewise_core.profiles.folders import alone
@@ -31,12 +32,20 @@ class Damaged:
     @property
     def says(self) -> str:
         """What is wrong and what would help, in a sentence."""
-        whose = f" of {self.person}" if self.person else ""
-        told = f"The project “{self.title}”{whose} cannot be used ({self.why}): {self.place}; "
-        act = f"“tapewise projects restore {self.title}”"
+        told, act = self._told, f"“tapewise projects restore {quote(self.title)}”"
         if self.good is None:
             return f"{told}no earlier state of it is kept, {act} sets the file aside."
         return f"{told}{act} takes up its last good state{_of(self.good.when)}."
+
+    @property
+    def begun_anew(self) -> str:
+        """What is wrong, where a new project takes its place."""
+        return f"{self._told}its file is set aside, and it begins anew."
+
+    @property
+    def _told(self) -> str:
+        whose = f" of {self.person}" if self.person else ""
+        return f"The project “{self.title}”{whose} cannot be used ({self.why}): {self.place}; "
 
 
 def _of(when: str) -> str:

@@ -7,7 +7,9 @@ from dataclasses import replace
 from tapewise_core.errors import OptionError
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.profiles import store
+from tapewise_core.profiles.slug import slug
 from tapewise_core.tasks import damaged, work
+from tapewise_core.tasks.damaged import Damaged
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.near import near_words
 
@@ -22,9 +24,8 @@ def found(name: str, person: str | None = None) -> Work:
     there = work.projects(whose)
     fitting = [one for one in there if _same(one.title, name)]
     if not fitting:
-        for one in damaged.projects(whose):
-            if _same(one.title, name):
-                raise OptionError(one.says)
+        for one in spoilt(name, whose):
+            raise OptionError(one.says)
         names = list(dict.fromkeys(one.title for one in there))
         hint = near_words(name, names) if names else "there are no projects yet."
         raise OptionError(f"There is no project “{name}”; {hint}")
@@ -34,15 +35,24 @@ def found(name: str, person: str | None = None) -> Work:
     return fitting[0]
 
 
+def spoilt(name: str, person: str | None = None) -> tuple[Damaged, ...]:
+    """Return the projects of a name that cannot be used; one without a good state is known by
+    its file alone."""
+    return tuple(
+        one
+        for one in damaged.projects(person)
+        if _same(one.title, name) or (one.good is None and one.place.stem == slug(name))
+    )
+
+
 def restored(name: str, person: str | None = None) -> str:
     """Take up the last good state of a spoilt project, or bring back a deleted one; say which.
 
     Raises OptionError with the near names if there is none, FilesError if it cannot be done.
     """
     whose = store.find(person).name if person is not None else None
-    for one in damaged.projects(whose):
-        if _same(one.title, name):
-            return damaged.take_good(one)
+    for one in spoilt(name, whose):
+        return damaged.take_good(one)
     deleted = work.gone(whose)
     fitting = [one for one in deleted if _same(one.name, name)]
     if not fitting:
