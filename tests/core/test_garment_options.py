@@ -84,7 +84,7 @@ def test_a_default_may_be_a_choice_or_a_number():
         (
             {"neckline": "boat", "back-neck-depth": "0", "shoulder-drop": "8"},
             ("back-neck-depth",),
-            "1.4 cm too little",
+            "1.5 cm too little",
         ),
         ({"neckline": "boat", "neck-finish": "band"}, ("boat", "neck-finish"), "facing"),
     ],
@@ -92,7 +92,7 @@ def test_a_default_may_be_a_choice_or_a_number():
 def test_values_that_disagree_are_named_with_the_difference(
     asked: dict[str, str], named: tuple[str, ...], difference: str
 ):
-    """Both values and by how much, in one sentence."""
+    """Both values and by how much, in one sentence; the difference is enough to pass."""
     said = complaints(asked, back_waist_length=40.0, armscye_depth=18.0)
     assert all(name in said for name in named), said
     assert difference in said

@@ -40,13 +40,14 @@ What = str | Key
 
 
 def _more(what: What, value: float, other: What, limit: float) -> Told:
+    """The difference is rounded as the limit is, so that who follows it is within."""
     template = "{} is {}, and {} allows {} at the most: {} too much."
-    return said(template, what, mm(value), other, Bound(limit, "down"), mm(value - limit))
+    return said(template, what, mm(value), other, Bound(limit, "down"), Bound(value - limit, "up"))
 
 
 def _less(what: What, value: float, other: What, limit: float) -> Told:
     template = "{} is {}, and {} asks for {} at least: {} too little."
-    return said(template, what, mm(value), other, Bound(limit, "up"), mm(limit - value))
+    return said(template, what, mm(value), other, Bound(limit, "up"), Bound(limit - value, "up"))
 
 
 def _neck_depth(body: Body, style: TopStyle) -> Told | None:
