@@ -15,6 +15,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import person, store
 from tapewise_core.units import Unit
+from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.readings import Readings
 from tapewise_tui.widgets.sure import SureLine
 
@@ -378,3 +379,30 @@ def test_the_page_says_how_sure_the_garment_is_by_now() -> None:
         assert after != told
 
     walk(steps, judges=True)
+
+
+def test_what_is_no_length_stays_to_be_mended_whatever_key_leads_away() -> None:
+    """No key drops it without a word: the page stays and says why; Escape puts the field back."""
+    profile = Profile.of("Ada Quist").with_value("height", 168, readings=(168.0,))
+    store.save(profile)
+    work.save(work.Work("Ada Quist", page="measure", measure="bust", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for key in ("f2", "f3", "f4", "f5", "f6", "f7", "f8", "f10", "ctrl+l"):
+            await at.type("9q", key)
+            assert at.app.screen is at.page
+            assert at.page.NAME == "measure"
+            assert at.app.desk.work.measure == "bust"
+            assert "is not a length" in at.said, key
+            await at.press("escape")
+            assert at.page.query_one(Field).value == ""
+            assert at.said == ""
+        await at.press("f10")
+        for key in ("f2", "f3", "f4", "f6", "f7", "f8", "ctrl+l"):
+            await at.type("9q", key)
+            assert at.page.NAME == "table"
+            assert "is not a length" in at.said, key
+            await at.press("escape")
+
+    walk(steps)

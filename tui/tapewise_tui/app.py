@@ -98,8 +98,8 @@ class TapewiseApp(App[None], inherit_bindings=False):
         if name != "start" and self.desk.state.profile is None:
             page.warn("Choose a person first, or press Ctrl+N for a new one.")
             return
-        if page.stands:
-            page.keep_typed()
+        if page.stands and not page.keep_typed():
+            return
         self._turn(name, say, warn)
 
     def _turn(self, name: str, say: str = "", warn: str = "") -> None:

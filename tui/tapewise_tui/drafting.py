@@ -78,7 +78,8 @@ def sureness(profile: Profile, made: Work, desk: Desk) -> str:
     except Exception as error:  # the page says what is open all the same
         return trouble.note(error)
     if judged.failing:
-        return f"By now {len(judged.failing)} of {len(judged.proofs)} proofs fail."
+        fail = "fails" if len(judged.failing) == 1 else "fail"
+        return f"By now {len(judged.failing)} of {len(judged.proofs)} proofs {fail}."
     sure = min((proof.sure for proof in judged.proofs), default=1.0)
     return f"By now {verdicts.told_sure(sure)}."
 

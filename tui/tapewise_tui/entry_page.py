@@ -182,10 +182,9 @@ class EntryPage(Page):
         self.query_one(Rows).to(key)
         self.mark()
 
-    def keep_typed(self) -> None:
+    def keep_typed(self) -> bool:
         field = self.query_one(Field)
-        if field.touched and field.value.strip():
-            self._kept()
+        return self._kept() if field.touched and field.value.strip() else True
 
     def findable(self) -> tuple[Sequence[Line], str | None]:
         self.keep_typed()
@@ -202,13 +201,15 @@ class EntryPage(Page):
 
     def action_change(self) -> None:
         key = self.key
-        self.keep_typed()
+        if not self.keep_typed():
+            return
         self.desk.place(measure=key)
         self.tapewise.go("measure")
 
     def action_all(self) -> None:
         """List all measures, or the garment's alone again."""
-        self.keep_typed()
+        if not self.keep_typed():
+            return
         key = self.key
         self.desk.all_measures = not self.desk.all_measures
         self.show_again(key)
@@ -216,7 +217,8 @@ class EntryPage(Page):
 
     def action_take(self) -> None:
         """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""
-        self.keep_typed()
+        if not self.keep_typed():
+            return
         found = measuring.offered(self.desk, self.key)
         self._do(
             lambda: (
@@ -228,7 +230,8 @@ class EntryPage(Page):
 
     def action_confirm(self) -> None:
         """Confirm the measures that a remark is about, else the one of the row."""
-        self.keep_typed()
+        if not self.keep_typed():
+            return
         missing, row = self.desk.check.missing, self.row
         about = row.finding.measures if row.finding else (self.key,)
         keys = tuple(key for key in about if key not in missing)

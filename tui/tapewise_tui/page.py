@@ -129,8 +129,12 @@ class Page(Screen[None]):
         if self.desk.trouble or self.desk.asked:
             self.tell("")
 
-    def keep_typed(self) -> None:
-        """Keep what is typed but not entered, before the page is left."""
+    def keep_typed(self) -> bool:
+        """Keep what is typed but not entered, before the page is left.
+
+        Returns whether the page may be left: False where that was refused, which is said.
+        """
+        return True
 
     def tell(self, sentence: str) -> None:
         """Say what happened, or that the disk did not take it."""
@@ -185,8 +189,8 @@ class Page(Screen[None]):
             fields.first().catch(event.character)
 
     def action_unit(self) -> None:
-        self.keep_typed()
-        self.tapewise.switch_unit()
+        if self.keep_typed():
+            self.tapewise.switch_unit()
 
     def action_back(self) -> None:
         place = PAGES.index(self.NAME)

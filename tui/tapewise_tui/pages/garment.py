@@ -155,10 +155,11 @@ class GarmentPage(Page):
             self.warn(error)
             return False
 
-    def keep_typed(self) -> None:
+    def keep_typed(self) -> bool:
         lines = self.query_one(Choices)
         if not lines.end():
             lines.end(keep=False)
+        return True
 
     def _kept(self, says: str, made: Work) -> bool:
         """Keep a choice with which the garment can be drafted, or which is not to blame."""

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from rich.text import Text
 from textual import on
+from textual.binding import Binding
 from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.widget import Widget
 from textual.widgets import Static
@@ -36,16 +37,19 @@ class MeasurePage(Page):
         "emptied one is taken off. Only what the garment needs is asked; Ctrl+L asks for all. "
         "What is left open is estimated, and estimated anew whenever anything changes."
     )
-    BINDINGS = keys.of(
-        "all",
-        "table",
-        back="to the measure before",
-        on="to the next measure, this one left as it is",
-        find="find a measure by some of its letters",
-        take="take what is proposed, or leave it to the estimate",
-        confirm="it was read again and is so, though unlikely",
-        change="to the table of all measures, unlikely ones on top",
-    )
+    BINDINGS = [
+        *keys.of(
+            "all",
+            "table",
+            back="to the measure before",
+            on="to the next measure, this one left as it is",
+            find="find a measure by some of its letters",
+            take="take what is proposed, or leave it to the estimate",
+            confirm="it was read again and is so, though unlikely",
+            change="to the table of all measures, unlikely ones on top",
+        ),
+        Binding("escape", "leave", "Leave it", show=False, tooltip="leave the reading as it was"),
+    ]
 
     @property
     def key(self) -> str:
@@ -167,14 +171,21 @@ class MeasurePage(Page):
         self.show()
         self.tell(says)
 
-    def keep_typed(self) -> None:
-        """Keep a reading typed but not entered; what is no length is said and left."""
+    def keep_typed(self) -> bool:
+        """Keep a reading typed but not entered; what is no length is said, and left to mend."""
         fields = self.query_one(Readings)
         if fields.typed is not None:
             try:
                 measuring.take(self.desk, self.key, fields.index, fields.typed)
             except TapewiseError as error:
                 self.warn(f"{self.desk.reader.spell(error.told)} It was not kept.")
+                return False
+        return True
+
+    def action_leave(self) -> None:
+        """Put back what stood in the field."""
+        self._readings(self.query_one(Readings).index)
+        self.tell("")
 
     @on(SiteField.Told)
     def site(self, event: SiteField.Told) -> None:
@@ -186,20 +197,21 @@ class MeasurePage(Page):
         self.query_one(Readings).field.focus()
 
     def action_back(self) -> None:
-        self.keep_typed()
+        if not self.keep_typed():
+            return
         before = self.desk.order[: self.desk.order.index(self.key)]
         self._turn(before[-1]) if before else self.tapewise.go("start")
 
     def action_on(self) -> None:
-        self.keep_typed()
-        self._next()
+        if self.keep_typed():
+            self._next()
 
     def action_change(self) -> None:
         self.tapewise.go("review")
 
     def action_find(self) -> None:
-        self.keep_typed()
-        self.app.push_screen(jump_dialog(self.desk, self.key), self._jumped)
+        if self.keep_typed():
+            self.app.push_screen(jump_dialog(self.desk, self.key), self._jumped)
 
     def _jumped(self, key: str | None) -> None:
         if key:
@@ -210,14 +222,16 @@ class MeasurePage(Page):
 
     def action_all(self) -> None:
         """Go through all measures, or through the garment's alone again."""
-        self.keep_typed()
+        if not self.keep_typed():
+            return
         self.desk.all_measures = not self.desk.all_measures
         self.show()
         self.tell(progress.scope(self.desk))
 
     def action_take(self) -> None:
         """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""
-        self.keep_typed()
+        if not self.keep_typed():
+            return
         found = measuring.offered(self.desk, self.key)
         try:
             if found is None:
@@ -228,7 +242,8 @@ class MeasurePage(Page):
             self.warn(error)
 
     def action_confirm(self) -> None:
-        self.keep_typed()
+        if not self.keep_typed():
+            return
         if self.key in self.desk.check.missing:
             self.warn("There is no reading to confirm yet.")
             return

@@ -180,7 +180,7 @@ class SavePage(Page):
 
         self.app.push_screen(ReplacingDialog(event.folder, event.names), answered)
 
-    def keep_typed(self) -> None:
+    def keep_typed(self) -> bool:
         text = self.query_one("#folder", Input).value.strip()
         if text and text != saving.folder(self.desk):
             ticked = saving.formats(self.desk)
@@ -189,6 +189,7 @@ class SavePage(Page):
         made = self.desk.work.with_paper(*self._asked_of_paper())
         if made != self.desk.work:
             self.desk.change("what is asked of paper", made=made)
+        return True
 
     def _asked_of_paper(self) -> tuple[str, str, str]:
         overlap, margin, roll = (
