@@ -14,6 +14,7 @@ from functools import cache
 import pytest
 from units_seen import foreign, inked, words_of, written
 
+from tapewise_core.drafting.told_steps import all_points, told_steps
 from tapewise_core.errors import DraftError, OptionError, ReadingError, TapewiseError
 from tapewise_core.garments.shelf import PAGES
 from tapewise_core.garments.shelf import garment as on_shelf
@@ -69,7 +70,12 @@ def _drafts(garment: str, unit: Unit) -> tuple[Drafted, ...]:
 
 
 def _steps(made: Drafted) -> Iterator[str]:
-    yield from words_of(made.instructions())
+    """What every step says, and every row of its points."""
+    for one in made.told:
+        for told in told_steps(one, made.reader):
+            yield from (told.text, *(cell for row in told.rows for cell in row))
+        if one.paper.points:
+            yield from (cell for row in all_points(one, made.reader)[1] for cell in row)
     yield from map(made.reader.spell, made.pattern.remarks)
 
 
@@ -88,12 +94,19 @@ def _checklist(made: Drafted) -> Iterator[str]:
 
 @EACH_UNIT
 @EACH_GARMENT
-@pytest.mark.parametrize("collect", [_steps, _labels, _proofs, _checklist])
-def test_a_draft_is_told_in_one_unit(
-    collect: Callable[[Drafted], Iterator[str]], garment: str, unit: Unit
-) -> None:
+def test_a_draft_is_told_in_one_unit(garment: str, unit: Unit) -> None:
     """Steps with their remarks, labels, proofs and the checklist, of every garment."""
-    texts = [text for made in _drafts(garment, unit) for text in collect(made)]
+    for collect in (_steps, _labels, _proofs, _checklist):
+        texts = [text for made in _drafts(garment, unit) for text in collect(made)]
+        assert len(texts) > 50
+        assert foreign(texts, unit) == []
+
+
+@EACH_UNIT
+@EACH_GARMENT
+def test_instructions_with_their_pictures_are_told_in_one_unit(garment: str, unit: Unit) -> None:
+    """The whole document, with the sizes written in its pictures, of one draft in four."""
+    texts = [text for made in _drafts(garment, unit)[::4] for text in words_of(made.instructions())]
     assert len(texts) > 50
     assert foreign(texts, unit) == []
 

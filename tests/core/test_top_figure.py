@@ -16,7 +16,8 @@ from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 TOP = garment("jersey-top")
-JERSEY = Cloth(stretch=0.5, seam=0.6, band=0.5)
+JERSEY = Cloth(stretch=0.5, seam=0.6, band=0.5, width=1800.0)
+"""Wide enough for long sleeves in one with the body."""
 
 
 def style_of(one: Body, **asked: str) -> Style:
