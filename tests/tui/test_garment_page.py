@@ -421,6 +421,24 @@ def test_the_list_ends_where_it_ends() -> None:
     walk(steps)
 
 
+def test_a_choice_that_is_refused_is_not_dropped_without_a_word() -> None:
+    """The page is not left with it: the sentence stays, and Escape puts the choice back."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for key in ("f2", "f3", "f4"):
+            value(at, "body-length")
+            await at.type("9q", key)
+            assert at.page.NAME == "garment"
+            assert "is not a length" in at.said
+            await at.press("escape")
+        await at.press("f4")
+        assert at.page.NAME == "prove"
+
+    walk(steps)
+
+
 def test_machines_are_asked_once(data_folder: Path) -> None:
     """The first garment page asks, arrows choose; the answer is usual from then on, asked once."""
     (data_folder / "settings.json").unlink()

@@ -156,10 +156,7 @@ class GarmentPage(Page):
             return False
 
     def keep_typed(self) -> bool:
-        lines = self.query_one(Choices)
-        if not lines.end():
-            lines.end(keep=False)
-        return True
+        return self.query_one(Choices).end()
 
     def _kept(self, says: str, made: Work) -> bool:
         """Keep a choice with which the garment can be drafted, or which is not to blame."""
