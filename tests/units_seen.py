@@ -37,6 +37,7 @@ BOTH_MEANT = {
     r"\( ?\*? ?\) (?:centimetres|inches)": "the choice of a unit",
     r"typed in (?:centimetres|inches)\?": "a slip: the other unit was typed",
     r"\b\d in 10\b": "a share of bodies, not a length",
+    r"\bBy now (?:under )?\d in$": "the same, at the end of a line",
     # what is a unit's own
     r"\d+ mm is usual \([\d/ ]+ in\)": "told before it is known who reads",
     r"must be more than 0 and at most 300 cm": "a person's file holds cm, whoever reads",

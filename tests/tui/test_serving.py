@@ -216,7 +216,7 @@ def test_a_window_leads_from_nothing_to_written_files(tmp_path: Path) -> None:
                     seen += whole.decode("utf-8", errors="replace")
 
             await see("Adaeze Nwosu")
-            for key, words in (("Enter", "Measure"), ("F9", "Sew"), ("6", "Always written")):
+            for key, words in (("Enter", "Measure"), ("F9", "Sew"), ("6", "Tell the printer")):
                 await window.send_json(["stdin", KEYS.get(key, key)])
                 await see(words)
             await window.send_json(["stdin", KEYS["Ctrl+S"]])
