@@ -21,12 +21,12 @@ def test_what_the_disk_refuses_stays_on_the_desk(monkeypatch: pytest.MonkeyPatch
     async def steps(at: Walk) -> None:
         await at.press("enter", "enter")
         monkeypatch.setattr(store, "keep", full)
-        await at.type("56", "enter")
+        await at.type("170", "enter")
         assert "Kept only until you leave: The disk is full" in at.said
-        assert at.app.desk.profile.measures["head"].value == 56
+        assert at.app.desk.profile.measures["height"].value == 170
         monkeypatch.setattr(store, "keep", real)
-        await at.type("56", "enter")
+        await at.type("170", "enter")
         assert "full" not in at.said
-        assert store.load("Abel Finch").measures["head"].readings == (56.0, 56.0)
+        assert store.load("Abel Finch").measures["height"].readings == (170.0, 170.0)
 
     walk(steps)
