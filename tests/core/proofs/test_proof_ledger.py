@@ -46,7 +46,7 @@ def test_the_lines_begin_with_what_is_as_asked() -> None:
     """Up to three millimetres off; the others have a line each."""
     assert ledger_lines(LEVELS, Reader(Unit.CM)) == (
         "As wide as asked: bust 96.1 cm.",
-        "Waist: 74 cm asked, 80 cm given: it leans 3 cm already",
+        "Waist: 74 cm asked, 80 cm given: it leans 3 cm already.",
         "Hip: 100 cm asked, 100.4 cm given.",
     )
     assert ledger_lines(LEVELS[:1], Reader(Unit.CM)) == ()
