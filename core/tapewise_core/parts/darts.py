@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tapewise_core.drafting.making import How, Making
-from tapewise_core.drafting.piece import Dart, Edge, EdgeRun, Fullness, Notch, Seam, SeamKind
+from tapewise_core.drafting.piece import Dart, Edge, Fullness, Notch, Piece, Seam, SeamKind
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.shape.bust_room import GATHERED_ON
 from tapewise_core.parts.shape.side_dart import FrontSide
 from tapewise_core.parts.shape.waist_darts import WaistDart
+from tapewise_core.parts.two_sides import ALIKE, Sewn
 
 SIDES = ("side", "side_2")
 """The edges that a side seam walks: a dart lies between them."""
@@ -94,10 +95,12 @@ def beside(
     return tuple(found)
 
 
-def dart_seam(piece: str = "front") -> Seam:
-    """Return the seam that closes a side dart."""
-    upper, lower = EdgeRun(piece, ("dart_upper",)), EdgeRun(piece, ("dart_lower",), 1, True)
-    return Seam(SeamKind.DART, (upper,), (lower,), making=Making(How.SIDE_DART))
+def dart_seams(front: Piece, sewn: Sewn = ALIKE) -> tuple[Seam, ...]:
+    """Return the seam that closes a side's dart, where the front has one."""
+    upper, lower = sewn.run("front", ("dart_upper",)), sewn.run("front", ("dart_lower",), up=True)
+    if not (upper[0].edges and front.has_edge(upper[0].edges[0])):
+        return ()
+    return (Seam(SeamKind.DART, upper, lower, making=Making(How.SIDE_DART), where=sewn.where),)
 
 
 def waist_dart(dart: WaistDart, name: str = "waist dart") -> Dart:

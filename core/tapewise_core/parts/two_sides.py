@@ -15,10 +15,14 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.join_step import JoinHalves
 from tapewise_core.drafting.labels import title
+from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import (
+    SMOOTH,
     Dart,
     Edge,
     EdgeRun,
+    Fullness,
+    Join,
     Notch,
     Piece,
     Seam,
@@ -56,6 +60,26 @@ class Sewn:
         known = self.front if piece == "front" else self.back
         edges = tuple(known[name] for name in names if name in known) if known else names
         return (EdgeRun(piece, edges, backwards=up is not (piece == self.mirrored)),)
+
+    def seam(self, kind: SeamKind, how: How, *edges: str, full: Fullness | None = None) -> Seam:
+        """Return the seam of front and back along edges that both call alike."""
+        front, back = self.run("front", edges), self.run("back", edges)
+        return Seam(kind, front, back, making=Making(how), fullness=full, where=self.where)
+
+    def join(
+        self,
+        name: str,
+        line: str,
+        beside: str,
+        front_beside: str | None = None,
+        within: float = SMOOTH,
+    ) -> Join:
+        """Return a line that runs on from back to front across the seam ``beside`` it."""
+        back, front = (
+            (piece, self.name(piece, line), self.name(piece, edge))
+            for piece, edge in (("back", beside), ("front", front_beside or beside))
+        )
+        return Join(f"{name}, {self.where}" if self.where else name, back, front, within)
 
     def name(self, piece: str, edge: str) -> str:
         """Return an edge's name on a piece."""

@@ -16,7 +16,6 @@ from tapewise_core.blocks.set_in.front import draft_front
 from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of
 from tapewise_core.blocks.set_in.remarks import remarks
 from tapewise_core.blocks.set_in.seams import (
-    dart_seams,
     side_joins,
     side_seams,
     sleeve_joins,
@@ -31,6 +30,7 @@ from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Join, Pattern, Piece, Seam
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.darts import dart_seams
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of

@@ -14,29 +14,15 @@ def side_seams(sewn: Sewn, ratio: float, full: Fullness | None) -> tuple[Seam, .
     ``ratio`` is the cap's length as a share of the armhole's, ``full`` what the front's side has
     more than the back's.
     """
-
-    def both(kind: SeamKind, how: How, *edges: str, more: Fullness | None = None) -> Seam:
-        first, second = sewn.run("front", edges), sewn.run("back", edges)
-        making = Making(how)
-        return Seam(kind, first, second, making=making, fullness=more, where=sewn.where)
-
     cap = (EdgeRun("sleeve", ("cap",)),)
     armhole = (*sewn.run("back", ("armhole",), up=True), *sewn.run("front", ("armhole",)))
     into = Making(How.SLEEVE_FLAT)
     return (
-        both(SeamKind.SHOULDER, How.STAYED, "shoulder"),
+        sewn.seam(SeamKind.SHOULDER, How.STAYED, "shoulder"),
         Seam(SeamKind.SLEEVE, cap, armhole, ratio, into, sewn.where),
-        both(SeamKind.SIDE, How.SIDES, *SIDES, more=full),
-        both(SeamKind.HEM, How.HEM, "hem"),
+        sewn.seam(SeamKind.SIDE, How.SIDES, *SIDES, full=full),
+        sewn.seam(SeamKind.HEM, How.HEM, "hem"),
     )
-
-
-def dart_seams(front: Piece, sewn: Sewn) -> tuple[Seam, ...]:
-    """Return the seam that closes a side's dart, where the front has one."""
-    upper, lower = sewn.run("front", ("dart_upper",)), sewn.run("front", ("dart_lower",), up=True)
-    if not (upper[0].edges and front.has_edge(upper[0].edges[0])):
-        return ()
-    return (Seam(SeamKind.DART, upper, lower, making=Making(How.SIDE_DART), where=sewn.where),)
 
 
 def sleeve_seams() -> tuple[Seam, Seam]:
@@ -55,20 +41,11 @@ def side_joins(front: Piece, sewn: Sewn) -> tuple[Join, ...]:
     An armhole must be one true curve [conover, volume 9].
     """
     last = "side_2" if front.has_edge("dart_upper") else "side"
-    where = f", {sewn.where}" if sewn.where else ""
-
-    def across(name: str, line: str, beside: str, front_beside: str | None = None) -> Join:
-        first, second = (
-            (piece, sewn.name(piece, line), sewn.name(piece, edge))
-            for piece, edge in (("back", beside), ("front", front_beside or beside))
-        )
-        return Join(f"{name}{where}", first, second)
-
     return (
-        across("neckline across the shoulder", "neckline", "shoulder"),
-        across("armhole across the shoulder", "armhole", "shoulder"),
-        across("armhole across the side seam", "armhole", "side"),
-        across("hem across the side seam", "hem", "side", last),
+        sewn.join("neckline across the shoulder", "neckline", "shoulder"),
+        sewn.join("armhole across the shoulder", "armhole", "shoulder"),
+        sewn.join("armhole across the side seam", "armhole", "side"),
+        sewn.join("hem across the side seam", "hem", "side", last),
     )
 
 

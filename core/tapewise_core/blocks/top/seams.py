@@ -7,11 +7,11 @@ from dataclasses import replace
 from tapewise_core.blocks.top.cut import side_fullness
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Facts, Neck, Side, Underarm
-from tapewise_core.drafting.making import How, Making
-from tapewise_core.drafting.piece import SMOOTH, Fullness, Join, Piece, Seam, SeamKind
+from tapewise_core.drafting.making import How
+from tapewise_core.drafting.piece import Fullness, Join, Piece, Seam, SeamKind
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
-from tapewise_core.parts.two_sides import ALIKE, Sewn
+from tapewise_core.parts.two_sides import Sewn
 
 
 def body_seams(plan: TopPlan, sewn: Sewn, underarm: float) -> tuple[Seam, ...]:
@@ -19,19 +19,14 @@ def body_seams(plan: TopPlan, sewn: Sewn, underarm: float) -> tuple[Seam, ...]:
 
     A body whose lower edge is a waist seam has no hem.
     """
-
-    def both(kind: SeamKind, how: How, *names: str) -> Seam:
-        runs = sewn.run("front", names), sewn.run("back", names)
-        return Seam(kind, *runs, making=Making(how), where=sewn.where)
-
     style = plan.style
-    hem = (both(SeamKind.HEM, How.HEM, "hem"),) if plan.lower == HEM else ()
-    slit = (both(SeamKind.SLIT, How.SLIT, "split"),) if style.hem.split else ()
-    side = both(SeamKind.SIDE, How.SIDES, "underarm", "side", *_second(plan))
+    hem = (sewn.seam(SeamKind.HEM, How.HEM, "hem"),) if plan.lower == HEM else ()
+    slit = (sewn.seam(SeamKind.SLIT, How.SLIT, "split"),) if style.hem.split else ()
+    side = sewn.seam(SeamKind.SIDE, How.SIDES, "underarm", "side", *_second(plan))
     return (
-        both(SeamKind.SHOULDER, How.STAYED, "shoulder"),
+        sewn.seam(SeamKind.SHOULDER, How.STAYED, "shoulder"),
         replace(side, fullness=_walked(side_fullness(plan), underarm)),
-        both(SeamKind.SLEEVE_HEM, How.SLEEVE_HEM, "sleeve_hem"),
+        sewn.seam(SeamKind.SLEEVE_HEM, How.SLEEVE_HEM, "sleeve_hem"),
         *slit,
         *hem,
     )
@@ -49,14 +44,6 @@ def _walked(full: Fullness | None, before: float) -> Fullness | None:
     return replace(full, start=full.start + before, end=full.end + before)
 
 
-def dart_seams(front: Piece, sewn: Sewn = ALIKE) -> tuple[Seam, ...]:
-    """Return the seam that closes a side dart, where the front has one."""
-    upper, lower = (sewn.run("front", (name,)) for name in ("dart_upper", "dart_lower"))
-    if not (upper[0].edges and front.has_edge(upper[0].edges[0])):
-        return ()
-    return (Seam(SeamKind.DART, upper, lower, making=Making(How.SIDE_DART), where=sewn.where),)
-
-
 AT_HEM = 5.0
 """A sleeve's hem runs on under the arm within so much of a straight angle [degrees]; more shows as
 a notch or a tail (common practice). A cap has no seam there that its hem could run across: its
@@ -65,26 +52,15 @@ edge opens above the side."""
 
 def side_joins(plan: TopPlan, sewn: Sewn) -> tuple[Join, ...]:
     """Return the lines of one side that run on across a seam."""
-    where = f", {sewn.where}" if sewn.where else ""
-
-    def across(
-        name: str, line: str, beside: str, front_beside: str | None = None, within: float = SMOOTH
-    ) -> Join:
-        first, second = (
-            (piece, sewn.name(piece, line), sewn.name(piece, edge))
-            for piece, edge in (("back", beside), ("front", front_beside or beside))
-        )
-        return Join(f"{name}{where}", first, second, within)
-
     edge = EDGE_OF[plan.lower]
-    under_arm = across("sleeve hem across the underarm", "sleeve_hem", "underarm", within=AT_HEM)
+    under_arm = sewn.join("sleeve hem across the underarm", "sleeve_hem", "underarm", within=AT_HEM)
     side = "split" if plan.style.hem.split else "side"
     front = "side_2" if side == "side" and plan.front.side.dart else side
     return (
-        across("neckline across the shoulder", "neckline", "shoulder"),
-        across("sleeve hem across the overarm", "sleeve_hem", "shoulder"),
+        sewn.join("neckline across the shoulder", "neckline", "shoulder"),
+        sewn.join("sleeve hem across the overarm", "sleeve_hem", "shoulder"),
         *(() if plan.grown.cap else (under_arm,)),
-        across(f"{edge} across the side seam", edge, side, front),
+        sewn.join(f"{edge} across the side seam", edge, side, front),
     )
 
 

@@ -8,10 +8,11 @@ from types import MappingProxyType
 from tapewise_core.blocks.top.levels import girths_of, levels_of
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.remarks import remarks
-from tapewise_core.blocks.top.seams import body_seams, dart_seams, facts, lengths, side_joins
+from tapewise_core.blocks.top.seams import body_seams, facts, lengths, side_joins
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece, Seam
+from tapewise_core.parts.darts import dart_seams
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 from tapewise_core.parts.two_sides import WORDS, Sewn, all_round, closed_drafts, joined_halves
