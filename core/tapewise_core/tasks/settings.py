@@ -15,6 +15,7 @@ from tapewise_core.errors import FilesError, OptionError
 from tapewise_core.profiles.files import aside_of, keep_beside, put, reason
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.sewing.machines import Machine, read_machines
+from tapewise_core.tasks.json_object import read_object
 from tapewise_core.text.legible import legible
 from tapewise_core.text.near import near_words
 from tapewise_core.units import Unit
@@ -78,27 +79,15 @@ def _why(fault: OSError | ValueError) -> str:
 def _read(place: Path) -> Found:
     """Return the settings a file holds, and what in it is none; raises OSError or ValueError."""
     now, told = Settings(), list[str]()
-    for key, value in _object(place).items():
+    for key, value in read_object(place).items():
+        if key in ("format", "version"):
+            continue
         try:
             now = changed(now, key, value) if isinstance(value, str) else _refused(key)
         except OptionError as error:
             told.append(str(error))
     says = f"{place} sets what there is not, which is left out: {legible(' '.join(told))}"
     return Found(now, says if told else "")
-
-
-def _object(place: Path) -> dict[str, object]:
-    try:
-        content = json.loads(place.read_text("utf-8"))
-    except UnicodeDecodeError:
-        raise ValueError("it is not text in UTF-8") from None
-    except RecursionError:
-        raise ValueError("it is nested far too deeply") from None
-    except ValueError:
-        raise ValueError("it cannot be read as JSON") from None
-    if not isinstance(content, dict):
-        raise ValueError("it does not hold one JSON object")
-    return {key: value for key, value in content.items() if key not in ("format", "version")}
 
 
 def _refused(key: str) -> Settings:

@@ -13,6 +13,7 @@ from tapewise_core.profiles import store
 from tapewise_core.profiles.files import aside_of, keep_beside, put, reason
 from tapewise_core.profiles.folders import alone, data_folder, private
 from tapewise_core.profiles.slug import marked_slug, slug
+from tapewise_core.tasks.json_object import text_in
 from tapewise_core.tasks.work_merging import merged
 from tapewise_core.tasks.work_text import Work, text_of, work_of
 
@@ -116,14 +117,6 @@ def usable(place: Path) -> Work | None:
         return replace(work_of(text_in(place))[0], owner=place.parent.name)
     except (OSError, ValueError):
         return None
-
-
-def text_in(place: Path) -> str:
-    """Return what a file says; raises OSError, or ValueError with the reason."""
-    try:
-        return place.read_text("utf-8")
-    except UnicodeDecodeError:
-        raise ValueError("it is not text in UTF-8") from None
 
 
 def dropped(work: Work) -> list[str]:

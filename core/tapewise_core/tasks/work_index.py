@@ -8,6 +8,7 @@ from pathlib import Path
 
 from tapewise_core.profiles.memory import remembered
 from tapewise_core.tasks import work_files
+from tapewise_core.tasks.json_object import text_in
 from tapewise_core.tasks.work_text import work_of
 
 
@@ -30,7 +31,7 @@ def briefs() -> dict[Path, Brief]:
 def look(place: Path) -> Brief:
     """Read a file and return what is told of it."""
     try:
-        work, _ = work_of(work_files.text_in(place))
+        work, _ = work_of(text_in(place))
     except (OSError, ValueError) as fault:
         return Brief(fault=work_files.why(fault))
     return Brief(work.person, work.when)

@@ -17,6 +17,7 @@ from tapewise_core.garments import shelf
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.style.settle import measured_now
 from tapewise_core.tasks.asked_paper import Paper
+from tapewise_core.tasks.json_object import object_of
 from tapewise_core.text.legible import legible
 
 FORMAT, VERSION = "tapewise project", 1
@@ -98,7 +99,7 @@ def work_of(text: str) -> tuple[Work, tuple[str, ...]]:
 
     Raises ValueError with the reason if it cannot be used.
     """
-    content = _object(text)
+    content = object_of(text)
     if (content.pop("format", None), content.pop("version", None)) not in _READABLE:
         raise ValueError(f"it is not of the format “{FORMAT}”, version {VERSION}")
     if "person" not in content:
@@ -109,18 +110,6 @@ def work_of(text: str) -> tuple[Work, tuple[str, ...]]:
     if work.garment not in shelf.PAGES:
         raise ValueError(f"there is no garment “{_short(work.garment)}”")
     return _without_unknown(work)
-
-
-def _object(text: str) -> dict[str, object]:
-    try:
-        content = json.loads(text)
-    except RecursionError:
-        raise ValueError("it is nested far too deeply") from None
-    except ValueError:
-        raise ValueError("it cannot be read as JSON") from None
-    if not isinstance(content, dict):
-        raise ValueError("it does not hold one JSON object")
-    return content
 
 
 def _without_unknown(work: Work) -> tuple[Work, tuple[str, ...]]:
