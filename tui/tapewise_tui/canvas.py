@@ -7,8 +7,11 @@ x to the right and y down from the upper left corner. Dots are about square.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from itertools import pairwise
+
+from tapewise_core.geometry.clipping import inside
+from tapewise_core.geometry.outline import Box
 
 Dot = tuple[float, float]
 
@@ -61,16 +64,16 @@ class Canvas:
         breaks, walked = _BREAKS[pattern], 0.0
         for a, b in pairwise(points):
             length = max(abs(b[0] - a[0]), abs(b[1] - a[1]))
-            inside = _clipped(a, b, self.width, self.height)
-            if inside is not None:
-                self._segment(a, b, inside, breaks, walked, width, tone)
+            shares = _clipped(a, b, self.width, self.height)
+            if shares is not None:
+                self._segment(a, b, shares, breaks, walked, width, tone)
             walked += length
 
     def _segment(
         self,
         a: Dot,
         b: Dot,
-        inside: tuple[float, float],
+        shares: tuple[float, float],
         breaks: tuple[bool, ...],
         walked: float,
         width: int,
@@ -79,7 +82,7 @@ class Canvas:
         dx, dy = b[0] - a[0], b[1] - a[1]
         length = max(abs(dx), abs(dy))
         steps = max(1, math.ceil(length))
-        first, last = math.floor(inside[0] * steps), math.ceil(inside[1] * steps)
+        first, last = math.floor(shares[0] * steps), math.ceil(shares[1] * steps)
         many, begun = len(breaks), int(walked)
         lean = None if breaks is _BREAKS["dotted"] else 2 * math.atan2(-dy, dx)
         for step in range(first, last + 1):
@@ -176,25 +179,7 @@ class Canvas:
 
 
 def _clipped(a: Dot, b: Dot, width: float, height: float) -> tuple[float, float] | None:
-    """The shares of a line from a to b between which it is inside, or None (Liang-Barsky)."""
+    """The shares of a line from a to b between which it is on the canvas, or None."""
     if not all(map(math.isfinite, (*a, *b))):
         return None
-    low, high = 0.0, 1.0
-    for gap, room in _sides(a, b, width, height):
-        if gap == 0:
-            if room < 0:
-                return None
-        elif gap < 0:
-            low = max(low, room / gap)
-        else:
-            high = min(high, room / gap)
-    return (low, high) if low <= high else None
-
-
-def _sides(a: Dot, b: Dot, width: float, height: float) -> Iterator[tuple[float, float]]:
-    """How fast a line leaves through each side, and how far the side is."""
-    dx, dy = b[0] - a[0], b[1] - a[1]
-    yield -dx, a[0]
-    yield dx, width - a[0]
-    yield -dy, a[1]
-    yield dy, height - a[1]
+    return inside(a, b, Box(0, 0, width, height))

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from itertools import pairwise
 
 from tapewise_core.drafting.picturing.ground import Place
 from tapewise_core.drafting.picturing.placing import Placing
+from tapewise_core.geometry.clipping import inside
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
@@ -51,6 +53,7 @@ class Sheet:
         self.left = (part.left + part.right) / 2 - width / scale / 2
         self.top = (part.top + part.bottom) / 2 - height / scale / 2
         self.width, self.height = width, height
+        self.box = Box(TRIM, TRIM, width - TRIM, height - TRIM)
         self.placing = Placing(width, height)
 
     def at(self, point: Point) -> Place:
@@ -70,7 +73,7 @@ class Sheet:
             self.placing.ground.polyline(places, CLEAR + width / 2)
             self.placing.inks.append(Stroke(self._reduced(path), layer, dash, width))
             return
-        for run in _clipped(places, TRIM, self.width - TRIM, TRIM, self.height - TRIM):
+        for run in _clipped(places, self.box):
             self.stroke(run, layer, dash, width)
 
     def stroke(
@@ -88,8 +91,8 @@ class Sheet:
 
     def inside(self, place: Place) -> bool:
         """Say whether a place lies on the picture."""
-        x, y = place
-        return TRIM <= x <= self.width - TRIM and TRIM <= y <= self.height - TRIM
+        (x, y), box = place, self.box
+        return box.left <= x <= box.right and box.top <= y <= box.bottom
 
     def _reduced(self, path: Path) -> Path:
         return Path(tuple(self._segment(segment) for segment in path.segments))
@@ -104,45 +107,31 @@ class Sheet:
         return Point(*self.at(point))
 
 
-def _clipped(
-    places: Iterable[Place], left: float, right: float, top: float, bottom: float
-) -> Iterator[list[Place]]:
-    """The stretches of a line that lie inside an upright rectangle."""
+def _clipped(places: Iterable[Place], box: Box) -> Iterator[list[Place]]:
+    """The stretches of a line that lie inside a box."""
     run: list[Place] = []
-    before: Place | None = None
-    for place in places:
-        if before is not None:
-            kept = _part(before, place, left, right, top, bottom)
-            if kept is None or (run and kept[0] != run[-1]):
-                yield from _long(run)
-                run = []
-            if kept is not None:
-                run = [*(run or [kept[0]]), kept[1]]
-        before = place
+    for a, b in pairwise(places):
+        kept = _part(a, b, box)
+        if kept is None or (run and kept[0] != run[-1]):
+            yield from _long(run)
+            run = []
+        if kept is not None:
+            run = [*(run or [kept[0]]), kept[1]]
     yield from _long(run)
+
+
+def _part(a: Place, b: Place, box: Box) -> tuple[Place, Place] | None:
+    """The part of a straight line inside a box, or None."""
+    shares = inside(a, b, box)
+    if shares is None:
+        return None
+    low, high = shares
+    x, y = b[0] - a[0], b[1] - a[1]
+    start = a if low == 0.0 else (a[0] + x * low, a[1] + y * low)
+    end = b if high == 1.0 else (a[0] + x * high, a[1] + y * high)
+    return start, end
 
 
 def _long(run: list[Place]) -> Iterator[list[Place]]:
     if len(run) > 1 and run[0] != run[-1]:
         yield run
-
-
-def _part(
-    a: Place, b: Place, left: float, right: float, top: float, bottom: float
-) -> tuple[Place, Place] | None:
-    """The part of a straight line inside an upright rectangle, or None (Liang-Barsky)."""
-    x, y = b[0] - a[0], b[1] - a[1]
-    low, high = 0.0, 1.0
-    for gap, room in ((-x, a[0] - left), (x, right - a[0]), (-y, a[1] - top), (y, bottom - a[1])):
-        if gap == 0:
-            if room < 0:
-                return None
-        elif gap < 0:
-            low = max(low, room / gap)
-        else:
-            high = min(high, room / gap)
-    if low > high:
-        return None
-    start = a if low == 0.0 else (a[0] + x * low, a[1] + y * low)
-    end = b if high == 1.0 else (a[0] + x * high, a[1] + y * high)
-    return start, end
