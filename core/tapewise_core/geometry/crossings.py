@@ -7,6 +7,7 @@ from collections.abc import Callable
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.roots import root
 from tapewise_core.geometry.segments import Segment
 
 
@@ -44,30 +45,13 @@ def _reached(path: Path, over: Callable[[Point], float]) -> tuple[int, float] | 
             return index, 0.0
         after = over(segment.end)
         if before * after <= 0:
-            return index, _nought(segment, over, before, after)
+            return index, _nought(segment, over)
     return None
 
 
-def _nought(
-    segment: Segment, over: Callable[[Point], float], at_low: float, at_high: float
-) -> float:
-    """The parameter where an amount that changes sign along a segment is nought, to 1e-10 mm.
-
-    False position that halves the weight of an end that stays (the Illinois rule): as safe as
-    halving, in a quarter of its steps.
-    """
-    low, high = 0.0, 1.0
-    for _ in range(60):
-        middle = (low * at_high - high * at_low) / (at_high - at_low)
-        at_middle = over(segment.at(middle))
-        if abs(at_middle) < 1e-10:
-            return middle
-        if at_middle * at_high < 0:
-            low, at_low = high, at_high
-        else:
-            at_low /= 2
-        high, at_high = middle, at_middle
-    return high
+def _nought(segment: Segment, over: Callable[[Point], float]) -> float:
+    """The parameter where an amount that changes sign along a segment is nought, to 1e-10 mm."""
+    return root(lambda t: over(segment.at(t)), 0.0, 1.0, near=1e-10)
 
 
 def nearest(path: Path, origin: Point) -> tuple[float, Point]:

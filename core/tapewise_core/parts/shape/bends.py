@@ -12,8 +12,8 @@ from dataclasses import dataclass
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.roots import most
 from tapewise_core.geometry.segments import Cubic, Line, Segment
-from tapewise_core.parts.shape.roots import most
 
 INWARD, OUTWARD = 60.0, 80.0
 """The tightest inward bend a jersey seam takes (common practice) and outward (our choice) [mm]."""

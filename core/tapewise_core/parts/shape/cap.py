@@ -14,8 +14,8 @@ from functools import lru_cache
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.roots import root
 from tapewise_core.geometry.segments import Cubic
-from tapewise_core.parts.shape.roots import root
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 

@@ -12,8 +12,8 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from tapewise_core.geometry.point import DOWN, Point
+from tapewise_core.geometry.roots import root
 from tapewise_core.parts.shape.armhole import Armhole, armhole_through, with_bottom
-from tapewise_core.parts.shape.roots import root
 from tapewise_core.parts.shape.set_in import SetIn, finished
 from tapewise_core.parts.shape.set_in_drawn import Drawn, SetInWish, seam_at
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine

@@ -12,10 +12,10 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.roots import most
 from tapewise_core.parts.shape.armhole import Armhole, tight
 from tapewise_core.parts.shape.bust_room import ONE_DART, easable, swing_told, swing_wanted
 from tapewise_core.parts.shape.cap import Cap, cap, unasked_ease
-from tapewise_core.parts.shape.roots import most
 from tapewise_core.parts.shape.set_in_drawn import Drawn, SetInWish, seam_at
 from tapewise_core.parts.shape.shares import Share
 from tapewise_core.parts.shape.side_dart import (

@@ -13,10 +13,10 @@ from dataclasses import dataclass
 
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.roots import most
 from tapewise_core.parts.shape.below_hip import below_hip
 from tapewise_core.parts.shape.bends import INWARD, OUTWARD
 from tapewise_core.parts.shape.curves import inflections
-from tapewise_core.parts.shape.roots import most
 from tapewise_core.parts.shape.side_slopes import SideLevels, SideQuarters, SideWish, unshaped
 from tapewise_core.parts.shape.side_trial import (
     DART_LEAN,

@@ -6,7 +6,7 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from tapewise_core.parts.shape.roots import root
+from tapewise_core.geometry.roots import root
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
