@@ -9,7 +9,7 @@ from pictures_seen import POINT
 from tapewise_core.errors import FilesError, OptionError
 from tapewise_core.garments.shelf import PAGES, garment
 from tapewise_core.measures.catalogue import CATALOGUE
-from tapewise_core.measures.order import HELPED, ORDER
+from tapewise_core.measures.order import ORDER
 from tapewise_core.paper.document import BLANK, Document, FillIn, Heading, Ticks
 from tapewise_core.paper.drawing import TextLine
 from tapewise_core.tasks.sheet import measuring_sheet
@@ -52,7 +52,7 @@ def test_what_needs_a_helper_comes_last_and_together():
     sheet = measuring_sheet(None, Unit.CM)
     place = sheet.blocks.index(Heading("With a helper"))
     after = _names(Document("", sheet.blocks[place:]))
-    assert after == [row.name for row in HELPED]
+    assert after == [row.name for row in ORDER if row.helper]
 
 
 @pytest.mark.parametrize("unit", list(Unit))

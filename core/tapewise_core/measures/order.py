@@ -30,9 +30,6 @@ ORDER: tuple[Measure, ...] = tuple(sorted(CATALOGUE, key=lambda row: GROUPS.inde
 
 KEYS = tuple(row.key for row in ORDER)
 
-HELPED = tuple(row for row in ORDER if row.helper)
-"""What comes last."""
-
 
 def ordered(keys: Collection[str]) -> tuple[str, ...]:
     """Return some measures in the order in which they are taken.

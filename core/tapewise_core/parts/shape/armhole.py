@@ -40,11 +40,6 @@ class Armhole:
         return least_radius(_cubic(self.path, 1))
 
     @property
-    def upper_radius(self) -> float:
-        """The least radius of the upper curve [mm]."""
-        return least_radius(_cubic(self.path, 0))
-
-    @property
     def length(self) -> float:
         """The stitched length [mm]."""
         return self.path.length()

@@ -189,8 +189,3 @@ def swing_told(cup: float, swung: float) -> Told:
         "fit would take it up."
     )
     return said(words, mm(cup - swung))
-
-
-def gather_ratio(gathered: float) -> float:
-    """Return how much cloth is gathered onto the seam, 1 for none."""
-    return 1 + gathered / GATHERED_ON

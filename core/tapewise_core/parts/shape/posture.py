@@ -125,11 +125,6 @@ def shoulder_angle(length: float, drop: float) -> float:
     return math.degrees(math.asin(min(max(drop / length, -1.0), 1.0)))
 
 
-def expected_drop(length: float) -> float:
-    """Return the drop of a shoulder that is not measured: −36 + 0.685 length, sd 8.3 [ansur1]."""
-    return -36.0 + 0.685 * length
-
-
 def _shoulder(figure: Figure) -> Suggestion | None:
     """Only a remark: the drop is drafted as measured."""
     if figure.shoulder_length is None or figure.shoulder_drop is None:
