@@ -14,8 +14,9 @@ from tapewise_core.parts.arm import arm_at, arm_length
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.grown_body import BodyShoulder, SideOf, below, leans
 from tapewise_core.parts.shape.grown_cap import Cap, grown_cap
+from tapewise_core.parts.shape.grown_drawn import LONG, PLACE_ROOM, Arm, Sleeve
 from tapewise_core.parts.shape.grown_lines import Lines, lines
-from tapewise_core.parts.shape.grown_sleeve import LONG, PLACE_ROOM, Arm, Sleeve, grown_sleeve
+from tapewise_core.parts.shape.grown_sleeve import grown_sleeve
 from tapewise_core.parts.shape.levels import LEAST_BELOW_UNDERARM
 from tapewise_core.parts.shape.side_seam import SideSeam
 from tapewise_core.units import Length, mm

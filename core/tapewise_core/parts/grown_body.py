@@ -15,7 +15,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.neck_options import fall_of, own_half_width
 from tapewise_core.parts.shape.bends import Bend
-from tapewise_core.parts.shape.grown_sleeve import Trunk
+from tapewise_core.parts.shape.grown_drawn import Trunk
 from tapewise_core.parts.shape.levels import Levels
 from tapewise_core.parts.shape.side_seam import SideSeam, side_seam
 from tapewise_core.parts.shape.side_slopes import SideLevels, SideQuarters, SideWish

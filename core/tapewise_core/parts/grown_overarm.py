@@ -11,8 +11,8 @@ from dataclasses import dataclass
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.shape.curves import warped
+from tapewise_core.parts.shape.grown_drawn import Arm
 from tapewise_core.parts.shape.grown_lines import ROUNDED, overarm
-from tapewise_core.parts.shape.grown_sleeve import Arm
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine
 
 MOVED = 0.05

@@ -17,7 +17,7 @@ from tapewise_core.parts.grown_body import BodyShoulder, SideOf, body_shoulder, 
 from tapewise_core.parts.grown_overarm import Overarm, overarm_of
 from tapewise_core.parts.hem import HEM
 from tapewise_core.parts.shape.bust_room import Room, bust_room
-from tapewise_core.parts.shape.grown_sleeve import Arm
+from tapewise_core.parts.shape.grown_drawn import Arm
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine, shoulder_lines
 from tapewise_core.parts.shape.side_dart import apex_from_fold
 from tapewise_core.parts.shape.waist_darts import DartLevels, WaistDart, back_dart, front_dart

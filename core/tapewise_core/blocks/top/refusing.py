@@ -7,7 +7,7 @@ from collections.abc import Callable
 from tapewise_core.errors import DraftError
 from tapewise_core.parts.grown_arm import Grown, shortest
 from tapewise_core.parts.grown_body import SideOf
-from tapewise_core.parts.shape.grown_sleeve import Arm
+from tapewise_core.parts.shape.grown_drawn import Arm
 from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import mm
 

@@ -7,7 +7,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.guide_steps import Beside, off_line
 from tapewise_core.parts.grown_arm import SleeveWish, hem_girth
 from tapewise_core.parts.seam_steps import set_off
-from tapewise_core.parts.shape.grown_sleeve import PLACE_ROOM, Sleeve
+from tapewise_core.parts.shape.grown_drawn import PLACE_ROOM, Sleeve
 from tapewise_core.units import Length, mm
 
 HAIR = 0.05

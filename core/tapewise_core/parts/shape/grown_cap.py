@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import LEFT, Point, Vector
+from tapewise_core.parts.shape.grown_drawn import Arm, Trunk, overarm
 from tapewise_core.parts.shape.grown_lines import arc
-from tapewise_core.parts.shape.grown_sleeve import Arm, Trunk, overarm
 
 MOST_CAP_LIFT = 10.0
 """A cap's overarm is lifted by so much at the most [degrees] (our choice)."""

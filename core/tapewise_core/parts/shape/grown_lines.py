@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector, crossing
-from tapewise_core.parts.shape.grown_sleeve import CORNER_DOWN, Arm, Sleeve
+from tapewise_core.parts.shape.grown_drawn import CORNER_DOWN, Arm, Sleeve
 
 ROUNDED = 50.0
 """A lifted overarm is rounded so far to each side of the shoulder's end [mm] (our choice)."""

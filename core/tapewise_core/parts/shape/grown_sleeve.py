@@ -1,20 +1,13 @@
-"""A grown-on sleeve with an underarm seam of its own: lift the sleeve, do not dig the underarm.
+"""The grown-on sleeve that lifts, deepens and widens least of all that are as wide as asked.
 
-The overarm bends at the shoulder's end and lies flatter beyond it by the lift; the under-seam is
-one straight line from the hem, a long sleeve's bent where the upper arm is measured; one arc
-takes it into the side seam. Of all sleeves as wide as asked the one that lifts, deepens and
-widens least is taken, each at its price.
+Lift the sleeve, do not dig the underarm: each has its price.
 """
 
 from __future__ import annotations
 
-import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
-from tapewise_core.geometry.point import Point, Vector
-
-FLATTEST = 5.0
-"""No overarm is lifted flatter than this under level [degrees] (our choice)."""
+from tapewise_core.parts.shape.grown_drawn import WANTED, Arm, Sleeve, Trunk, drawn
 
 MOST_LIFT, MOST_DEEPER, BOTH = 8.0, 20.0, 4.0
 """The most a sleeve is lifted and deepened towards the body, and the most of both [degrees]
@@ -23,12 +16,8 @@ MOST_LIFT, MOST_DEEPER, BOTH = 8.0, 20.0, 4.0
 MOST_WIDER, STEP_WIDER = 30.0, 5.0
 """A half hem is widened by so much at the most, in steps [mm] (our choice)."""
 
-WANTED, LEAST = 50.0, 35.0
-"""The underarm's radius wanted, and the least [mm] (our choice)."""
-
-BELOW_ARMSCYE = 10.0
-"""The middle of the underarm's curve lies at least so far below the armscye line [mm] (practice:
-it must not bite)."""
+LEAST = 35.0
+"""The least radius of the underarm [mm] (our choice)."""
 
 LIFT_PRICE, WIDER_PRICE, RADIUS_PRICE = 1.2, 0.8, 0.05
 """What a degree of lift, a mm of half hem and a mm of radius cost, a degree of depth costing 1
@@ -40,98 +29,6 @@ COARSE = 2.0
 TOO_DEAR = 20.0
 """Lift, depth and 0.4 for each mm of half hem may cost so much together; then a cap is better."""
 
-CORNER_DOWN = 0.3
-"""On a sleeve that narrows to its hem the corner moves down by this share of the half hem times
-the tangent of its taper, and up where it widens (our choice)."""
-
-PLACE_ROOM = 30.0
-"""A sleeve keeps its width so far beyond the place where the arm is measured [mm] (our choice)."""
-
-LONG = 60.0
-"""A sleeve that goes on further than this beyond the upper arm tapers [mm] (our choice)."""
-
-
-@dataclass(frozen=True, slots=True)
-class Arm:
-    """What is asked of the sleeve: lengths from the shoulder's end, whole girths with ease [mm].
-
-    ``fall`` is how steeply the body's shoulder lies in the draft [degrees under level],
-    ``place`` how far down the upper arm is measured.
-    """
-
-    neck: Point
-    shoulder: Point
-    fall: float
-    length: float
-    upper: float
-    hem: float
-    place: float
-
-    @property
-    def is_long(self) -> bool:
-        """Say whether the sleeve goes on beyond the upper arm and tapers."""
-        return self.length > self.place + LONG
-
-
-@dataclass(frozen=True, slots=True)
-class Trunk:
-    """The body the sleeve meets: heights and the side seam's straight line at the bust [mm].
-
-    The line passes ``bust`` in the direction ``way`` (downwards) and is straight down to
-    ``straight_to``; ``ease`` is that of the whole body.
-    """
-
-    armscye: float
-    waist: float
-    bust: Point
-    way: Vector
-    straight_to: float
-    ease: float
-
-    @property
-    def lowest(self) -> float:
-        """Halfway from the armscye line to the waist: no underarm lies lower (practice)."""
-        return (self.armscye + self.waist) / 2
-
-    @property
-    def highest(self) -> float:
-        """Where the middle of the underarm's curve lies at the highest [mm]."""
-        return self.armscye + BELOW_ARMSCYE
-
-
-@dataclass(frozen=True, slots=True)
-class Sleeve:
-    """A sleeve tried: where its lines run, and what it cost.
-
-    ``hem_top`` and ``corner`` are the ends of the hem, ``bend`` where a long sleeve's under-seam
-    turns, ``line`` the way from there to the body, ``meeting`` where it would meet the side
-    seam's line; the arc begins at ``begins``, ends at ``ends``, with ``middle`` half way.
-    ``tried`` is the radius it was begun with.
-    """
-
-    lift: float
-    deeper: float
-    wider: float
-    along: Vector
-    square: Vector
-    hem_top: Point
-    corner: Point
-    bend: Point
-    line: Vector
-    meeting: Point
-    angle: float
-    radius: float
-    begins: Point
-    ends: Point
-    middle: Point
-    tried: float
-    cost: float = 0.0
-
-    @property
-    def form(self) -> float:
-        """What lift, depth and a wider hem cost together."""
-        return LIFT_PRICE * self.lift + self.deeper + WIDER_PRICE / 2 * self.wider
-
 
 def grown_sleeve(arm: Arm, trunk: Trunk) -> Sleeve | None:
     """Return the sleeve that lifts, deepens and widens least, or None where a cap must do.
@@ -142,7 +39,7 @@ def grown_sleeve(arm: Arm, trunk: Trunk) -> Sleeve | None:
     for wanted in (WANTED, LEAST):
         for more in wider:
             best = _best(arm, trunk, wanted, more)
-            if best and (arm.is_long or best.form <= TOO_DEAR):
+            if best and (arm.is_long or _form(best) <= TOO_DEAR):
                 return best
     return None
 
@@ -196,30 +93,28 @@ def _fitted(
     """The sleeve at one lift that deepens only as far as its underarm must, with its cost."""
     if not 0 <= lift <= MOST_LIFT:
         return None
-    sleeve = _drawn(arm, trunk, lift, 0.0, wider, radius)
+    sleeve = drawn(arm, trunk, lift, 0.0, wider, radius)
     if sleeve and sleeve.middle.y < trunk.highest:
         most = MOST_DEEPER if lift <= BOTH else BOTH
-        sleeve = _deepened(arm, trunk, lift, wider, radius, most)
+        sleeve = _deepened(sleeve, arm, trunk, radius, most)
     if sleeve is None or sleeve.radius < wanted - 1e-6 or sleeve.middle.y > trunk.lowest:
         return None
     return replace(sleeve, cost=_cost(sleeve, trunk, radius))
 
 
-def _deepened(
-    arm: Arm, trunk: Trunk, lift: float, wider: float, radius: float, most: float
-) -> Sleeve | None:
+def _deepened(first: Sleeve, arm: Arm, trunk: Trunk, radius: float, most: float) -> Sleeve | None:
     """The sleeve deepened until the middle of its underarm lies low enough, by closing in."""
+    lift, wider = first.lift, first.wider
     low, high = 0.0, most
-    found = _drawn(arm, trunk, lift, high, wider, radius)
-    first = _drawn(arm, trunk, lift, low, wider, radius)
-    if first is None or found is None or found.middle.y < trunk.highest:
+    found = drawn(arm, trunk, lift, high, wider, radius)
+    if found is None or found.middle.y < trunk.highest:
         return None
     above, below = first.middle.y - trunk.highest, found.middle.y - trunk.highest
     for _ in range(12):
         if high - low < 0.01 or below < 0.05:
             break
         share = min(max(above / (above - below), 0.02), 0.98)
-        tried = _drawn(arm, trunk, lift, low + (high - low) * share, wider, radius)
+        tried = drawn(arm, trunk, lift, low + (high - low) * share, wider, radius)
         if tried is None:
             return found
         level = tried.middle.y - trunk.highest
@@ -228,6 +123,11 @@ def _deepened(
         else:
             low, above, below = tried.deeper, level, below / 2
     return found
+
+
+def _form(sleeve: Sleeve) -> float:
+    """What lift, depth and a wider hem cost together."""
+    return LIFT_PRICE * sleeve.lift + sleeve.deeper + WIDER_PRICE / 2 * sleeve.wider
 
 
 def _cost(sleeve: Sleeve, trunk: Trunk, radius: float) -> float:
@@ -241,62 +141,3 @@ def _cost(sleeve: Sleeve, trunk: Trunk, radius: float) -> float:
         + RADIUS_PRICE * abs(radius - usual_radius(trunk))
         + price * below
     )
-
-
-def overarm(arm: Arm, lift: float) -> tuple[Vector, Vector]:
-    """Return the direction of the overarm beyond the shoulder's end, and square to it, downward."""
-    fall = math.radians(max(arm.fall - lift, min(FLATTEST, arm.fall)))
-    along = Vector(math.cos(fall), math.sin(fall))
-    return along, along.square()
-
-
-def _moved_up(half: float, inwards: float) -> float:
-    """How far the hem's corner moves up the under-seam of a sleeve that widens to its hem [mm].
-
-    ``inwards`` is how much the seam goes inwards for each length towards the body, less than nought
-    there.
-    """
-    return CORNER_DOWN * half * max(-inwards, 0.0) / max(1 - inwards * inwards, 0.04)
-
-
-def _drawn(
-    arm: Arm, trunk: Trunk, lift: float, deeper: float, wider: float, radius: float
-) -> Sleeve | None:
-    """Draw one sleeve, or None where its under-seam has no room."""
-    along, square = overarm(arm, lift)
-    top = arm.shoulder + along * arm.length
-    corner = top + square * (arm.hem / 2 + wider)
-    bend = corner
-    if arm.is_long:
-        at = arm.place + PLACE_ROOM
-        bend = arm.shoulder + along * at + square * (arm.upper / 2)
-    toward = (bend - corner).unit() if arm.is_long else -along
-    line = toward.turned(-deeper)
-    spanned = line.cross(trunk.way)
-    if abs(spanned) < 1e-9:
-        return None
-    way = (trunk.bust - bend).cross(trunk.way) / spanned
-    meeting = bend + line * way
-    angle = math.acos(min(max(line.dot(trunk.way), -1.0), 1.0))
-    reach = math.tan(angle / 2)
-    room = way
-    if arm.is_long:
-        room = (
-            (meeting - corner).dot(line) - PLACE_ROOM - _moved_up(arm.hem / 2, square.dot(toward))
-        )
-    if room <= 0 or reach <= 0:
-        return None
-    down, tried = trunk.way.y * reach, radius
-    radius = min(radius, room / reach, (trunk.straight_to - meeting.y) / down)
-    to_bust = (trunk.bust.y - meeting.y) / down
-    if to_bust >= WANTED:
-        radius = min(radius, to_bust)
-    if radius <= 0:
-        return None
-    inward = (trunk.way - line).unit()
-    middle = meeting + inward * (radius / math.cos(angle / 2) - radius)
-    begins, ends = meeting + line * -(radius * reach), meeting + trunk.way * (radius * reach)
-    return Sleeve(
-        lift, deeper, wider, along, square, top, corner, bend, line, meeting,
-        math.degrees(angle), radius, begins, ends, middle, tried,
-    )  # fmt: skip

@@ -10,8 +10,9 @@ import pytest
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, Point, Vector
 from tapewise_core.parts.shape.grown_cap import MOST_CAP_LIFT, OUTSIDE, grown_cap
+from tapewise_core.parts.shape.grown_drawn import Arm, Sleeve, Trunk
 from tapewise_core.parts.shape.grown_lines import lines
-from tapewise_core.parts.shape.grown_sleeve import Arm, Sleeve, Trunk, grown_sleeve
+from tapewise_core.parts.shape.grown_sleeve import grown_sleeve
 
 
 def arm(fall: float = 21.0, length: float = 180.0, upper: float = 350.0, **other: float) -> Arm:
