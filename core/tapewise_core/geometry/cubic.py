@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -85,6 +86,10 @@ class Cubic:
     def moved(self, by: Vector) -> Cubic:
         """Return the curve shifted."""
         return Cubic(self.start + by, self.leave + by, self.arrive + by, self.end + by)
+
+    def placed(self, where: Callable[[Point], Point]) -> Cubic:
+        """Return the curve with its ends and handles where a rule puts them."""
+        return Cubic(where(self.start), where(self.leave), where(self.arrive), where(self.end))
 
     def mirrored(self, a: Point, b: Point) -> Cubic:
         """Return the curve's image in the line through two points."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -58,6 +58,10 @@ class Path:
     def moved(self, by: Vector) -> Path:
         """Return the path shifted."""
         return Path(tuple(segment.moved(by) for segment in self.segments))
+
+    def placed(self, where: Callable[[Point], Point]) -> Path:
+        """Return the path with its ends and handles where a rule puts them."""
+        return Path(tuple(segment.placed(where) for segment in self.segments))
 
     def mirrored(self, a: Point, b: Point) -> Path:
         """Return the path's image in the line through two points."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from tapewise_core.geometry.cubic import Cubic
@@ -46,6 +47,10 @@ class Line:
     def moved(self, by: Vector) -> Line:
         """Return the line shifted."""
         return Line(self.start + by, self.end + by)
+
+    def placed(self, where: Callable[[Point], Point]) -> Line:
+        """Return the line with its ends where a rule puts them."""
+        return Line(where(self.start), where(self.end))
 
     def mirrored(self, a: Point, b: Point) -> Line:
         """Return the line's image in the line through two points."""

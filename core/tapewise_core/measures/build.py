@@ -15,7 +15,6 @@ from enum import StrEnum
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
-from tapewise_core.geometry.segments import Cubic, Line, Segment
 from tapewise_core.measures.croquis_parts import FLOOR, Croquis
 from tapewise_core.measures.measure import View
 from tapewise_core.measures.tape import Tape
@@ -152,14 +151,7 @@ def _held(value: float, low: float, high: float) -> float:
 
 def shaped(path: Path, view: View, build: Build) -> Path:
     """Return a path of the drawing as it runs on her."""
-
-    def moved(segment: Segment) -> Segment:
-        if isinstance(segment, Line):
-            return Line(build.place(segment.start, view), build.place(segment.end, view))
-        handles = (segment.start, segment.leave, segment.arrive, segment.end)
-        return Cubic(*(build.place(point, view) for point in handles))
-
-    return Path(tuple(moved(segment) for segment in path.segments))
+    return path.placed(lambda point: build.place(point, view))
 
 
 def shaped_croquis(seen: Croquis, view: View, build: Build) -> Croquis:

@@ -7,7 +7,6 @@ from collections.abc import Iterable, Iterator
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.geometry.segments import Cubic, Line, Segment
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.croquis import croquis
 from tapewise_core.measures.tape import Landmark, Tape
@@ -97,10 +96,4 @@ def _placed(point: Point, frame: Box, times: float) -> Point:
 
 
 def _reduced(path: Path, frame: Box, times: float) -> Path:
-    def moved(segment: Segment) -> Segment:
-        if isinstance(segment, Line):
-            return Line(*(_placed(p, frame, times) for p in (segment.start, segment.end)))
-        handles = (segment.start, segment.leave, segment.arrive, segment.end)
-        return Cubic(*(_placed(p, frame, times) for p in handles))
-
-    return Path(tuple(moved(segment) for segment in path.segments))
+    return path.placed(lambda point: _placed(point, frame, times))

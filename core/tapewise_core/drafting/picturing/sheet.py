@@ -11,7 +11,6 @@ from tapewise_core.geometry.clipping import inside
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.geometry.segments import Cubic, Line, Segment
 from tapewise_core.paper.drawing import Dash, Layer, Stroke
 
 TRIM = 0.6
@@ -71,7 +70,7 @@ class Sheet:
         places = [self.at(point) for point in flat.points(path)]
         if all(self.inside(place) for place in places):
             self.placing.ground.polyline(places, CLEAR + width / 2)
-            self.placing.inks.append(Stroke(self._reduced(path), layer, dash, width))
+            self.placing.inks.append(Stroke(path.placed(self._placed), layer, dash, width))
             return
         for run in _clipped(places, self.box):
             self.stroke(run, layer, dash, width)
@@ -93,15 +92,6 @@ class Sheet:
         """Say whether a place lies on the picture."""
         (x, y), box = place, self.box
         return box.left <= x <= box.right and box.top <= y <= box.bottom
-
-    def _reduced(self, path: Path) -> Path:
-        return Path(tuple(self._segment(segment) for segment in path.segments))
-
-    def _segment(self, segment: Segment) -> Segment:
-        if isinstance(segment, Line):
-            return Line(self._placed(segment.start), self._placed(segment.end))
-        handles = (segment.start, segment.leave, segment.arrive, segment.end)
-        return Cubic(*map(self._placed, handles))
 
     def _placed(self, point: Point) -> Point:
         return Point(*self.at(point))
