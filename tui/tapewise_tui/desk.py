@@ -7,8 +7,8 @@ disk at once, and can be taken back.
 from __future__ import annotations
 
 import contextlib
-from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Mapping
+from dataclasses import replace
 from datetime import date, datetime
 from pathlib import Path
 
@@ -22,18 +22,10 @@ from tapewise_core.tasks.people import Check
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
+from tapewise_tui.desk_state import State, question
 
 MOST_UNDONE = 200
 """How many changes can be taken back."""
-
-
-@dataclass(frozen=True)
-class State:
-    """Everything a change may change; ``says`` names the change that led here."""
-
-    profile: Profile | None = None
-    work: Work | None = None
-    says: str = ""
 
 
 class Desk:
@@ -182,7 +174,7 @@ class Desk:
         """Take the last change back; return what it was, or None if there is none."""
         if not self.past:
             return None
-        before = self._keep(self._here(self.past[-1]))
+        before = self._keep(self.state.brought_here(self.past[-1]))
         now = self.state
         self.past, self.future = self.past[:-1], [*self.future, now]
         self.state = before
@@ -192,20 +184,10 @@ class Desk:
         """Make a change again that was taken back; return what it was, or None."""
         if not self.future:
             return None
-        after = self._keep(self._here(self.future[-1]))
+        after = self._keep(self.state.brought_here(self.future[-1]))
         self.future, self.past = self.future[:-1], [*self.past, self.state]
         self.state = after
         return after.says
-
-    def _here(self, state: State) -> State:
-        """A state as it was, at the place where the person is now; notes and what was written
-        stay."""
-        if state.work is None or self.state.work is None:
-            return state
-        now = self.state.work
-        here = replace(state.work, page=now.page, measure=now.measure, notes=now.notes)
-        drafts = now.drafts if now.title == here.title else here.drafts
-        return replace(state, work=replace(here, drafts=drafts))
 
     def _keep(self, new: State) -> State:
         """Save what changed, and after trouble everything; what cannot be saved stays here.
@@ -228,8 +210,7 @@ class Desk:
         kept = people.store.keep(mine, self._base)
         self._base = kept.profile
         if kept.profile != mine:
-            self.state, *self.past = (_with(one, mine, kept.profile) for one in self._all_past())
-            self.future = [_with(one, mine, kept.profile) for one in self.future]
+            self._everywhere(lambda one: one.with_profile(mine, kept.profile))
         self.asked = (*kept.clashes, *self._still_asked(kept))
         return kept.profile
 
@@ -239,8 +220,7 @@ class Desk:
         both = self._seen[made.title] = work.keep(mine, base)
         if both == mine:
             return made
-        self.state, *self.past = (_with_work(one, mine, both) for one in self._all_past())
-        self.future = [_with_work(one, mine, both) for one in self.future]
+        self._everywhere(lambda one: one.with_work(mine, both))
         return both
 
     def _still_asked(self, kept: people.store.Kept) -> list[people.store.Clash]:
@@ -260,21 +240,12 @@ class Desk:
     @property
     def question(self) -> str:
         """Ask which of two readings counts, where another window changed the same measure."""
-        return " ".join(map(self._question, self.asked))
+        return " ".join(question(clash, self.unit) for clash in self.asked)
 
-    def _question(self, clash: people.store.Clash) -> str:
-        mine, theirs = (
-            "nothing" if row is None else self.unit.spell(row.value * 10)
-            for row in (clash.mine, clash.theirs)
-        )
-        name = NAMES[clash.key]
-        return (
-            f"Which counts for {name}? Another window made it {theirs} while this one made it "
-            f"{mine}. {theirs} stands; enter {mine} once more if yours counts."
-        )
-
-    def _all_past(self) -> tuple[State, ...]:
-        return (self.state, *self.past)
+    def _everywhere(self, changed: Callable[[State], State]) -> None:
+        """Change what lies here and every state that can come back."""
+        self.state, *self.past = map(changed, (self.state, *self.past))
+        self.future = list(map(changed, self.future))
 
     def _save_work(self) -> None:
         try:
@@ -286,20 +257,6 @@ class Desk:
     def _stamped(self, made: Work) -> Work:
         when = datetime.now() if self._today is None else datetime.combine(self._today, _NOON)
         return replace(made, when=when.isoformat(timespec="seconds"))
-
-
-def _with_work(state: State, mine: Work, both: Work) -> State:
-    """A state with what others changed of its project; of another project it is as it was."""
-    if state.work is None or state.work.title != both.title:
-        return state
-    return replace(state, work=work.merged(mine, both, state.work))
-
-
-def _with(state: State, mine: Profile, kept: Profile) -> State:
-    """A state with what others changed between what was saved and what is kept."""
-    if state.profile is None:
-        return state
-    return replace(state, profile=people.merged(mine, kept, state.profile)[0])
 
 
 _NOON = datetime(2000, 1, 1, 12).time()
