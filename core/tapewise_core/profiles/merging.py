@@ -41,7 +41,7 @@ def merged(base: Profile, mine: Profile, theirs: Profile) -> tuple[Profile, tupl
         name: getattr(mine, name) for name in _SIMPLE if getattr(mine, name) != getattr(base, name)
     }
     for name in _GROWING:
-        changes[name] = _grown(getattr(base, name), getattr(mine, name), getattr(theirs, name))
+        changes[name] = grown(getattr(base, name), getattr(mine, name), getattr(theirs, name))
     measures, clashes = _measures(base, mine, theirs)
     return theirs.having(**changes, measures=measures), clashes
 
@@ -70,11 +70,9 @@ def _alike(one: Reading, other: Reading) -> bool:
     return (one.value, one.origin) == (other.value, other.origin)
 
 
-def _grown(
+def grown(
     base: tuple[object, ...], mine: tuple[object, ...], theirs: tuple[object, ...]
 ) -> tuple[object, ...]:
-    """Theirs without what I took away, and with what I added."""
-    if base == mine:
-        return theirs
+    """Return theirs without what I took away, and with what I added."""
     kept = [one for one in theirs if one in mine or one not in base]
     return (*kept, *(one for one in mine if one not in base and one not in kept))

@@ -7,6 +7,7 @@ from dataclasses import fields, replace
 from types import MappingProxyType
 from typing import Any
 
+from tapewise_core.profiles.merging import grown
 from tapewise_core.tasks.work_text import Work
 
 _PLACE = ("page", "measure", "when")
@@ -29,8 +30,8 @@ def merged(base: Work, mine: Work, theirs: Work) -> Work:
         if row.name in _PLACE or getattr(mine, row.name) != getattr(base, row.name)
     }
     changes["asked"] = _options(base.asked, mine.asked, theirs.asked)
-    changes["ticked"] = _grown(base.ticked, mine.ticked, theirs.ticked)
-    changes["drafts"] = _grown(base.drafts, mine.drafts, theirs.drafts)
+    changes["ticked"] = grown(base.ticked, mine.ticked, theirs.ticked)
+    changes["drafts"] = grown(base.drafts, mine.drafts, theirs.drafts)
     return replace(theirs, **changes)
 
 
@@ -40,11 +41,3 @@ def _options(
     kept = {k: text for k, text in theirs.items() if k in mine or k not in base}
     own = {k: text for k, text in mine.items() if text != base.get(k)}
     return MappingProxyType({**kept, **own})
-
-
-def _grown(
-    base: tuple[object, ...], mine: tuple[object, ...], theirs: tuple[object, ...]
-) -> tuple[object, ...]:
-    """Theirs without what I took away, and with what I added."""
-    kept = [one for one in theirs if one in mine or one not in base]
-    return (*kept, *(one for one in mine if one not in base and one not in kept))
