@@ -42,13 +42,11 @@ def remove(entry: Entry, *, for_good: bool = False) -> Path:
     """Delete one entry of the listing with all kept about her; return the file that was."""
     if entry.shipped:
         raise FilesError(f"{entry.name} is an example that came with the program and stays.")
-    whole = not entry.fault
-    identity = entry.known.id if whole else f"file{digest(entry.path.name)}"
+    identity = f"file{digest(entry.path.name)}" if entry.fault else entry.known.id
     with alone() as data:
         try:
-            own = entry.known.id if whole else ""
             gone = trash.throw_away(
-                data, entry.path, own or identity, entry.name, datetime.now(), _copies(entry)
+                data, entry.path, identity, entry.name, datetime.now(), _copies(entry)
             )
             if for_good:
                 trash.purge(data, gone.name.rpartition("-")[0])

@@ -37,9 +37,10 @@ def save(work: Work) -> None:
         private(place.parent.parent)
         private(place.parent)
         try:
-            if os.path.lexists(place) and usable(place) is None:
+            if usable(place) is not None:
+                keep_beside(place, place.with_name(place.name + BEFORE))
+            elif os.path.lexists(place):
                 _set_aside(place)  # whatever it is, it is not written over
-            _keep_before(place)
             put(place, text_of(kept).encode())
         except (OSError, ValueError) as fault:
             raise FilesError(f"{place} cannot be written: {reason(fault)}.") from fault
@@ -166,12 +167,6 @@ def _put_back(place: Path) -> bool:
     except OSError:
         return False
     return True
-
-
-def _keep_before(place: Path) -> None:
-    """Keep what stands in a place, if it can be used, for when what replaces it is spoilt."""
-    if usable(place) is not None:
-        keep_beside(place, place.with_name(place.name + BEFORE))
 
 
 def why(fault: OSError | ValueError) -> str:
