@@ -9,6 +9,7 @@ its last good state is taken up in its place.
 from __future__ import annotations
 
 import contextlib
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
@@ -132,16 +133,13 @@ def delete(work: Work) -> None:
 
 def gone(person: str | None = None) -> tuple[Gone, ...]:
     """Return the projects that can be brought back, of a person or all, the last gone first."""
-    rows = ((usable(place), trash.when(bin_)) for bin_, place in _deleted(person))
-    found = (Gone(work.title, when, work.person) for work, when in rows if work)
-    return tuple(one for one in found if one.until >= datetime.now())
+    return tuple(one for one, _, _ in _deleted(person) if one.until >= datetime.now())
 
 
 def bring_back(one: Gone) -> Work:
     """Bring back a project that was deleted; raises FilesError if its place is taken by now."""
-    for bin_, place in _deleted(None):
-        work = usable(place)
-        if work is None or Gone(work.title, trash.when(bin_), work.person) != one:
+    for there, bin_, work in _deleted():
+        if there != one:
             continue
         with alone() as data:
             if place_of(work).exists():
@@ -155,10 +153,13 @@ def bring_back(one: Gone) -> Work:
     raise FilesError(f"“{one.name}” was deleted too long ago, or is back already.")
 
 
-def _deleted(person: str | None) -> list[tuple[Path, Path]]:
+def _deleted(person: str | None = None) -> Iterator[tuple[Gone, Path, Work]]:
+    """Each project that was deleted, the folder that holds it, and what it was."""
     owner = store.id_of(person) if person is not None else None
-    rows = trash.deleted_projects(data_folder())
-    return [row for row in rows if owner in (None, row[1].parent.name)]
+    for bin_, place in trash.deleted_projects(data_folder()):
+        work = usable(place) if owner in (None, place.parent.name) else None
+        if work is not None:
+            yield Gone(work.title, trash.when(bin_), work.person), bin_, work
 
 
 def follow(owner: str, name: str) -> None:
