@@ -45,7 +45,7 @@ def look(path: Path) -> Known:
 
 def known(place: Path, paths: Iterable[Path]) -> dict[Path, Known]:
     """Return what is told of each file, from the index where it still holds."""
-    return remembered(place, paths, lambda path: look(path), _known)
+    return remembered(place, paths, look, _known)
 
 
 def _known(row: Mapping[str, object]) -> Known:

@@ -25,7 +25,7 @@ def briefs() -> dict[Path, Brief]:
     """Return what is told of each project's file."""
     owners = work_files.owners()
     paths = (place for owner in owners for place in work_files.places(owner))
-    return remembered(work_files.folder() / "index.json", paths, lambda place: look(place), _brief)
+    return remembered(work_files.folder() / "index.json", paths, look, _brief)
 
 
 def look(place: Path) -> Brief:
