@@ -10,12 +10,14 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from typing import Any
+from typing import TYPE_CHECKING
 
-from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing
-from tapewise_core.paper.packing import BORDER, GAP, ink_box, moved_to
-from tapewise_core.paper.solid import solid
+from tapewise_core.paper.packing import BORDER, GAP, ink_box
+
+if TYPE_CHECKING:
+    from tapewise_core.paper.shapes import Shape
 
 FINE = 8.0
 """The side of a square [mm]: half of it, on the average, is lost on each side of a piece."""
@@ -25,11 +27,7 @@ FINE = 8.0
 class _Way:
     """A piece turned one way."""
 
-    drawing: Drawing
-
-    @cached_property
-    def box(self) -> Box:
-        return ink_box(self.drawing)
+    shape: Shape
 
     @cached_property
     def rows(self) -> list[list[tuple[int, int]]]:
@@ -37,16 +35,8 @@ class _Way:
 
         Taken is each that comes nearer than half a gap: two pieces keep a whole one.
         """
-        import numpy as np
-        import shapely
-
-        taken = solid(self.drawing.inks).buffer(GAP / 2 + FINE * 0.71)
-        box = self.box.grown(GAP / 2)
-        down = box.top + FINE * (np.arange(math.ceil(box.height / FINE)) + 0.5)
-        across = box.left + FINE * (np.arange(math.ceil(box.width / FINE)) + 0.5)
-        shapely.prepare(taken)
-        inside: Any = shapely.contains_xy(taken, *np.meshgrid(across, down))
-        return [_runs(row) for row in inside.tolist()]
+        taken = self.shape.squares(FINE, FINE, GAP / 2, GAP / 2 + FINE * 0.71)
+        return [_runs(row) for row in taken.tolist()]
 
 
 def _runs(taken: Sequence[bool]) -> list[tuple[int, int]]:
@@ -75,7 +65,9 @@ def nested_pages(
     Largest first and longest first are tried, and what takes fewer and then shorter pages is
     kept. On a page they keep the order given; every way must fit one.
     """
-    ways = [[_Way(drawing) for drawing in piece] for piece in pieces]
+    from tapewise_core.paper.shapes import Shape
+
+    ways = [[_Way(Shape(drawing)) for drawing in piece] for piece in pieces]
     rules = (_area, _longest)
     tries = [
         _pages(ways, sorted(range(len(ways)), key=lambda i: (-rule(ways[i][0]), i)), width, longest)
@@ -85,11 +77,11 @@ def nested_pages(
 
 
 def _area(way: _Way) -> float:
-    return way.box.width * way.box.height
+    return way.shape.box.width * way.shape.box.height
 
 
 def _longest(way: _Way) -> float:
-    return max(way.box.width, way.box.height)
+    return max(way.shape.box.width, way.shape.box.height)
 
 
 def _length(page: Sequence[Drawing]) -> float:
@@ -122,16 +114,16 @@ class _Page:
         found = [(*self._first_free(way, smeared), way) for way in ways]
         row, column, way = min(found, key=lambda f: (f[0] + len(f[2].rows), f[1]))
         top = BORDER + row * FINE
-        if top + way.box.height + BORDER > longest:
+        if top + way.shape.box.height + BORDER > longest:
             return False
         self._mark(way, row, column)
-        self.laid[index] = moved_to(way.drawing, BORDER + column * FINE, top)
+        self.laid[index] = way.shape.at(Point(BORDER + column * FINE, top))
         return True
 
     def _first_free(self, way: _Way, smeared: dict[tuple[int, int], int]) -> tuple[int, int]:
         """The first row, and in it the first column, where no square is taken twice."""
         taken = self.taken
-        places = max(self.columns - math.ceil((way.box.width + GAP) / FINE), 0) + 1
+        places = max(self.columns - math.ceil((way.shape.box.width + GAP) / FINE), 0) + 1
         whole = (1 << places) - 1
         for row in range(len(taken) + 1):
             blocked = 0
