@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from tapewise_core.paper.footing import Flags, Footing
+from tapewise_core.paper.footing import Footing
+from tapewise_core.paper.lattice import Flags
 
 _ROUND = 32
 """Tables are this much larger than need be, so that many pairs share their transforms."""

@@ -13,11 +13,9 @@ from numpy.typing import NDArray
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.paper.grid import Near
-from tapewise_core.paper.lattice import Floats, Lattice, Whole
+from tapewise_core.paper.lattice import Flags, Floats, Lattice, Whole
 from tapewise_core.paper.packing import GAP
 from tapewise_core.paper.shapes import SQUARE, Shape
-
-Flags = NDArray[np.bool_]
 
 
 @dataclass(frozen=True, eq=False)

@@ -26,6 +26,7 @@ WARY = 1.0
 """A strip counts as so much narrower [mm], since ink between two spots may reach further than they
 do (our choice)."""
 
+Flags = NDArray[np.bool_]
 Floats = NDArray[np.float64]
 Whole = NDArray[np.int64]
 

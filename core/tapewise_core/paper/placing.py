@@ -13,9 +13,9 @@ import numpy as np
 
 from tapewise_core.paper.apart import Apart
 from tapewise_core.paper.begun import Begun, Placed
-from tapewise_core.paper.footing import Flags, Footing
+from tapewise_core.paper.footing import Footing
 from tapewise_core.paper.grid import Cell, Grid
-from tapewise_core.paper.lattice import Floats, Lattice
+from tapewise_core.paper.lattice import Flags, Floats, Lattice
 from tapewise_core.paper.packing import BORDER, GAP
 from tapewise_core.paper.settling import THIN, Layout, settled
 from tapewise_core.paper.shapes import Shape
@@ -25,7 +25,6 @@ KEPT = 12
 
 TRIED = 4
 """Places tried for each piece and beginning, each in a page of its own (our choice)."""
-
 
 SETTLED = 3
 """How many layouts settle at most (our choice)."""
@@ -37,17 +36,17 @@ def placed(shapes: Sequence[Shape], *grids: Grid) -> Layout:
 
     The pieces settle in one layout after another, until no other seems to need fewer pages.
     """
-    found = sorted((one for grid in grids for one in _tried(shapes, grid)), key=lambda f: f[0].cost)
+    found = sorted((one for grid in grids for one in _tried(shapes, grid)), key=lambda f: f.cost)
     best: Layout | None = None
-    for begun, grid in found[:SETTLED]:
+    for begun in found[:SETTLED]:
         if best is None or begun.cost[:3] < best.cost[:3]:
-            layout = settled(begun.laid(), grid)
+            layout = settled(begun.laid())
             best = layout if best is None else min(best, layout, key=lambda one: one.cost)
     assert best
     return best
 
 
-def _tried(shapes: Sequence[Shape], grid: Grid) -> list[tuple[Begun, Grid]]:
+def _tried(shapes: Sequence[Shape], grid: Grid) -> list[Begun]:
     """The best few ways of laying the pieces on one grid."""
     lattice = Lattice.over(grid)
     ways = [[Footing(way, bool(n), lattice) for n, way in enumerate(one.ways)] for one in shapes]
@@ -55,7 +54,7 @@ def _tried(shapes: Sequence[Shape], grid: Grid) -> list[tuple[Begun, Grid]]:
     begun = [Begun()]
     for index in sorted(range(len(shapes)), key=lambda i: (-_area(shapes[i]), i)):
         begun = search.further(begun, index, ways[index])
-    return [(one, grid) for one in begun]
+    return begun
 
 
 def _area(shape: Shape) -> float:

@@ -10,9 +10,9 @@ import numpy as np
 
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing
-from tapewise_core.paper.footing import Flags, Footing, printed_at
+from tapewise_core.paper.footing import Footing, printed_at
 from tapewise_core.paper.grid import Cell, Grid, carrying
-from tapewise_core.paper.lattice import NEAR, Floats, Lattice, Whole
+from tapewise_core.paper.lattice import NEAR, Flags, Floats, Lattice, Whole
 from tapewise_core.paper.packing import BORDER, GAP
 
 if TYPE_CHECKING:
@@ -66,9 +66,9 @@ class Laid:
     place: Point
 
 
-def settled(laid: Sequence[Laid], grid: Grid) -> Layout:
+def settled(laid: Sequence[Laid]) -> Layout:
     """Return the pieces where they need fewest pages, all within a step of where they lie."""
-    near = [_Near.about(one, grid) for one in laid]
+    near = [_Near.about(one) for one in laid]
     chosen = [MIDDLE] * len(near)
     for _ in range(ROUNDS):
         before = list(chosen)
@@ -106,7 +106,8 @@ class _Near:
     column: int
 
     @staticmethod
-    def about(laid: Laid, grid: Grid) -> _Near:
+    def about(laid: Laid) -> _Near:
+        grid = laid.footing.lattice.grid
         row, column = int(laid.place.y // grid.height), int(laid.place.x // grid.width)
         inside = Point(
             laid.place.x - (column - 1) * grid.width, laid.place.y - (row - 1) * grid.height

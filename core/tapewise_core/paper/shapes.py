@@ -8,13 +8,12 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 import numpy as np
-from numpy.typing import NDArray
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine, extent
 from tapewise_core.paper.grid import line_of
-from tapewise_core.paper.lattice import Floats
+from tapewise_core.paper.lattice import Flags, Floats
 from tapewise_core.paper.packing import ink_box, turned
 from tapewise_core.paper.solid import solid
 
@@ -28,8 +27,6 @@ later."""
 
 SQUARE = 8.0
 """The side of the squares that a piece's area is counted in [mm]."""
-
-Flags = NDArray[np.bool_]
 
 
 @dataclass(frozen=True, eq=False)
