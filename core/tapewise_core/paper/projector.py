@@ -98,17 +98,15 @@ def _large_words(piece: Drawing) -> list[TextLine]:
 def _free_place(piece: Drawing, label: Sequence[TextLine]) -> tuple[Point, float]:
     """The upper left corner of the place next to where the label is that holds it inside the
     piece and off its grain's arrow, and the size it is set in [mm]: as large as may be."""
-    from shapely import LineString, Polygon, box, union_all
+    from shapely import LineString, Polygon, box, prepare, union_all
 
     strokes = [ink for ink in piece.inks if isinstance(ink, Stroke)]
-    lines = [[(p.x, p.y) for p in ink.corners()] for ink in strokes]
-    cuts = [line for ink, line in zip(strokes, lines, strict=True) if ink.layer is Layer.CUT]
-    named = zip(strokes, lines, strict=True)
-    marks = [line for ink, line in named if ink.name.startswith("grain")]
-    room: BaseGeometry = union_all([Polygon(line) for line in cuts if len(line) > 3]).buffer(
-        -INSIDE
-    )
-    room = room.difference(union_all([LineString(line) for line in marks]).buffer(INSIDE / 2))
+    cuts = [_corners(ink) for ink in strokes if ink.layer is Layer.CUT]
+    marks = [_corners(ink) for ink in strokes if ink.name.startswith("grain")]
+    whole: BaseGeometry = union_all([Polygon(line) for line in cuts if len(line) > 3])
+    grain = union_all([LineString(line) for line in marks])
+    room = whole.buffer(-INSIDE).difference(grain.buffer(INSIDE / 2))
+    prepare(room)
     where, at = ink_box(piece), label[0].at
     places = sorted(
         (Point(float(x), float(y)) for x, y in product(
@@ -124,6 +122,10 @@ def _free_place(piece: Drawing, label: Sequence[TextLine]) -> tuple[Point, float
             if room.contains(box(place.x, place.y, place.x + wide, place.y + high)):
                 return place, size
     return at, label[0].size
+
+
+def _corners(stroke: Stroke) -> list[tuple[float, float]]:
+    return [(point.x, point.y) for point in stroke.corners()]
 
 
 def _on_grid(box: Box, step: float) -> Box:
