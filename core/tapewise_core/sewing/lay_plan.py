@@ -12,13 +12,13 @@ from tapewise_core.drafting.picturing.sheet import Flattened, Sheet
 from tapewise_core.drafting.picturing.signs import arrow
 from tapewise_core.drafting.picturing.words import Words, in_lines
 from tapewise_core.drafting.piece import Pattern, Piece
-from tapewise_core.geometry.outline import Box, box_of
+from tapewise_core.geometry.outline import Box, box_of, polygon
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Dash, Drawing, Layer
 from tapewise_core.sewing.cloth_needed import cloth_needed
 from tapewise_core.sewing.laying import Lying, copies, in_rows
-from tapewise_core.sewing.wedges import best, is_wedge
+from tapewise_core.sewing.wedges import Ranks, best, is_wedge
 from tapewise_core.units import Unit
 
 WIDE, HIGH = 96.0, 190.0
@@ -76,12 +76,12 @@ def lying(pattern: Pattern, cloth: Cloth) -> Iterator[Lying]:
     placed, along = in_rows((one for piece in others for one in copies(piece, usable)), usable)
     yield from (replace(one, across=one.across + edge) for one in placed)
     for piece in filter(is_wedge, pattern.pieces):
-        yield from _head_to_tail(piece, usable, edge, along)
-        along += best(piece, usable).length
+        ranks = best(piece, usable)
+        yield from _head_to_tail(piece, ranks, edge, along)
+        along += ranks.length
 
 
-def _head_to_tail(piece: Piece, usable: float, edge: float, along: float) -> Iterator[Lying]:
-    ranks = best(piece, usable)
+def _head_to_tail(piece: Piece, ranks: Ranks, edge: float, along: float) -> Iterator[Lying]:
     for number in range(piece.count):
         x, y = ranks.place(piece, number)
         upside = number % ranks.many % 2 == 1
@@ -124,12 +124,12 @@ def _names(sheet: Sheet, pieces: tuple[Lying, ...]) -> None:
     small: list[tuple[Words, Place]] = []
     for one in pieces:
         words = Words.of(title(one.piece.name), size=SIZE)
-        inside = (at for at in map(sheet.at, _inside(one)) if sheet.placing.room(words, at))
-        middle = next(inside, None)
-        if middle is None:
-            small.append((words, sheet.at(_middle(one))))
+        for middle in map(sheet.at, _inside(one)):
+            if rows := sheet.placing.room(words, middle):
+                sheet.placing.put(words, middle, rows)
+                break
         else:
-            sheet.placing.put(words, middle, sheet.placing.room(words, middle) or [])
+            small.append((words, sheet.at(_middle(one))))
     for one in pieces if small else ():
         x, y = sheet.at(_middle(one))
         across, along = (size * sheet.scale / 2 for size in one.size)
@@ -142,21 +142,16 @@ def _names(sheet: Sheet, pieces: tuple[Lying, ...]) -> None:
 
 def _inside(one: Lying) -> Iterator[Point]:
     """Places inside a piece, its middle first."""
+    from shapely import contains_xy
+
     lines = one.outlines()
+    shapes = [polygon(line) for line in lines]
     box = box_of(point for line in lines for point in line)
     for down in SHARES:
         for right in SHARES:
             at = Point(box.left + right * box.width, box.top + down * box.height)
-            if sum(_ray(at, line) for line in lines) % 2:
+            if sum(contains_xy(shape, at.x, at.y) for shape in shapes) % 2:
                 yield at
-
-
-def _ray(at: Point, line: Sequence[Point]) -> int:
-    """How often a ray from a place to the right crosses a closed line."""
-    return sum(
-        (a.y > at.y) != (b.y > at.y) and at.x < a.x + (at.y - a.y) * (b.x - a.x) / (b.y - a.y)
-        for a, b in zip(line, (*line[1:], line[0]), strict=True)
-    )
 
 
 def _middle(one: Lying) -> Point:
