@@ -125,6 +125,11 @@ def sync_folder(folder: Path) -> None:
             os.close(handle)
 
 
+def why(fault: OSError | ValueError) -> str:
+    """Return why a file cannot be used, as the end of a sentence."""
+    return f"it cannot be read: {reason(fault)}" if isinstance(fault, OSError) else str(fault)
+
+
 def reason(fault: OSError | ValueError) -> str:
     """Return what the system says is wrong, as the end of a sentence."""
     says = (fault.strerror or "") if isinstance(fault, OSError) else "its name is not possible"

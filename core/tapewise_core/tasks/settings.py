@@ -12,7 +12,7 @@ from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, OptionError
-from tapewise_core.profiles.files import aside_of, keep_beside, put, reason
+from tapewise_core.profiles.files import aside_of, keep_beside, put, reason, why
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.sewing.machines import Machine, read_machines
 from tapewise_core.tasks.json_object import read_object
@@ -62,18 +62,14 @@ def found() -> Found:
     except FileNotFoundError:
         return Found(Settings())
     except (OSError, ValueError) as fault:
-        why = f"{data / _NAME} cannot be used ({legible(_why(fault))})"
+        wrong = f"{data / _NAME} cannot be used ({legible(why(fault))})"
     try:
         good = _read(data / _BEFORE).settings
     except (OSError, ValueError):
-        return Found(Settings(), f"{why}; nothing is set. Setting anything begins it anew.")
+        return Found(Settings(), f"{wrong}; nothing is set. Setting anything begins it anew.")
     told = ", ".join(f"{key}={value}" for key, value in asdict(good).items() if value)
-    says = f"{why}; what was set before counts: {told or 'nothing'}. "
+    says = f"{wrong}; what was set before counts: {told or 'nothing'}. "
     return Found(good, f"{says}“tapewise settings --restore” takes it up again.")
-
-
-def _why(fault: OSError | ValueError) -> str:
-    return f"it cannot be read: {reason(fault)}" if isinstance(fault, OSError) else str(fault)
 
 
 def _read(place: Path) -> Found:

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from tapewise_core.errors import FilesError
 from tapewise_core.profiles import store
-from tapewise_core.profiles.files import aside_of, keep_beside, put, reason
+from tapewise_core.profiles.files import aside_of, keep_beside, put, reason, why
 from tapewise_core.profiles.folders import alone, data_folder, private
 from tapewise_core.profiles.slug import marked_slug, slug
 from tapewise_core.tasks.json_object import text_in
@@ -167,11 +167,6 @@ def _put_back(place: Path) -> bool:
     except OSError:
         return False
     return True
-
-
-def why(fault: OSError | ValueError) -> str:
-    """Return why a file cannot be used, as the end of a sentence."""
-    return f"it cannot be read: {reason(fault)}" if isinstance(fault, OSError) else str(fault)
 
 
 def _set_aside(place: Path) -> Path | None:

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
+from tapewise_core.profiles.files import why
 from tapewise_core.profiles.memory import remembered
 from tapewise_core.tasks import work_files
 from tapewise_core.tasks.json_object import text_in
@@ -33,7 +34,7 @@ def look(place: Path) -> Brief:
     try:
         work, _ = work_of(text_in(place))
     except (OSError, ValueError) as fault:
-        return Brief(fault=work_files.why(fault))
+        return Brief(fault=why(fault))
     return Brief(work.person, work.when)
 
 
