@@ -18,7 +18,7 @@ from tapewise_core.paper.document import (
 )
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.safe import plain
-from tapewise_core.writers.document_tables import grid, halves, widths
+from tapewise_core.writers.document_tables import GREY, LEADING, grid, halves, widths
 from tapewise_core.writers.lettering import FONT, Lettering
 from tapewise_core.writers.pdf_pen import POINTS
 from tapewise_core.writers.pdf_picture import picture
@@ -62,7 +62,7 @@ class BlockSetter:
         """A label with a line below it to write on."""
         from reportlab.lib.colors import HexColor
 
-        rule = [("LINEBELOW", (0, 0), (-1, -1), 0.5, HexColor("#777777"))]
+        rule = [("LINEBELOW", (0, 0), (-1, -1), 0.5, HexColor(GREY))]
         return grid([[self.words(label, CELL)]], [WRITTEN - 8], style=rule, low=13.0)
 
     def block(self, block: Block) -> Flowable:
@@ -92,7 +92,7 @@ class BlockSetter:
         from reportlab.platypus import Paragraph as Flowing
 
         style = ParagraphStyle(
-            "words", fontName=FONT, fontSize=size, leading=size * 1.35,
+            "words", fontName=FONT, fontSize=size, leading=size * LEADING,
             spaceBefore=before, spaceAfter=4,
         )  # fmt: skip
         return Flowing(escape(self.lettering.shaped(plain(text)), quote=False), style)

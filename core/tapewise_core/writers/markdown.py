@@ -17,6 +17,7 @@ from tapewise_core.paper.document import (
     Table,
     Ticks,
 )
+from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.safe import plain
 
 _MARKS = re.compile(r"([\\`*_\[\]<>|])")
@@ -51,7 +52,7 @@ def _block(block: Block) -> str:
         case FillIn():
             return _to_fill(block)
         case Figure(picture, text, file):
-            return f"{escaped(text)}\n\n![{escaped(picture.title)}]({file})"
+            return f"{escaped(text)}\n\n{_shown(picture, file)}"
 
 
 def _table(head: tuple[str, ...], rows: tuple[tuple[str, ...], ...]) -> str:
@@ -78,8 +79,12 @@ def _step(step: NumberedStep) -> str:
     """A bold number rather than a list, which would start again after each picture."""
     text = f"**{step.number}.** {escaped(step.text)}"
     shown = ((step.picture, step.file), (step.aside, step.aside_file))
-    pictures = (f"![{escaped(drawn.title)}]({file})" for drawn, file in shown if drawn and file)
+    pictures = (_shown(drawn, file) for drawn, file in shown if drawn and file)
     return "\n\n".join((text, *pictures))
+
+
+def _shown(picture: Drawing, file: str) -> str:
+    return f"![{escaped(picture.title)}]({file})"
 
 
 def escaped(text: str) -> str:
