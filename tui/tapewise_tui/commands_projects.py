@@ -178,7 +178,10 @@ def noted(one: Work, unit: Unit) -> None:
 
 def settings(options: argparse.Namespace) -> int:
     """Show what is set, set it, or take up what was set before."""
-    now, fault = kept.restore() if options.restore else kept.settings(), kept.found().fault
+    if options.restore:
+        kept.restore()
+    found = kept.found()
+    now, fault = found.settings, found.fault
     for setting in options.setting:
         key, equals, value = setting.partition("=")
         if not equals:

@@ -8,11 +8,12 @@ from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.store import Clash, Gone, State
 from tapewise_core.tasks.people_changes import Change, changes
 from tapewise_core.units import Unit
+from tapewise_tui import words
 
 
 def state_lines(states: Sequence[State], unit: Unit) -> Iterator[str]:
     """Return every state kept, the newest first, with what changed from the one before."""
-    many = "1 state" if len(states) == 1 else f"{len(states)} states"
+    many = words.count(len(states), "state")
     yield f"{states[0].profile.name}, {many}; 1 is how she is now:"
     for number, state in enumerate(states, start=1):
         when = state.when.isoformat(" ", "minutes")
