@@ -139,7 +139,7 @@ class Length:
 
     def called(self, name: str) -> Length:
         """Return the same length under a name, its working forgotten."""
-        return Length(self.mm, (f"{name} ", self.mm))
+        return named(name, self.mm)
 
     def _is_nothing(self) -> bool:
         """Nobody adds a zero, whether it has a name or not."""
