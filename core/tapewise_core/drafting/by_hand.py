@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import pairwise
+from itertools import count, pairwise
 
 from tapewise_core.drafting.curve_steps import Curve
 from tapewise_core.drafting.draft import Draft
@@ -117,13 +117,13 @@ def _shape(paper: DraftingPaper, step: Curve) -> _Shape:
             abs(at - other) > CLOSE for other in nodes
         ):
             nodes[at] = name
-    spans: Sequence[Span] = []
+    spans: list[Span] = []
     done = 0.0
     for run in runs(step.path):
         end = done + run.path.length()
         first, last = _snapped(done, nodes), _snapped(end, nodes)
         if run.straight:
-            spans = (*spans, (first, last))
+            spans.append((first, last))
         else:
             inside = [at - done for at in nodes if done + CLOSE < at < end - CLOSE]
             for at in bent_points(run.path, inside)[1:-1]:
@@ -131,8 +131,8 @@ def _shape(paper: DraftingPaper, step: Curve) -> _Shape:
         nodes.setdefault(first, "")
         nodes.setdefault(last, "")
         done = end
-    spans = _in_line(step.path, spans)
-    return _Shape(tuple(_Node(at, nodes[at]) for at in sorted(nodes)), spans)
+    found = tuple(_Node(at, nodes[at]) for at in sorted(nodes))
+    return _Shape(found, _in_line(step.path, spans))
 
 
 def _snapped(at: float, nodes: dict[float, str]) -> float:
@@ -142,14 +142,10 @@ def _snapped(at: float, nodes: dict[float, str]) -> float:
 
 def _named(draft: Draft, shape: _Shape) -> _Shape:
     """Number the nodes that have no name."""
-    taken = (name[1:] for name in draft.paper.points if name[0] == CURVE)
-    number = max((int(digits) for digits in taken if digits.isdigit()), default=0)
-    nodes = []
-    for node in shape.nodes:
-        if not node.name:
-            number += 1
-            node = replace(node, name=f"{CURVE}{number}")
-        nodes.append(node)
+    numbers = count(draft.paper.next_of(CURVE))
+    nodes = (
+        node if node.name else replace(node, name=f"{CURVE}{next(numbers)}") for node in shape.nodes
+    )
     return replace(shape, nodes=tuple(nodes))
 
 

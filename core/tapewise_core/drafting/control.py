@@ -9,12 +9,12 @@ from itertools import combinations
 
 from tapewise_core.drafting.curve_steps import Curve, Round
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.drafting_paper import SAME
 from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.piece import EdgeRun, Pattern, Seam, SeamKind
 from tapewise_core.drafting.steps import Straight
 from tapewise_core.geometry.path import Path
-from tapewise_core.geometry.point import Point
 from tapewise_core.paper.document import Block, Document, Heading, Paragraph, Table
 from tapewise_core.text.told import LineName
 from tapewise_core.units import Unit
@@ -25,9 +25,6 @@ works as printed comes within, and a millimetre for the pencil)."""
 
 DIAGONALS = 3
 """So many diagonals of a piece are measured (our choice)."""
-
-SAME = 0.01
-"""Points nearer than this are one [mm]."""
 
 Row = tuple[str, str, str, str]
 
@@ -107,7 +104,7 @@ def controls(draft: Draft, before: int = 0) -> Iterator[Control]:
         steps = tuple(sorted({marked[one], marked[other]}))
         yield Control(f"{one} straight to {other}", by, steps)
     for name, path in draft.paper.lines.items():
-        ends = _letter(draft, path.start), _letter(draft, path.end)
+        ends = draft.paper.letter(path.start), draft.paper.letter(path.end)
         if name in drawn and all(ends) and ends[0] != ends[1]:
             words = f"{LineName(name)}, {ends[0]} to {ends[1]}"
             yield Control(words, path.length(), drawn[name])
@@ -147,7 +144,7 @@ def _diagonals(draft: Draft) -> list[tuple[str, str]]:
 def _corners(draft: Draft) -> list[str]:
     """The letters at which the pattern's lines end, in the order round the piece."""
     ends = [end for path in _outline(draft) for end in (path.start, path.end)]
-    names = list(dict.fromkeys(filter(None, (_letter(draft, end) for end in ends))))
+    names = list(dict.fromkeys(filter(None, map(draft.paper.letter, ends))))
     x = sum(draft[name].x for name in names) / max(len(names), 1)
     y = sum(draft[name].y for name in names) / max(len(names), 1)
     return sorted(names, key=lambda name: math.atan2(draft[name].y - y, draft[name].x - x))
@@ -159,11 +156,6 @@ def _outline(draft: Draft) -> Iterator[Path]:
         if name not in ("cutting_line", "waist_dart"):
             closed = (path.end - path.start).length() < SAME
             yield from (Path((segment,)) for segment in path.segments) if closed else (path,)
-
-
-def _letter(draft: Draft, at: Point) -> str:
-    points = draft.paper.points.items()
-    return next((name for name, point in points if (point - at).length() < SAME), "")
 
 
 def _sewn(pattern: Pattern, seam: Seam, unit: Unit) -> tuple[str, str, str, str, str]:

@@ -11,6 +11,9 @@ from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 
+SAME = 0.01
+"""Places nearer to each other than this are one [mm]."""
+
 
 @dataclass(frozen=True, slots=True)
 class DraftingPaper:
@@ -59,9 +62,22 @@ class DraftingPaper:
             raise DraftError(f"There is no point {name} on the paper yet; so far: {known}.")
         return self.points[name]
 
+    def letter(self, at: Point) -> str:
+        """Return the letter that stands at a place, empty without one."""
+        return next((name for name, point in self.points.items() if _same(point, at)), "")
+
+    def next_of(self, family: str) -> int:
+        """Return the number of the next point of a family, such as C1, C2 and so on."""
+        numbers = (name[1:] for name in self.points if name[0] == family)
+        return 1 + max((int(digits) for digits in numbers if digits.isdigit()), default=0)
+
     def line(self, name: str) -> Path:
         """Return a line by its name; raises DraftError if it is not there yet."""
         if name not in self.lines:
             known = ", ".join(self.lines) or "none"
             raise DraftError(f"There is no line “{name}” on the paper yet; so far: {known}.")
         return self.lines[name]
+
+
+def _same(one: Point, other: Point) -> bool:
+    return (one - other).length() < SAME

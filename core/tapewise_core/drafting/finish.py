@@ -6,18 +6,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.drafting_paper import SAME
 from tapewise_core.drafting.finished import finished, notch_mark
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.notch_step import Notches
 from tapewise_core.drafting.outline_step import Outline
 from tapewise_core.drafting.piece import Edge, Notch, Piece
 from tapewise_core.geometry.path import ruled
-from tapewise_core.geometry.point import Point
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import Length, mm
-
-SAME = 0.01
-"""A letter this near to an edge's end stands there [mm]."""
 
 
 def with_allowances(draft: Draft, piece: Piece) -> Draft:
@@ -96,18 +93,13 @@ def _stem(edge: Edge) -> str:
 
 def _measured(draft: Draft, edge: Edge, distance: float) -> tuple[str, float]:
     """From which end a place on an edge is measured, and how far [mm]."""
-    start, end = _letter(draft, edge.path.start), _letter(draft, edge.path.end)
+    start, end = draft.paper.letter(edge.path.start), draft.paper.letter(edge.path.end)
     if start:
         return start, distance
     words, at_start = _end_words(edge)
     if end or not at_start:
         return end or words, edge.path.length() - distance
     return words, distance
-
-
-def _letter(draft: Draft, at: Point) -> str:
-    points = draft.paper.points.items()
-    return next((name for name, point in points if (point - at).length() < SAME), "")
 
 
 def _end_words(edge: Edge) -> tuple[str, bool]:

@@ -20,7 +20,7 @@ DEEPER = cm(3)
 def draft_facing(half: Draft, name: str, style: NeckStyle) -> Draft:
     """Return a facing traced from the half it is sewn to; ``name`` is back or front."""
     neckline = half.paper.line("neckline")
-    start, neck = _letters(neckline, half)
+    start, neck = half.paper.letter(neckline.start), half.paper.letter(neckline.end)
     width = style.facing_width
     way = half.paper.line("shoulder").leaving()
     further = _further(half, neck, way)
@@ -46,21 +46,8 @@ def _further(half: Draft, neck: str, way: Vector) -> str:
     return ""
 
 
-def _letters(neckline: Path, half: Draft) -> tuple[str, str]:
-    """The letters at the neckline's ends."""
-
-    def at(place: Point) -> str:
-        points = half.paper.points.items()
-        return next(name for name, point in points if (point - place).length() < SAME)
-
-    return at(neckline.start), at(neckline.end)
-
-
 STRAIGHT = 0.05
 """A point that is seen from the neck within this angle of the shoulder lies on it [degrees]."""
-
-SAME = 1e-6
-"""Points nearer than this are one [mm]: rounding."""
 
 
 def _outer(draft: Draft, neck: str, name: str, style: NeckStyle) -> Path:

@@ -111,17 +111,18 @@ def set_off(draft: Draft, start: str, name: str, to: Point, called: str | Told) 
     """
     way = to - draft[start]
     if abs(way.x) < HAIR:
-        verb = draft.down if way.y > 0 else draft.up
-        return verb(start, name, mm(abs(way.y)), called)
+        return _upright(draft, start, name, way.y, called)
     out = draft.across if way.x > 0 else draft.inward
     if abs(way.y) < HAIR:
         return out(start, name, mm(abs(way.x)), called)
-    helps = (point[1:] for point in draft.paper.points if point[0] == HELP)
-    number = 1 + max((int(digits) for digits in helps if digits.isdigit()), default=0)
-    beside = f"{HELP}{number}"
+    beside = f"{HELP}{draft.paper.next_of(HELP)}"
     draft = out(start, beside, mm(abs(way.x)), f"a help for {name}")
-    verb = draft.down if way.y > 0 else draft.up
-    return verb(beside, name, mm(abs(way.y)), called)
+    return _upright(draft, beside, name, way.y, called)
+
+
+def _upright(draft: Draft, start: str, name: str, by: float, called: str | Told) -> Draft:
+    verb = draft.down if by > 0 else draft.up
+    return verb(start, name, mm(abs(by)), called)
 
 
 def on_line(draft: Draft, line: tuple[str, str], name: str, at: Point, called: str | Told) -> Draft:
