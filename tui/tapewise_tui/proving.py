@@ -117,7 +117,7 @@ def changed(proof: Proof, desk: Desk) -> str:
     tried = drafting.of(desk.profile, drafting.with_mend(desk.work, proof), desk)
     if isinstance(tried, str):
         return f"{offered}."
-    after = next((p for p in tried.proofs if (p.id, p.of) == (proof.id, proof.of)), None)
+    after = next((p for p in tried.proofs if p.about == proof.about), None)
     if after is None:
         return f"{offered}; then there is nothing to prove here."
     step = f"{_value(proof.value, proof, desk.unit)} → {_value(after.value, proof, desk.unit)}"

@@ -50,6 +50,9 @@ class ProofId(StrEnum):
     NOTCHES = "notches"
 
 
+About = tuple[ProofId, str]
+"""Which proof: its id, and what it is of."""
+
 NAMES = {
     ProofId.WAIST: "{of} over the body",
     ProofId.GIRTH: "{of} of the garment",
@@ -99,6 +102,11 @@ class Proof:
     sure: float = 1.0
     mend: Mend | None = None
     against: Told = ()
+
+    @property
+    def about(self) -> About:
+        """What tells it from every other proof of a draft."""
+        return self.id, self.of
 
     @property
     def told(self) -> Told:

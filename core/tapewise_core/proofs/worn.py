@@ -17,7 +17,7 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.proofs.fit import least_share
 from tapewise_core.proofs.levels import ASKED, HALF_A_FIT
 from tapewise_core.proofs.neck import HEAD_ROOM
-from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.proofs.proof import About, Case, ProofId
 from tapewise_core.proofs.side import HALFWAY
 from tapewise_core.proofs.sleeve import hand_share
 from tapewise_core.proofs.stride import least_round
@@ -27,9 +27,6 @@ Many = NDArray[np.float64]
 
 Bodies = Mapping[str, Many]
 """The numbers of many bodies, by name."""
-
-About = tuple[ProofId, str]
-"""Which proof: its id, and what it is of."""
 
 
 def body_side(pattern: Pattern) -> dict[str, float]:
@@ -56,12 +53,14 @@ def rooms(case: Case, bodies: Bodies) -> dict[About, Many]:
     ``bodies`` is the :func:`body_side` of many at once. A proof holds for those with no less
     than nothing left; proofs that know no body are left out.
     """
+    asked = (level for level in case.facts.levels if level.asked is not None)
+    moved = {level.name: _moved(level, case, bodies) for level in asked}
     return {
         **_ways_in(case, bodies),
         **_stride(case, bodies),
         **_underarm(case, bodies),
-        **_girths(case, bodies),
-        **_as_asked(case, bodies),
+        **_girths(case, bodies, moved),
+        **_as_asked(case, bodies, moved),
     }
 
 
@@ -102,13 +101,11 @@ def _underarm(case: Case, bodies: Bodies) -> dict[About, Many]:
     }
 
 
-def _girths(case: Case, bodies: Bodies) -> dict[About, Many]:
+def _girths(case: Case, bodies: Bodies, moved: Bodies) -> dict[About, Many]:
     """Each girth over the least that the cloth allows for these bodies, and a hand through it."""
-    levels = {one.name.replace("_", " "): one for one in case.facts.levels if one.asked is not None}
-    moved = {name: _moved(level, case, bodies) for name, level in levels.items()}
     found: dict[About, Many] = {}
     for one in case.pattern.girths:
-        given = one.garment + moved.get(one.name, 0.0)
+        given = one.garment + moved.get(one.name.replace(" ", "_"), 0.0)
         least = bodies[f"{one.name} round"] * least_share(one.name, case.cloth)
         found[ProofId.GIRTH, one.name] = given - least
         if one.name == "sleeve hem" and case.facts.hand:
@@ -116,13 +113,14 @@ def _girths(case: Case, bodies: Bodies) -> dict[About, Many]:
     return found
 
 
-def _as_asked(case: Case, bodies: Bodies) -> dict[About, Many]:
+def _as_asked(case: Case, bodies: Bodies, moved: Bodies) -> dict[About, Many]:
     """How far the ease at each level may still move before it is another fit."""
-    levels = {level.name: level for level in case.facts.levels if level.asked is not None}
+    levels = {level.name: level for level in case.facts.levels}
     found: dict[About, Many] = {}
     for about, asked in ASKED.items():
-        if level := levels.get(asked.level):
-            off = _moved(level, case, bodies) - (bodies[f"{level.name} girth"] - level.body)
+        if asked.level in moved:
+            more = bodies[f"{asked.level} girth"] - levels[asked.level].body
+            off = moved[asked.level] - more
             found[about, ""] = np.where(np.isinf(off), np.inf, HALF_A_FIT - np.abs(off))
     return found
 

@@ -13,9 +13,9 @@ from dataclasses import replace
 
 import numpy as np
 
-from tapewise_core.proofs.proof import Case
+from tapewise_core.proofs.proof import About, Case
 from tapewise_core.proofs.verdict import verdict
-from tapewise_core.proofs.worn import About, Many, rooms
+from tapewise_core.proofs.worn import Many, rooms
 from tapewise_core.tasks.doubt import Doubt, doubt_of
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.following import Following, following
@@ -34,8 +34,7 @@ WORTH_TAKING = 0.01
 def how_sure(drafted: Drafted) -> Drafted:
     """Return the same draft with each proof as sure as it is, and the verdict on them all.
 
-    Takes a handful of drafts; safe in a worker. A draft that has its
-    verdict is returned as it is.
+    Takes a handful of drafts; safe in a worker. A draft that has its verdict is returned as it is.
     """
     if drafted.verdict is not None:
         return drafted
@@ -45,9 +44,7 @@ def how_sure(drafted: Drafted) -> Drafted:
     case = Case(drafted.pattern, drafted.style, drafted.cloth)
     model, drawn = following(drafted, doubt), doubt.draw(BODIES)
     sure = _shares(case, model.of(drawn))
-    proofs = tuple(
-        replace(proof, sure=sure.get((proof.id, proof.of), 1.0)) for proof in drafted.proofs
-    )
+    proofs = tuple(replace(proof, sure=sure.get(proof.about, 1.0)) for proof in drafted.proofs)
     return replace(drafted, proofs=proofs, verdict=verdict(proofs, _helps(case, model, doubt)))
 
 
@@ -58,7 +55,8 @@ def _helps(case: Case, model: Following, doubt: Doubt) -> str | None:
     def sure(bodies: Many) -> float:
         return sum(_shares(case, model.of(bodies)).values())
 
-    gains = {key: sure(doubt.knowing(key, drawn)) - sure(drawn) for key in doubt.keys}
+    now = sure(drawn)
+    gains = {key: sure(doubt.knowing(key, drawn)) - now for key in doubt.keys}
     best = max(gains, key=lambda key: gains[key])
     return best if gains[best] >= WORTH_TAKING else None
 

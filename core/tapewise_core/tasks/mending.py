@@ -42,16 +42,19 @@ def mended(drafted: Drafted, wanted: Callable[[], bool] = lambda: True) -> Draft
     Takes no time where every proof holds; what was tried before stays. Safe in a worker: once it
     is no longer ``wanted``, nothing more is drafted, and what it returns is of no use.
     """
-    if all(proof.holds or proof.mend or proof.against for proof in drafted.proofs):
+    if all(map(_seen_to, drafted.proofs)):
         return drafted
     known: Tried = {}
     proofs = tuple(
-        proof
-        if proof.holds or proof.mend or proof.against
-        else _with_mend(Trial(drafted, proof, known, wanted))
+        proof if _seen_to(proof) else _with_mend(Trial(drafted, proof, known, wanted))
         for proof in drafted.proofs
     )
     return replace(drafted, proofs=proofs)
+
+
+def _seen_to(proof: Proof) -> bool:
+    """Whether a proof needs no mend, or one was looked for before."""
+    return bool(proof.holds or proof.mend or proof.against)
 
 
 def _with_mend(trial: Trial) -> Proof:
@@ -111,7 +114,7 @@ class Trial:
         wanted: Callable[[], bool] = lambda: True,
     ) -> None:
         self.drafted, self.proof, self.left = drafted, proof, MOST
-        self.before = {(one.id, one.of) for one in drafted.failing}
+        self.before = {one.about for one in drafted.failing}
         self.known: Tried = {} if known is None else known
         self.wanted = wanted
 
@@ -120,8 +123,8 @@ class Trial:
         again = self._drafted(settings)
         if again is None:
             return False
-        failing = {(one.id, one.of) for one in again.failing}
-        return (self.proof.id, self.proof.of) not in failing and failing <= self.before
+        failing = {one.about for one in again.failing}
+        return self.proof.about not in failing and failing <= self.before
 
     def _drafted(self, settings: Settings) -> Drafted | None:
         key = tuple(sorted(settings.items()))
@@ -143,7 +146,7 @@ class Trial:
 
 def _then(again: Drafted, proof: Proof) -> Told:
     """What a proof says of another draft, or why it has nothing to say there."""
-    spoken = [one.says for one in again.proofs if (one.id, one.of) == (proof.id, proof.of)]
+    spoken = [one.says for one in again.proofs if one.about == proof.about]
     silent = [one.reason for one in again.silent if one.id is proof.id]
     return next(iter((*spoken, *silent)), said("what failed is no longer there."))
 
