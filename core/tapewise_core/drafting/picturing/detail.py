@@ -54,8 +54,7 @@ def draw_detail(scene: Scene, sheet: Sheet, flat: Flattened, unit: Unit) -> Meas
     _joined(sheet, at, (x, y))
     corner = Vector(x - SIDE / 2, y - SIDE / 2)
     sheet.placing.inks += (ink.moved(corner) for ink in lens.placing.inks)
-    sheet.placing.ground.take(rows)
-    sheet.placing.words.take(rows)
+    sheet.placing.take(rows)
     return one
 
 
@@ -102,9 +101,8 @@ def _told(one: Measure, scene: Scene, lens: Sheet, unit: Unit) -> bool:
 def _joined(sheet: Sheet, at: Place, middle: Place) -> None:
     """Frame the detail, and lead a thin line from its edge to the place it shows."""
     x, y = middle
-    left, right, top, low = x - SIDE / 2, x + SIDE / 2, y - SIDE / 2, y + SIDE / 2
-    frame = ((left, top), (right, top), (right, low), (left, low), (left, top))
-    sheet.stroke(frame, Layer.GUIDE, width=0.3)
-    edge = min(max(at[0], left), right), min(max(at[1], top), low)
+    box = Box(x, y, x, y).grown(SIDE / 2)
+    sheet.frame(box, Layer.GUIDE, width=0.3)
+    edge = min(max(at[0], box.left), box.right), min(max(at[1], box.top), box.bottom)
     if math.dist(edge, at) > 1.5:
         sheet.stroke((edge, at), Layer.GUIDE, width=0.15)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from tapewise_core.drafting.marks import Across, Finished, MirroredCorner
 from tapewise_core.drafting.picturing.ground import Place
@@ -11,7 +11,6 @@ from tapewise_core.drafting.picturing.sheet import Flattened, Sheet
 from tapewise_core.drafting.picturing.signs import arrow, notch
 from tapewise_core.drafting.picturing.words import Words
 from tapewise_core.geometry.outline import Box, box_of
-from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Dash, Layer
 from tapewise_core.units import Unit
@@ -40,15 +39,13 @@ HOW = ("the hem's corner: the cutting line goes on", "as far below the fold line
 
 def finished_sheets(scene: Scene, shown: Finished, flat: Flattened, unit: Unit) -> Iterator[Sheet]:
     """Yield the piece with its sizes, then how a corner of its hem is found, if it has one."""
-    lines = (*scene.lines, *scene.new_lines)
-    yield _dimensioned(scene, shown, lines, flat, unit)
+    yield _dimensioned(scene, shown, flat, unit)
     if shown.corner is not None:
         yield _corner(shown.corner, scene, flat, unit)
 
 
-def _dimensioned(
-    scene: Scene, shown: Finished, lines: Sequence[Path], flat: Flattened, unit: Unit
-) -> Sheet:
+def _dimensioned(scene: Scene, shown: Finished, flat: Flattened, unit: Unit) -> Sheet:
+    lines = (*scene.lines, *scene.new_lines)
     box = box_of(point for path in lines for point in flat.points(path))
     wide, high = WIDE - 2 * ROOM, HIGH - 2 * ROOM
     scale = min(wide / max(box.width, 1.0), high / max(box.height, 1.0), 1.0)

@@ -42,7 +42,7 @@ class Ground:
         left: dict[int, float] = {}
         right: dict[int, float] = {}
         for a, b in pairwise((*corners, corners[0])):
-            for row, low, high in _spans(a, b, 0.0):
+            for row, low, high in _spans(a, b):
                 left[row] = min(left.get(row, low), low)
                 right[row] = max(right.get(row, high), high)
         return [(row, self._bits(left[row], right[row])) for row in left if row < self.many]
@@ -110,17 +110,17 @@ class Ground:
         return ((1 << (last - first + 1)) - 1) << first if last >= first else 0
 
 
-def _spans(a: Place, b: Place, pad: float) -> Iterator[tuple[int, float, float]]:
+def _spans(a: Place, b: Place) -> Iterator[tuple[int, float, float]]:
     """The rows a straight line runs through, with how far it reaches across in each [mm]."""
     (ax, ay), (bx, by) = (a, b) if a[1] <= b[1] else (b, a)
-    first, last = math.floor((ay - pad) / CELL), math.floor((by + pad) / CELL)
+    first, last = math.floor(ay / CELL), math.floor(by / CELL)
     if first == last or by - ay < 1e-9:
-        low, high = min(ax, bx) - pad, max(ax, bx) + pad
+        low, high = min(ax, bx), max(ax, bx)
         for row in range(first, last + 1):
             yield row, low, high
         return
     slope = (bx - ax) / (by - ay)
     for row in range(first, last + 1):
-        above = ax + slope * (min(max(row * CELL - pad, ay), by) - ay)
-        below = ax + slope * (min(max((row + 1) * CELL + pad, ay), by) - ay)
-        yield row, min(above, below) - pad, max(above, below) + pad
+        above = ax + slope * (min(max(row * CELL, ay), by) - ay)
+        below = ax + slope * (min(max((row + 1) * CELL, ay), by) - ay)
+        yield row, min(above, below), max(above, below)

@@ -59,11 +59,9 @@ class Locator:
         sheet.placing.inks += (
             Stroke(line.moved(corner), Layer.GUIDE, width=0.15) for line in self._small
         )
-        ends = ((left, top), (right, top), (right, low), (left, low), (left, top))
-        places = [(x + corner.x, y + corner.y) for x, y in (self._at(*end) for end in ends)]
-        sheet.stroke(places, Layer.MARKS, width=0.35)
-        sheet.placing.ground.take(rows)
-        sheet.placing.words.take(rows)
+        part = Box(*self._at(left, top), *self._at(right, low)).moved(corner)
+        sheet.frame(part, Layer.MARKS, width=0.35)
+        sheet.placing.take(rows)
 
     def _free(self, sheet: Sheet) -> Iterator[tuple[Vector, Rows]]:
         """The corners with nothing drawn in them, best first, and the cells they take."""

@@ -58,9 +58,13 @@ class Placing:
 
     def put(self, words: Words, middle: Place, rows: Rows, along: Place = (1.0, 0.0)) -> None:
         """Set words where there is room."""
+        self.take(rows)
+        self.inks += words.set(middle, along)
+
+    def take(self, rows: Rows) -> None:
+        """Take cells, over which no thin line leads to words either."""
         self.ground.take(rows)
         self.words.take(rows)
-        self.inks += words.set(middle, along)
 
     def beside(self, words: Words, at: Place, *, far: bool = True) -> bool:
         """Set words beside a point, with a line leading to them where they stand ``far`` off.

@@ -83,6 +83,12 @@ class Sheet:
         path = ruled(*(Point(x, y) for x, y in places))
         self.placing.inks.append(Stroke(path, layer, dash, width))
 
+    def frame(self, box: Box, layer: Layer, width: float) -> None:
+        """Draw the outline of a box of the picture."""
+        left, top, right, low = box.left, box.top, box.right, box.bottom
+        corners = ((left, top), (right, top), (right, low), (left, low), (left, top))
+        self.stroke(corners, layer, width=width)
+
     def dot(self, at: Place, size: float) -> None:
         """Draw a point as a small square, which is one stroke as long as wide."""
         x, y = at

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from tapewise_core.drafting.picturing.detail import draw_detail
 from tapewise_core.drafting.picturing.ground import Place
@@ -29,8 +30,17 @@ NOTCHED = 60.0
 CROWD = 6
 """More notches than this are marked on a large picture."""
 
-CROWDED = Box(0, NOTCHED, 96.0, 96.0)
-"""A large picture's width, and as its top and bottom its least and its largest height [mm]."""
+
+class Room(NamedTuple):
+    """A picture's width, and its least and its largest height [mm]."""
+
+    width: float
+    least: float
+    most: float
+
+
+CROWDED = Room(96.0, NOTCHED, 96.0)
+"""A large picture's."""
 
 MARGIN = 4.0
 """Room for letters round what is shown [mm]."""
@@ -47,7 +57,7 @@ def step_sheet(scene: Scene, flat: Flattened, unit: Unit, where: Locator) -> She
     return _drawn(scene, flat, unit, where, CROWDED) if sheet.placing.missed else sheet
 
 
-def _drawn(scene: Scene, flat: Flattened, unit: Unit, where: Locator, room: Box) -> Sheet:
+def _drawn(scene: Scene, flat: Flattened, unit: Unit, where: Locator, room: Room) -> Sheet:
     sheet, shown = _sheet(scene, room)
     draw_lines(scene, sheet, flat)
     lengths = _measured(scene, sheet)
@@ -63,23 +73,23 @@ def _drawn(scene: Scene, flat: Flattened, unit: Unit, where: Locator, room: Box)
     return sheet
 
 
-def _sheet(scene: Scene, room: Box) -> tuple[Sheet, Box]:
+def _sheet(scene: Scene, room: Room) -> tuple[Sheet, Box]:
     """The picture as high as what it shows asks for, and the part of the draft that it shows."""
     focus = scene.focus
     wide = room.width - 2 * MARGIN
     shape = focus.height / max(focus.width, 1.0)
-    shape = min(max(shape, (room.top - 2 * MARGIN) / wide), (room.bottom - 2 * MARGIN) / wide)
+    shape = min(max(shape, (room.least - 2 * MARGIN) / wide), (room.most - 2 * MARGIN) / wide)
     part = window(scene, shape)
     return Sheet(part, wide / part.width, room.width, wide * shape + 2 * MARGIN), part
 
 
-def _room(scene: Scene) -> Box:
-    """A picture's width, and as its top and bottom its least and its largest height."""
+def _room(scene: Scene) -> Room:
+    """The room of a step's first picture."""
     if len(scene.new_marks) > CROWD:
         return CROWDED
     if scene.new_marks:
-        return Box(0, NOTCHED, WIDE, TALL)
-    return Box(0, LOW, WIDE, TALL if len(scene.measures) > MANY else HIGH)
+        return Room(WIDE, NOTCHED, TALL)
+    return Room(WIDE, LOW, TALL if len(scene.measures) > MANY else HIGH)
 
 
 def _measured(scene: Scene, sheet: Sheet) -> list[tuple[Measure, tuple[Place, Place]]]:
