@@ -15,7 +15,6 @@ from tapewise_core.blocks.set_in.back import (
     with_dart,
     with_shoulder,
 )
-from tapewise_core.blocks.set_in.ends import Sides
 from tapewise_core.blocks.set_in.lines import armhole_line, lower_line, neck_end, raised_line
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk
@@ -33,21 +32,21 @@ from tapewise_core.units import mm
 
 def draft_front(back: Draft, body: Body, trunk: Trunk, title: str) -> Draft:
     """Return the front, with the centre front on a fold."""
-    style, plan, drawn, sides = trunk.style, trunk.plan, trunk.drawn, trunk.sides
+    style, plan, drawn = trunk.style, trunk.plan, trunk.drawn
     draft = Draft(title).trace(back.title, _traced(back))
     forward = -style.figure.forward_shoulder.mm
     draft = raised_line(draft, plan.room.raised, forward)
     draft = lower_line(draft, plan.wish.front_shoulder, lower_by(plan, style))
     draft = with_shoulder(draft, plan, body, style)
     draft = _neckline(draft, style)
-    draft = _side(draft, body, style, plan, drawn, sides)
+    draft = _side(draft, body, trunk)
     called = "the armhole's middle, on the front"
     draft = armhole_line(draft, drawn.front_armhole, "T", called)
-    return _hem(draft, plan, drawn, style)
+    return _hem(draft, trunk)
 
 
 def _traced(back: Draft) -> DraftingPaper:
-    points = ("N", "S", "X", "A", "E", "W", "J", "B", "K", "P", "P1", "P2", "P3")
+    points = ("N", "S", "X", "A", "E", "W", "J", "B", "K", "P")
     here = [name for name in points if name in back.paper.points]
     return back.paper.only(here, [])
 
@@ -65,13 +64,12 @@ def is_plain(drawn: SetIn, plan: Planned) -> bool:
     return drawn.front_side.dart is None and not plan.room.lower and not drawn.swing
 
 
-def _side(
-    draft: Draft, body: Body, style: SetInStyle, plan: Planned, drawn: SetIn, sides: Sides
-) -> Draft:
+def _side(draft: Draft, body: Body, trunk: Trunk) -> Draft:
     """The front's own side, wider by the cup; its underarm may be turned out with a dart."""
-    fold, front = fold_of(draft), sides.front
+    plan, drawn = trunk.plan, trunk.drawn
+    fold, front = fold_of(draft), trunk.sides.front
     if is_plain(drawn, plan):
-        wide = quarters(body, style, drawn, front=True)
+        wide = quarters(body, trunk.style, drawn, front=True)
         draft, names = seam_steps(draft, drawn.seam, front.upper, fold, wide)
         draft = set_off(draft, "B", "M", front.upper.end, "the side at the hem")
         return draft.curve("side", front.upper, (*names, "M"))
@@ -86,11 +84,12 @@ def _side(
     return eased_side_steps(draft, front, "U", ("W", plan.room.lower), "M")
 
 
-def _hem(draft: Draft, plan: Planned, drawn: SetIn, style: SetInStyle) -> Draft:
+def _hem(draft: Draft, trunk: Trunk) -> Draft:
+    plan, style = trunk.plan, trunk.style
     by, centre = plan.room.lower + style.fullness.front_hem_drop.mm, "B"
     if by > 0.05:
         draft, centre = draft.down("B", "O", mm(by), "the hem on the centre front"), "O"
-    dart, waist = waist_dart(plan, drawn), "W"
+    dart, waist = waist_dart(plan, trunk.drawn), "W"
     if dart and plan.room.lower > 0.05:
         called = "the waist line of the front, let down"
         draft, waist = draft.down("W", "W1", mm(plan.room.lower), called), "W1"

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from tapewise_core.blocks.set_in.ends import Sides, at_bust, ended, smooth
@@ -50,7 +50,7 @@ class Trunk:
         }
 
 
-def armhole_allowance(sides: Iterable[SetIn], style: SetInStyle) -> float:
+def armhole_allowance(sides: Sequence[SetIn], style: SetInStyle) -> float:
     """Return armholes' and cap's allowance [mm]: as asked, or what their tightest bend takes."""
     paths = [half.path for one in sides for half in (one.back_armhole, one.front_armhole)]
     caps = [one.cap.path for one in sides if one.cap]

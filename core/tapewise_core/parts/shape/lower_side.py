@@ -78,9 +78,7 @@ def lowered(higher: SetIn, wish: SetInWish) -> SetIn:
     """Return the lower side of a body: its ``wish`` says by how much it is lower."""
     back, front = higher.back_armhole, higher.front_armhole
     seam = seam_at(wish, higher.drop)
-    drawn = Lower(
-        wish, higher.drop, higher.swing, seam, higher, back.across.x, front.across.x
-    )  # fmt: skip
+    drawn = Lower(wish, higher.drop, higher.swing, seam, higher, back.across.x, front.across.x)
 
     def off_back(at: float) -> float:
         return replace(drawn, back_at=at).back.length - back.length
