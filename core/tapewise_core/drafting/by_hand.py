@@ -94,8 +94,7 @@ def _curve(draft: Draft, step: Curve) -> Draft:
             (names[-1], -step.path.arriving(), names[-2]),
         )
     )
-    ways = first, last
-    return draft.then(replace(step, names=names, straight=straight, ways=ways))
+    return draft.then(replace(step, names=names, straight=straight, ways=(first, last)))
 
 
 def _bends(path: Path) -> float:

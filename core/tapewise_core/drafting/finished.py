@@ -13,7 +13,7 @@ from tapewise_core.drafting.marks import (
 )
 from tapewise_core.drafting.piece import Edge, Notch, Piece
 from tapewise_core.geometry.crossings import point_at_height
-from tapewise_core.geometry.cut_ends import STEEP
+from tapewise_core.geometry.cut_ends import folds
 from tapewise_core.geometry.outline import box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -88,7 +88,7 @@ def _mirrored(
     """The corner where a hem begins; none beside a fold, another hem or a slant too steep."""
     along, up = hem.leaving(), beside.leaving()
     plain = neighbour.fold or neighbour.turned or not neighbour.allowance
-    if plain or not STEEP < along.angle_to(up) < 180 - STEEP:
+    if plain or not folds(along, up):
         return
     corner = hem.start
     across = (up - along * up.dot(along)).unit()

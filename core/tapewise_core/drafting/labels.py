@@ -104,12 +104,12 @@ def _allowances(piece: Piece, unit: Unit) -> str:
     return "without allowances: add them on the cloth"
 
 
-def _listed(opening: str, items: tuple[str, ...], width: int = WIDE) -> list[str]:
+def _listed(opening: str, items: tuple[str, ...]) -> list[str]:
     """Items one after another, a line broken only between two of them."""
     lines = [opening]
     for i, item in enumerate(items):
         word = item + ("" if i == len(items) - 1 else ",")
-        if len(lines[-1]) + 1 + len(word) > width:
+        if len(lines[-1]) + 1 + len(word) > WIDE:
             lines.append(word)
         else:
             lines[-1] += f" {word}"

@@ -32,8 +32,7 @@ def told_steps(draft: Draft, reader: Reader) -> Iterator[ToldStep]:
 
 
 def _told(step: Step, reader: Reader) -> ToldStep:
-    table = step.table() if isinstance(step, Beside) else ()
-    if isinstance(step, Beside) and table:
+    if isinstance(step, Beside) and (table := step.table()):
         head, *rows = (tuple(map(reader.spell, row)) for row in table)
         return ToldStep(reader.spell(step.opening()).strip(), head, tuple(rows))
     return ToldStep(reader.spell(step.tell()))
