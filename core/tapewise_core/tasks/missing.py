@@ -66,6 +66,6 @@ def with_stand_ins(body: Body, keys: tuple[str, ...] = ()) -> Body:
     grown = body_of(Profile.of("stand-in").with_value("height", STANDING))[0].values
     known = [value.cm / grown[key].cm for key, value in body.values.items() if key in grown]
     times = fmean(known) if known else 1.0
-    wanted = (keys or tuple(grown)) if body.values else tuple(grown)
+    wanted = keys if keys and body.values else tuple(grown)
     new = {key: Value(grown[key].cm * times, Origin.ESTIMATED) for key in wanted if key in grown}
     return replace(body, values=MappingProxyType({**new, **body.values}))
