@@ -15,6 +15,7 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
+from tapewise_core.parts.strip import corners, draft_strip, rule_strip
 from tapewise_core.units import Length, cm, mm
 
 POCKET_WIDE = cm(17)
@@ -32,22 +33,14 @@ LOOP_ROOM = 5.0
 
 def draft_belt(waist: Length, style: BeltPocketStyle) -> Draft:
     """Return the belt as drawn by hand."""
-    width = style.belt_width
     length = waist + style.belt_ends.called("both ends to tie")
-    return (
-        Draft("Belt")
-        .start("A", "the upper left corner of a strip along the grain")
-        .across("A", "B", length, "the belt's length")
-        .down("A", "D", width * 2, "twice the finished width")
-        .down("B", "E", width * 2, "the strip's other end")
-        .down("A", "M", width, "the fold along the middle")
-        .rule("belt", "A", "B", "E", "D", "A", remark="the whole strip")
-    )
+    strip = draft_strip("Belt", "along", length, "the belt's length", style.belt_width)
+    return rule_strip(strip, "belt")
 
 
 def cut_belt(draft: Draft, style: BeltPocketStyle) -> Piece:
     """Return the belt as a piece, folded along its middle and sewn all round."""
-    a, b, c, d = (draft[name] for name in "ABED")
+    a, b, c, d = corners(draft)
     allowance, middle = style.seam.mm, draft["M"].y
     names = ("long", "end", "long_2", "end_2")
     sides = ((a, b), (b, c), (c, d), (d, a))

@@ -17,6 +17,7 @@ from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.shape.band import Band, neckband
+from tapewise_core.parts.strip import corners, draft_strip, rule_strip
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
@@ -79,17 +80,10 @@ def draft_neckband(
     [degrees], None for a round neckline.
     """
     width = style.band_width
-    draft = (
-        Draft("Neckband")
-        .start("A", "the upper left corner of a strip across the grain")
-        .across("A", "B", neckline * ratio, "the band's length, seam to seam")
-        .down("A", "D", width * 2, "twice the finished width")
-        .down("B", "E", width * 2, "the strip's other end")
-        .down("A", "M", width, "the fold along the middle")
-    )
+    called = "the band's length, seam to seam"
+    draft = draft_strip("Neckband", "across", neckline * ratio, called, width)
     if point is None:
-        draft = draft.rule("band", "A", "B", "E", "D", "A", remark="the whole strip")
-        return draft.note(QUARTERS.format(BACK, FRONT))
+        return rule_strip(draft, "band").note(QUARTERS.format(BACK, FRONT))
     return _mitred(draft, width, point).note(QUARTERS.format(FRONT, BACK))
 
 
@@ -97,11 +91,13 @@ def _mitred(draft: Draft, width: Length, point: float) -> Draft:
     """The V's angle at both ends: the free edges meet there, shorter than the seam."""
     short = mitre(width.mm, point)
     working = Length(short, ("band width ", width.mm, f" ÷ tan {point:.0f}°"))
-    return (
+    draft = (
         draft.across("M", "F", working, "the mitre: the free edge is so much shorter here")
         .down("B", "K", width, "the middle of the other end")
         .inward("K", "G", working, "the mitre of the other end")
-        .rule("band", "A", "B", "E", "D", "A", remark="the whole strip")
+    )
+    return (
+        rule_strip(draft, "band")
         .rule("mitre", "A", "F", "D", remark="where the ends are joined")
         .rule("other_mitre", "B", "G", "E", remark="where the ends are joined")
         .note("The ends are sewn together along the mitre and trimmed after that.")
@@ -118,7 +114,7 @@ def cut_neckband(draft: Draft, style: NeckStyle, share: float = 0.5) -> Piece:
 
     ``share`` is the first side's part of the neckline where the two sides differ.
     """
-    a, b, c, d = (draft[name] for name in "ABED")
+    a, b, c, d = corners(draft)
     pointed = "F" in draft.paper.points
     allowance, join = style.allowances.neck.mm, style.allowances.seam.mm
     edges = (

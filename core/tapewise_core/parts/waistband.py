@@ -7,6 +7,7 @@ from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.strip import corners, draft_strip, rule_strip
 from tapewise_core.parts.waist_style import WaistStyle
 
 Marks = tuple[tuple[float, str], ...]
@@ -15,25 +16,17 @@ Marks = tuple[tuple[float, str], ...]
 
 def draft_waistband(style: WaistStyle, marks: int) -> Draft:
     """Return the band as drawn by hand, to be marked in some equal parts."""
-    width = style.band_width
-    return (
-        Draft("Waistband")
-        .start("A", "the upper left corner of a strip across the grain")
-        .across("A", "B", style.band_length, "the band's length, seam to seam")
-        .down("A", "D", width * 2, "twice the finished width")
-        .down("B", "E", width * 2, "the strip's other end")
-        .down("A", "M", width, "the fold along the middle")
-        .rule("waistband", "A", "B", "E", "D", "A", remark="the whole strip")
-        .note(
-            f"Divide both long edges into {marks} equal parts and mark them; the join goes to the "
-            "centre back. The marks meet those of the skirt, and the band is stretched between."
-        )
+    called = "the band's length, seam to seam"
+    strip = draft_strip("Waistband", "across", style.band_length, called, style.band_width)
+    return rule_strip(strip, "waistband").note(
+        f"Divide both long edges into {marks} equal parts and mark them; the join goes to the "
+        "centre back. The marks meet those of the skirt, and the band is stretched between."
     )
 
 
 def cut_waistband(draft: Draft, style: WaistStyle, marks: Marks) -> Piece:
     """Return the band as a piece."""
-    a, b, c, d = (draft[name] for name in "ABED")
+    a, b, c, d = corners(draft)
     allowance, length = style.seam.mm, b.x
     edges = (
         Edge("waist", ruled(a, b), allowance),
