@@ -22,9 +22,6 @@ MOST = 66.0
 TYPE = 2.6
 """The size of the names [mm]: 7 points and more."""
 
-SIGN = 0.6
-"""How wide a sign of a name is, as a share of its size: a little more than the mean."""
-
 
 def tape_drawing(key: str) -> Drawing:
     """Return where a measure's tape goes; raises ReadingError if there is no such measure."""
@@ -41,8 +38,8 @@ def tape_drawing(key: str) -> Drawing:
 
 def _room(tape: Tape, side: str) -> float:
     """Room for the longest name on a side of the figure [mm]."""
-    names = [len(mark.name) for mark in tape.landmarks if mark.side == side]
-    return 2.0 + SIGN * TYPE * max(names) if names else 0.0
+    names = [TextLine(one.name, one.at, TYPE) for one in tape.landmarks if one.side == side]
+    return 2.0 + max(name.width() for name in names) if names else 0.0
 
 
 def _touches(ink: Ink, box: Box) -> bool:
