@@ -110,13 +110,13 @@ class Joined:
 
 def joined_halves(left: Halves, right: Halves, finish: Finish) -> Joined:
     """Return both sides' halves as whole pieces, with the marks of their neck's finish."""
-    names = other_names(right.back, left.back), other_names(left.front, right.front)
+    names = _other_names(right.back, left.back), _other_names(left.front, right.front)
     other = finish.other or (right.back, right.front)
     return Joined(
-        whole_piece(other[0], finish.back, names[0]),
-        whole_piece(finish.front, other[1], names[1]),
-        Sewn(own_names(left.front), names[0], "left", "back"),
-        Sewn(names[1], own_names(right.back), "right", "front"),
+        _whole_piece(other[0], finish.back, names[0]),
+        _whole_piece(finish.front, other[1], names[1]),
+        Sewn(_own_names(left.front), names[0], "left", "back"),
+        Sewn(names[1], _own_names(right.back), "right", "front"),
     )
 
 
@@ -133,13 +133,13 @@ def _closed(plain: Draft, mirrored: Draft, piece: Piece) -> Draft:
     return with_allowances(Draft(title(piece.name)).then(join), piece)
 
 
-def own_names(half: Piece) -> Names:
-    """Return the names of a half's edges where they keep their own."""
+def _own_names(half: Piece) -> Names:
+    """The names of a half's edges where they keep their own."""
     return {edge.name: edge.name for edge in half.edges}
 
 
-def other_names(plain: Piece, mirrored: Piece) -> Names:
-    """Return the names of a mirrored half's edges: numbered on from those that are taken."""
+def _other_names(plain: Piece, mirrored: Piece) -> Names:
+    """The names of a mirrored half's edges: numbered on from those that are taken."""
     taken = {edge.name for edge in plain.edges}
     found: dict[str, str] = {}
     for edge in mirrored.edges:
@@ -153,8 +153,8 @@ def other_names(plain: Piece, mirrored: Piece) -> Names:
     return MappingProxyType(found)
 
 
-def whole_piece(right: Piece, left: Piece, names: Names) -> Piece:
-    """Return one piece from two halves, ``right`` and ``left`` as they lie on the paper."""
+def _whole_piece(right: Piece, left: Piece, names: Names) -> Piece:
+    """One piece from two halves, ``right`` and ``left`` as they lie on the paper."""
     mirrored = [
         replace(edge, name=names[edge.name], path=_other(edge.path), mouth=_other_mouth(edge.mouth))
         for edge in reversed(left.edges)
