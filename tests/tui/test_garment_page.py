@@ -496,3 +496,25 @@ def test_a_mend_is_taken_beside_the_pattern(monkeypatch: pytest.MonkeyPatch) -> 
         assert "F6 Take" not in at.text()
 
     walk(steps)
+
+
+def test_what_was_changed_stays_said_though_the_list_grows_by_it(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """A mend adds a line to the choices; that it was made, or taken back, is not talked over."""
+    monkeypatch.setattr(LivePattern, "REST", 0.0)
+    begin("garment", stretch="15")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        lines = at.page.query_one(Choices)
+        before = len(lines.lines)
+        at.page.found("stretch")
+        await at.press("f6")
+        assert len(lines.lines) == before + 1
+        assert at.said.endswith("is kept.")
+        await at.press("ctrl+z")
+        assert len(lines.lines) == before
+        assert at.said.startswith("Taken back")
+
+    walk(steps)

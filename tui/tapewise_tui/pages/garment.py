@@ -127,6 +127,7 @@ class GarmentPage(Page):
         name = next(page.name for page in wizard.garments() if page.title == text)
         self.desk.change(name, made=work.of_garment(self.desk.work, name))
         self.show()
+        self.tell(choosing.about(key, self.rows))
         return True
 
     @on(Choices.Tried)

@@ -57,6 +57,7 @@ class Choices(OptionList):
         self._fresh = False
         self._wide = 0
         self._sought = ""
+        self._marked = ""
 
     def fill(self, lines: Sequence[ChoiceLine]) -> None:
         """Show lines; the cursor stays on the line of its key, else goes to the first."""
@@ -111,9 +112,11 @@ class Choices(OptionList):
 
     @on(OptionList.OptionHighlighted)
     def marked(self, event: OptionList.OptionHighlighted) -> None:
+        """Send on that another line has the cursor; a line drawn anew is the same one."""
         event.stop()
-        if self.at is not None and self.at.key:
-            self.post_message(self.Marked(self.at.key))
+        if self.at is not None and self.at.key and self.at.key != self._marked:
+            self._marked = self.at.key
+            self.post_message(self.Marked(self._marked))
 
     @on(OptionList.OptionSelected)
     def clicked(self, event: OptionList.OptionSelected) -> None:
