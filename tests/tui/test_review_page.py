@@ -230,3 +230,14 @@ def test_only_what_matters_is_listed_until_all_is_asked_for() -> None:
         assert table.row_count == len(CATALOGUE)
 
     walk(steps)
+
+
+def test_the_whole_remark_has_room() -> None:
+    """What an unlikely value may be, and the keys that help, can be read to the end."""
+    begin(waist=30.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert "F8 measures again." in at.text()
+
+    walk(steps)
