@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 import json
+import threading
 from pathlib import Path
+from typing import Any
 
 import pytest
 from textual.widgets import Input
 from walking import LARGE, Walk, walk
 
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks import shop, work
+from tapewise_core.tasks import files, shop, work
 from tapewise_core.tasks.paper_asked import SIZED
 from tapewise_core.tasks.people import store
 from tapewise_core.tasks.settings import settings
@@ -113,6 +115,33 @@ def test_a_file_of_ones_own_is_asked_about(elsewhere: Path) -> None:
 
     walk(give)
     assert own.read_text() != "mine"
+
+
+def test_nobody_goes_on_while_files_are_being_replaced(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """F4 behind the answer waits for what is written, as it does behind Ctrl+S."""
+    begin()
+    (tmp_path / "top").mkdir()
+    (tmp_path / "top" / "checklist.md").write_text("mine")
+    real, go_on = files.save, threading.Event()
+
+    def slow(*given: Any, replace: bool = False, **more: Any) -> Any:
+        assert not replace or go_on.wait(30)
+        return real(*given, replace=replace, **more)
+
+    monkeypatch.setattr(files, "save", slow)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "ctrl+s")
+        await at.pilot.press("f6", "f4")
+        here = at.page.NAME
+        go_on.set()
+        await at.settle()
+        assert (here, at.page.NAME) == ("save", "save")
+        assert isinstance(at.app.screen, WrittenDialog)
+
+    walk(steps)
 
 
 def fresh() -> None:

@@ -114,7 +114,6 @@ class SavePage(Page):
             self.warn("Name a folder to write into, such as my-top.")
         else:
             self.keep_typed()
-            self.writing = True
             self.desk.usual("paper", saving.paper_of(saving.formats(self.desk)))
             self._begin(self.draft, text)
 
@@ -122,13 +121,16 @@ class SavePage(Page):
         try:
             folder = typed_path(text)
         except TapewiseError as error:
-            self.writing = False
             self.warn(error)
             return
-        self._write(draft, folder, self.desk.work)
+        self._start(draft, folder)
+
+    def _start(self, draft: Drafted, folder: Path, *, replaced: bool = False) -> None:
+        self.writing = True
+        self._write(draft, folder, self.desk.work, replaced)
 
     @work(thread=True, exclusive=True, group="write")
-    def _write(self, draft: Drafted, folder: Path, made: Work, replaced: bool = False) -> None:
+    def _write(self, draft: Drafted, folder: Path, made: Work, replaced: bool) -> None:
         from tapewise_core.tasks.files import save
 
         def tell(says: str) -> None:
@@ -174,7 +176,7 @@ class SavePage(Page):
 
         def answered(replaced: bool | None) -> None:
             if replaced and self.draft is not None:
-                self._write(self.draft, event.folder, self.desk.work, replaced)
+                self._start(self.draft, event.folder, replaced=True)
             else:
                 self.tell("Nothing was written; name another folder.")
 
