@@ -169,14 +169,9 @@ class TapewiseApp(App[None], inherit_bindings=False):
         if self.desk.state.profile is None or self.page is None:
             return
         other = Unit.IN if self.desk.unit is Unit.CM else Unit.CM
-        self.attempt(f"unit {other.value}", self.desk.profile.with_unit(other))
-        self.page.tell("Lengths are now read and typed in " + _LONG[other] + ".")
-
-    def attempt(self, says: str, profile: Profile) -> None:
-        """Keep a changed profile, or say why it cannot be kept."""
-        assert self.page is not None
-        self.desk.change(says, profile)
+        self.desk.change(f"unit {other.value}", self.desk.profile.with_unit(other))
         self.page.show()
+        self.page.tell("Lengths are now read and typed in " + words.UNITS[other] + ".")
 
     def action_undo(self) -> None:
         nothing = "There is nothing to take back."
@@ -264,9 +259,6 @@ def _spoilt() -> str:
         return ""
     more = f" and {len(told) - 2} more" if told[2:] else ""
     return f"Cannot be used: {', '.join(told[:2])}{more}. “tapewise doctor” says what would help."
-
-
-_LONG = {Unit.CM: "centimetres", Unit.IN: "inches"}
 
 
 def run() -> int:

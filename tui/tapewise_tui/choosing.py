@@ -58,7 +58,7 @@ def _rest(desk: Desk, rows: tuple[OptionRow, ...], every: bool) -> Iterator[Choi
     yield ChoiceLine(MACHINES, f"machines{sure}", named, opens=True)
     more = sum(row.at_work and not row.first for row in rows)
     if more:
-        said = "fewer choices" if every else f"{words.count(more, 'more choice')}"
+        said = "fewer choices" if every else words.count(more, "more choice")
         yield ChoiceLine(ALL, said, "Ctrl+L", opens=True)
 
 

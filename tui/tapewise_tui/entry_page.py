@@ -168,19 +168,13 @@ class EntryPage(Page):
         except TapewiseError as error:
             self.warn(error)
             return False
-        doubt = next((one for one in measuring.findings(self.desk, key)), None)
-        self.show_again(key)
+        doubt = next(iter(measuring.findings(self.desk, key)), None)
+        self.show()
         if doubt is None:
             self.tell(says)
         else:
             self.warn(self.desk.reader.spell(doubt.says))
         return True
-
-    def show_again(self, key: str) -> None:
-        """Show the rows afresh, the cursor still on one measure."""
-        self.show()
-        self.query_one(Rows).to(key)
-        self.mark()
 
     def keep_typed(self) -> bool:
         field = self.query_one(Field)
@@ -210,23 +204,15 @@ class EntryPage(Page):
         """List all measures, or the garment's alone again."""
         if not self.keep_typed():
             return
-        key = self.key
         self.desk.all_measures = not self.desk.all_measures
-        self.show_again(key)
+        self.show()
         self.tell(progress.scope(self.desk))
 
     def action_take(self) -> None:
         """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""
         if not self.keep_typed():
             return
-        found = measuring.offered(self.desk, self.key)
-        self._do(
-            lambda: (
-                measuring.left_open(self.desk, self.key)
-                if found is None
-                else measuring.correct(self.desk, found)
-            )
-        )
+        self._do(lambda: measuring.take_offered(self.desk, self.key))
 
     def action_confirm(self) -> None:
         """Confirm the measures that a remark is about, else the one of the row."""
@@ -241,11 +227,10 @@ class EntryPage(Page):
         self._do(lambda: measuring.confirm(self.desk, keys))
 
     def _do(self, act: Callable[[], str]) -> None:
-        key = self.key
         try:
             says = act()
         except TapewiseError as error:
             self.warn(error)
             return
-        self.show_again(key)
+        self.show()
         self.tell(says)

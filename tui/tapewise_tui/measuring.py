@@ -121,9 +121,13 @@ def others(desk: Desk, key: str) -> tuple[str, str]:
     return f"{build} {words.span(value, unit)}.", f"If skipped: {middle}, {value.how}."
 
 
-def offered(desk: Desk, key: str) -> Finding | None:
-    """Return what there is to look at about a measure and how it may be put right, if that."""
-    return next((one for one in findings(desk, key) if one.proposed), None)
+def take_offered(desk: Desk, key: str) -> str:
+    """Take the value proposed for a slip; with nothing measured, leave it to the estimate.
+
+    Returns what to say; raises ReadingError where nothing is offered.
+    """
+    offer = next((one for one in findings(desk, key) if one.proposed), None)
+    return left_open(desk, key) if offer is None else correct(desk, offer)
 
 
 def left_open(desk: Desk, key: str) -> str:

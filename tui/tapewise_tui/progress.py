@@ -23,6 +23,12 @@ def still_open(desk: Desk) -> tuple[str, str]:
     return there, f"The {measure(best.key).name} helps most: ± {then} instead of ± {now}."
 
 
+def at(desk: Desk) -> str:
+    """Return the measure where the person stopped, else the first that is open."""
+    kept, order, missing = desk.work.measure, desk.order, desk.check.missing
+    return kept if kept in order else next((key for key in order if key in missing), order[0])
+
+
 def scope(desk: Desk) -> str:
     """Say which measures are gone through."""
     title = wizard.garment(desk.work.garment).title.lower()

@@ -82,7 +82,7 @@ def _remark(desk: Desk, row: Measure, finding: Finding | None) -> str:
         return "estimate stands in"
     kept = desk.profile.measures[row.key]
     if len(kept.readings) > 1:
-        return f"{words.count(len(kept.readings), 'reading')}"
+        return words.count(len(kept.readings), "reading")
     return ""
 
 

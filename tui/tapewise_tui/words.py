@@ -23,6 +23,8 @@ MONTHS = [
     "December",
 ]
 
+UNITS = {Unit.CM: "centimetres", Unit.IN: "inches"}
+
 
 def day(when: date) -> str:
     """Spell a date.

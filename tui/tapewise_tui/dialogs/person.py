@@ -15,10 +15,10 @@ from tapewise_core.tasks.people import store
 from tapewise_core.tasks.people_changes import aged
 from tapewise_core.tasks.settings import settings
 from tapewise_core.units import Unit
+from tapewise_tui import words
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.toggles import OneOf, Radios
 
-UNITS = {Unit.CM: "centimetres", Unit.IN: "inches"}
 BUILDS = {
     Reference.WOMEN: "women's bodies",
     Reference.MEN: "men's bodies",
@@ -49,7 +49,7 @@ class PersonDialog(ModalScreen[Profile | None]):
                 yield Field(self.named, id="name")
                 yield Label("Lengths are typed in")
                 yield Radios(
-                    *(OneOf(word, one is unit) for one, word in UNITS.items()),
+                    *(OneOf(word, one is unit) for one, word in words.UNITS.items()),
                     id="unit",
                     compact=True,
                 )
@@ -99,7 +99,7 @@ class PersonDialog(ModalScreen[Profile | None]):
 
     def _made(self, name: str) -> Profile:
         age = self.query_one("#age", Input).value
-        unit = list(UNITS)[self.query_one("#unit", Radios).chosen]
+        unit = list(words.UNITS)[self.query_one("#unit", Radios).chosen]
         build = list(BUILDS)[self.query_one("#build", Radios).chosen]
         if self.profile is None:
             return aged(Profile.of(name, unit=unit, reference=build), age)

@@ -53,10 +53,8 @@ class MeasurePage(Page):
 
     @property
     def key(self) -> str:
-        """The measure on show: where the person stopped, else the first that is open."""
-        kept, order = self.desk.work.measure, self.desk.order
-        missing = self.desk.check.missing
-        return kept if kept in order else next((k for k in order if k in missing), order[0])
+        """The measure on show."""
+        return progress.at(self.desk)
 
     def parts(self) -> Iterable[Widget]:
         with Horizontal(id="head"):
@@ -232,12 +230,8 @@ class MeasurePage(Page):
         """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""
         if not self.keep_typed():
             return
-        found = measuring.offered(self.desk, self.key)
         try:
-            if found is None:
-                self._next(measuring.left_open(self.desk, self.key))
-            else:
-                self._next(measuring.correct(self.desk, found))
+            self._next(measuring.take_offered(self.desk, self.key))
         except TapewiseError as error:
             self.warn(error)
 

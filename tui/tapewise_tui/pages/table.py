@@ -46,14 +46,8 @@ class TablePage(EntryPage):
         first = not self.rows
         super().show()
         if first:
-            self.query_one(Rows).to(self._begins())
+            self.query_one(Rows).to(progress.at(self.desk))
             self.mark()
-
-    def _begins(self) -> str:
-        """Where the person stopped, else the first measure that is open."""
-        order, missing = self.desk.order, self.desk.check.missing
-        kept = self.desk.work.measure
-        return kept if kept in order else next((key for key in order if key in missing), order[0])
 
     def standing(self) -> tuple[reviewing.Standing, ...]:
         return reviewing.in_order(self.desk, self.desk.order)
@@ -92,7 +86,7 @@ class TablePage(EntryPage):
         return measuring.take(self.desk, self.key, self.spot[1], text).kept
 
     def action_leave(self) -> None:
-        self.show_again(self.key)
+        self.show()
         super().action_leave()
 
     def action_back(self) -> None:
