@@ -39,7 +39,7 @@ def _value(option: Option, rng: random.Random) -> str:
 
 def not_as_offered(made: Drafted) -> list[str]:
     """Return what is wrong with the mends of a draft: each is drafted, and mends its proof."""
-    before, found = {(one.id, one.of) for one in made.failing}, []
+    before, found = {one.about for one in made.failing}, []
     for proof in made.failing:
         if proof.settings is None:
             continue
@@ -48,8 +48,8 @@ def not_as_offered(made: Drafted) -> list[str]:
         except TapewiseError as fault:
             found.append(f"{proof.name}: refused, {fault}")
             continue
-        failing = {(one.id, one.of) for one in again.failing}
-        if (proof.id, proof.of) in failing:
+        failing = {one.about for one in again.failing}
+        if proof.about in failing:
             found.append(f"{proof.name}: still fails with {proof.settings}")
         if failing - before:
             found.append(f"{proof.name}: with {proof.settings} another fails")
