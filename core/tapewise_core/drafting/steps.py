@@ -58,7 +58,7 @@ class Start:
 
 @dataclass(frozen=True, slots=True)
 class MeasureOff:
-    """Measure from a point in a direction and mark a new point; ``guide`` rules it thinly too.
+    """Measure from a point in a direction and mark a new point, the way ruled thinly.
 
     ``line`` are the points of the line that the way is told by, none for a way of the paper's.
     """
@@ -69,7 +69,6 @@ class MeasureOff:
     along: Vector
     way: str
     called: str | Told
-    guide: bool = True
     line: tuple[str, ...] = ()
 
     def draw(self, paper: DraftingPaper) -> DraftingPaper:
@@ -80,7 +79,7 @@ class MeasureOff:
         start = paper.point(self.start)
         end = start + self.along * self.by.mm
         ruled_thin = paper.with_guide(f"{self.start}–{self.name}", ruled(start, end))
-        return (ruled_thin if self.guide else paper).with_point(self.name, end)
+        return ruled_thin.with_point(self.name, end)
 
     def tell(self) -> Told:
         """Say from where, which way and how far."""
