@@ -66,21 +66,32 @@ class Tab:
         return await asyncio.wait_for(answer, PATIENCE)
 
     async def go(self, address: str) -> None:
-        """Open an address as somebody who looks at the page."""
+        """Open an address as somebody who looks at the page, and wait until it stands there."""
         await self.ask("Emulation.setFocusEmulationEnabled", enabled=True)
         await self.ask("Page.navigate", url=address)
+        origin = "/".join(address.split("/")[:3])
+        there = f"location.origin === {origin!r} && document.readyState === 'complete'"
+        await self.holds(there, f"for {origin}")
 
     async def focused(self, selector: str) -> None:
         """Wait until a field of the page has the keyboard."""
+        script = f"!!document.activeElement?.matches({selector!r})"
+        await self.holds(script, f"for {selector} to have the keyboard")
+
+    async def holds(self, script: str, what: str) -> None:
+        """Wait until a script in the page gives true; fails after a while."""
         ends = time.monotonic() + PATIENCE
-        while not await self.run(f"!!document.activeElement?.matches({selector!r})"):
-            assert time.monotonic() < ends, f"{selector} never had the keyboard"
+        while await self.run(script) is not True:
+            assert time.monotonic() < ends, f"waited in vain {what}"
             await asyncio.sleep(0.02)
 
     async def run(self, script: str) -> Any:
-        """Run a script in the page and return what it gives, waited for."""
+        """Run a script in the page and return what it gives, waited for.
+
+        None too where the page goes away meanwhile.
+        """
         params = {"expression": script, "awaitPromise": True, "returnByValue": True}
-        return (await self.ask("Runtime.evaluate", **params))["result"].get("value")
+        return (await self.ask("Runtime.evaluate", **params)).get("result", {}).get("value")
 
     async def press(self, key: str, *, ctrl: bool = False) -> None:
         """Press a key and let it go."""

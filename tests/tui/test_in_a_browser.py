@@ -149,7 +149,6 @@ def test_a_foreign_page_in_the_same_browser_gets_nothing(address: str, tmp_path:
             await tab.go(address)
             await tab.see("Person")
             await tab.go(elsewhere)
-            await asyncio.sleep(0.3)
             assert await tab.run("document.body.textContent") == "A page"
             told = await tab.run(FOREIGN.replace("ADDRESS", address))
             assert told == {
