@@ -36,3 +36,39 @@ def test_a_tick_stays_when_the_unit_changes() -> None:
         assert " cm" not in told[0]
 
     walk(steps)
+
+
+def test_what_a_new_draft_leaves_true_stays_ticked_and_the_rest_is_told() -> None:
+    """The cloth stays washed, what was cut is open once it has changed; the last seam ends it, and
+    the same is made once more; the next garment begins with what was noted."""
+    store.save(person(NAME))
+    made = work.Work(NAME, page="sew", when="2026-11-01T10:00:00", notes="neck higher")
+    work.save(made)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        chores = at.page.query_one(TickList)
+        items = [item for item in chores.items if item.key]
+        for item in items:
+            if item.text.startswith(("Wash", "Back: cut")):
+                chores.to(str(chores.items.index(item)))
+                await at.press("space")
+        desk = at.app.desk
+        desk.change("longer", made=desk.work.with_option("body-length", "80 cm"))
+        at.page.show()
+        assert [text[:4] for text in ticked(at)] == ["Wash"]
+        assert "1 thing is open again" in at.text()
+        for item in chores.items:
+            if item.key and not item.ticked:
+                chores.post_message(TickList.Ticked(item.key))
+        await at.settle()
+        assert desk.work.sewn
+        assert "open again" not in at.text()
+        await at.press("f9", "4")
+        assert "Noted for this time, jersey-top: Neck higher" in at.said
+        await at.press("f9", "7", "end", "enter")
+        assert (desk.work.ticked, desk.work.sewn) == ((), "")
+        await at.press("ctrl+z")
+        assert desk.work.sewn
+
+    walk(steps)

@@ -13,6 +13,7 @@ from tapewise_core.errors import OptionError
 from tapewise_core.tasks import projects as tasks
 from tapewise_core.tasks import settings as kept
 from tapewise_core.tasks import work
+from tapewise_core.tasks.basis import plain_key
 from tapewise_core.tasks.work import Work
 from tapewise_core.units import Unit
 from tapewise_tui import telling_states
@@ -72,7 +73,7 @@ def _json(one: Work) -> dict[str, object]:
         "machines": list(one.machines),
         "formats": list(one.formats),
         "folder": one.folder,
-        "ticked": list(one.ticked),
+        "ticked": list(map(plain_key, one.ticked)),
         "notes": one.notes,
         "when": one.when,
         "drafts": [dict(row) for row in one.drafts],
@@ -95,7 +96,7 @@ def _show(options: argparse.Namespace) -> int:
     lines += [f"  {key}: {text}" for key, text in one.asked.items()]
     told = {"cloth": one.cloth, "folder": one.folder, "notes": one.notes}
     lines += [f"  {what}: {text}" for what, text in told.items() if text]
-    lines += [f"  ticked: {', '.join(one.ticked)}"] if one.ticked else []
+    lines += [f"  ticked: {', '.join(map(plain_key, one.ticked))}"] if one.ticked else []
     lines += [f"  {_draft_line(row)}" for row in one.drafts]
     say("\n".join(lines))
     return FINE

@@ -59,6 +59,15 @@ def sentence(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
+def shortened(text: str, most: int) -> str:
+    """Cut a text that has more characters than there is room for.
+
+    >>> shortened("longer", 6), shortened("longer sleeves", 8)
+    ('longer', 'longer…')
+    """
+    return text if len(text) <= most else text[: most - 1].rstrip() + "…"
+
+
 def off_by(value: Value | None, unit: Unit) -> str:
     """Spell how far an estimate may be off, or nothing for what was measured."""
     if value is None or value.plus_minus is None:

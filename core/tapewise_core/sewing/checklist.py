@@ -128,7 +128,8 @@ SQUARE = {Unit.CM: "100 mm", Unit.IN: "4 in"}
 WASH = "Wash and dry the cloth as the garment will be: cotton jersey shrinks 5 to 8 % in length."
 
 
-def _before(pattern: Pattern, cloth: Cloth, unit: Unit, *, allowances: bool) -> tuple[Told, ...]:
+def of_the_cloth(cloth: Cloth, unit: Unit) -> tuple[Told, ...]:
+    """Return what is done to a cloth before cutting, whatever is cut from it."""
     marked = MARKED[unit]
     return (
         (WASH,),
@@ -139,6 +140,12 @@ def _before(pattern: Pattern, cloth: Cloth, unit: Unit, *, allowances: bool) -> 
             mm(marked),
             mm(marked * (1 + cloth.stretch)),
         ),
+    )
+
+
+def _before(pattern: Pattern, cloth: Cloth, unit: Unit, *, allowances: bool) -> tuple[Told, ...]:
+    return (
+        *of_the_cloth(cloth, unit),
         said(
             "Check the {} square on the printed pattern with a ruler before you cut anything.",
             SQUARE[unit],

@@ -10,7 +10,6 @@ from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body, Value
-from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.ledger import ledger_lines
 from tapewise_core.proofs.proof import Proof as Proof
@@ -18,7 +17,6 @@ from tapewise_core.sewing.machines import Machine, read_machines
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.settle import read, settle
 from tapewise_core.style.style import Style
-from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.missing import missing as missing
 from tapewise_core.tasks.missing import refuse_wrong as refuse_wrong
 from tapewise_core.tasks.missing import with_stand_ins
@@ -72,19 +70,6 @@ class OptionRow:
     def limits(self) -> str:
         """Spell the limits or the choices."""
         return ", ".join(self.choices) if self.choices else f"{self.low} to {self.high}"
-
-
-@dataclass(frozen=True, slots=True)
-class Chores:
-    """Things to do under one heading; ``to_tick`` off one by one, unless they are to be minded.
-
-    ``keys`` are the same things told in centimetres, by which ticks are kept whoever reads.
-    """
-
-    heading: str
-    items: tuple[str, ...]
-    to_tick: bool
-    keys: tuple[str, ...] = ()
 
 
 def garments() -> tuple[Garment, ...]:
@@ -207,21 +192,3 @@ def stretch_from_fold(text: str, unit: Unit) -> float:
         lengths = (millimetres(size) for size in (marked, marked, 3 * marked, reached))
         raise ReadingError(said(template, *lengths))
     return round((reached - marked) / marked * 100, 1)
-
-
-def chores(drafted: Drafted) -> tuple[Chores, ...]:
-    """Return a draft's things to do and to mind, by heading."""
-    shown, kept = (
-        _chores(replace(drafted, unit=unit).checklist()) for unit in (drafted.unit, Unit.CM)
-    )
-    return tuple(replace(chore, keys=same.items) for chore, same in zip(shown, kept, strict=True))
-
-
-def _chores(checklist: Document) -> tuple[Chores, ...]:
-    found, heading = [], ""
-    for block in checklist.blocks:
-        if isinstance(block, Heading):
-            heading = block.text
-        elif isinstance(block, Ticks | Bullets):
-            found.append(Chores(heading, block.items, isinstance(block, Ticks)))
-    return tuple(found)

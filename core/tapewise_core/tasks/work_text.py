@@ -38,7 +38,9 @@ class Work:
     ``name`` is empty while it is called after its garment; ``owner`` is the person's id, and
     ``cloth`` what the cloth is called. ``drafts`` says what was written so far: when, where,
     and the fingerprint on its sheets. ``overlap``, ``margin`` and ``roll_width`` say what is
-    asked of paper, empty for the usual. ``page`` and ``measure`` are where the person stopped,
+    asked of paper, empty for the usual. ``ticked`` are things done, each with the signs of what it
+    rests on, and ``sewn`` is the fingerprint of the draft that was sewn to the end
+    (:mod:`tapewise_core.tasks.ticking`). ``page`` and ``measure`` are where the person stopped,
     ``when`` is when.
     """
 
@@ -52,6 +54,7 @@ class Work:
     margin: str = ""
     roll_width: str = ""
     ticked: tuple[str, ...] = ()
+    sewn: str = ""
     notes: str = ""
     page: str = "measure"
     measure: str = ""

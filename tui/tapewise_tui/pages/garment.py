@@ -68,6 +68,7 @@ class GarmentPage(Page):
 
     def begin(self) -> None:
         self.query_one(Choices).focus()
+        self.first_says = self.first_says or drafting.noted(self.desk)
         if self.desk.marked:
             self.call_after_refresh(self.found, self.desk.marked)
             self.desk.marked = ""
@@ -127,7 +128,7 @@ class GarmentPage(Page):
         name = next(page.name for page in wizard.garments() if page.title == text)
         self.desk.change(name, made=work.of_garment(self.desk.work, name))
         self.show()
-        self.tell(choosing.about(key, self.rows))
+        self.tell(drafting.noted(self.desk) or choosing.about(key, self.rows))
         return True
 
     @on(Choices.Tried)

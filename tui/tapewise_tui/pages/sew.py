@@ -9,14 +9,17 @@ from textual.containers import Horizontal, Vertical
 from textual.widget import Widget
 from textual.widgets import Label, Static, TextArea
 
-from tapewise_core.tasks import wizard
+from tapewise_core.tasks import ticking
+from tapewise_core.tasks.chores import Chore, Chores, chores
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_core.tasks.wizard import Chores
-from tapewise_tui import drafting, keys
+from tapewise_tui import drafting, keys, words
 from tapewise_tui.item import Item
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.ticks import TickList
+
+AGAIN = "again"
+"""The key of the line that begins the same garment once more."""
 
 
 class SewPage(Page):
@@ -25,10 +28,13 @@ class SewPage(Page):
     NAME = "sew"
     PURPOSE = (
         "Enter or Space ticks the thing marked; ticks stay until you take them off, in this "
-        "run and the next. If the pattern changes, what has changed is open again. Tab goes to "
-        "your notes and back."
+        "run and the next. If the pattern changes, what is true no more is open again: a cloth "
+        "stays washed and a piece cut, unless they are others. Tab goes to your notes and back."
     )
     BINDINGS = [*keys.hidden("on"), *keys.of("find", "steps")]
+
+    draft: Drafted | None = None
+    chores: tuple[Chores, ...] = ()
 
     def parts(self) -> Iterable[Widget]:
         yield Static("", id="summary", markup=False)
@@ -44,38 +50,47 @@ class SewPage(Page):
     def show(self) -> None:
         super().show()
         result = drafting.drafted(self.desk)
-        if isinstance(result, Drafted):
-            self.chores = wizard.chores(result)
-        else:
-            self.chores = ()
+        self.draft = result if isinstance(result, Drafted) else None
+        self.chores = chores(self.draft, self.desk.work.cloth) if self.draft else ()
+        if isinstance(result, str):
             self.warn(result)
         self.query_one(TickList).fill(tuple(self._items()))
         self._count()
 
-    def _items(self) -> Iterator[Item]:
-        for chore in self.chores:
-            yield Item(None, chore.heading)
-            for key, text in zip(chore.keys, chore.items, strict=True):
-                yield self._item(chore, key, text)
+    @property
+    def fingerprint(self) -> str:
+        return self.draft.fingerprint if self.draft else ""
 
-    def _item(self, chore: Chores, key: str, text: str) -> Item:
-        """A line to tick by its key; without one to tick, a line to read."""
-        if not chore.to_tick:
-            return Item(None, text, None)
-        return Item(key, text, key in self.desk.work.ticked)
+    def _items(self) -> Iterator[Item]:
+        done = ticking.done(self.desk.work, self.chores, self.fingerprint)
+        for part in self.chores:
+            yield Item(None, part.heading)
+            yield from (_item(chore, done) for chore in part.items)
+        if self.draft and self.desk.work.sewn == self.fingerprint:
+            yield Item(None, "Sewn")
+            yield Item(AGAIN, "Make the same once more: Enter takes all ticks off.", None)
 
     def _count(self) -> None:
-        boxes = [item for item in self.query_one(TickList).items if item.key]
+        items = self.query_one(TickList).items
+        boxes = [item for item in items if item.key and item.ticked is not None]
         done = sum(bool(item.ticked) for item in boxes)
-        self.query_one("#summary", Static).update(f"{done} of {len(boxes)} done.")
+        again = ticking.open_again(self.desk.work, self.chores, self.fingerprint)
+        more = f" {_things(again)} open again: the pattern has changed since." if again else ""
+        self.query_one("#summary", Static).update(f"{done} of {len(boxes)} done.{more}")
 
     @on(TickList.Ticked)
     def tick(self, event: TickList.Ticked) -> None:
         event.stop()
-        done = event.key not in self.desk.work.ticked
+        if event.key == AGAIN:
+            self.desk.change("begun once more", made=ticking.once_more(self.desk.work))
+            self.show()
+            self.query_one(TickList).action_first()
+            return
+        made = ticking.toggled(self.desk.work, event.key, self.chores, self.fingerprint)
+        done = event.key in made.ticked
         text = next(i.text for i in self.query_one(TickList).items if i.key == event.key)
-        says = f"{'ticked' if done else 'opened'} “{_short(text)}”"
-        self.desk.change(says, made=self.desk.work.toggled(event.key))
+        says = f"{'ticked' if done else 'opened'} “{words.shortened(text, 40)}”"
+        self.desk.change(says, made=made)
         self.show()
         if done:
             self.query_one(TickList).action_cursor_down()
@@ -92,5 +107,12 @@ class SewPage(Page):
         self.query_one(TickList).to(key)
 
 
-def _short(text: str) -> str:
-    return text if len(text) <= 40 else text[:39].rstrip() + "…"
+def _item(chore: Chore, done: Sequence[str]) -> Item:
+    """A line to tick by its key; without one to tick, a line to read."""
+    if not chore.key:
+        return Item(None, chore.says, None)
+    return Item(chore.key, chore.says, chore.key in done)
+
+
+def _things(many: int) -> str:
+    return "1 thing is" if many == 1 else f"{many} things are"

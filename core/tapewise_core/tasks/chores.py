@@ -1,0 +1,86 @@
+"""What there is to do for a draft, thing by thing, each with the key its tick is kept under."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from itertools import accumulate
+
+from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
+from tapewise_core.sewing.checklist import of_the_cloth
+from tapewise_core.tasks.basis import Basis, after
+from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
+
+NEEDS, CUT, MARK, SEW, FINISH = "What you need", "Cut", "Mark", "Sew", "Press and finish"
+"""Headings of the checklist whose things rest on something of their own."""
+
+_List = tuple[str, tuple[str, ...], bool]
+"""A heading, what stands under it, and whether it is to be ticked."""
+
+
+@dataclass(frozen=True, slots=True)
+class Chore:
+    """One thing to do, and the ``key`` of its tick; nothing to tick where that is empty."""
+
+    says: str
+    key: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Chores:
+    """Things to do, or only to be minded, under one heading."""
+
+    heading: str
+    items: tuple[Chore, ...]
+
+
+def chores(drafted: Drafted, cloth: str = "") -> tuple[Chores, ...]:
+    """Return a draft's things to do and to mind, by heading; ``cloth`` is what it is called.
+
+    A key is the thing told in centimetres, whoever reads, behind the signs of what it rests on.
+    """
+    shown, told = (
+        tuple(_listed(replace(drafted, unit=unit).checklist())) for unit in (drafted.unit, Unit.CM)
+    )
+    return tuple(
+        Chores(heading, tuple(map(Chore, items, keys)) if keys else tuple(map(Chore, items)))
+        for (heading, items, _), keys in zip(shown, _keys(drafted, cloth, told), strict=True)
+    )
+
+
+def _listed(checklist: Document) -> Iterator[_List]:
+    heading = ""
+    for block in checklist.blocks:
+        if isinstance(block, Heading):
+            heading = block.text
+        elif isinstance(block, Ticks | Bullets):
+            yield heading, block.items, isinstance(block, Ticks)
+
+
+def _keys(drafted: Drafted, cloth: str, lists: tuple[_List, ...]) -> Iterator[tuple[str, ...]]:
+    """The keys of each list, none where there is nothing to tick."""
+    basis = Basis.of(drafted.garment.name, drafted.cloth, drafted.pattern, cloth)
+    sewn = basis.whole
+    for heading, told, to_tick in lists:
+        if heading in (SEW, FINISH):
+            rests = tuple(accumulate(told, after, initial=sewn))[1:]
+            sewn = rests[-1]
+        else:
+            rests = _rests(drafted, basis, heading, told)
+        yield tuple(map(" ".join, zip(rests, told, strict=True))) if to_tick else ()
+
+
+def _rests(drafted: Drafted, basis: Basis, heading: str, told: tuple[str, ...]) -> tuple[str, ...]:
+    """The signs of what each thing rests on that does not follow another."""
+    pieces = drafted.pattern.pieces
+    if heading == CUT:
+        return tuple(basis.pieces[piece.name] for piece in pieces)
+    if heading == MARK:
+        of_one = tuple(basis.marked[piece.name] for piece in pieces if piece.notches)
+        return of_one + (basis.whole,) * (len(told) - len(of_one))
+    if heading == NEEDS:
+        return (basis.cloth,) * len(told)
+    own = set(map(Reader(Unit.CM).spell, of_the_cloth(drafted.cloth, Unit.CM)))
+    return tuple(basis.cloth if says in own else basis.whole for says in told)

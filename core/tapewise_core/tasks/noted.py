@@ -1,0 +1,31 @@
+"""Notes for the next time, found again when the next garment begins."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.tasks import work
+from tapewise_core.tasks.work_text import Work
+
+
+@dataclass(frozen=True, slots=True)
+class Noted:
+    """What was noted while a project was sewn, and on which day (ISO)."""
+
+    title: str
+    day: str
+    text: str
+
+
+def noted(made: Work) -> tuple[Noted, ...]:
+    """Return what a person noted for the next time, the latest first, where one begins.
+
+    One begins where nothing is done yet, or where all of it is: then the project's own notes are
+    of the garment before. Nothing while a garment is under way.
+    """
+    if made.ticked and not made.sewn:
+        return ()
+    others = (one for one in work.projects(made.person) if one.title != made.title)
+    there = [one for one in (*others, *((made,) if made.sewn else ())) if one.notes.strip()]
+    latest = sorted(there, key=lambda one: one.when, reverse=True)
+    return tuple(Noted(one.title, one.when[:10], " ".join(one.notes.split())) for one in latest)
