@@ -5,9 +5,12 @@ Lift the sleeve, do not dig the underarm: each has its price.
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Callable
+from functools import cache, partial
+from typing import NamedTuple
 
-from tapewise_core.parts.shape.grown_drawn import WANTED, Arm, Sleeve, Trunk, drawn
+from tapewise_core.parts.shape.grown_drawn import WANTED, Arm, Sleeve, Trunk
+from tapewise_core.parts.shape.grown_straight import Straight, fitting, rounded, straight
 
 MOST_LIFT, MOST_DEEPER, BOTH = 8.0, 20.0, 4.0
 """The most a sleeve is lifted and deepened towards the body, and the most of both [degrees]
@@ -30,17 +33,36 @@ TOO_DEAR = 20.0
 """Lift, depth and 0.4 for each mm of half hem may cost so much together; then a cap is better."""
 
 
+class _Tried(NamedTuple):
+    """A sleeve tried: its straight lines, the radius it was begun with and the one it got [mm],
+    and its price."""
+
+    lines: Straight
+    begun: float
+    radius: float
+    cost: float
+
+
+class _Search(NamedTuple):
+    """What a sleeve is looked for on; ``lines`` draws its straight lines for a lift, a depth and a
+    wider hem, each once."""
+
+    trunk: Trunk
+    lines: Callable[[float, float, float], Straight | None]
+
+
 def grown_sleeve(arm: Arm, trunk: Trunk) -> Sleeve | None:
     """Return the sleeve that lifts, deepens and widens least, or None where a cap must do.
 
     A long sleeve is wanted whatever it costs; None then means that none can be drawn.
     """
     wider = (0.0,) if arm.is_long else _steps(0.0, MOST_WIDER, STEP_WIDER)
+    search = _Search(trunk, cache(partial(straight, arm, trunk)))
     for wanted in (WANTED, LEAST):
         for more in wider:
-            best = _best(arm, trunk, wanted, more)
-            if best and (arm.is_long or _form(best) <= TOO_DEAR):
-                return best
+            best = _best(search, wanted, more)
+            if best and (arm.is_long or _form(best.lines) <= TOO_DEAR):
+                return rounded(best.lines, trunk, best.begun, best.radius, best.cost)
     return None
 
 
@@ -49,31 +71,33 @@ def usual_radius(trunk: Trunk) -> float:
     return 60.0 if trunk.ease <= 20.0 else 80.0
 
 
-def _best(arm: Arm, trunk: Trunk, wanted: float, wider: float) -> Sleeve | None:
+def _best(search: _Search, wanted: float, wider: float) -> _Tried | None:
     """The cheapest sleeve with one hem: among some lifts first, then closer and closer."""
-    best: Sleeve | None = None
+    best: _Tried | None = None
+    radii = _radii(search.trunk)
     for lift in _steps(0.0, MOST_LIFT, COARSE):
         if best and LIFT_PRICE * lift + WIDER_PRICE * wider >= best.cost:
             break
-        for radius in _radii(trunk):
-            best = _cheaper(best, _fitted(arm, trunk, wanted, lift, wider, radius))
+        for radius in radii:
+            best = _cheaper(best, _fitted(search, wanted, lift, wider, radius))
             if best and best.cost <= WIDER_PRICE * wider:
                 return best
-    return _closer(best, arm, trunk, wanted) if best else None
+    return _closer(best, search, wanted) if best else None
 
 
-def _closer(best: Sleeve, arm: Arm, trunk: Trunk, wanted: float) -> Sleeve:
+def _closer(best: _Tried, search: _Search, wanted: float) -> _Tried:
     """The cheapest sleeve near one that was found, its lift moved by less and less."""
     step = COARSE / 2
     while step > 0.02:
-        for lift in (best.lift - step, best.lift + step):
-            other = _fitted(arm, trunk, wanted, lift, best.wider, best.tried)
+        lift, wider = best.lines.lift, best.lines.wider
+        for near in (lift - step, lift + step):
+            other = _fitted(search, wanted, near, wider, best.begun)
             best = other if other and other.cost < best.cost else best
         step /= 2
     return best
 
 
-def _cheaper(best: Sleeve | None, other: Sleeve | None) -> Sleeve | None:
+def _cheaper(best: _Tried | None, other: _Tried | None) -> _Tried | None:
     return other if other and (best is None or other.cost < best.cost) else best
 
 
@@ -88,36 +112,50 @@ def _steps(first: float, last: float, step: float) -> tuple[float, ...]:
 
 
 def _fitted(
-    arm: Arm, trunk: Trunk, wanted: float, lift: float, wider: float, radius: float
-) -> Sleeve | None:
+    search: _Search, wanted: float, lift: float, wider: float, begun: float
+) -> _Tried | None:
     """The sleeve at one lift that deepens only as far as its underarm must, with its cost."""
     if not 0 <= lift <= MOST_LIFT:
         return None
-    sleeve = drawn(arm, trunk, lift, 0.0, wider, radius)
-    if sleeve and sleeve.middle.y < trunk.highest:
+    trunk, lines = search.trunk, search.lines(lift, 0.0, wider)
+    radius = fitting(lines, trunk, begun) if lines else 0.0
+    if lines is None or radius <= 0:
+        return None
+    if lines.level(radius) < trunk.highest:
         most = MOST_DEEPER if lift <= BOTH else BOTH
-        sleeve = _deepened(sleeve, arm, trunk, radius, most)
-    if sleeve is None or sleeve.radius < wanted - 1e-6 or sleeve.middle.y > trunk.lowest:
+        lines = _deepened(lines, radius, search, begun, most)
+        radius = fitting(lines, trunk, begun) if lines else 0.0
+    if lines is None or radius < wanted - 1e-6 or lines.level(radius) > trunk.lowest:
         return None
-    return replace(sleeve, cost=_cost(sleeve, trunk, radius))
+    return _Tried(lines, begun, radius, _cost(lines, trunk, begun, radius))
 
 
-def _deepened(first: Sleeve, arm: Arm, trunk: Trunk, radius: float, most: float) -> Sleeve | None:
+def _deepened(
+    first: Straight, radius: float, search: _Search, begun: float, most: float
+) -> Straight | None:
     """The sleeve deepened until the middle of its underarm lies low enough, by closing in."""
-    lift, wider = first.lift, first.wider
+    trunk, lift, wider = search.trunk, first.lift, first.wider
+
+    def lower(deeper: float) -> tuple[Straight | None, float]:
+        """The lines, and how far below the highest its underarm has its middle."""
+        lines = search.lines(lift, deeper, wider)
+        radius = fitting(lines, trunk, begun) if lines else 0.0
+        if lines is None or radius <= 0:
+            return None, 0.0
+        return lines, lines.level(radius) - trunk.highest
+
     low, high = 0.0, most
-    found = drawn(arm, trunk, lift, high, wider, radius)
-    if found is None or found.middle.y < trunk.highest:
+    found, below = lower(high)
+    if found is None or below < 0:
         return None
-    above, below = first.middle.y - trunk.highest, found.middle.y - trunk.highest
+    above = first.level(radius) - trunk.highest
     for _ in range(12):
         if high - low < 0.01 or below < 0.05:
             break
         share = min(max(above / (above - below), 0.02), 0.98)
-        tried = drawn(arm, trunk, lift, low + (high - low) * share, wider, radius)
+        tried, level = lower(low + (high - low) * share)
         if tried is None:
             return found
-        level = tried.middle.y - trunk.highest
         if level >= 0:
             high, below, above, found = tried.deeper, level, above / 2, tried
         else:
@@ -125,19 +163,20 @@ def _deepened(first: Sleeve, arm: Arm, trunk: Trunk, radius: float, most: float)
     return found
 
 
-def _form(sleeve: Sleeve) -> float:
+def _form(lines: Straight) -> float:
     """What lift, depth and a wider hem cost together."""
-    return LIFT_PRICE * sleeve.lift + sleeve.deeper + WIDER_PRICE / 2 * sleeve.wider
+    return LIFT_PRICE * lines.lift + lines.deeper + WIDER_PRICE / 2 * lines.wider
 
 
-def _cost(sleeve: Sleeve, trunk: Trunk, radius: float) -> float:
+def _cost(lines: Straight, trunk: Trunk, begun: float, radius: float) -> float:
     """The price of a sleeve; a curve that ends below the bust line makes that line wider."""
-    below = max(sleeve.ends.y - trunk.bust.y, 0.0)
+    ends = lines.meeting.y + trunk.way.y * (radius * lines.reach)
+    below = max(ends - trunk.bust.y, 0.0)
     price = 0.15 if trunk.ease <= 40.0 else 0.05
     return (
-        LIFT_PRICE * sleeve.lift
-        + sleeve.deeper
-        + WIDER_PRICE * sleeve.wider
-        + RADIUS_PRICE * abs(radius - usual_radius(trunk))
+        LIFT_PRICE * lines.lift
+        + lines.deeper
+        + WIDER_PRICE * lines.wider
+        + RADIUS_PRICE * abs(begun - usual_radius(trunk))
         + price * below
     )
