@@ -18,7 +18,7 @@ from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
 from tapewise_core.tasks.settings import found, settings
-from tapewise_core.tasks.work import PAGES, Work
+from tapewise_core.tasks.work import PLACES, Work
 from tapewise_core.units import Unit
 from tapewise_tui import keys, trouble, words
 from tapewise_tui.desk import Desk
@@ -235,7 +235,7 @@ class TapewiseApp(App[None], inherit_bindings=False):
         self.desk.usual("look", self.theme)
 
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
-        for name in PAGES:
+        for name in PLACES:
             yield SystemCommand(f"Page: {name}", "Turn to this page", partial(self.go, name))
         for row, says in keys.at_work(screen):
             act = partial(self.run_action, row.action, screen)

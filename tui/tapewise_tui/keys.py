@@ -43,7 +43,7 @@ KEYS: Mapping[str, Key] = {
     "write": Key("ctrl+s", "write", "Write", "write the files", 1),
     "open": Key("ctrl+o", "open", "Open", "open the folder on the desktop", 3),
     "all": Key("ctrl+l", "all", "All", "show all there is, or only what matters", 3),
-    "table": Key("f10", "table", "Table", "all measures on one page, or one a page", 2),
+    "table": Key("f10", "table", "Sheet", "all on one sheet, or one a page", 2),
     "piece": Key("ctrl+g", "piece", "Piece", "mark the next piece of the pattern", 9),
     "steps": Key(
         "f12", "app.steps", "Steps", "how to draft it by hand, a picture for each step", 8

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.point import Point
 from tapewise_core.units import Unit
 from tapewise_tui.canvas import Canvas, Dot
-from tapewise_tui.pattern_places import Placed
+from tapewise_tui.pattern_places import GAP, Placed, placed
 
 ROOM = 1.6
 """Dots an allowance of 1 cm needs for the cut line to be told from the stitch line."""
@@ -31,6 +31,36 @@ def draw_pattern(canvas: Canvas, places: Sequence[Placed], selected: str | None)
         _grain(canvas, place)
     for place in places:
         _name(canvas, place, place.piece.name == selected)
+
+
+def draw_piece(canvas: Canvas, piece: Piece) -> None:
+    """Draw one piece as large as there is room, as it lies on the cloth, its ribs up and down;
+    the fold and the grain are named."""
+    for place in placed((piece,), canvas.width, canvas.height + GAP):
+        _cut(canvas, place)
+        _stitch(canvas, place, chosen=False)
+        _notches(canvas, place)
+        _grain(canvas, place)
+        for edge in piece.edges:
+            if edge.fold:
+                spots = [edge.path.at(edge.path.length() * share)[0] for share in ALONG]
+                _beside(canvas, map(place.dot, spots), "fold", FOLD)
+        start, end = piece.grain
+        _beside(canvas, (place.dot(start.toward(end, share)) for share in ALONG), "grain", NAME)
+
+
+ALONG = (0.5, 0.35, 0.65, 0.2, 0.8)
+"""Where along a line its name may stand, best first."""
+
+
+def _beside(canvas: Canvas, spots: Iterable[Dot], words: str, tone: str) -> None:
+    """Write words beside the first place of a line where there is blank room, if anywhere."""
+    for x, y in spots:
+        column, row = int(x) // 2, int(y) // 4
+        for left in (column + 2, column - 1 - len(words), column + 3):
+            if canvas.is_free(left - 1, row, len(words) + 2):
+                canvas.text(left, row, words, tone)
+                return
 
 
 def _cut(canvas: Canvas, place: Placed) -> None:

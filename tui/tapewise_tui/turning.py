@@ -17,6 +17,8 @@ _PLACES = {
     "prove": "ProvePage",
     "save": "SavePage",
     "sew": "SewPage",
+    "cut": "CutPage",
+    "stitch": "StitchPage",
 }
 
 

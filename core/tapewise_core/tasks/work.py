@@ -38,6 +38,7 @@ from tapewise_core.tasks.work_files import save as save
 from tapewise_core.tasks.work_index import briefs
 from tapewise_core.tasks.work_merging import merged as merged
 from tapewise_core.tasks.work_text import PAGES as PAGES
+from tapewise_core.tasks.work_text import PART_OF as PART_OF
 from tapewise_core.tasks.work_text import PLACES as PLACES
 from tapewise_core.tasks.work_text import Work as Work
 

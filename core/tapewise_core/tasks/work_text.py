@@ -27,8 +27,12 @@ _READABLE = ((FORMAT, VERSION), ("tapewise work", 1))
 PAGES = ("start", "measure", "review", "garment", "prove", "save", "sew")
 """The pages, in their order."""
 
-PLACES = (*PAGES, "table")
-"""Where a person can stop: the pages, and the measures on one sheet, another way to measure."""
+PART_OF = {"table": "measure", "cut": "sew", "stitch": "sew"}
+"""Places that are another way to look at a page: the measures on one sheet, one piece to cut, one
+step to sew."""
+
+PLACES = (*PAGES, *PART_OF)
+"""Where a person can stop."""
 
 
 @dataclass(frozen=True)

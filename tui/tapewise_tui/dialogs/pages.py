@@ -15,12 +15,12 @@ from tapewise_core.tasks.work import PAGES
 
 WHAT = {
     "start": "people, and where you stopped",
-    "measure": "one measure a page, or all in a table (F10 there)",
+    "measure": "one measure a page, or all on one sheet (F10 there)",
     "review": "all measures at a glance, unlikely ones first",
     "garment": "style, cloth and machines, with the pattern beside",
     "prove": "what was checked before anyone cuts",
     "save": "write the pattern's files",
-    "sew": "the list to tick",
+    "sew": "all to be done; F10 there: one piece or step a page",
 }
 
 

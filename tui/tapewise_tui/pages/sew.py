@@ -10,7 +10,7 @@ from textual.widget import Widget
 from textual.widgets import Label, Static, TextArea
 
 from tapewise_core.tasks import ticking
-from tapewise_core.tasks.chores import Chore, Chores, chores
+from tapewise_core.tasks.chores import FINISH, SEW, Chore, Chores, chores
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_tui import drafting, keys, words
 from tapewise_tui.item import Item
@@ -31,7 +31,12 @@ class SewPage(Page):
         "run and the next. If the pattern changes, what is true no more is open again: a cloth "
         "stays washed and a piece cut, unless they are others. Tab goes to your notes and back."
     )
-    BINDINGS = [*keys.hidden("on"), *keys.of("find", "steps")]
+    BINDINGS = keys.of(
+        "find",
+        "steps",
+        on="on to cutting out, piece by piece",
+        table="the piece or the step marked alone, with its picture",
+    )
 
     draft: Drafted | None = None
     chores: tuple[Chores, ...] = ()
@@ -55,7 +60,16 @@ class SewPage(Page):
         if isinstance(result, str):
             self.warn(result)
         self.query_one(TickList).fill(tuple(self._items()))
+        self._mark()
         self._count()
+
+    def _mark(self) -> None:
+        """Put the cursor on what the person comes from."""
+        marked, self.desk.marked = self.desk.marked, ""
+        rows = self.query_one(TickList)
+        for at, item in enumerate(rows.items):
+            if marked and item.key == marked:
+                rows.to(str(at))
 
     @property
     def fingerprint(self) -> str:
@@ -94,6 +108,19 @@ class SewPage(Page):
         self.show()
         if done:
             self.query_one(TickList).action_cursor_down()
+
+    def action_on(self) -> None:
+        self.tapewise.go("cut")
+
+    def action_table(self) -> None:
+        """Show what is marked alone: a step of sewing, else a piece to cut."""
+        rows = self.query_one(TickList)
+        marked = rows.items[rows.highlighted].key if rows.highlighted is not None else None
+        sewing = [
+            c.key for part in self.chores if part.heading in (SEW, FINISH) for c in part.items
+        ]
+        self.desk.marked = marked or ""
+        self.tapewise.go("stitch" if marked in sewing else "cut")
 
     @on(TextArea.Changed, "#notes")
     def jot(self, event: TextArea.Changed) -> None:

@@ -9,7 +9,7 @@ from textual.events import Click
 from textual.message import Message
 from textual.widget import Widget
 
-from tapewise_core.tasks.work import PAGES
+from tapewise_core.tasks.work import PAGES, PART_OF
 
 
 class PagesTape(Widget):
@@ -23,7 +23,7 @@ class PagesTape(Widget):
 
     def __init__(self, page: str) -> None:
         super().__init__()
-        self.page = "measure" if page == "table" else page
+        self.page = PART_OF.get(page, page)
         self.who, self.unit = "", ""
 
     def show(self, name: str, unit: str) -> None:

@@ -1,0 +1,54 @@
+"""Cutting out, piece by piece."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from tapewise_core.drafting.labels import title
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.sewing.in_hand import grain, how_many, which_way
+from tapewise_core.sewing.minding import BLADES
+from tapewise_core.tasks.chores import CUT, MARK, Chore, Chores
+from tapewise_core.tasks.drafting import Drafted
+
+CAUTION = BLADES
+"""What to mind with every piece."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cutting:
+    """One piece to cut out: its name, what to know of it, and what is then done, in order.
+
+    ``done`` are keys of the checklist, each with few words.
+    """
+
+    piece: Piece
+    name: str
+    says: tuple[str, ...]
+    done: tuple[tuple[str, str], ...]
+
+
+def cuttings(drafted: Drafted, parts: Sequence[Chores]) -> tuple[Cutting, ...]:
+    """Return a draft's pieces in the order of the checklist."""
+    listed = {part.heading: part.items for part in parts}
+    pieces = drafted.pattern.pieces
+    marked = (piece for piece in pieces if piece.notches)
+    marks = {
+        piece.name: (chore.key, f"marked: {_words(chore)}")
+        for piece, chore in zip(marked, listed[MARK], strict=False)
+    }
+    return tuple(
+        Cutting(
+            piece,
+            title(piece.name),
+            (how_many(piece), which_way(piece), grain(piece)),
+            ((chore.key, "cut out"), *filter(None, (marks.get(piece.name),))),
+        )
+        for piece, chore in zip(pieces, listed[CUT], strict=True)
+    )
+
+
+def _words(chore: Chore) -> str:
+    """What is marked, without the name of the piece."""
+    return chore.says.partition(": ")[2]

@@ -1,0 +1,126 @@
+"""What cutting and sewing share: one thing a page, ticked with Enter, turned with the arrows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from textual import on
+from textual.widget import Widget
+
+from tapewise_core.tasks import ticking
+from tapewise_core.tasks.chores import Chores, chores
+from tapewise_core.tasks.drafting import Drafted
+from tapewise_tui import drafting, keys, words
+from tapewise_tui.line import Line
+from tapewise_tui.page import Page
+from tapewise_tui.widgets.leaf import Leaf, Thing
+
+NOTHING = Thing("", (), ())
+
+
+class LeafPage(Page):
+    """One thing a page; the first that is not done when it is opened."""
+
+    BINDINGS = keys.of("find", "steps", table="everything to do, on one sheet")
+
+    draft: Drafted | None = None
+    chores: tuple[Chores, ...] = ()
+    all: tuple[Thing, ...] = ()
+    at = -1
+
+    def things(self, draft: Drafted) -> tuple[Thing, ...]:
+        """Return what there is, one a page."""
+        raise NotImplementedError
+
+    def parts(self) -> Iterable[Widget]:
+        yield Leaf()
+
+    def begin(self) -> None:
+        self.query_one(Leaf).focus()
+
+    def show(self) -> None:
+        super().show()
+        result = drafting.drafted(self.desk)
+        self.draft = result if isinstance(result, Drafted) else None
+        self.chores = chores(self.draft, self.desk.work.cloth) if self.draft else ()
+        self.all = self.things(self.draft) if self.draft else ()
+        if isinstance(result, str):
+            self.warn(result)
+        if self.at < 0:
+            self.at = self._first()
+        self._turn(0)
+
+    @property
+    def fingerprint(self) -> str:
+        return self.draft.fingerprint if self.draft else ""
+
+    @property
+    def done(self) -> tuple[str, ...]:
+        """The keys of what is done for this draft."""
+        return ticking.done(self.desk.work, self.chores, self.fingerprint)
+
+    @property
+    def thing(self) -> Thing:
+        return self.all[self.at] if self.all else NOTHING
+
+    def _first(self) -> int:
+        """Where the person comes from, else the first thing that is not done, else the last."""
+        marked, self.desk.marked, done = self.desk.marked, "", self.done
+        keys_of = [[key for key, _ in thing.boxes] for thing in self.all]
+        open_ = [at for at, found in enumerate(keys_of) if not set(found) <= set(done)]
+        here = [at for at, found in enumerate(keys_of) if marked in found]
+        return next(iter((*here, *open_)), max(len(self.all) - 1, 0))
+
+    def _turn(self, by: int) -> None:
+        self.at = min(max(self.at + by, 0), max(len(self.all) - 1, 0))
+        self.query_one(Leaf).show(self.thing, self.done)
+
+    @on(Leaf.Turn)
+    def turn(self, event: Leaf.Turn) -> None:
+        event.stop()
+        self.tell("")
+        self._turn(event.by)
+
+    @on(Leaf.Done)
+    def tick(self, event: Leaf.Done) -> None:
+        """Tick the first open box; once none is open here, go on to the next thing."""
+        event.stop()
+        box = next(((k, says) for k, says in self.thing.boxes if k not in self.done), None)
+        if box is None:
+            self._go_on("")
+            return
+        made = ticking.toggled(self.desk.work, box[0], self.chores, self.fingerprint)
+        says = f"{self.thing.find}: {words.shortened(box[1], 40)}"
+        self.desk.change(says, made=made)
+        self.tell(words.sentence(says))
+        if all(key in self.done for key, _ in self.thing.boxes):
+            self._go_on(says)
+        else:
+            self._turn(0)
+
+    def _go_on(self, says: str) -> None:
+        """Show the next thing; after the last say what comes next."""
+        if self.at + 1 < len(self.all):
+            self._turn(1)
+        else:
+            self._turn(0)
+            self.tell(self.ended())
+
+    def ended(self) -> str:
+        """Say what comes after the last thing."""
+        return ""
+
+    def findable(self) -> tuple[Sequence[Line], str | None]:
+        done = self.done
+        lines = [
+            Line(str(at), f"{'[x]' if all(k in done for k, _ in one.boxes) else '[ ]'} {one.find}")
+            for at, one in enumerate(self.all)
+        ]
+        return lines, str(self.at)
+
+    def found(self, key: str) -> None:
+        self._turn(int(key) - self.at)
+
+    def action_table(self) -> None:
+        self.desk.marked = self.thing.boxes[0][0] if self.thing.boxes else ""
+        self.tapewise.go("sew")
