@@ -170,6 +170,13 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
             (seam(SeamKind.CASING, How.CASING, "skirt top", elastic=Elastic(710.0, 15.0)),),
         ),
         "slit": pattern_of((_PANEL,), (_SLIT,)),
+        "panels-above-a-slit": pattern_of(
+            (SKIRT, _PANEL),
+            (seam(SeamKind.PANEL, How.PANELS, "skirt left", "skirt right"), _SLIT),
+        ),
+        "vent": pattern_of(
+            (_PANEL,), (seam(SeamKind.SLIT, How.VENT, "panel right", "panel right"),)
+        ),
         "hem": pattern_of(_BODY, (seam(SeamKind.HEM, How.HEM, "front bottom"),)),
         "hung-hem": pattern_of((SKIRT,), (seam(SeamKind.HEM, How.HUNG_HEM, "skirt bottom"),)),
         "belt": pattern_of((BELT,), (seam(SeamKind.BELT, How.BELT, "belt top", "belt bottom"),)),

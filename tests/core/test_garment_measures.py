@@ -43,7 +43,7 @@ def test_every_garment_sees_exactly_what_it_declares() -> None:
     """Needs and helps; of those that are of no use estimated, only the measured."""
     body, _ = body_of(person())
     more = {"high_bust": 88.0, "front_waist_length": 43.0, "neck_to_bust_point": 27.0}
-    more |= {"across_front": 33.0, "over_shoulder_girth": 101.0}
+    more |= {"across_front": 33.0, "over_shoulder_girth": 101.0, "high_hip": 90.0}
     measured, _ = body_of(person({**MIDDLE, **more}))
     for page in shelf.garments():
         declared = {*page.needs, *page.helps}

@@ -5,10 +5,10 @@ from __future__ import annotations
 import pytest
 from read_aloud import remarks, spelt
 
-from tapewise_core.blocks.skirt.ring import weight
 from tapewise_core.errors import OptionError
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.plausible import out_of_range
+from tapewise_core.parts.hanging import weight
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
@@ -111,7 +111,7 @@ def test_the_skirts_weight_shortens_the_bodice() -> None:
 
 def test_the_growth_is_within_what_practice_says() -> None:
     """For the skirt of 340 g that reference values name, 2 to 5 cm are taken off."""
-    from tapewise_core.garments.skirted_dress.options import AT_WEIGHT, GROWTH, MOST_GROWTH
+    from tapewise_core.parts.hanging import AT_WEIGHT, GROWTH, MOST_GROWTH
 
     assert weight(1.55e6, 220) == pytest.approx(AT_WEIGHT, rel=0.01)
     assert 20 <= GROWTH <= MOST_GROWTH == 50

@@ -10,15 +10,15 @@ STYLES = {
     "usual": {},
     "close": {
         "fit": "close", "sleeve": "elbow", "waist-shaping": "100", "bust-room": "side-dart",
-        "circle": "1",
+        "circle": "1", "flare": "-2", "vent": "back",
     },
     "straight": {
         "fit": "straight", "sleeve": "long", "neckline": "v", "hem": "curved", "circle": "1/2",
-        "waist-finish": "band",
+        "waist-finish": "band", "vent": "slits",
     },
     "eased": {
         "fit": "eased", "sleeve": "short", "neckline": "boat", "waist-shaping": "0",
-        "circle": "1/4",
+        "circle": "1/4", "flare": "12",
     },
 }  # fmt: skip
 """By name, as a person would type them."""
@@ -31,4 +31,7 @@ def styles_of(page: Garment) -> Iterator[tuple[str, dict[str, str]]]:
 
 
 def _has(page: Garment, key: str, text: str) -> bool:
-    return key in page.options and (page.options[key].bounded or text in page.options[key].words)
+    if key not in page.options:
+        return False
+    option = page.options[key]
+    return option.allows(float(text) if option.bounded else text)

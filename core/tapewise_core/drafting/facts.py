@@ -96,7 +96,8 @@ class Hem:
     """The hem round the legs: its girth, and its height below the waist and the nape [mm].
 
     ``below_nape`` is None for a skirt; ``knee`` and ``ankle`` are the body's below its waist,
-    None where they are not known; ``slit`` is how long one is, 0 without.
+    None where they are not known; ``slit`` is how long one is, 0 without, and ``above_slit`` the
+    garment's girth where it begins, None where that is not known.
     """
 
     round: float
@@ -105,6 +106,7 @@ class Hem:
     knee: float | None = None
     ankle: float | None = None
     slit: float = 0.0
+    above_slit: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

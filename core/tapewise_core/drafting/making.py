@@ -31,6 +31,7 @@ class How(StrEnum):
     WAISTBAND = "waistband"
     CASING = "casing for elastic, at a curved edge"
     SLIT = "slit"
+    VENT = "vent with an underlap"
     HEM = "hem turned up"
     HUNG_HEM = "hem of a circle, which hangs first"
     BELT = "belt"

@@ -115,3 +115,16 @@ WAIST = Options.of(
         high=200,
     ),
 )
+
+SEAM = Option(
+    key="seam-allowance",
+    group=Group.ALLOWANCES,
+    says=said("at seams and band"),
+    default=0.8,
+    low=0,
+    high=3,
+)
+"""What a skirt's seams and its band get."""
+
+STRAIGHT_WAIST = WAIST.changed("elastic-width", default=WIDEST / 10, default_says=())
+"""The same at an edge that is hardly bent, where any elastic's casing turns down."""

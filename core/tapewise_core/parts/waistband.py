@@ -14,14 +14,27 @@ Marks = tuple[tuple[float, str], ...]
 """Where along a band its marks stand, as shares of its length, and what they meet."""
 
 
-def draft_waistband(style: WaistStyle, marks: int) -> Draft:
-    """Return the band as drawn by hand, to be marked in some equal parts."""
+def draft_waistband(style: WaistStyle, marks: Marks) -> Draft:
+    """Return the band as drawn by hand, to be marked in equal parts where its marks are so."""
     called = "the band's length, seam to seam"
     strip = draft_strip("Waistband", "across", style.band_length, called, style.band_width)
     return rule_strip(strip, "waistband").note(
-        f"Divide both long edges into {marks} equal parts and mark them; the join goes to the "
-        "centre back. The marks meet those of the skirt, and the band is stretched between."
+        f"{_dividing(marks)}; the join goes to the centre back. The marks meet those of the "
+        "skirt, and the band is stretched between."
     )
+
+
+def _dividing(marks: Marks) -> str:
+    """How the long edges get their marks."""
+    parts = len(marks) + 1
+    equal = (abs(share - number / parts) < EVEN for number, (share, _) in enumerate(marks, 1))
+    if all(equal):
+        return f"Divide both long edges into {parts} equal parts and mark them"
+    return "Mark the long edges alike, as the notches below say"
+
+
+EVEN = 1e-6
+"""Shares that differ by less are the same."""
 
 
 def cut_waistband(draft: Draft, style: WaistStyle, marks: Marks) -> Piece:

@@ -49,6 +49,7 @@ ASKED: Mapping[ProofId, Asked] = MappingProxyType(
         ProofId.SLEEVE_HEM: Asked(
             "sleeve_hem", "sleeve-hem-ease", "The sleeves have no hem round the arm."
         ),
+        ProofId.HEM: Asked("hem", "vent", "A circle's hem is as wide as its cut makes it."),
     }
 )
 """Every level that is asked for, from the top down."""

@@ -31,6 +31,7 @@ class ProofId(StrEnum):
     HIP = "hip as asked"
     UPPER_ARM = "upper arm as asked"
     SLEEVE_HEM = "sleeve hem as asked"
+    HEM = "hem as asked"
     EASE = "ease for this cloth"
     HAND = "hand through the sleeve"
     SEAM = "seam as long on both sides"

@@ -46,11 +46,31 @@ def stride(case: Case) -> Answer:
     return (_strides(case, hem, hem.knee, hem.ankle),)
 
 
+def strides(hem: Hem) -> bool | None:
+    """Say whether a hem lets the wearer stride out; None where the leg is not known."""
+    if hem.knee is None or hem.ankle is None:
+        return None
+    if hem.below_waist < hem.knee:
+        return True
+    wide = reaches(hem.round, float(least_round(hem.below_waist, hem.knee, hem.ankle)))
+    return wide or _opened(hem, hem.knee, hem.ankle)
+
+
+def _opened(hem: Hem, knee: float, ankle: float) -> bool:
+    """Whether a slit opens far enough: to where the leg is free, or the garment is wide enough."""
+    if hem.slit <= 0 or hem.above_slit is None:
+        return hem.slit > 0
+    top = _top(hem)
+    return top < knee or reaches(hem.above_slit, float(least_round(top, knee, ankle)))
+
+
 def _strides(case: Case, hem: Hem, knee: float, ankle: float) -> Proof:
     needed, slit = float(least_round(hem.below_waist, knee, ankle)), hem.slit > 0
-    holds = reaches(hem.round, needed) or slit
+    holds = bool(strides(hem))
     says = said("The hem is {} round; a stride needs {} there.", mm(hem.round), mm(needed))
-    if slit:
+    if slit and not holds:
+        says += said(" It opens no higher than {} below the knee.", off_by(_top(hem) - knee))
+    elif slit:
         says += said(" A slit gives what is missing.")
     if not holds:
         says += said(
@@ -59,6 +79,11 @@ def _strides(case: Case, hem: Hem, knee: float, ankle: float) -> Proof:
         )
     offer = None if holds else _shorter(case, hem, knee - ABOVE_KNEE)
     return in_cm(ProofId.STRIDE, "", hem.round, needed, holds, says, offer)
+
+
+def _top(hem: Hem) -> float:
+    """How far below the waist a slit begins [mm]."""
+    return hem.below_waist - hem.slit
 
 
 def least_round(below_waist: Lengths, knee: Lengths, ankle: Lengths) -> NDArray[np.float64]:

@@ -58,8 +58,8 @@ WAYS: Mapping[ProofId, tuple[Way, ...]] = MappingProxyType(
         ProofId.WAISTBAND: (more("band-length"), word("waist-finish", "elastic")),
         ProofId.CASING: (less("elastic-width"), word("waist-finish", "band"), more("waist-ease")),
         ProofId.STRIDE: (
-            more("flare"), more("hip-ease"), less("body-length"), less("skirt-length"),
-            word("hem", "split"), word("circle", "1"),
+            more("flare"), more("vent-length"), word("vent", "back"), more("hip-ease"),
+            less("body-length"), less("skirt-length"), word("hem", "split"), word("circle", "1"),
         ),
         ProofId.EASE: (more("ease"),),
         ProofId.HAND: (
@@ -93,6 +93,8 @@ GIRTHS: Mapping[str, tuple[Way, ...]] = MappingProxyType(
         "bust": (more("bust-ease"), more("ease")),
         "waist": (more("waist-ease"), less("waist-shaping"), more("ease")),
         "hip": (more("hip-ease"), more("ease")),
+        "high hip": (more("hip-ease"), more("waist-ease")),
+        "hem": (more("flare"), more("hip-ease")),
         "upper arm": (more("sleeve-ease"),),
         "sleeve hem": (more("sleeve-hem-ease"), more("sleeve-ease", "sleeve-hem-ease")),
     }

@@ -85,8 +85,13 @@ def _stride(case: Case, bodies: Bodies) -> dict[About, Many]:
     if hem.below_nape is not None:
         below = hem.below_nape - bodies["nape to waist"]
     least = least_round(below, bodies["knee"], bodies["ankle"])
-    free = (below < bodies["knee"]) | (hem.slit > 0)
-    return {(ProofId.STRIDE, ""): np.where(free, np.inf, hem.round - least)}
+    free = (below < bodies["knee"]) | ((hem.slit > 0) & (hem.above_slit is None))
+    room = hem.round - least
+    if hem.slit > 0 and hem.above_slit is not None:
+        top = below - hem.slit
+        there = hem.above_slit - least_round(top, bodies["knee"], bodies["ankle"])
+        room = np.maximum(room, np.where(top < bodies["knee"], np.inf, there))
+    return {(ProofId.STRIDE, ""): np.where(free, np.inf, room)}
 
 
 def _underarm(case: Case, bodies: Bodies) -> dict[About, Many]:

@@ -126,6 +126,15 @@ def _full(work: Work) -> Told:
     return said(words, LineName(piece), mm(fullness.more))
 
 
+def _to_slit(work: Work) -> Told:
+    """How far down a skirt's seams are sewn, where slits open them."""
+    slits = made_so(work.pattern, How.SLIT)
+    if not slits:
+        return ()
+    high = max(work.pattern.run_length(slit.first) for slit in slits)
+    return said("to the top of the slits, {} above the hem, ", mm(high))
+
+
 def _end(work: Work) -> Told:
     """Where the side seams end."""
     if made_so(work.pattern, How.STAYED_WAIST):
@@ -142,8 +151,9 @@ def panels(work: Work) -> tuple[Told, ...]:
     return (
         said(
             "Sew the skirt's seams, right sides together, {} from the edge, from the waist down "
-            "without pulling: {}. Press to one side.",
+            "{}without pulling: {}. Press to one side.",
             work.at,
+            _to_slit(work),
             work.stitching.seam,
         ),
     )

@@ -60,3 +60,16 @@ def slit(work: Work) -> tuple[Told, ...]:
             work.stitching.edge,
         ),
     )
+
+
+def vent(work: Work) -> tuple[Told, ...]:
+    """A vent whose underlaps both lie to one side, held down by a row of stitches."""
+    return (
+        said(
+            "Neaten the vent's two long edges and turn them in by {}. Press both underlaps to the "
+            "same side, and sew their slanted upper edges down together, from outside and through "
+            "all layers: {}.",
+            work.at,
+            work.stitching.edge,
+        ),
+    )

@@ -47,6 +47,7 @@ ORDER: Mapping[How, Callable[[Work], tuple[Told, ...]]] = MappingProxyType(
         How.SIDES: body.sides,
         How.SLEEVE_HEM: edges.sleeve_hems,
         How.PANELS: body.panels,
+        How.VENT: edges.vent,
         How.STAYED_WAIST: waist.joined,
         How.WAISTBAND_RING: waist.ring,
         How.WAISTBAND: waist.band,

@@ -64,15 +64,27 @@ def band(work: Work) -> tuple[Told, ...]:
     )
 
 
+BENT = 1.03
+"""A casing's edge that is shorter than this is stretched to lie (our choice)."""
+
+
+def _bent(work: Work) -> str:
+    """How an edge is turned down that is shorter than where it lies."""
+    casing = work.pattern.facts.casing
+    if casing is not None and casing.seam < BENT * casing.edge:
+        return "; pin it all round."
+    return "; the edge is shorter than where it lies, so stretch it evenly as you pin it."
+
+
 def casing(work: Work) -> tuple[Told, ...]:
     """A casing turned down at the waist, and the elastic drawn in."""
     elastic = work.seams[0].making.elastic
     cut = said("Cut the elastic {} long", mm(elastic.length)) if elastic else ("Cut the elastic",)
     return (
         said(
-            "Neaten the waist's edge and turn it down by {}; the edge is shorter than where it "
-            "lies, so stretch it evenly as you pin it.",
+            "Neaten the waist's edge and turn it down by {}{}",
             work.at,
+            _bent(work),
         ),
         said(
             "Sew the casing down close to its lower edge, leaving {} open at the centre back, {}.",

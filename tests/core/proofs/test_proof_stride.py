@@ -60,6 +60,30 @@ def test_a_slit_gives_what_is_missing() -> None:
     )
 
 
+@pytest.mark.parametrize(
+    ("slit", "above", "holds"),
+    [
+        (200.1, 900.0, True),
+        (199.9, 900.0, False),
+        (100.0, 1175.0, True),
+        (100.0, 1174.9, False),
+    ],
+)
+def test_a_slit_opens_up_to_where_a_stride_has_room(slit: float, above: float, holds: bool) -> None:
+    """Above the knee the leg is free; below it the garment must be wide enough where it begins."""
+    hem = Hem(900.0, 800.0, knee=600.0, ankle=1000.0, slit=slit, above_slit=above)
+    proof = only(stride(case(facts=Facts(hem=hem))))
+    assert judged(proof) == (90.0, 125.0, "cm", holds)
+    assert ("A slit gives what is missing." in in_cm(proof)) is holds
+
+
+def test_a_slit_that_is_too_short_says_where_it_ends() -> None:
+    """So far below the knee."""
+    hem = Hem(900.0, 800.0, knee=600.0, ankle=1000.0, slit=150.0, above_slit=900.0)
+    told = in_cm(only(stride(case(facts=Facts(hem=hem)))))
+    assert "It opens no higher than 5 cm below the knee." in told
+
+
 def test_what_it_says_of_a_narrow_hem() -> None:
     """How much is missing, and three ways out."""
     proof = only(stride(hemmed(800.0, 1150.0)))

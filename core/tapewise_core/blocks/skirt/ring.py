@@ -1,4 +1,4 @@
-"""The arithmetic of circle skirts: rings, what of them a cloth's width holds, what they weigh.
+"""The arithmetic of circle skirts: rings, and what of them a cloth's width holds.
 
 Exact: the waist is cut on a circle of radius waist edge / (2 pi p), p the part of
 a whole circle; the hem on one larger by the skirt's length.
@@ -98,8 +98,3 @@ def _last(holds: Callable[[float], bool]) -> float:
         middle = (low + high) / 2
         low, high = (middle, high) if holds(middle) else (low, middle)
     return low
-
-
-def weight(area: float, cloth: float) -> float:
-    """Return what an area [mm²] of a cloth [g/m²] weighs [g]."""
-    return area / 1e6 * cloth

@@ -54,7 +54,7 @@ LONG_HELPS = (*HELPS, *BELOW_WAIST)
 COVERS = ALWAYS | {
     ProofId.HEAD, ProofId.NECKBAND, ProofId.STRIDE, ProofId.GIRTH, ProofId.EASE, ProofId.LINE,
     ProofId.UNDERARM_TOP, ProofId.UNDERARM_FOOT, ProofId.SIDE, ProofId.HAND,
-    *ASKED,
+    *(frozenset(ASKED) - {ProofId.HEM}),
 }  # fmt: skip
 """The proofs that every top answers for."""
 

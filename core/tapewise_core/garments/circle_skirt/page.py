@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from types import MappingProxyType
 
-from tapewise_core.blocks.skirt.ring import Ring, weight
+from tapewise_core.blocks.skirt.ring import Ring
 from tapewise_core.blocks.skirt.ring_options import (
     SKIRT,
     circle,
@@ -26,21 +26,29 @@ from tapewise_core.blocks.skirt.ring_seams import (
     waist_runs,
 )
 from tapewise_core.blocks.skirt.style import SkirtStyle
-from tapewise_core.drafting.facts import Casing, Facts, Level, Passage, Waist
+from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.making import Elastic, How, Making
-from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Piece, Seam, SeamKind
+from tapewise_core.drafting.making import How, Making
+from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind
 from tapewise_core.garments.circle_skirt import SAYS, TITLE
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.hanging import hangs, weight
 from tapewise_core.parts.stride import skirt_hem
-from tapewise_core.parts.waist_finish import casing_of, elastic_length
-from tapewise_core.parts.waist_options import WAIST
+from tapewise_core.parts.waist_held import (
+    elastic_lengths,
+    elastic_told,
+    held_waist,
+    holder,
+    passed,
+    turned_down,
+    waist_allowance,
+    waist_level,
+)
+from tapewise_core.parts.waist_options import SEAM, WAIST
 from tapewise_core.parts.waist_style import WaistStyle
-from tapewise_core.parts.waistband import cut_waistband, draft_waistband
 from tapewise_core.proofs.proof import ALWAYS, ProofId
 from tapewise_core.style.cloth import CLOTH, WEIGHT
-from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, said
@@ -52,27 +60,26 @@ def draft(body: Body, style: Style) -> Pattern:
     wanted, held = SkirtStyle.of(style), WaistStyle.of(style)
     edge = body["waist"] + held.ease
     skirt = skirt_of(body, wanted, held)
-    count, casing = count_of(wanted, skirt), held.casing
-    marks = not casing
+    count = count_of(wanted, skirt)
     drawn = draft_ring("Skirt", skirt, edge, wanted.length, count)
     skirts = tuple(
         cut_ring(
-            drawn, name, skirt, count, casing=casing, notches=waist_notches(name, drawn, marks)
+            drawn,
+            name,
+            skirt,
+            count,
+            casing=held.casing,
+            notches=waist_notches(name, drawn, not held.casing),
         )
         for name in names_of(count)
     )
-    drafts = [with_allowances(drawn, skirts[0])]
-    bands: tuple[Piece, ...] = ()
-    if not casing:
-        band = draft_waistband(held, max(count, 4))
-        bands = (cut_waistband(band, held, waist_marks(count)),)
-        drafts.append(with_allowances(band, bands[0]))
+    waist = held_waist(body, held, waist_runs(count), skirt.waist, waist_marks(count))
     return Pattern(
         garment="circle-skirt",
         title=TITLES[wanted.named],
-        drafts=tuple(drafts),
-        pieces=(*skirts, *bands),
-        seams=_seams(skirt, count, bands, _casing(body, held)),
+        drafts=(with_allowances(drawn, skirts[0]), *waist.drafts),
+        pieces=(*skirts, *waist.pieces),
+        seams=_seams(skirt, count, waist.seams),
         joins=(),
         girths=_girths(skirt, body),
         facts=_facts(skirt, body, held),
@@ -92,30 +99,13 @@ TITLES = {
 def skirt_of(body: Body, wanted: SkirtStyle, held: WaistStyle) -> Ring:
     """Return the skirt's ring: the waist's edge, and what is added inside and outside it."""
     waist = (body["waist"] + held.ease).mm
-    inside = casing_of(held).mm if held.casing else wanted.seam.mm
-    return ring(wanted, waist, inside)
+    return ring(wanted, waist, waist_allowance(held))
 
 
-def _casing(body: Body, held: WaistStyle) -> Making:
-    return Making(How.CASING, Elastic(elastic_length(body).mm, held.elastic_width.mm))
-
-
-def _seams(skirt: Ring, count: int, bands: tuple[Piece, ...], casing: Making) -> tuple[Seam, ...]:
-    runs = waist_runs(count)
-    hems = tuple(EdgeRun(run.piece, ("hem",), run.times) for run in runs)
+def _seams(skirt: Ring, count: int, waist: tuple[Seam, ...]) -> tuple[Seam, ...]:
+    hems = tuple(EdgeRun(run.piece, ("hem",), run.times) for run in waist_runs(count))
     panels = () if skirt.seamless(count) else panel_seams(count)
-    hem = Seam(SeamKind.HEM, hems, (), making=Making(How.HUNG_HEM))
-    if not bands:
-        return (*panels, Seam(SeamKind.CASING, runs, (), making=casing), hem)
-    band = (EdgeRun("waistband", ("waist",)),)
-    ratio = bands[0].length("waist") / skirt.waist
-    first, last = (EdgeRun("waistband", (name,)) for name in ("join", "join_2"))
-    return (
-        *panels,
-        Seam(SeamKind.BAND_JOIN, (first,), (last,), making=Making(How.WAISTBAND_RING)),
-        Seam(SeamKind.WAISTBAND, band, runs, ratio, Making(How.WAISTBAND)),
-        hem,
-    )
+    return (*panels, *waist, Seam(SeamKind.HEM, hems, (), making=Making(How.HUNG_HEM)))
 
 
 def _girths(skirt: Ring, body: Body) -> tuple[Girth, ...]:
@@ -126,37 +116,25 @@ def _girths(skirt: Ring, body: Body) -> tuple[Girth, ...]:
 
 
 def _facts(skirt: Ring, body: Body, held: WaistStyle) -> Facts:
-    hem, way_in, edge = skirt_hem(body, skirt.length, skirt.hem), body["hip"].mm, skirt.waist
-    levels = (_waist_level(skirt, body, held),)
-    if held.casing:
-        casing = Casing(edge * (skirt.radius - skirt.waist_allowance) / skirt.radius, edge)
-        waist = Waist(Passage.EDGE, edge, way_in, edge)
-        return Facts(waist=waist, casing=casing, hem=hem, levels=levels)
-    band = held.band_length.mm
-    waist = Waist(Passage.BAND, min(band, edge), way_in, edge, band)
-    return Facts(waist=waist, hem=hem, levels=levels)
-
-
-def _waist_level(skirt: Ring, body: Body, held: WaistStyle) -> Level:
-    """The waist's edge, before an elastic or a band draws it in; a skirt knows no nape."""
-    waist = body["waist"].mm
-    asked = waist + held.ease.mm
-    return Level("waist", None, waist, held.ease.mm, asked, skirt.waist)
+    edge = skirt.waist
+    turned = edge * (skirt.radius - skirt.waist_allowance) / skirt.radius
+    return Facts(
+        waist=passed(body, held, edge),
+        casing=turned_down(held, edge, turned),
+        hem=skirt_hem(body, skirt.length, skirt.hem),
+        levels=(waist_level(body, held, edge),),
+    )
 
 
 def _lengths(skirt: Ring, body: Body, held: WaistStyle) -> dict[str, float]:
     lengths = {"skirt length": skirt.length, "waist edge": skirt.waist, "hem round": skirt.hem}
-    if held.casing:
-        lengths["elastic"] = elastic_length(body).mm
-        lengths["elastic width"] = held.elastic_width.mm
-    return lengths
+    return {**lengths, **elastic_lengths(body, held)}
 
 
 def _remarks(skirt: Ring, body: Body, wanted: SkirtStyle, held: WaistStyle) -> tuple[Told, ...]:
     grams = weight(skirt.area, wanted.cloth_weight)
-    heavy: Told = (f"The skirt weighs about {grams:.0f} g.",)
-    elastic = (said("Cut the elastic: {}.", elastic_length(body)),) if held.casing else ()
-    return (longest_skirts(wanted, skirt), heavy, *elastic)
+    heavy = hangs(grams, holder(held))
+    return (longest_skirts(wanted, skirt), heavy, *elastic_told(body, held))
 
 
 def agree(body: Body, style: Style) -> tuple[Told, ...]:
@@ -180,14 +158,6 @@ def agree(body: Body, style: Style) -> tuple[Told, ...]:
 LEAST_HOLE = 20.0
 """What must be left of the radius inside the waist's allowance [mm] (common practice)."""
 
-SEAM = Option(
-    key="seam-allowance",
-    group=Group.ALLOWANCES,
-    says=said("at seams and band"),
-    default=0.8,
-    low=0,
-    high=3,
-)
 OPTIONS = CLOTH + Options.of(WEIGHT, circle("1")) + SKIRT + Options.of(SEAM) + WAIST
 
 COVERS = ALWAYS | {

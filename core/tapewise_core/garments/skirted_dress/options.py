@@ -6,6 +6,7 @@ from tapewise_core.blocks.skirt.ring_options import SKIRT, circle
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.hanging import growth
 from tapewise_core.style.cloth import WEIGHT
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -14,13 +15,6 @@ from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import Length
 
-GROWTH, AT_WEIGHT = 20.0, 340.0
-"""A jersey waist grows by 20 to 50 mm under a full skirt of 340 g (common practice). The lower
-end is taken, in proportion to the weight: a bodice too long can be taken up, one too short not."""
-
-MOST_GROWTH = 50.0
-"""No more than this is taken off for weight [mm] (common practice)."""
-
 LEAST_SIDE = 85.0
 """What is left between armscye and waist, whatever the skirt weighs [mm] (common practice)."""
 
@@ -28,7 +22,7 @@ LEAST_SIDE = 85.0
 def shortened_by(grams: float, body: Body) -> float:
     """Return how much shorter a bodice is cut for a skirt's weight [mm]."""
     room = body["back_waist_length"].mm - body["armscye_depth"].mm - LEAST_SIDE
-    return max(0.0, min(GROWTH * grams / AT_WEIGHT, MOST_GROWTH, room))
+    return max(0.0, min(growth(grams), room))
 
 
 def bust_lift(body: Body, style: Style) -> Length:

@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import replace
 from types import MappingProxyType
 
-from tapewise_core.blocks.skirt.ring import Ring, weight
+from tapewise_core.blocks.skirt.ring import Ring
 from tapewise_core.blocks.skirt.ring_options import count_of, longest_skirts, ring, width_agrees
 from tapewise_core.blocks.skirt.ring_piece import cut_ring, draft_ring, names_of
 from tapewise_core.blocks.skirt.ring_seams import panel_seams, waist_runs
@@ -37,6 +37,7 @@ from tapewise_core.garments.skirted_dress.marks import notches_on, waist_marks
 from tapewise_core.garments.skirted_dress.options import OPTIONS, shortened_by
 from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.hanging import weighs, weight
 from tapewise_core.parts.hem import WAIST_SEAM
 from tapewise_core.parts.stride import skirt_hem
 from tapewise_core.proofs.proof import ProofId
@@ -146,7 +147,7 @@ def _lengths(skirt: Ring) -> dict[str, float]:
 
 def _remarks(skirt: Ring, style: SkirtStyle, shorter: float) -> tuple[Told, ...]:
     grams = weight(skirt.area, style.cloth_weight)
-    heavy: Told = (f"The skirt weighs about {grams:.0f} g. ",)
+    heavy = weighs(grams)
     if shorter > 0.5:
         because = said(
             "The bodice is cut {} shorter, because the jersey grows by as much under that weight; "
@@ -154,7 +155,7 @@ def _remarks(skirt: Ring, style: SkirtStyle, shorter: float) -> tuple[Told, ...]
             mm(shorter),
             OptionKey("weight-allowance"),
         )
-        heavy = (*heavy, *because)
+        heavy = (*heavy, " ", *because)
     return (longest_skirts(style, skirt), heavy)
 
 

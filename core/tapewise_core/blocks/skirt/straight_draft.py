@@ -1,0 +1,162 @@
+"""Drawing a straight skirt's back and front, each a half on the fold.
+
+::
+
+      A───────B  S     A  the waist line on the fold     K  the waist itself there
+      K  .  ˙ .˙ |     B  its quarter                    S  the side at the waist
+      |         / |    H  the hip line                   Q  the side there
+      H───────────Q    D  the hem                        G  the side there
+      |           |
+      |           |    Of a vent at the centre back: T its top on the centre, V and P the
+      D___________G    hem's and the upper corner of its underlap.
+
+The front is traced from the back; K is F there.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.blocks.skirt.straight_style import StraightStyle, Vent
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.seam_steps import set_off
+from tapewise_core.parts.shape.skirt_side import SkirtSide, SkirtWish, skirt_side
+from tapewise_core.text.told import Told
+from tapewise_core.units import Length, cm, mm
+
+HAIR = 0.05
+"""Nobody sets off less [mm]."""
+
+UNDERLAP = cm(4)
+"""How wide a vent's underlap is (common practice)."""
+
+SLOPED = UNDERLAP
+"""The underlap's upper edge slopes up to the seam at 45 degrees (common practice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class StraightPlan:
+    """A straight skirt on a waist's edge of a length, with the working that a person reads."""
+
+    style: StraightStyle
+    edge: Length
+    hip: Length
+    depth: Length
+    shape: SkirtSide
+
+    @property
+    def vented(self) -> bool:
+        """Whether there is a vent at the centre back."""
+        return self.style.vent is Vent.BACK
+
+
+def plan_straight(body: Body, style: StraightStyle, edge: Length) -> StraightPlan:
+    """Return the plan of a skirt on a waist edge."""
+    hip, depth = body["hip"] + style.hip_ease, body["hip_depth"]
+    high = (body["high_hip"] + style.hip_ease).mm / 4 if "high_hip" in body else 0.0
+    wish = SkirtWish(
+        edge.mm / 4,
+        hip.mm / 4,
+        depth.mm,
+        style.length.mm,
+        style.flare.mm,
+        high,
+        style.dip.mm,
+        style.belly.mm,
+    )
+    return StraightPlan(style, edge, hip, depth, skirt_side(wish))
+
+
+def draft_back(plan: StraightPlan) -> Draft:
+    """Return the back half as drawn by hand."""
+    style = plan.style
+    fold = "the centre back" + ("" if plan.vented else ", on the fold")
+    draft = (
+        Draft("Skirt back")
+        .start("A", f"the waist line on {fold}")
+        .down("A", "H", plan.depth, "the hip line")
+        .down("A", "D", style.length, "the hem at the centre back")
+    )
+    draft = _side(draft, plan)
+    centre = "A"
+    if style.dip.mm > HAIR:
+        centre = "K"
+        draft = draft.down("A", "K", style.dip, "the waist at the centre back")
+    draft = draft.curve("waist", plan.shape.back_waist, (centre, "S"))
+    draft = draft.curve("hem", plan.shape.hem, ("D", "G"))
+    return _vent(_slit(draft, plan), plan, centre)
+
+
+def _side(draft: Draft, plan: StraightPlan) -> Draft:
+    """Set off the side's points from the centre and draw it."""
+    shape, flare = plan.shape, plan.shape.side.end.x - plan.shape.hip.x
+    corner = shape.corner
+    out = _exact(plan.edge / 4, corner.x, "what its curve is longer")
+    rises = -corner.y > HAIR
+    draft = draft.across("A", "B" if rises else "S", out, "a quarter of the waist's edge")
+    if rises:
+        draft = draft.up("B", "S", mm(-corner.y), "the side at the waist")
+    wide = _exact(plan.hip / 4, shape.hip.x, "")
+    draft = draft.across("H", "Q", wide, _hip_words(plan))
+    words = "the side at the hem"
+    if flare > HAIR:
+        words += ", flared out"
+    elif flare < -HAIR:
+        words += ", pegged in"
+    draft = set_off(draft, "Q", "G", shape.side.end, words)
+    return draft.curve("side", shape.side, ("S", "Q", "G"))
+
+
+def _hip_words(plan: StraightPlan) -> Told:
+    if plan.shape.hip.x > plan.shape.wish.hip + HAIR or plan.shape.hip.x > plan.hip.mm / 4 + HAIR:
+        return ("the side on the hip line, let out to hang from what is wider above it",)
+    return ("the side on the hip line, a quarter of the hip with its ease",)
+
+
+def _exact(told: Length, drawn: float, less: str) -> Length:
+    """A quarter with its working where it is what is drawn, or what is taken off it."""
+    off = told.mm - drawn
+    if abs(off) < 0.01:
+        return told
+    return told - mm(off).called(less) if less and 0 < off < MOST_OFF else mm(drawn)
+
+
+MOST_OFF = 15.0
+"""A quarter is told as less a little no further than this [mm] (our choice)."""
+
+
+def _slit(draft: Draft, plan: StraightPlan) -> Draft:
+    if plan.style.vent is not Vent.SLITS:
+        return draft
+    return draft.note(
+        "Mark the top of the slit: from G measure ", plan.style.vent_length,
+        " up along the side. The side seam is sewn down to there.",
+    )  # fmt: skip
+
+
+def _vent(draft: Draft, plan: StraightPlan, centre: str) -> Draft:
+    """The underlap beside the centre back, and the seam above it."""
+    if not plan.vented:
+        return draft
+    long = plan.style.vent_length
+    return (
+        draft.up("D", "T", long, "the top of the vent")
+        .inward("D", "V", UNDERLAP, "the underlap at the hem")
+        .up("V", "P", long - SLOPED, "the underlap's upper corner")
+        .rule("vent_hem", "D", "V")
+        .rule("vent", "V", "P")
+        .rule("vent_top", "P", "T")
+        .rule("centre_back", "T", centre)
+    )
+
+
+def draft_front(back: Draft, plan: StraightPlan) -> Draft:
+    """Return the front half: the back's side and hem, with a waist of its own."""
+    known = [name for name in back.paper.points if name in ("A", "S", "Q", "G", "D")]
+    draft = Draft("Skirt front").trace(back.title, back.paper.only(known, ("side", "hem")))
+    centre = "A"
+    if plan.style.belly.mm > HAIR:
+        centre = "F"
+        draft = draft.up("A", "F", plan.style.belly, "the waist at the centre front")
+    return draft.curve("waist", plan.shape.front_waist, (centre, "S"))

@@ -1,0 +1,56 @@
+"""All that a straight skirt reads of what its wearer chose."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from tapewise_core.style.style import Style
+from tapewise_core.units import Length, cm
+
+
+class Vent(StrEnum):
+    """What opens a narrow hem for a stride."""
+
+    NONE = "none"
+    SLITS = "slits"
+    BACK = "back"
+
+
+@dataclass(frozen=True, slots=True)
+class StraightStyle:
+    """``flare`` is how far each side goes out from the hip to the hem, less than nothing where it
+    goes in; ``dip`` how far the waist lies lower at the centre back, ``belly`` higher at the
+    centre front; ``cloth_weight`` in grams for a square metre."""
+
+    length: Length
+    hip_ease: Length
+    flare: Length
+    vent: Vent
+    vent_length: Length
+    dip: Length
+    belly: Length
+    seam: Length
+    hem_allowance: Length
+    cloth_weight: float
+
+    @classmethod
+    def of(cls, style: Style) -> StraightStyle:
+        """Read it from a style."""
+        return cls(
+            style.length("skirt-length"),
+            style.length("hip-ease"),
+            style.length("flare"),
+            Vent(style.choice("vent")),
+            style.length("vent-length"),
+            BACK_DIP,
+            style.length("full-belly"),
+            style.length("seam-allowance"),
+            style.length("skirt-hem-allowance"),
+            style.number("cloth-weight"),
+        )
+
+
+BACK_DIP = cm(1)
+"""A skirt's waist lies so much lower at the centre back than at the sides' waist line (common
+practice)."""

@@ -1,0 +1,86 @@
+"""A skirt's waist held by an elastic in a casing or by a wide band: its pieces, seams and facts."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.facts import Casing, Level, Passage, Waist
+from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.making import Elastic, How, Making
+from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.waist_finish import casing_of, elastic_length
+from tapewise_core.parts.waist_style import WaistStyle
+from tapewise_core.parts.waistband import Marks, cut_waistband, draft_waistband
+from tapewise_core.text.told import Told, said
+
+
+@dataclass(frozen=True, slots=True)
+class HeldWaist:
+    """The seams at the waist, and the band with its draft if there is one."""
+
+    seams: tuple[Seam, ...]
+    drafts: tuple[Draft, ...] = ()
+    pieces: tuple[Piece, ...] = ()
+
+
+def held_waist(
+    body: Body, held: WaistStyle, runs: tuple[EdgeRun, ...], edge: float, marks: Marks
+) -> HeldWaist:
+    """Return what holds a waist ``edge`` [mm] walked along ``runs``; a band has ``marks``."""
+    if held.casing:
+        return HeldWaist((Seam(SeamKind.CASING, runs, (), making=_casing(body, held)),))
+    draft = draft_waistband(held, marks)
+    piece = cut_waistband(draft, held, marks)
+    first, last = (EdgeRun("waistband", (name,)) for name in ("join", "join_2"))
+    ring = Seam(SeamKind.BAND_JOIN, (first,), (last,), making=Making(How.WAISTBAND_RING))
+    ratio, band = piece.length("waist") / edge, (EdgeRun("waistband", ("waist",)),)
+    joined = Seam(SeamKind.WAISTBAND, band, runs, ratio, Making(How.WAISTBAND))
+    return HeldWaist((ring, joined), (with_allowances(draft, piece),), (piece,))
+
+
+def _casing(body: Body, held: WaistStyle) -> Making:
+    return Making(How.CASING, Elastic(elastic_length(body).mm, held.elastic_width.mm))
+
+
+def waist_allowance(held: WaistStyle) -> float:
+    """Return what a waist's edge is cut with [mm]: a casing's depth, or a seam's allowance."""
+    return casing_of(held).mm if held.casing else held.seam.mm
+
+
+def passed(body: Body, held: WaistStyle, edge: float) -> Waist:
+    """Return the waist that the hips get through, of an ``edge`` [mm] and its band."""
+    way_in = body["hip"].mm
+    if held.casing:
+        return Waist(Passage.EDGE, edge, way_in, edge)
+    band = held.band_length.mm
+    return Waist(Passage.BAND, min(band, edge), way_in, edge, band)
+
+
+def turned_down(held: WaistStyle, edge: float, turned: float) -> Casing | None:
+    """Return the casing of an ``edge`` whose allowance is ``turned`` long at its own edge [mm]."""
+    return Casing(turned, edge) if held.casing else None
+
+
+def waist_level(body: Body, held: WaistStyle, given: float) -> Level:
+    """Return the waist's edge, before an elastic or a band draws it in; a skirt has no nape."""
+    waist = body["waist"].mm
+    return Level("waist", None, waist, held.ease.mm, waist + held.ease.mm, given)
+
+
+def elastic_told(body: Body, held: WaistStyle) -> tuple[Told, ...]:
+    """Say how long to cut the elastic, if there is one."""
+    return (said("Cut the elastic: {}.", elastic_length(body)),) if held.casing else ()
+
+
+def elastic_lengths(body: Body, held: WaistStyle) -> dict[str, float]:
+    """Return the elastic's own lengths by name [mm], none without one."""
+    if not held.casing:
+        return {}
+    return {"elastic": elastic_length(body).mm, "elastic width": held.elastic_width.mm}
+
+
+def holder(held: WaistStyle) -> str:
+    """Return what carries the skirt."""
+    return "the elastic" if held.casing else "the band"

@@ -1,0 +1,37 @@
+"""Straight and gathered skirts against published directions, typed in as printed there.
+
+- "Handout for drafting skirt block", WikiEducator: half of the hips and 2.5 cm across both
+  quarters at the hip line, the sides as straight from there to the hem, the waist 1 cm higher at
+  the side than on the centre lines.
+"""
+
+from __future__ import annotations
+
+import pytest
+from making import DAY, person
+
+from tapewise_core.tasks.drafting import Drafted, draft
+
+BLOCK = {"waist": 70.0, "hip": 96.0, "hip_depth": 20.0, "waist_to_knee": 60.0}
+"""A woman for whom the directions are worked out [cm]."""
+
+
+def straight(**asked: str) -> Drafted:
+    """Draft the straight skirt for her."""
+    options = {key.replace("_", "-"): value for key, value in asked.items()}
+    return draft(person(BLOCK), "straight-skirt", options, made=DAY)
+
+
+def test_both_quarters_of_the_hip_make_up_the_handouts_half() -> None:
+    """Half of 96 and 2.5 cm, which is 5 cm of ease all round: 50.5 cm, and as much at the hem."""
+    made = straight(hip_ease="5", skirt_length="60")
+    back, front = (made.pattern.piece(name) for name in ("skirt_back", "skirt_front"))
+    assert back.points["hip_side"].x + front.points["hip_side"].x == pytest.approx(505.0)
+    assert back.length("hem") + front.length("hem") == pytest.approx(505.0)
+    assert back.points["hip_side"].y == pytest.approx(200.0)
+
+
+def test_the_side_stands_about_as_high_as_the_handouts() -> None:
+    """1 cm above the waist line, within half a centimetre."""
+    corner = straight(hip_ease="5", skirt_length="60").pattern.piece("skirt_front").points
+    assert -corner["waist_side"].y == pytest.approx(10.0, abs=5.0)
