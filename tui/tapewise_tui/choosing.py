@@ -12,11 +12,13 @@ from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
 from tapewise_tui.widgets.choice_line import ChoiceLine
 
-GARMENT, MACHINES, FOLD, ALL = "garment", "machines", "fold", "all"
+GARMENT, LIKE, MACHINES, FOLD, ALL = "garment", "like", "machines", "fold", "all"
 """Keys of the lines that are no options."""
 
 SAYS = {
     GARMENT: "What is sewn. Left and right take another garment, Enter lists them all.",
+    LIKE: "As wide and long as a garment that fits, in this cloth: lay it flat, measure it once. "
+    "Enter begins.",
     MACHINES: "Which machines you have; stitches, and how far seams stretch, follow from it. "
     "Enter changes it.",
     FOLD: "Works out the stretch from two pins and a ruler. Enter begins.",
@@ -31,7 +33,8 @@ def lines(desk: Desk, rows: tuple[OptionRow, ...], every: bool) -> tuple[ChoiceL
     What has nothing to do in this style is never shown.
     """
     shown = [row for row in rows if row.at_work and (every or row.first)]
-    return (_garment(desk), *_options(shown, every), *_rest(desk, rows, every))
+    like = ChoiceLine(LIKE, "like one that fits", "…", opens=True)
+    return (_garment(desk), like, *_options(shown, every), *_rest(desk, rows, every))
 
 
 def _garment(desk: Desk) -> ChoiceLine:

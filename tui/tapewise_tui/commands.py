@@ -16,6 +16,7 @@ COMMANDS: Mapping[str, str] = {
     "schema": "commands_shop",
     "serve": "commands_shop",
     "profiles": "commands_people",
+    "loved": "commands_loved",
     "projects": "commands_projects",
     "settings": "commands_projects",
     "words": "commands_about",

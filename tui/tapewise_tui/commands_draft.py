@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -17,6 +18,7 @@ from tapewise_tui.settings_asked import asked, unit_of, usual_machines
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.check_record import Gain
+    from tapewise_core.tasks.drafting import Drafted
     from tapewise_core.tasks.work import Work
 
 
@@ -32,7 +34,13 @@ def demo(options: argparse.Namespace) -> int:
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
     usual: dict[str, object] = {"unit": None, "machines": None, "format": [], "project": None}
     usual |= {"replace": False, "unfolded": False, "no_allowances": False, "piece": []}
-    usual |= {"hand": False, "no_pages": False, "json": options.json, "quiet": options.quiet}
+    usual |= {
+        "like": None,
+        "hand": False,
+        "no_pages": False,
+        "json": options.json,
+        "quiet": options.quiet,
+    }
     paper = dict.fromkeys(("overlap", "roll_width", "page_margin", "page"))
     return draft(argparse.Namespace(**made, **usual, **paper))
 
@@ -40,8 +48,6 @@ def demo(options: argparse.Namespace) -> int:
 def draft(options: argparse.Namespace) -> int:
     """Draft, prove, write and tell."""
     from tapewise_core.tasks.asked_paper import Paper, Shown
-    from tapewise_core.tasks.drafting import draft as drafted_for
-    from tapewise_core.tasks.drafting import machines_named
     from tapewise_core.tasks.files import hand_sheet, save
     from tapewise_core.tasks.judging import judged
     from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
@@ -52,15 +58,7 @@ def draft(options: argparse.Namespace) -> int:
     if options.hand and options.json:
         raise OptionError("--hand prints a sheet to write in, and --json a record; leave one out.")
     profile = _person(options)
-    drafted = judged(
-        drafted_for(
-            profile,
-            options.garment,
-            asked(options.set),
-            unit=unit_of(options.unit),
-            machines=machines_named(options.machines or usual_machines()),
-        )
-    )
+    drafted = judged(_drafted(options, profile))
     if options.hand:
         say(hand_sheet(drafted))
     if not options.out:
@@ -77,7 +75,7 @@ def draft(options: argparse.Namespace) -> int:
     if project is not None:
         from tapewise_tui.commands_projects import noted
 
-        noted(project, drafted.unit)
+        noted(replace(project, asked=dict(drafted.asked)), drafted.unit)
     if options.json:
         print_json(telling.draft_json(drafted, findings, options.out, written))
     elif not (options.quiet or options.hand):
@@ -85,6 +83,21 @@ def draft(options: argparse.Namespace) -> int:
     loud = any(finding.severity.value == "warning" for finding in findings)
     unproved = drafted.failing or drafted.uncertain
     return LOOK if unproved or loud or written.failed else FINE
+
+
+def _drafted(options: argparse.Namespace, profile: Profile) -> Drafted:
+    """Draft what is asked for, like a garment that fits where one is named."""
+    from tapewise_core.tasks.drafting import draft as drafted_for
+    from tapewise_core.tasks.drafting import machines_named
+
+    machines = machines_named(options.machines or usual_machines())
+    settings, unit = asked(options.set), unit_of(options.unit)
+    if options.like is None:
+        return drafted_for(profile, options.garment, settings, unit=unit, machines=machines)
+    from tapewise_core.tasks.liking.like import draft_like
+
+    named = options.garment, options.like
+    return draft_like(profile, *named, settings, unit=unit, machines=machines)
 
 
 def _project(options: argparse.Namespace) -> Work | None:

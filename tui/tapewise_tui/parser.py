@@ -11,6 +11,7 @@ from tapewise_tui.parser_base import add as _add
 from tapewise_tui.parser_base import machine_readable as _machine_readable
 from tapewise_tui.parser_base import unit as _unit
 from tapewise_tui.parser_faults import whole_number
+from tapewise_tui.parser_loved import loved
 from tapewise_tui.parser_people import acts as people_acts
 from tapewise_tui.parser_projects import projects, settings
 
@@ -31,7 +32,7 @@ def parser() -> Parser:
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for add in (
-        *(_demo, _draft, _batch, _check, _garments, _profiles, projects, settings),
+        *(_demo, _draft, _batch, _check, _garments, _profiles, loved, projects, settings),
         *(_measure, _schema, _serve, _words, _doctor, _help, _completion, _man),
     ):
         add(commands)
@@ -109,6 +110,8 @@ def _draft(commands: Commands[Parser]) -> None:
     command.add_argument("--project", metavar="NAME", help=help_)
     help_ = "print the lengths to check a hand draft by; without --out nothing is written"
     command.add_argument("--hand", action="store_true", help=help_)
+    help_ = "as a garment of hers that fits; see “tapewise loved”"
+    command.add_argument("--like", metavar="NAME", help=help_)
     quiet(command)
     _style(command, out_needed=False)
     _pages(command)

@@ -39,6 +39,7 @@ from tapewise_core.style.style import Style
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, Shown
 from tapewise_core.tasks.fingerprint import fingerprint, looks
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
+from tapewise_core.tasks.loved.likeness import Likeness
 from tapewise_core.tasks.people import body_of, estimated_words, for_child
 from tapewise_core.tasks.posture import posture_remarks
 from tapewise_core.tasks.settled import as_drawn, held_back
@@ -71,6 +72,8 @@ class Drafted:
     profile: Profile
     asked: Mapping[str, str]
     verdict: Verdict | None = None
+    like: Likeness | None = None
+    """How it compares with the garment that fits it was drafted like, if it was."""
     shown: Shown = AS_DRAFTED
     """How the pieces are on the sheets; what is drafted is the same."""
 

@@ -18,6 +18,7 @@ from tapewise_core.tasks.fingerprint import LONG, SIGNS
 from tapewise_core.tasks.guesses import Effect
 from tapewise_core.tasks.judging import judged
 from tapewise_core.tasks.record_levels import LEVEL, Stood
+from tapewise_core.tasks.record_like import LIKE, Alike
 from tapewise_core.tasks.record_pieces import PIECE, in_cm
 from tapewise_core.tasks.record_spelt import spelt
 from tapewise_core.tasks.shapes import (
@@ -203,6 +204,10 @@ def silent_json(drafted: Drafted) -> list[dict[str, object]]:
     return [SILENT.of(Unsaid(silent, reader)) for silent in drafted.silent]
 
 
+def _like(drafted: Drafted) -> dict[str, object] | None:
+    return None if drafted.like is None else LIKE.of(Alike(drafted.like, drafted.reader))
+
+
 def _used(drafted: Drafted) -> dict[str, dict[str, object]]:
     return values_json({key: drafted.body.values[key] for key in drafted.used})
 
@@ -255,6 +260,12 @@ RECORD: Shape[Saved] = Shape(
             "uncertain",
             listed(EFFECT.kind),
             lambda saved: [EFFECT.of(effect) for effect in saved.drafted.effects],
+        ),
+        Key(
+            "like",
+            maybe(LIKE.kind),
+            lambda saved: _like(saved.drafted),
+            "how it compares with a garment that fits, if it was drafted like one",
         ),
         Key("remarks", listed(TEXT), lambda saved: remarks_of(saved.drafted)),
         Key(

@@ -15,7 +15,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work import Work
-from tapewise_tui import choosing, drafting, keys, words
+from tapewise_tui import choosing, drafting, keys, liking, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.fold import FoldDialog
 from tapewise_tui.dialogs.machines import MachinesDialog
@@ -101,6 +101,7 @@ class GarmentPage(Page):
         ways = {
             choosing.MACHINES: self._machines,
             choosing.FOLD: self._fold,
+            choosing.LIKE: lambda: liking.begin(self, self._kept),
             choosing.ALL: self.action_all,
         }
         line = self.query_one(Choices).at

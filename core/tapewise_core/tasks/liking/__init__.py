@@ -1,0 +1,1 @@
+"""Draft like a garment that fits: to its ease by level, in another cloth."""

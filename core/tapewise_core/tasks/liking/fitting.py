@@ -1,0 +1,128 @@
+"""A garment that fits, beside a body and the options of another garment."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from tapewise_core.measures.body import Body
+from tapewise_core.profiles.fitted import Loved
+from tapewise_core.style.option import Option
+from tapewise_core.style.options import Options
+from tapewise_core.style.style import Style
+from tapewise_core.tasks.loved.flat import BY_KEY
+from tapewise_core.tasks.loved.likeness import Want
+from tapewise_core.tasks.loved.other_cloth import girth, longer
+from tapewise_core.text.told import OptionKey, Told, said
+
+TRUNK = ("bust", "waist", "hip")
+"""The girths of the trunk, whose cloth draws up in length where it is stretched."""
+
+EASES = {**{key: f"{key}-ease" for key in TRUNK}, "upper_arm": "sleeve-ease"}
+"""Where a garment's ease is chosen, by the level it is measured at."""
+
+CHOSEN = {
+    "length": "body-length",
+    "skirt_length": "skirt-length",
+    "sleeve": "sleeve-length",
+    "neck": "neck-half-width",
+    "neck_depth": "neck-depth",
+}
+"""Where a length or the neck is chosen, by the flat measure."""
+
+
+def typed(option: Option, amount: float) -> str:
+    """Return an amount [mm] as it would be typed, no further than an option goes."""
+    return f"{min(max(amount / 10, option.low), option.high):.2f} cm"
+
+
+class Fitting:
+    """What one garment asks of another: as much ease, level by level, in its own cloth."""
+
+    def __init__(self, loved: Loved, options: Options, body: Body, style: Style) -> None:
+        self._loved, self._options, self._body, self._style = loved, options, body, style
+        self._now = style.number("stretch") / 100
+        self._was = self._now if loved.stretch is None else loved.stretch / 100
+        self._keys = tuple(key for key in BY_KEY if key in loved.flat)
+
+    def settings(self) -> dict[str, str]:
+        """Return the options that ask for it, as they would be typed, but for those chosen."""
+        found = {}
+        for key in self._keys:
+            option = self._option(key)
+            if option and not self._style.asked(option.key):
+                found[option.key] = typed(option, self._amount(key))
+        if "waist-ease" in found and "waist-shaping" in self._options:
+            found |= {} if self._style.asked("waist-shaping") else {"waist-shaping": "100"}
+        return found
+
+    def wants(self) -> tuple[Want, ...]:
+        """Return what is wanted of each measure that is known."""
+        return tuple(self._wants())
+
+    def _wants(self) -> Iterator[Want]:
+        for key in self._keys:
+            option, there, here = self._option(key), self._there(key), self._here(key)
+            if option is None:
+                yield Want(BY_KEY[key], there, here)
+                continue
+            within = option.low - 0.01 <= self._amount(key) / 10 <= option.high + 0.01
+            held = () if within else said("{} goes no further", OptionKey(option.key))
+            yield Want(BY_KEY[key], there, here, self._style.asked(option.key), held)
+
+    def cloth(self) -> tuple[Told, Told]:
+        """Return what is said of its cloth where little is known, and why its sizes change."""
+        says = "How far the cloth of “{}” stretches is not known; it is taken to be like this one."
+        unknown = () if self._loved.stretch is not None else said(says, self._loved.name)
+        shares = (f"{share * 100:g}" for share in (self._now, self._was))
+        return unknown, said("this cloth stretches by {} %, that one by {} %", *shares)
+
+    def _there(self, key: str) -> float:
+        """What it has there, whole [mm]."""
+        return BY_KEY[key].whole(self._loved.flat[key]) * 10
+
+    def _here(self, key: str) -> float:
+        """What wears alike in this cloth [mm]."""
+        there = self._there(key)
+        if key in ("length", "skirt_length"):
+            return there * (1 + self._grows(*TRUNK))
+        if key == "sleeve":
+            return there * (1 + self._grows("upper_arm"))
+        if key in EASES and key in self._body:
+            return girth(there, self._body[key].mm, self._was, self._now)
+        return there
+
+    def _grows(self, *keys: str) -> float:
+        """By what share lengths grow here: the mean over the girths that are known of."""
+        known = [key for key in keys if key in self._loved.flat and key in self._body]
+        rows = ((self._there(key), self._here(key), self._body[key].mm) for key in known)
+        return sum(longer(*row) for row in rows) / max(len(known), 1)
+
+    def _option(self, key: str) -> Option | None:
+        """The option that asks for a flat measure, if this garment has one.
+
+        A skirt's waist is made by its elastic or band, not by its ease.
+        """
+        if key == "waist" and "bust-ease" not in self._options:
+            return None
+        name = EASES.get(key) or CHOSEN.get(key, "")
+        if key == "length" and self._is_joined:
+            name = "skirt-length"
+        return self._options[name] if name in self._options else None  # noqa: SIM401
+
+    @property
+    def _is_joined(self) -> bool:
+        """Whether a skirt hangs from a bodice, so that its length is the rest."""
+        return "skirt-length" in self._options and "bust-ease" in self._options
+
+    def _amount(self, key: str) -> float:
+        """What the option has to be [mm]."""
+        here = self._here(key)
+        if key in EASES:
+            return here - self._body[key].mm
+        if key == "neck":
+            return here / 2
+        if key == "neck_depth":
+            return here - self._style.length("neck-rise").mm
+        if key == "length" and self._is_joined:
+            return here - self._body["back_waist_length"].mm
+        return here

@@ -1,0 +1,82 @@
+"""A person's garments that fit: kept with her, changed and taken off."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.profiles.fitted import Loved
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.loved.flat import BY_KEY
+from tapewise_core.text.near import near_words
+from tapewise_core.units import Unit, parse_length, parse_number
+
+LARGEST = 300.0
+"""The largest that a garment is taken to measure [cm]; above it is a slip (our choice)."""
+
+
+def loved_of(profile: Profile, name: str) -> Loved:
+    """Return a person's garment by its name, small and large letters alike.
+
+    Raises OptionError with the names that there are.
+    """
+    for one in profile.loved:
+        if one.name.casefold() == name.strip().casefold():
+            return one
+    there = tuple(one.name for one in profile.loved)
+    if not there:
+        how = f"keep one by “tapewise loved {profile.name!r} NAME bust=46 …”".replace("'", '"')
+        raise OptionError(f"{profile.name} has no garment that fits on file; {how}.")
+    raise OptionError(f"{profile.name} has no garment “{name}”; {near_words(name, there)}")
+
+
+def with_loved(profile: Profile, name: str, settings: Sequence[str], unit: Unit) -> Profile:
+    """Return a profile with KEY=VALUE settings of a garment, new or known; nothing after the =
+    takes one off. ``stretch`` is its cloth's [%], all else is measured flat.
+
+    Raises OptionError for an unknown key, ReadingError for what is no length.
+    """
+    known = {one.name.casefold(): one for one in profile.loved}
+    one = known.get(name.strip().casefold()) or Loved(name=name)
+    for setting in settings:
+        one = _set(one, setting, unit)
+    if not one.flat:
+        raise OptionError(f"Nothing is known of {one.name} yet; say a measure, such as bust=46.")
+    return profile.having(loved=tuple({**known, one.name.casefold(): one}.values()))
+
+
+def without_loved(profile: Profile, name: str) -> Profile:
+    """Return a profile without one garment; raises OptionError if there is none so called."""
+    gone = loved_of(profile, name)
+    return profile.having(loved=tuple(one for one in profile.loved if one != gone))
+
+
+def _set(one: Loved, setting: str, unit: Unit) -> Loved:
+    key, equals, text = (part.strip() for part in setting.partition("="))
+    if not equals:
+        raise OptionError(f"“{setting}” is not MEASURE=LENGTH, such as bust=46.")
+    if key == "stretch":
+        return one.model_copy(update={"stretch": _stretch(text)})
+    if key not in BY_KEY:
+        near = near_words(key, (*BY_KEY, "stretch"))
+        raise OptionError(f"{key or 'That'} is not measured on a garment; {near}")
+    rest = {known: cm for known, cm in one.flat.items() if known != key}
+    flat = {**rest, key: _read(key, text, unit)} if text else rest
+    return Loved(name=one.name, stretch=one.stretch, flat=flat)
+
+
+def _read(key: str, text: str, unit: Unit) -> float:
+    name = BY_KEY[key].name.capitalize()
+    cm = parse_length(text, unit, of=name) / 10
+    if not 0 < cm <= LARGEST:
+        raise ReadingError(f"{name}: “{text}” cannot be; a garment laid flat is meant.")
+    return round(cm, 6)
+
+
+def _stretch(text: str) -> float | None:
+    if not text:
+        return None
+    found = parse_number(text)
+    if not 0 <= found <= 400:
+        raise ReadingError(f"Stretch: “{text}” cannot be; type a percentage such as 40.")
+    return found

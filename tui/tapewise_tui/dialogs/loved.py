@@ -1,0 +1,92 @@
+"""A garment that fits: its name and what it measures flat, each asked once."""
+
+from __future__ import annotations
+
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Vertical, VerticalScroll
+from textual.screen import ModalScreen
+from textual.widgets import Input, Label, Static
+
+from tapewise_core.errors import TapewiseError
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.loved.flat import FLAT
+from tapewise_core.tasks.loved.keeping import loved_of, with_loved
+from tapewise_core.tasks.loved.noticing import odd
+from tapewise_core.tasks.people import body_of
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
+from tapewise_tui.widgets.field import Field
+
+STRETCH = "How far its cloth stretches across, in %"
+
+
+class LovedDialog(ModalScreen[tuple[str, Profile] | None]):
+    """Returns the garment's name and the person who has it; nothing where it was left.
+
+    What is unlikely is told once; kept again, it stays as it was typed.
+    """
+
+    VERTICAL_BREAKPOINTS = [(0, "-short"), (22, "-low")]
+    BINDINGS = [
+        Binding("escape", "dismiss(None)", "Leave it"),
+        Binding("f4,ctrl+s", "keep", "Keep"),
+    ]
+
+    def __init__(self, profile: Profile, unit: Unit) -> None:
+        super().__init__()
+        self.profile, self.unit = profile, unit
+        self.told: tuple[str, ...] = ()
+
+    def compose(self) -> ComposeResult:
+        with Vertical(id="card", classes="tall"):
+            yield Static("A garment that fits", classes="heading")
+            with VerticalScroll(id="questions", can_focus=False):
+                yield Label("What it is called; then lay it flat, closed, without stretching")
+                yield Field(self._next, id="name")
+                for row in FLAT:
+                    yield Label(f"{row.name.capitalize()} [{self.unit.value}]: {row.says}")
+                    yield Field(self._next, id=row.key)
+                yield Label(STRETCH)
+                yield Field(self._last, id="stretch")
+            yield Static("", id="fault", classes="wrong", markup=False)
+            yield Static(
+                "Enter: next, leave empty what you like · F4: keep · Escape: leave",
+                classes="quiet",
+            )
+
+    def _next(self, _: str) -> None:
+        self.focus_next()
+
+    def _last(self, _: str) -> None:
+        self.action_keep()
+
+    def action_keep(self) -> None:
+        """Keep it, or say what is wrong, or once what is unlikely."""
+        name = self._typed("name")
+        try:
+            profile = self._made(name)
+        except TapewiseError as error:
+            self._say(Reader(self.unit).spell(error.told))
+            return
+        doubts = odd(loved_of(profile, name), body_of(profile)[0])
+        told = tuple(Reader(self.unit).spell(one.says) for one in doubts)
+        if doubts and told != self.told:
+            self.told = told
+            self._say(f"{told[0]} F4 again keeps it so.")
+            self.query_one(f"#{doubts[0].key}", Input).focus()
+            return
+        self.dismiss((name, profile))
+
+    def _made(self, name: str) -> Profile:
+        """The person with it; raises TapewiseError for the first thing that is wrong."""
+        rows = ("stretch", *(row.key for row in FLAT))
+        typed = [(key, self._typed(key)) for key in rows]
+        settings = [f"{key}={text}" for key, text in typed if text]
+        return with_loved(self.profile, name, settings, self.unit)
+
+    def _typed(self, key: str) -> str:
+        return " ".join(self.query_one(f"#{key}", Input).value.split())
+
+    def _say(self, says: str) -> None:
+        self.query_one("#fault", Static).update(f"! {says}")
