@@ -33,8 +33,7 @@ def lines(desk: Desk, rows: tuple[OptionRow, ...], every: bool) -> tuple[ChoiceL
     What has nothing to do in this style is never shown.
     """
     shown = [row for row in rows if row.at_work and (every or row.first)]
-    like = ChoiceLine(LIKE, "like one that fits", "…", opens=True)
-    return (_garment(desk), like, *_options(shown, every), *_rest(desk, rows, every))
+    return (_garment(desk), *_options(shown, every), *_rest(desk, rows, every))
 
 
 def _garment(desk: Desk) -> ChoiceLine:
@@ -56,6 +55,7 @@ def _options(rows: list[OptionRow], headed: bool) -> Iterator[ChoiceLine]:
 def _rest(desk: Desk, rows: tuple[OptionRow, ...], every: bool) -> Iterator[ChoiceLine]:
     if every:
         yield ChoiceLine(None, "Workshop")
+    yield ChoiceLine(LIKE, "like one that fits", "…", opens=True)
     sure = "" if settings().machines else " ?"
     named = ", ".join(desk.work.machines)
     yield ChoiceLine(MACHINES, f"machines{sure}", named, opens=True)

@@ -30,6 +30,10 @@ CHOSEN = {
 """Where a length or the neck is chosen, by the flat measure."""
 
 
+ALIKE = 1.4
+"""A length that is so many times the usual one is another garment's (our choice)."""
+
+
 def typed(option: Option, amount: float) -> str:
     """Return an amount [mm] as it would be typed, no further than an option goes."""
     return f"{min(max(amount / 10, option.low), option.high):.2f} cm"
@@ -107,7 +111,16 @@ class Fitting:
         name = EASES.get(key) or CHOSEN.get(key, "")
         if key == "length" and self._is_joined:
             name = "skirt-length"
-        return self._options[name] if name in self._options else None  # noqa: SIM401
+        if name not in self._options or self._is_another_length(key, name):
+            return None
+        return self._options[name]
+
+    def _is_another_length(self, key: str, name: str) -> bool:
+        """Whether a top's length is asked of a dress, or the other way round."""
+        if key not in ("length", "skirt_length") or self._style.asked(name):
+            return False
+        share = self._amount(key) / self._style.length(name).mm
+        return not 1 / ALIKE <= share <= ALIKE
 
     @property
     def _is_joined(self) -> bool:

@@ -1,0 +1,187 @@
+"""Garments that fit: what is noticed about them, and drafts that wear like them."""
+
+from __future__ import annotations
+
+from functools import cache
+
+import pytest
+
+from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.profiles.fitted import Loved
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.liking.like import draft_like
+from tapewise_core.tasks.loved.flat import BY_KEY, FLAT
+from tapewise_core.tasks.loved.keeping import loved_of, with_loved, without_loved
+from tapewise_core.tasks.loved.noticing import odd
+from tapewise_core.tasks.people import body_of, person
+from tapewise_core.tasks.record import record
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
+
+NAME = "the blue one"
+
+FLAT_CM = {
+    "bust": 45.0, "waist": 37.0, "hip": 48.5, "length": 62.0, "sleeve": 20.0, "upper_arm": 16.5,
+    "sleeve_hem": 16.0, "neck": 19.0, "neck_depth": 12.0,
+}  # fmt: skip
+"""A top of an example person whose bust is 92, waist 75, hip 99.5 and upper arm 29 [cm]."""
+
+
+def owner(stretch: float | None = 50.0, **flat: float) -> Profile:
+    """An example person with a garment that fits."""
+    one = Loved(name=NAME, stretch=stretch, flat={**FLAT_CM, **flat})
+    return person("Marta Lindqvist").having(loved=(one,))
+
+
+@cache
+def drafted(garment: str, now: float = 50.0, was: float | None = 50.0, **flat: float) -> Drafted:
+    """A garment like it, in a cloth that stretches by ``now`` %."""
+    return draft_like(owner(was, **flat), garment, NAME, {"stretch": f"{now:g}"})
+
+
+def levels(made: Drafted) -> dict[str, float]:
+    """The girths given [cm]."""
+    return {level.name: level.given / 10 for level in made.pattern.facts.levels}
+
+
+def rows(made: Drafted) -> dict[str, tuple[float, float | None]]:
+    """There and given, by measure [cm]."""
+    assert made.like is not None
+    return {
+        row.row.key: (row.there / 10, None if row.given is None else row.given / 10)
+        for row in made.like.rows
+    }
+
+
+def test_in_the_same_cloth_everything_measures_as_there() -> None:
+    """All nine flat measures of a set-in top come out within 3 mm, girths twice the width."""
+    made = drafted("set-in-top")
+    for key, flat in FLAT_CM.items():
+        there, given = rows(made)[key]
+        assert there == pytest.approx(BY_KEY[key].whole(flat))
+        assert given == pytest.approx(there, abs=0.3), key
+    assert made.like is not None
+    assert all(row.same for row in made.like.rows)
+
+
+def test_narrower_than_the_body_goes_with_the_stretch() -> None:
+    """The share of the stretch that the cloth gives to the bust is the same; a sleeve wider
+    than the arm stays as wide."""
+    given = levels(drafted("set-in-top", 100.0))
+    assert (92 / given["bust"] - 1) / 1.0 == pytest.approx((92 / 90 - 1) / 0.5, abs=0.002)
+    assert given["upper_arm"] == pytest.approx(33.0, abs=0.1)
+    stiff = levels(drafted("set-in-top", 0.0))
+    assert stiff["bust"] == pytest.approx(92.0, abs=0.1)
+
+
+def test_lengths_grow_where_the_cloth_narrows() -> None:
+    """The body is longer in a cloth that stretches further across, and shorter in a stiffer."""
+    soft, same, stiff = (rows(drafted("set-in-top", now))["length"][1] for now in (100, 50, 20))
+    assert soft is not None
+    assert same is not None
+    assert stiff is not None
+    assert soft > same + 0.3 > stiff + 0.5
+    assert rows(drafted("set-in-top", 100))["sleeve"][1] == pytest.approx(20.0)
+
+
+@pytest.mark.parametrize("garment", ["jersey-top", "flared-dress", "skirted-dress", "circle-skirt"])
+def test_what_differs_is_told_with_its_reason(garment: str) -> None:
+    """Each row is the same, or has a reason, or is told to be no part of the garment."""
+    made = drafted(garment, 80.0)
+    assert made.like is not None
+    told = " ".join(Reader(Unit.CM).spell(one) for one in made.like.told)
+    for row in made.like.rows:
+        assert row.row.name in told or row.row.name.capitalize() in told
+        assert row.same or row.given is None or row.why
+    assert set(made.like.told) <= set(made.pattern.remarks)
+
+
+def test_what_the_wearer_chose_herself_stays() -> None:
+    """Her own ease counts, and the difference is hers."""
+    made = draft_like(owner(), "set-in-top", NAME, {"bust-ease": "6"})
+    assert levels(made)["bust"] == pytest.approx(98.0, abs=0.1)
+    assert made.like is not None
+    assert "it was chosen so" in Reader(Unit.CM).spell(made.like.told[1])
+
+
+def test_a_flared_dress_takes_the_width_of_the_hem() -> None:
+    """A hem of 70 flat comes out 140 round, within half a centimetre."""
+    made = drafted("flared-dress", length=98.0, hem=70.0)
+    assert rows(made)["hem"][1] == pytest.approx(140.0, abs=0.5)
+
+
+def test_the_length_of_a_top_is_not_asked_of_a_dress() -> None:
+    """The dress keeps its usual length, and says that the other has another."""
+    dress = drafted("flared-dress")
+    assert rows(dress)["length"][1] == pytest.approx(99.0, abs=1.0)
+    assert "body-length" not in dress.asked
+
+
+def test_the_record_has_both_and_why() -> None:
+    """One row a measure, in cm; a draft like no other has none."""
+    told = record(drafted("jersey-top", 80.0), ())["like"]
+    assert isinstance(told, dict)
+    assert told["name"] == NAME
+    assert [row["name"] for row in told["rows"]] == [r.key for r in FLAT if r.key in FLAT_CM]
+    hip = next(row for row in told["rows"] if row["name"] == "hip")
+    assert (hip["there"], hip["given"]) == (97.0, pytest.approx(hip["wanted"], abs=0.3))
+    assert hip["why"].startswith("this cloth stretches by 80 %")
+
+
+@pytest.mark.parametrize(
+    ("key", "typed", "proposed"),
+    [("bust", 92.0, 46.0), ("hip", 24.0, 48.0), ("waist", 76.0, 38.0), ("upper_arm", 8.0, 16.0),
+     ("shoulder", 38.0, 19.0), ("neck", 8.0, 16.0)],
+)  # fmt: skip
+def test_a_whole_for_a_half_and_a_folded_one_are_noticed(
+    key: str, typed: float, proposed: float
+) -> None:
+    """The half or the double is proposed where that is likely."""
+    profile = owner(**{key: typed})
+    found = odd(loved_of(profile, NAME), body_of(profile)[0])
+    assert [(one.key, one.proposed) for one in found] == [(key, proposed)]
+
+
+def test_an_honest_garment_is_not_remarked_on() -> None:
+    """Neither a close top nor a wide one."""
+    body = body_of(owner())[0]
+    assert odd(loved_of(owner(), NAME), body) == ()
+    assert odd(Loved(name="tent", stretch=20.0, flat={"bust": 70.0, "hip": 75.0}), body) == ()
+
+
+def test_a_cloth_stretched_beyond_what_it_can_is_noticed() -> None:
+    """A waist of 60 on one of 75 in a cloth that stretches by 10 %."""
+    found = odd(Loved(name="x", stretch=10.0, flat={"waist": 30.0}), body_of(owner())[0])
+    assert [one.key for one in found] == ["waist"]
+    assert "25 %" in Reader(Unit.CM).spell(found[0].says)
+
+
+def test_garments_are_kept_changed_and_taken_off() -> None:
+    """By their names, small and large letters alike; a measure taken off is gone."""
+    made = with_loved(person("Marta Lindqvist"), "Red", ["bust=18 in", "stretch=40"], Unit.CM)
+    made = with_loved(made, "RED", ["hip=49", "stretch="], Unit.CM)
+    assert dict(loved_of(made, "red").flat) == {"bust": 45.72, "hip": 49.0}
+    assert loved_of(made, "red").stretch is None
+    assert dict(loved_of(with_loved(made, "red", ["hip="], Unit.CM), "red").flat) == {"bust": 45.72}
+    assert without_loved(made, "Red").loved == ()
+
+
+@pytest.mark.parametrize(
+    ("setting", "fault", "says"),
+    [("bst=4", OptionError, "did you mean bust?"), ("bust", OptionError, "not MEASURE=LENGTH"),
+     ("bust=x", ReadingError, "not a length"), ("bust=400", ReadingError, "cannot be"),
+     ("stretch=900", ReadingError, "percentage"), ("stretch=9", OptionError, "say a measure")],
+)  # fmt: skip
+def test_what_cannot_be_kept_is_told(setting: str, fault: type[Exception], says: str) -> None:
+    """In one sentence; nothing is changed."""
+    with pytest.raises(fault, match=says.replace("?", r"\?")):
+        with_loved(person("Marta Lindqvist"), "red", [setting], Unit.CM)
+
+
+def test_a_name_that_is_not_on_file() -> None:
+    """The sentence says which there are, or how to keep one."""
+    with pytest.raises(OptionError, match="did you mean the blue one"):
+        draft_like(owner(), "jersey-top", "the bleu one", {})
+    with pytest.raises(OptionError, match="tapewise loved"):
+        draft_like(person("Marta Lindqvist"), "jersey-top", "x", {})
