@@ -23,7 +23,7 @@ NAME = "the blue one"
 
 FLAT_CM = {
     "bust": 45.0, "waist": 37.0, "hip": 48.5, "length": 62.0, "sleeve": 20.0, "upper_arm": 16.5,
-    "sleeve_hem": 16.0, "neck": 19.0, "neck_depth": 12.0,
+    "sleeve_hem": 16.0, "neck": 24.0, "neck_depth": 12.0,
 }  # fmt: skip
 """A top of an example person whose bust is 92, waist 75, hip 99.5 and upper arm 29 [cm]."""
 

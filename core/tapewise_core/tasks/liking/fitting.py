@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from tapewise_core.measures.body import Body
 from tapewise_core.profiles.fitted import Loved
@@ -13,6 +14,7 @@ from tapewise_core.tasks.loved.flat import BY_KEY
 from tapewise_core.tasks.loved.likeness import Want
 from tapewise_core.tasks.loved.other_cloth import girth, longer
 from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.units import Length
 
 TRUNK = ("bust", "waist", "hip")
 """The girths of the trunk, whose cloth draws up in length where it is stretched."""
@@ -39,24 +41,42 @@ def typed(option: Option, amount: float) -> str:
     return f"{min(max(amount / 10, option.low), option.high):.2f} cm"
 
 
+@dataclass(frozen=True, slots=True)
 class Fitting:
-    """What one garment asks of another: as much ease, level by level, in its own cloth."""
+    """What one garment asks of another: as much ease, level by level, in its own cloth.
 
-    def __init__(self, loved: Loved, options: Options, body: Body, style: Style) -> None:
-        self._loved, self._options, self._body, self._style = loved, options, body, style
-        self._now = style.number("stretch") / 100
-        self._was = self._now if loved.stretch is None else loved.stretch / 100
-        self._keys = tuple(key for key in BY_KEY if key in loved.flat)
+    ``rise`` is how far the neck's side will lie above the nape.
+    """
+
+    loved: Loved
+    options: Options
+    body: Body
+    style: Style
+    rise: Length
+
+    @property
+    def _now(self) -> float:
+        """How far this cloth stretches, 0.5 for half again."""
+        return self.style.number("stretch") / 100
+
+    @property
+    def _was(self) -> float:
+        """How far the other cloth stretches; as far as this one where that is not known."""
+        return self._now if self.loved.stretch is None else self.loved.stretch / 100
+
+    @property
+    def _keys(self) -> tuple[str, ...]:
+        return tuple(key for key in BY_KEY if key in self.loved.flat)
 
     def settings(self) -> dict[str, str]:
         """Return the options that ask for it, as they would be typed, but for those chosen."""
         found = {}
         for key in self._keys:
             option = self._option(key)
-            if option and not self._style.asked(option.key):
+            if option and not self.style.asked(option.key):
                 found[option.key] = typed(option, self._amount(key))
-        if "waist-ease" in found and "waist-shaping" in self._options:
-            found |= {} if self._style.asked("waist-shaping") else {"waist-shaping": "100"}
+        if "waist-ease" in found and "waist-shaping" in self.options:
+            found |= {} if self.style.asked("waist-shaping") else {"waist-shaping": "100"}
         return found
 
     def wants(self) -> tuple[Want, ...]:
@@ -71,18 +91,18 @@ class Fitting:
                 continue
             within = option.low - 0.01 <= self._amount(key) / 10 <= option.high + 0.01
             held = () if within else said("{} goes no further", OptionKey(option.key))
-            yield Want(BY_KEY[key], there, here, self._style.asked(option.key), held)
+            yield Want(BY_KEY[key], there, here, self.style.asked(option.key), held)
 
     def cloth(self) -> tuple[Told, Told]:
         """Return what is said of its cloth where little is known, and why its sizes change."""
         says = "How far the cloth of “{}” stretches is not known; it is taken to be like this one."
-        unknown = () if self._loved.stretch is not None else said(says, self._loved.name)
+        unknown = () if self.loved.stretch is not None else said(says, self.loved.name)
         shares = (f"{share * 100:g}" for share in (self._now, self._was))
         return unknown, said("this cloth stretches by {} %, that one by {} %", *shares)
 
     def _there(self, key: str) -> float:
         """What it has there, whole [mm]."""
-        return BY_KEY[key].whole(self._loved.flat[key]) * 10
+        return BY_KEY[key].whole(self.loved.flat[key]) * 10
 
     def _here(self, key: str) -> float:
         """What wears alike in this cloth [mm]."""
@@ -91,14 +111,14 @@ class Fitting:
             return there * (1 + self._grows(*TRUNK))
         if key == "sleeve":
             return there * (1 + self._grows("upper_arm"))
-        if key in EASES and key in self._body:
-            return girth(there, self._body[key].mm, self._was, self._now)
+        if key in EASES and key in self.body:
+            return girth(there, self.body[key].mm, self._was, self._now)
         return there
 
     def _grows(self, *keys: str) -> float:
         """By what share lengths grow here: the mean over the girths that are known of."""
-        known = [key for key in keys if key in self._loved.flat and key in self._body]
-        rows = ((self._there(key), self._here(key), self._body[key].mm) for key in known)
+        known = [key for key in keys if key in self.loved.flat and key in self.body]
+        rows = ((self._there(key), self._here(key), self.body[key].mm) for key in known)
         return sum(longer(*row) for row in rows) / max(len(known), 1)
 
     def _option(self, key: str) -> Option | None:
@@ -106,36 +126,36 @@ class Fitting:
 
         A skirt's waist is made by its elastic or band, not by its ease.
         """
-        if key == "waist" and "bust-ease" not in self._options:
+        if key == "waist" and "bust-ease" not in self.options:
             return None
         name = EASES.get(key) or CHOSEN.get(key, "")
         if key == "length" and self._is_joined:
             name = "skirt-length"
-        if name not in self._options or self._is_another_length(key, name):
+        if name not in self.options or self._is_another_length(key, name):
             return None
-        return self._options[name]
+        return self.options[name]
 
     def _is_another_length(self, key: str, name: str) -> bool:
         """Whether a top's length is asked of a dress, or the other way round."""
-        if key not in ("length", "skirt_length") or self._style.asked(name):
+        if key not in ("length", "skirt_length") or self.style.asked(name):
             return False
-        share = self._amount(key) / self._style.length(name).mm
+        share = self._amount(key) / self.style.length(name).mm
         return not 1 / ALIKE <= share <= ALIKE
 
     @property
     def _is_joined(self) -> bool:
         """Whether a skirt hangs from a bodice, so that its length is the rest."""
-        return "skirt-length" in self._options and "bust-ease" in self._options
+        return "skirt-length" in self.options and "bust-ease" in self.options
 
     def _amount(self, key: str) -> float:
         """What the option has to be [mm]."""
         here = self._here(key)
         if key in EASES:
-            return here - self._body[key].mm
+            return here - self.body[key].mm
         if key == "neck":
             return here / 2
         if key == "neck_depth":
-            return here - self._style.length("neck-rise").mm
+            return here - self.rise.mm
         if key == "length" and self._is_joined:
-            return here - self._body["back_waist_length"].mm
+            return here - self.body["back_waist_length"].mm
         return here

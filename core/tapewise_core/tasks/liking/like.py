@@ -11,6 +11,7 @@ from tapewise_core.profiles.fitted import Loved
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.style.settle import settle
+from tapewise_core.style.style import Style
 from tapewise_core.tasks.drafting import USUAL_MACHINES, Drafted, draft
 from tapewise_core.tasks.liking.fitting import CHOSEN, EASES, Fitting
 from tapewise_core.tasks.liking.hems import HEMS, hem_settings
@@ -19,7 +20,7 @@ from tapewise_core.tasks.loved.likeness import Want, likeness
 from tapewise_core.tasks.loved.noticing import odd
 from tapewise_core.tasks.people import body_of
 from tapewise_core.text.told import Told
-from tapewise_core.units import Unit
+from tapewise_core.units import Unit, mm
 
 DECIDED = frozenset({*EASES.values(), *CHOSEN.values(), *HEMS.values(), "waist-shaping"})
 """Options that a garment that fits decides, if enough is known of it."""
@@ -43,9 +44,15 @@ def like(
     Raises OptionError for a name that is not on file or options that are wrong.
     """
     loved, page = loved_of(profile, name), on_shelf(garment)
-    body = body_of(profile)[0]
-    style = settle(page.options, asked, page.sees(body), unit or profile.unit)
-    fitting = Fitting(loved, page.options, body, style)
+    body, read = body_of(profile)[0], unit or profile.unit
+
+    def settled(more: Mapping[str, str]) -> Style:
+        return settle(page.options, {**more, **asked}, page.sees(body), read)
+
+    first = Fitting(loved, page.options, body, settled({}), mm(0))
+    wide = {key: text for key, text in first.settings().items() if key == CHOSEN["neck"]}
+    rise = settled(wide).length("neck-rise", mm(0))  # it follows the neck's width
+    fitting = replace(first, rise=rise)
     return Like(loved, fitting.settings(), fitting.wants(), fitting.cloth())
 
 
