@@ -7,7 +7,7 @@ from dataclasses import replace
 from types import MappingProxyType
 
 from tapewise_core.drafting.facts import Facts
-from tapewise_core.drafting.making import Elastic, How, Making
+from tapewise_core.drafting.making import PLAIN, Making
 from tapewise_core.drafting.piece import (
     Dart,
     Edge,
@@ -22,6 +22,22 @@ from tapewise_core.drafting.piece import (
 )
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.sewing.closing import PANELS, SIDES_CLOSED
+from tapewise_core.sewing.darts import SIDE_DART
+from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP, VENT
+from tapewise_core.sewing.extras import BELT, POCKET
+from tapewise_core.sewing.joining import SHOULDERS
+from tapewise_core.sewing.neck import BAND, BAND_MITRE, BAND_RING, V_BAND
+from tapewise_core.sewing.neck_edge import (
+    FACING,
+    FACING_RING,
+    TURNED_NECK,
+    TURNED_V,
+    V_FACING,
+)
+from tapewise_core.sewing.sleeves import SLEEVE_FLAT, SLEEVE_ROUND, SLEEVE_SEAM
+from tapewise_core.sewing.waist import CASING, STAYED_WAIST, WAISTBAND, WAISTBAND_RING
+from tapewise_core.sewing.way import Elastic
 
 SIDES = ("top", "right", "bottom", "left")
 """The edges of a rectangle as they are walked."""
@@ -59,12 +75,10 @@ def pattern_of(pieces: tuple[Piece, ...], seams: tuple[Seam, ...] = ()) -> Patte
     return Pattern("sample", "Sample", (), pieces, seams, (), (), Facts(), none)
 
 
-def seam(
-    kind: SeamKind, how: How, first: str, second: str = "", elastic: Elastic | None = None
-) -> Seam:
+def seam(kind: SeamKind, how: Making, first: str, second: str = "") -> Seam:
     """Return a seam between edges written as “piece edge”; no second one for an edge turned."""
     runs = [tuple(EdgeRun(*_run(side)) for side in (text,) if side) for text in (first, second)]
-    return Seam(kind, runs[0], runs[1], making=Making(how, elastic))
+    return Seam(kind, runs[0], runs[1], making=how)
 
 
 def _run(text: str) -> tuple[str, tuple[str, ...]]:
@@ -76,25 +90,25 @@ FRONT = rectangle("front", 200, 500, {"bottom": 25, "right": 10})
 BACK = rectangle("back", 200, 500, {"bottom": 25, "right": 10})
 LONGER = rectangle("front", 204, 500)
 SLEEVE = rectangle("sleeve", 396, 300, {"bottom": 20})
-BAND = rectangle("neckband", 480, 40, {"top": 6, "bottom": 6})
+STRIP = rectangle("neckband", 480, 40, {"top": 6, "bottom": 6})
 SKIRT = rectangle("skirt", 700, 600, {"top": 23, "bottom": 15})
-BELT = rectangle("belt", 1700, 60, grain=(1, 0))
-POCKET = rectangle("pocket", 170, 260, count=4)
-FACING = rectangle("back_facing", 200, 80, {"bottom": 0})
+SASH = rectangle("belt", 1700, 60, grain=(1, 0))
+BAG = rectangle("pocket", 170, 260, count=4)
+FACED = rectangle("back_facing", 200, 80, {"bottom": 0})
 
-_SHOULDER = seam(SeamKind.SHOULDER, How.STAYED, "front top", "back top")
-_SIDE = seam(SeamKind.SIDE, How.SIDES, "front right", "back right")
-_POCKET = seam(SeamKind.POCKET, How.POCKET, "pocket right", "pocket right")
-_SLIT = seam(SeamKind.SLIT, How.SLIT, "panel right", "panel right")
-_WAIST = seam(SeamKind.WAIST, How.STAYED_WAIST, "skirt top", "skirt top")
+_SHOULDER = seam(SeamKind.SHOULDER, SHOULDERS, "front top", "back top")
+_SIDE = seam(SeamKind.SIDE, SIDES_CLOSED, "front right", "back right")
+_POCKET = seam(SeamKind.POCKET, POCKET, "pocket right", "pocket right")
+_SLIT = seam(SeamKind.SLIT, SLIT, "panel right", "panel right")
+_WAIST = seam(SeamKind.WAIST, STAYED_WAIST, "skirt top", "skirt bottom")
 _PANEL = rectangle("panel", 200, 80, {"right": 15})
 _BODY = (FRONT, BACK)
 _DART = Dart("waist dart", ruled(Point(90, 150), Point(100, 250), Point(90, 350)), 20.0)
 
 
-def _banded(kind: SeamKind, how: How, edges: str) -> Pattern:
+def _banded(kind: SeamKind, how: Making, edges: str) -> Pattern:
     """A pattern with one seam of the band to itself or to the back."""
-    return pattern_of((BAND, BACK), (seam(kind, how, *edges.split(", ")),))
+    return pattern_of((STRIP, BACK), (seam(kind, how, *edges.split(", ")),))
 
 
 SAMPLES: Mapping[str, Pattern] = MappingProxyType(
@@ -102,12 +116,12 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         "plain": pattern_of(
             _BODY,
             (
-                seam(SeamKind.SIDE, How.PLAIN, "front right", "back right"),
-                seam(SeamKind.BAND_JOIN, How.PLAIN, "front top", "front bottom"),
+                seam(SeamKind.SIDE, PLAIN, "front right", "back right"),
+                seam(SeamKind.BAND_JOIN, PLAIN, "front top", "front bottom"),
             ),
         ),
         "side-darts": pattern_of(
-            _BODY, (seam(SeamKind.DART, How.SIDE_DART, "front top", "front bottom"),)
+            _BODY, (seam(SeamKind.DART, SIDE_DART, "front top", "front bottom"),)
         ),
         "waist-darts": pattern_of((replace(FRONT, darts=(_DART,)), replace(BACK, darts=(_DART,)))),
         "sides-eased": pattern_of(_BODY, (replace(_SIDE, fullness=Fullness(12, 40, 120)),)),
@@ -116,70 +130,75 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         ),
         "shoulders": pattern_of(_BODY, (_SHOULDER,)),
         "shoulders-eased": pattern_of((LONGER, BACK), (_SHOULDER,)),
-        "band-ring": _banded(SeamKind.BAND_JOIN, How.BAND_RING, "neckband left, neckband right"),
-        "band": _banded(SeamKind.NECKBAND, How.BAND, "neckband top, back top"),
-        "band-mitre": _banded(SeamKind.BAND_JOIN, How.BAND_MITRE, "neckband left, neckband right"),
-        "v-band": _banded(SeamKind.NECKBAND, How.V_BAND, "neckband top, back top"),
-        "turned-neck": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, How.TURNED_NECK, "front top"),)),
-        "turned-v": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, How.TURNED_V, "front top"),)),
+        "band-ring": _banded(SeamKind.BAND_JOIN, BAND_RING, "neckband left, neckband right"),
+        "band": _banded(SeamKind.NECKBAND, BAND, "neckband top, back top"),
+        "band-mitre": _banded(SeamKind.BAND_JOIN, BAND_MITRE, "neckband left, neckband right"),
+        "v-band": _banded(SeamKind.NECKBAND, V_BAND, "neckband top, back top"),
+        "turned-neck": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, TURNED_NECK, "front top"),)),
+        "turned-v": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, TURNED_V, "front top"),)),
         "facing-ring": pattern_of(
-            (FACING,),
+            (FACED,),
             (
                 seam(
                     SeamKind.FACING_SHOULDER,
-                    How.FACING_RING,
+                    FACING_RING,
                     "back_facing left",
                     "back_facing right",
                 ),
             ),
         ),
         "facing": pattern_of(
-            (FACING, BACK),
-            (seam(SeamKind.FACING, How.FACING, "back_facing top", "back top"),),
+            (FACED, BACK),
+            (seam(SeamKind.FACING, FACING, "back_facing top", "back top"),),
         ),
         "v-facing": pattern_of(
-            (FACING, BACK),
-            (seam(SeamKind.FACING, How.V_FACING, "back_facing top", "back top"),),
+            (FACED, BACK),
+            (seam(SeamKind.FACING, V_FACING, "back_facing top", "back top"),),
         ),
-        "pocket": pattern_of((POCKET,), (_POCKET,)),
+        "pocket": pattern_of((BAG,), (_POCKET,)),
         "sleeves": pattern_of(
             (SLEEVE, rectangle("back", 396, 500)),
-            (seam(SeamKind.SLEEVE, How.SLEEVE_FLAT, "sleeve top", "back top"),),
+            (seam(SeamKind.SLEEVE, SLEEVE_FLAT, "sleeve top", "back top"),),
         ),
         "sleeves-stretched": pattern_of(
             (SLEEVE, rectangle("back", 400, 500)),
-            (seam(SeamKind.SLEEVE, How.SLEEVE_FLAT, "sleeve top", "back top"),),
+            (seam(SeamKind.SLEEVE, SLEEVE_FLAT, "sleeve top", "back top"),),
+        ),
+        "sleeves-round": pattern_of(
+            (SLEEVE, rectangle("back", 396, 500)),
+            (
+                seam(SeamKind.SIDE, SLEEVE_SEAM, "sleeve left", "sleeve right"),
+                seam(SeamKind.SLEEVE, SLEEVE_ROUND, "sleeve top", "back top"),
+            ),
         ),
         "sides": pattern_of(_BODY, (_SIDE,)),
         "sides-above-a-slit": pattern_of((*_BODY, _PANEL), (_SIDE, _SLIT)),
-        "sides-with-pockets": pattern_of((*_BODY, POCKET), (_POCKET, _SIDE)),
+        "sides-with-pockets": pattern_of((*_BODY, BAG), (_POCKET, _SIDE)),
         "sides-to-a-waist": pattern_of((*_BODY, SKIRT), (_SIDE, _WAIST)),
         "sleeve-hem": pattern_of(
-            (SLEEVE,), (seam(SeamKind.SLEEVE_HEM, How.SLEEVE_HEM, "sleeve bottom"),)
+            (SLEEVE,), (seam(SeamKind.SLEEVE_HEM, SLEEVE_HEM, "sleeve bottom"),)
         ),
         "panels": pattern_of(
-            (SKIRT,), (seam(SeamKind.PANEL, How.PANELS, "skirt left", "skirt right"),)
+            (SKIRT,), (seam(SeamKind.PANEL, PANELS, "skirt left", "skirt right"),)
         ),
         "stayed-waist": pattern_of((SKIRT,), (_WAIST,)),
         "waistband-ring": _banded(
-            SeamKind.BAND_JOIN, How.WAISTBAND_RING, "neckband left, neckband right"
+            SeamKind.BAND_JOIN, WAISTBAND_RING, "neckband left, neckband right"
         ),
-        "waistband": _banded(SeamKind.WAISTBAND, How.WAISTBAND, "neckband top, back top"),
+        "waistband": _banded(SeamKind.WAISTBAND, WAISTBAND, "neckband top, back top"),
         "casing": pattern_of(
             (SKIRT,),
-            (seam(SeamKind.CASING, How.CASING, "skirt top", elastic=Elastic(710.0, 15.0)),),
+            (seam(SeamKind.CASING, replace(CASING, elastic=Elastic(710.0, 15.0)), "skirt top"),),
         ),
         "slit": pattern_of((_PANEL,), (_SLIT,)),
         "panels-above-a-slit": pattern_of(
             (SKIRT, _PANEL),
-            (seam(SeamKind.PANEL, How.PANELS, "skirt left", "skirt right"), _SLIT),
+            (seam(SeamKind.PANEL, PANELS, "skirt left", "skirt right"), _SLIT),
         ),
-        "vent": pattern_of(
-            (_PANEL,), (seam(SeamKind.SLIT, How.VENT, "panel right", "panel right"),)
-        ),
-        "hem": pattern_of(_BODY, (seam(SeamKind.HEM, How.HEM, "front bottom"),)),
-        "hung-hem": pattern_of((SKIRT,), (seam(SeamKind.HEM, How.HUNG_HEM, "skirt bottom"),)),
-        "belt": pattern_of((BELT,), (seam(SeamKind.BELT, How.BELT, "belt top", "belt bottom"),)),
+        "vent": pattern_of((_PANEL,), (seam(SeamKind.SLIT, VENT, "panel right", "panel right"),)),
+        "hem": pattern_of(_BODY, (seam(SeamKind.HEM, TURNED_UP, "front bottom"),)),
+        "hung-hem": pattern_of((SKIRT,), (seam(SeamKind.HEM, HUNG_HEM, "skirt bottom"),)),
+        "belt": pattern_of((SASH,), (seam(SeamKind.BELT, BELT, "belt top", "belt bottom"),)),
     }
 )
 """A pattern for every way of making a seam, and for what changes its sentences."""

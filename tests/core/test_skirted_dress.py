@@ -165,7 +165,7 @@ def test_the_waist_is_stayed_before_it_is_joined() -> None:
     order = [Reader(Unit.CM).spell(said) for said in sewing_order(made.pattern, made.stitching)]
     words = (
         "side seams",
-        "skirt's seams",
+        "skirt's seam",
         "Stay the bodice's waist",
         "Sew the waist seam",
         "24 hours",

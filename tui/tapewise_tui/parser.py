@@ -151,8 +151,8 @@ def _style(command: Parser, *, out_needed: bool = True) -> None:
     command.add_argument(
         "--machines",
         metavar="LIST",
-        help="any of overlocker, coverstitch, zigzag, joined by commas; overlocker,coverstitch "
-        "unless “tapewise settings” says otherwise",
+        help="any of overlocker, coverstitch, zigzag, straight, hand, joined by commas; "
+        "overlocker,coverstitch unless “tapewise settings” says otherwise",
     )
     command.add_argument(
         "--format",

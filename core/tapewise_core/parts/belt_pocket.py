@@ -8,7 +8,6 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.outline import Box
@@ -16,6 +15,7 @@ from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
 from tapewise_core.parts.strip import corners, draft_strip, rule_strip
+from tapewise_core.sewing.extras import BELT, POCKET
 from tapewise_core.units import Length, cm, mm
 
 POCKET_WIDE = cm(17)
@@ -100,13 +100,13 @@ def cut_pocket(draft: Draft, style: BeltPocketStyle) -> Piece:
 def belt_seam() -> Seam:
     """Return the belt's own seam, along both long edges."""
     sides = (EdgeRun("belt", ("long",)),), (EdgeRun("belt", ("long_2",)),)
-    return Seam(SeamKind.BELT, *sides, making=Making(How.BELT))
+    return Seam(SeamKind.BELT, *sides, making=BELT)
 
 
 def pocket_seam() -> Seam:
     """Return the bag's own seam: two are sewn together round top and bottom."""
     around = (EdgeRun("pocket", ("top", "bottom", "heel")),)
-    return Seam(SeamKind.POCKET, around, around, making=Making(How.POCKET))
+    return Seam(SeamKind.POCKET, around, around, making=POCKET)
 
 
 def heights(style: BeltPocketStyle, waist: float) -> dict[str, float]:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import Dart, Edge, Fullness, Notch, Piece, Seam, SeamKind
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import Path, ruled
@@ -13,6 +12,7 @@ from tapewise_core.parts.shape.bust_room import GATHERED_ON
 from tapewise_core.parts.shape.side_dart import FrontSide
 from tapewise_core.parts.shape.waist_darts import WaistDart
 from tapewise_core.parts.two_sides import ALIKE, Sewn
+from tapewise_core.sewing.darts import SIDE_DART
 
 SIDES = ("side", "side_2")
 """The edges that a side seam walks: a dart lies between them."""
@@ -100,7 +100,7 @@ def dart_seams(front: Piece, sewn: Sewn = ALIKE) -> tuple[Seam, ...]:
     upper, lower = sewn.run("front", ("dart_upper",)), sewn.run("front", ("dart_lower",), up=True)
     if not (upper[0].edges and front.has_edge(upper[0].edges[0])):
         return ()
-    return (Seam(SeamKind.DART, upper, lower, making=Making(How.SIDE_DART), where=sewn.where),)
+    return (Seam(SeamKind.DART, upper, lower, making=SIDE_DART, where=sewn.where),)
 
 
 def waist_dart(dart: WaistDart, name: str = "waist dart") -> Dart:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import Edge, EdgeRun, Piece, Seam, SeamKind, make_piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
@@ -11,6 +10,7 @@ from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.neckline import back_neckline, front_curve
 from tapewise_core.parts.seam_steps import set_off
+from tapewise_core.sewing.neck_edge import FACING, FACING_RING, V_FACING
 from tapewise_core.units import cm
 
 DEEPER = cm(3)
@@ -86,12 +86,12 @@ def facing_seams(*, pointed: bool) -> tuple[Seam, ...]:
             SeamKind.FACING_SHOULDER,
             (run("front_facing", "shoulder"),),
             (run("back_facing", "shoulder"),),
-            making=Making(How.FACING_RING),
+            making=FACING_RING,
         ),
         Seam(
             SeamKind.FACING,
             (run("back_facing", "neckline"), run("front_facing", "neckline")),
             (run("back", "neckline"), run("front", "neckline")),
-            making=Making(How.V_FACING if pointed else How.FACING),
+            making=V_FACING if pointed else FACING,
         ),
     )

@@ -6,7 +6,6 @@ from dataclasses import dataclass, replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Neck
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.facing import cut_facing, draft_facing, facing_seams
@@ -22,6 +21,7 @@ from tapewise_core.parts.neckband import (
     whole_neckline,
 )
 from tapewise_core.parts.neckline import point_angle
+from tapewise_core.sewing.neck_edge import TURNED_NECK, TURNED_V
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,8 +104,8 @@ def _walk(pointed: bool) -> tuple[EdgeRun, ...]:
 
 def _turned(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
     front, back = (EdgeRun(name, ("neckline",)) for name in ("front", "back"))
-    how = How.TURNED_V if style.pointed else How.TURNED_NECK
-    seam = Seam(SeamKind.NECK_EDGE, (front,), (back,), making=Making(how))
+    how = TURNED_V if style.pointed else TURNED_NECK
+    seam = Seam(SeamKind.NECK_EDGE, (front,), (back,), making=how)
     return Finish(halves.back, halves.front, _open(halves, style, other), seams=(seam,))
 
 

@@ -10,7 +10,6 @@ import math
 from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
@@ -18,6 +17,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.shape.band import Band, neckband
 from tapewise_core.parts.strip import corners, draft_strip, rule_strip
+from tapewise_core.sewing.neck import BAND, BAND_MITRE, BAND_RING, V_BAND
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
@@ -180,10 +180,10 @@ def band_seams(ratio: float, walk: tuple[EdgeRun, ...], *, pointed: bool) -> tup
     """Return the band's own join and its seam to the neckline, walked from the join."""
     join = (EdgeRun("neckband", ("join",)),), (EdgeRun("neckband", ("join_2",)),)
     band = (EdgeRun("neckband", ("neckline",)),)
-    ends, round_it = (How.BAND_MITRE, How.V_BAND) if pointed else (How.BAND_RING, How.BAND)
+    ends, round_it = (BAND_MITRE, V_BAND) if pointed else (BAND_RING, BAND)
     return (
-        Seam(SeamKind.BAND_JOIN, *join, making=Making(ends)),
-        Seam(SeamKind.NECKBAND, band, walk, ratio, Making(round_it)),
+        Seam(SeamKind.BAND_JOIN, *join, making=ends),
+        Seam(SeamKind.NECKBAND, band, walk, ratio, round_it),
     )
 
 

@@ -15,7 +15,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.join_step import JoinHalves
 from tapewise_core.drafting.labels import title
-from tapewise_core.drafting.making import How, Making
+from tapewise_core.drafting.making import Making
 from tapewise_core.drafting.piece import (
     SMOOTH,
     Dart,
@@ -61,10 +61,10 @@ class Sewn:
         edges = tuple(known[name] for name in names if name in known) if known else names
         return (EdgeRun(piece, edges, backwards=up is not (piece == self.mirrored)),)
 
-    def seam(self, kind: SeamKind, how: How, *edges: str, full: Fullness | None = None) -> Seam:
+    def seam(self, kind: SeamKind, how: Making, *edges: str, full: Fullness | None = None) -> Seam:
         """Return the seam of front and back along edges that both call alike."""
         front, back = self.run("front", edges), self.run("back", edges)
-        return Seam(kind, front, back, making=Making(how), fullness=full, where=self.where)
+        return Seam(kind, front, back, making=how, fullness=full, where=self.where)
 
     def join(
         self,

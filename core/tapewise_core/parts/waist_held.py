@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Casing, Level, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.making import Elastic, How, Making
 from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.waist_finish import casing_of, elastic_length
 from tapewise_core.parts.waist_style import WaistStyle
 from tapewise_core.parts.waistband import Marks, cut_waistband, draft_waistband
+from tapewise_core.sewing.waist import CASING, WAISTBAND, WAISTBAND_RING
+from tapewise_core.sewing.way import Elastic, Way
 from tapewise_core.text.told import Told, said
 
 
@@ -34,14 +35,15 @@ def held_waist(
     draft = draft_waistband(held, marks)
     piece = cut_waistband(draft, held, marks)
     first, last = (EdgeRun("waistband", (name,)) for name in ("join", "join_2"))
-    ring = Seam(SeamKind.BAND_JOIN, (first,), (last,), making=Making(How.WAISTBAND_RING))
+    ring = Seam(SeamKind.BAND_JOIN, (first,), (last,), making=WAISTBAND_RING)
     ratio, band = piece.length("waist") / edge, (EdgeRun("waistband", ("waist",)),)
-    joined = Seam(SeamKind.WAISTBAND, band, runs, ratio, Making(How.WAISTBAND))
+    joined = Seam(SeamKind.WAISTBAND, band, runs, ratio, WAISTBAND)
     return HeldWaist((ring, joined), (with_allowances(draft, piece),), (piece,))
 
 
-def _casing(body: Body, held: WaistStyle) -> Making:
-    return Making(How.CASING, Elastic(elastic_length(body).mm, held.elastic_width.mm))
+def _casing(body: Body, held: WaistStyle) -> Way:
+    elastic = Elastic(elastic_length(body).mm, held.elastic_width.mm)
+    return replace(CASING, elastic=elastic)
 
 
 def waist_allowance(held: WaistStyle) -> float:

@@ -21,8 +21,9 @@ from tapewise_core.sewing.lay_plan import lay_plan
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.marks import marks
 from tapewise_core.sewing.minding import cautions
-from tapewise_core.sewing.notions import needles, stays
-from tapewise_core.sewing.order import sewing_order
+from tapewise_core.sewing.notions import notions
+from tapewise_core.sewing.operation import Operation
+from tapewise_core.sewing.order import operations, words
 from tapewise_core.text.told import Reader, Told, joined, said
 from tapewise_core.units import MM_PER_INCH, Unit, mm
 
@@ -48,6 +49,7 @@ def checklist(
     def spelt(sentences: tuple[Told, ...]) -> tuple[str, ...]:
         return tuple(map(reader.spell, sentences))
 
+    chain = operations(pattern, stitching)
     name = f"{label.garment} for {label.person}: checklist"
     blocks: tuple[Block, ...] = (
         Heading(name, 1),
@@ -58,7 +60,7 @@ def checklist(
         *((Heading("Asked and given"), given) if given.rows else ()),
         *map(Paragraph, spelt(pattern.remarks)),
         Heading("What you need"),
-        Ticks(spelt(_needs(pattern, cloth, stitching))),
+        Ticks(spelt(_needs(pattern, cloth, chain, stitching))),
         Heading("Before cutting"),
         Ticks(spelt(_before(pattern, cloth, label.unit, allowances=allowances))),
         Heading("Cut"),
@@ -67,11 +69,11 @@ def checklist(
         Heading("Mark"),
         Ticks(spelt(marks(pattern))),
         Heading("Sew"),
-        Ticks(spelt(sewing_order(pattern, stitching)), numbered=True),
+        Ticks(spelt(tuple(map(words, chain))), numbered=True),
         Heading("Press and finish"),
         Ticks(FINISH),
         Heading("Mind"),
-        Bullets(spelt(cautions(pattern, stitching))),
+        Bullets(spelt(cautions(chain, stitching))),
         Heading("Chosen style"),
         Table(("option", "value"), options),
     )
@@ -108,12 +110,13 @@ def _estimates(label: LabelHead, doubt: str) -> tuple[Block, ...]:
 MEASURE_THEM = "Measure them if you can, then draft again."
 
 
-def _needs(pattern: Pattern, cloth: Cloth, stitching: Stitching) -> tuple[Told, ...]:
+def _needs(
+    pattern: Pattern, cloth: Cloth, chain: tuple[Operation, ...], stitching: Stitching
+) -> tuple[Told, ...]:
     stretch = f"It is weft-knit jersey stretching at least {cloth.stretch * 100:.0f} % across."
     return (
         joined((cloth_words(cloth_needed(pattern, cloth), cloth), (stretch,))),
-        (f"machines: {', '.join(sorted(stitching.machines))}; {needles(stitching)}",),
-        *stays(pattern),
+        *notions(pattern, chain, stitching.machines),
         ("pins or clips; chalk; iron and board",),
     )
 

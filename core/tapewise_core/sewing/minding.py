@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.making import How
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.sewing.edges import HANG
 from tapewise_core.sewing.machines import Machine, Stitching
-from tapewise_core.sewing.work import made_so
+from tapewise_core.sewing.operation import Operation
 from tapewise_core.text.told import About, Told, said
 
 LOCAL = "Follow your local rules and the makers' instructions; where they say more, they win."
@@ -22,7 +21,7 @@ NIGHTWEAR = (
 )
 
 
-def cautions(pattern: Pattern, stitching: Stitching) -> tuple[Told, ...]:
+def cautions(chain: tuple[Operation, ...], stitching: Stitching) -> tuple[Told, ...]:
     """Return what to mind while sewing and wearing."""
     knife = " and overlocker knife" if Machine.OVERLOCKER in stitching.machines else ""
     return (
@@ -36,13 +35,13 @@ def cautions(pattern: Pattern, stitching: Stitching) -> tuple[Told, ...]:
             TALL,
         ),
         (NIGHTWEAR,),
-        *of_weight(pattern),
+        *of_weight(chain),
     )
 
 
-def of_weight(pattern: Pattern) -> tuple[Told, ...]:
+def of_weight(chain: tuple[Operation, ...]) -> tuple[Told, ...]:
     """What to mind where the weight of a circle hangs from jersey."""
-    if not made_so(pattern, How.HUNG_HEM):
+    if all(operation.key != HANG for operation in chain):
         return ()
     return (
         (

@@ -1,177 +1,142 @@
-"""Finishing a neckline: a band in the round or round a V, an edge turned in, a facing.
-
-All common practice.
-"""
+"""Finishing a neckline with a band, in the round or round a V. All common practice."""
 
 from __future__ import annotations
 
-from tapewise_core.sewing.body import MELTS
-from tapewise_core.sewing.work import Work
+from tapewise_core.sewing.joining import MELTS
+from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage
+from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import About, Told, said
 
 
-def ring(work: Work) -> tuple[Told, ...]:
-    """A band's ends joined."""
+def ring(work: Work) -> tuple[Operation, ...]:
+    """A band's ends joined, once it was seen that the head passes."""
+    stitch = work.stitching.ring
+    do = said(
+        "Join the band's ends into a ring, right sides together, {} from the edge: {}.",
+        work.at, stitch.words,
+    )  # fmt: skip
+    fold = "Press the join open, fold the band lengthwise, wrong sides together, and press."
+    folded = "Fold the band lengthwise, wrong sides together, and press."
     return (
-        said(
-            "Join the band's ends into a ring, {} from the edge, {}; fold it lengthwise, wrong "
-            "sides together, and press.",
-            work.at,
-            work.stitching.ring,
+        _head(work),
+        work.do(
+            "neckband-ring", "Join the neckband's ends", do, Stage.NECK, meets=work.joins(),
+            lies=Lies.FLAT, stitches=(stitch,), press=(folded if stitch.cuts else fold,),
         ),
+    )  # fmt: skip
+
+
+def _head(work: Work) -> Operation:
+    do = said(
+        "Pin the band's ends together, {} from the edge, and pull it over the head before it is "
+        "sewn: stretched, it must pass.",
+        work.at,
     )
+    return work.do(
+        "neckband-head", "Try the band over the head", do, Stage.NECK, sort=Sort.TEST,
+        after=("head",),
+    )  # fmt: skip
 
 
-def band(work: Work) -> tuple[Told, ...]:
+def band(work: Work) -> tuple[Operation, ...]:
     """A band sewn round a neckline without corners."""
-    return (
-        said(
-            "Pin band and neckline together at the quarters: the join at centre back, the middle "
-            "at centre front, and halfway round on both sides; not at the shoulder seams."
-        ),
-        said(
-            "Sew the band on with the band uppermost, {} from the edge, stretching only the band: "
-            "{}.",
-            work.at,
-            work.stitching.seam,
-        ),
-        said(
-            "Try it on once more: the band lies flat. If it stands up it is too long, if the "
-            "neckline puckers it is too short; unpick and mend it now."
-        ),
-        said("Press the allowance down into the body{}.", _topstitch(work)),
+    pin = said(
+        "Pin band and neckline together at the quarters, right sides together: the band's join at "
+        "centre back, its middle at centre front, and halfway round on both sides; not at the "
+        "shoulder seams."
     )
+    do = said(
+        "Sew the band on with the band uppermost, both its layers, {} from the edge, stretching "
+        "only the band: {}.",
+        work.at, work.stitching.seam.words,
+    )  # fmt: skip
+    return (
+        _pinned(work, pin),
+        _sewn_on(
+            work, do,
+            said(
+                "Look at it on the body: the band lies flat. If it stands up it is too long, if "
+                "the neckline puckers it is too short; unpick and mend it now."
+            ),
+        ),
+    )  # fmt: skip
 
 
-def _topstitch(work: Work) -> str:
-    stitch = work.stitching.topstitch
-    return f"; topstitch it if you like: {stitch}" if stitch else ""
+def _pinned(work: Work, pin: Told) -> Operation:
+    return work.do(
+        "neckband-pin", "Pin the neckband on", pin, Stage.NECK, sort=Sort.PREPARE,
+        after=("shoulders", "neckband-ring"),
+    )  # fmt: skip
 
 
-def mitre(work: Work) -> tuple[Told, ...]:
+def _sewn_on(work: Work, do: Told, check: Told) -> Operation:
+    top = work.stitching.topstitch
+    stitches = (work.stitching.seam, *((top,) if top else ()))
+    press = said(
+        "Press the allowance down into the body, {}{}.",
+        MELTS,
+        f"; topstitch it there if you like: {top.words}" if top else "",
+    )
+    first = tuple(run for seam in work.seams for run in seam.first)
+    second = tuple(run for seam in work.seams for run in seam.second)
+    meets = (Meeting(work.whole(first), work.whole(second), Laid.FOLDED),)
+    return work.do(
+        "neckband", "Sew the neckband on", do, Stage.NECK, meets=meets, stitches=stitches,
+        ease=("stretch only the band, evenly between the pins",), press=press, check=check,
+    )  # fmt: skip
+
+
+def mitre(work: Work) -> tuple[Operation, ...]:
     """A band's ends joined at the point of a V."""
+    stitch = work.stitching.small
+    do = said(
+        "Fold the band lengthwise, wrong sides together, and press; open it again and join its "
+        "ends, right sides together, along the drawn mitre, pivoting on the fold: {}. Trim to "
+        "{} beyond the seam and snip into its corner as far as the stitches.",
+        stitch.words, About(5),
+    )  # fmt: skip
     return (
-        said(
-            "Fold the band lengthwise, wrong sides together, and press; open it again and join its "
-            "ends, right sides together, along the drawn mitre, pivoting on the fold: {}. Trim to "
-            "{} beyond the seam, snip into its corner as far as the stitches, fold the band again "
-            "and press the point.",
-            work.stitching.small,
-            About(5),
+        _head(work),
+        work.do(
+            "neckband-ring", "Join the neckband's ends in a mitre", do, Stage.NECK,
+            meets=work.joins(), lies=Lies.FLAT, stitches=(stitch,),
+            press=("Fold the band again and press the point.",),
         ),
-    )
+    )  # fmt: skip
 
 
-def v_band(work: Work) -> tuple[Told, ...]:
+def v_band(work: Work) -> tuple[Operation, ...]:
     """A mitred band sewn round a V."""
-    return (
-        _point_stayed(work),
-        said(
-            "Pin band and neckline together, right sides facing: the mitre at the point, the "
-            "middle at centre back, and halfway round on both sides."
-        ),
-        said(
-            "Sew from the point up one side, round the back and down the other side to the point, "
-            "{} from the edge, stretching only the band, evenly between the pins; at the point "
-            "the neckline lies uppermost, its snip spread so that the edge runs straight: {}.",
-            work.at,
-            work.stitching.seam,
-        ),
-        said(
-            "Look at the point from the right side: seam and mitre meet. Press the allowance into "
-            "the body{}.",
-            _topstitch(work),
-        ),
+    pin = said(
+        "Pin band and neckline together, right sides facing: the mitre at the point, the "
+        "middle at centre back, and halfway round on both sides."
     )
+    do = said(
+        "Sew from the point up one side, round the back and down the other side to the point, "
+        "both layers of the band, {} from the edge, stretching only the band, evenly between the "
+        "pins; at the point the neckline lies uppermost, its snip spread so that the edge runs "
+        "straight: {}.",
+        work.at, work.stitching.seam.words,
+    )  # fmt: skip
+    check = said("Look at the point from the right side: seam and mitre meet, without a pleat.")
+    return (point_stayed(work), _pinned(work, pin), _sewn_on(work, do, check))
 
 
-def _point_stayed(work: Work) -> Told:
-    """The point of a V held before it is snipped."""
-    return said(
+def point_stayed(work: Work) -> Operation:
+    """Return how the point of a V is held before it is snipped."""
+    do = said(
         "Stay the point of the neckline: {} within the allowance, close beside the stitch line, "
         "for {} to either side of the point. Snip the allowance there as far as these stitches, "
         "not through them.",
-        work.stitching.small,
-        About(30),
-    )
+        work.stitching.small.words, About(30),
+    )  # fmt: skip
+    return work.do(
+        "neck-point", "Stay the point of the V", do, Stage.NECK, sort=Sort.PREPARE,
+        after=("head",), stitches=(work.stitching.small,),
+    )  # fmt: skip
 
 
-def turned(work: Work) -> tuple[Told, ...]:
-    """A neckline's own edge turned to the inside."""
-    return (
-        said(
-            "Lay a narrow strip of clear elastic or fusible knit tape along the neckline's wrong "
-            "side, inside the allowance and not stretched, so that the edge keeps its length."
-        ),
-        said(
-            "Turn the neckline's edge in by {}, pin it in quarters, press ({}), and sew it {}. It "
-            "must still pass the head.",
-            work.at,
-            MELTS,
-            work.stitching.hem,
-        ),
-    )
-
-
-def turned_v(work: Work) -> tuple[Told, ...]:
-    """The same round a V, whose point has to be snipped to be turned."""
-    return (_point_stayed(work), *turned(work))
-
-
-def facing_ring(work: Work) -> tuple[Told, ...]:
-    """A facing's own shoulders."""
-    stitch = work.stitching.light
-    way = f"{stitch}, pressed open" if stitch else work.stitching.seam
-    return (
-        said(
-            "Join the facing's shoulders, right sides together, {} from the edge: {}. Neaten the "
-            "facing's outer edge.",
-            work.at,
-            way,
-        ),
-    )
-
-
-def facing(work: Work) -> tuple[Told, ...]:
-    """A facing sewn to a neckline and turned to the inside."""
-    return (_faced(work), _faced_inside(work))
-
-
-def v_facing(work: Work) -> tuple[Told, ...]:
-    """The same round a V, whose point is sewn and snipped before the rest."""
-    return (
-        said(
-            "Pin the facing to the neckline, right sides together, and sew the point of the V "
-            "first, {} from the edge, for {} to either side, turning sharply at the point: {}. "
-            "Snip both allowances at the point as far as these stitches, not through them.",
-            work.at,
-            About(30),
-            work.stitching.small,
-        ),
-        _faced(work),
-        _faced_inside(work),
-    )
-
-
-def _faced(work: Work) -> Told:
-    """An overlocked seam is not clipped: that would cut its threads."""
-    stitch = work.stitching.light
-    clip = "Clip the allowance where it curves, as far as the stitches." if stitch else NO_CLIP
-    return said(
-        "Sew the facing to the neckline, right sides together, shoulder seams matched, {} from "
-        "the edge, with a stitch that stretches: {}. {}",
-        work.at,
-        stitch or work.stitching.seam,
-        clip,
-    )
-
-
-NO_CLIP = "Do not clip the curve: that would cut the overlocker's threads."
-
-
-def _faced_inside(work: Work) -> Told:
-    return said(
-        "Turn the facing to the inside; stitch it to the allowances close to the seam, so that it "
-        "does not roll out: {}. Catch it down at the shoulder seams by hand.",
-        work.stitching.light or "small backstitches by hand",
-    )
+BAND_RING = Way("neckband joined into a ring", ring)
+BAND = Way("neckband in the round", band)
+BAND_MITRE = Way("neckband joined in a mitre", mitre)
+V_BAND = Way("neckband round a V", v_band)

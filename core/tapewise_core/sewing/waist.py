@@ -5,63 +5,113 @@ Common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.sewing.work import Work
-from tapewise_core.text.told import About, Told, said
+from tapewise_core.sewing.amounts import sewn_length
+from tapewise_core.sewing.edges import sewn_down
+from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
+from tapewise_core.sewing.way import Way, Work
+from tapewise_core.text.told import About, said
+from tapewise_core.text.told import joined as joined_words
 from tapewise_core.units import mm
 
 STAY = About(6, 10)
 """How wide the elastic is that stays a waist seam."""
 
+PINNED = "the two edges are as long as each other, so neither is stretched"
 
-def joined(work: Work) -> tuple[Told, ...]:
+
+def joined(work: Work) -> tuple[Operation, ...]:
     """A skirt joined to a bodice on a stay, so that its weight does not pull the jersey out."""
-    return (
-        said(
-            "Stay the bodice's waist: clear elastic {} wide, cut to the waist seam's length, "
-            "pinned in quarters and {} within the allowance without stretching it.",
-            STAY,
-            work.stitching.basted,
-        ),
-        said(
-            "Pin bodice and skirt together, right sides facing, at centre front, centre back and "
-            "sides; the two edges are as long as each other, so neither is stretched."
-        ),
-        said(
-            "Sew the waist seam {} from the edge: {}. A straight stitch pops the first time it "
-            "goes over the hips. Press up, keeping the iron off the elastic: it melts.",
-            work.at,
-            work.stitching.seam,
-        ),
-        said(
-            "Try the dress on: it must pull on without a thread popping, and the waist seam lie "
-            "level."
-        ),
+    stitch = work.stitching.seam
+    do = said("Sew the waist seam {} from the edge: {}.", work.at, stitch.words)
+    pops = () if stitch.number == "301" else (STRAIGHT_POPS,)
+    sewn = work.do(
+        "waist", "Join bodice and skirt", joined_words((do, pops)), Stage.WAIST,
+        meets=work.joins(), stitches=(stitch,),
+        press=("Press up, keeping the iron off the elastic: it melts.",),
+        check=("Pull the dress on: no thread pops, and the waist seam lies level.",),
+    )  # fmt: skip
+    pin = said(
+        "Pin bodice and skirt together, right sides facing, at centre front, centre back and "
+        "sides; {}.",
+        PINNED,
     )
+    pinned = work.do(
+        "waist-pin", "Pin the skirt on", pin, Stage.WAIST, sort=Sort.PREPARE,
+        after=("sides", "panels"),
+    )  # fmt: skip
+    return (_stayed(work, sewn), pinned, sewn)
 
 
-def ring(work: Work) -> tuple[Told, ...]:
-    """A waistband's ends joined."""
-    return (
-        said(
-            "Join the waistband's ends into a ring, right sides together, {} from the edge: {}; "
-            "fold it lengthwise, wrong sides together, and press.",
-            work.at,
-            work.stitching.ring,
-        ),
+STRAIGHT_POPS = "A straight stitch pops the first time it goes over the hips."
+
+
+def _stayed(work: Work, sewn: Operation) -> Operation:
+    length = mm(sewn_length(work.pattern, sewn))
+    do = said(
+        "Stay the bodice's waist: clear elastic {} wide, cut to the waist seam's length, {}, and "
+        "a little to hold, pinned in quarters and {} within the allowance without stretching it.",
+        STAY, length, work.stitching.basted.words,
+    )  # fmt: skip
+    elastic = Use(said("clear elastic"), "the waist seam", length, said("{} wide", STAY))
+    return work.do(
+        "waist-stay", "Stay the bodice's waist", do, Stage.WAIST, sort=Sort.PREPARE,
+        after=("sides",), stitches=(work.stitching.basted,), uses=(elastic,),
+    )  # fmt: skip
+
+
+def ring(work: Work) -> tuple[Operation, ...]:
+    """A waistband's ends joined, once it was seen that it passes the hips."""
+    stitch = work.stitching.ring
+    tried = said(
+        "Pin the waistband's ends together, {} from the edge, and pull it up over the hips before "
+        "it is sewn: stretched, it must pass.",
+        work.at,
     )
+    do = said(
+        "Join the waistband's ends into a ring, right sides together, {} from the edge: {}.",
+        work.at, stitch.words,
+    )  # fmt: skip
+    fold = "fold the band lengthwise, wrong sides together, and press."
+    press = f"F{fold[1:]}" if stitch.cuts else f"Press the join open, {fold}"
+    return (
+        work.do(
+            "waistband-hips", "Try the waistband over the hips", tried, Stage.WAIST,
+            sort=Sort.TEST,
+        ),
+        work.do(
+            "waistband-ring", "Join the waistband's ends", do, Stage.WAIST, meets=work.joins(),
+            lies=Lies.FLAT, stitches=(stitch,), press=(press,),
+        ),
+    )  # fmt: skip
 
 
-def band(work: Work) -> tuple[Told, ...]:
+def band(work: Work) -> tuple[Operation, ...]:
     """A band folded along its middle and stretched to the skirt's waist."""
-    return (
-        said("Pin band and skirt together at their marks, the band's join at the centre back."),
-        said(
-            "Sew the band on with the band uppermost, {} from the edge, stretching only the band "
-            "between the marks: {}.",
-            work.at,
-            work.stitching.seam,
-        ),
+    stitch = work.stitching.seam
+    pin = said(
+        "Pin band and skirt together at their marks, right sides facing, the band's join at the "
+        "centre back."
     )
+    do = said(
+        "Sew the band on with the band uppermost, both its layers, {} from the edge, stretching "
+        "only the band between the marks: {}.",
+        work.at, stitch.words,
+    )  # fmt: skip
+    first = tuple(run for seam in work.seams for run in seam.first)
+    second = tuple(run for seam in work.seams for run in seam.second)
+    return (
+        work.do(
+            "waistband-pin", "Pin the waistband on", pin, Stage.WAIST, sort=Sort.PREPARE,
+            after=("waistband-ring", "panels"),
+        ),
+        work.do(
+            "waistband", "Sew the waistband on", do, Stage.WAIST,
+            meets=(Meeting(work.whole(first), second, Laid.FOLDED),), stitches=(stitch,),
+            ease=("stretch only the band, evenly between the marks",),
+            press=("Press the allowance down into the skirt.",),
+            check=("Pull it over the hips: no thread may pop.",),
+        ),
+    )  # fmt: skip
 
 
 BENT = 1.03
@@ -76,26 +126,52 @@ def _bent(work: Work) -> str:
     return "; the edge is shorter than where it lies, so stretch it evenly as you pin it."
 
 
-def casing(work: Work) -> tuple[Told, ...]:
+def casing(work: Work) -> tuple[Operation, ...]:
     """A casing turned down at the waist, and the elastic drawn in."""
-    elastic = work.seams[0].making.elastic
-    cut = said("Cut the elastic {} long", mm(elastic.length)) if elastic else ("Cut the elastic",)
-    return (
-        said(
-            "Neaten the waist's edge and turn it down by {}{}",
-            work.at,
-            _bent(work),
-        ),
-        said(
-            "Sew the casing down close to its lower edge, leaving {} open at the centre back, {}.",
-            About(50),
-            work.stitching.hem,
-        ),
-        said(
-            "{}, draw it through with a safety pin, lap its ends by {}, try it on, {}, and close "
-            "the opening.",
-            cut,
-            About(20),
-            work.stitching.lapped,
-        ),
+    neaten, stitch = work.stitching.neaten, work.stitching.hem
+    edge = (
+        f"Neaten the waist's edge: {neaten.words}. Turn it" if neaten else "Turn the waist's edge"
     )
+    turn = said("{} down by {} and press{}", edge, work.at, _bent(work))
+    do = said(
+        "Sew the casing down close to its lower edge, leaving {} open at the centre back, {}.",
+        About(50), sewn_down(stitch),
+    )  # fmt: skip
+    runs = tuple(run for seam in work.seams for run in (*seam.first, *seam.second))
+    return (
+        work.do(
+            "casing-turn", "Turn the casing down", turn, Stage.WAIST, sort=Sort.PREPARE,
+            after=("panels",), stitches=(neaten,) if neaten else (),
+        ),
+        work.do(
+            "casing", "Sew the casing", do, Stage.WAIST, sort=Sort.FINISH,
+            meets=(Meeting(runs, (), Laid.TURNED),), stitches=(stitch,),
+        ),
+        drawn_in(work),
+    )  # fmt: skip
+
+
+def drawn_in(work: Work) -> Operation:
+    """Return how the elastic is drawn into a casing."""
+    elastic, lapped = work.elastic, work.stitching.lapped
+    cut = said("Cut the elastic {} long", mm(elastic.length)) if elastic else ("Cut the elastic",)
+    do = said(
+        "{}, draw it through with a safety pin, lap its ends by {}, try it on, {}, and close "
+        "the opening.",
+        cut, About(20), lapped.words,
+    )  # fmt: skip
+    long, wide = (mm(elastic.length), said("{} wide", mm(elastic.width))) if elastic else (None, ())
+    uses = (
+        Use(("elastic",), "the casing", long, wide),
+        Use(("a safety pin",), "drawing the elastic in"),
+    )
+    return work.do(
+        "elastic", "Draw the elastic in", do, Stage.WAIST, sort=Sort.FINISH, stitches=(lapped,),
+        uses=uses, check=("Spread the fullness evenly; the elastic is not twisted.",),
+    )  # fmt: skip
+
+
+STAYED_WAIST = Way("waist joined on a stay", joined)
+WAISTBAND_RING = Way("waistband joined into a ring", ring)
+WAISTBAND = Way("waistband", band)
+CASING = Way("casing for elastic, at a curved edge", casing)

@@ -117,6 +117,21 @@ class OnPaper:
 
 
 @dataclass(frozen=True, slots=True)
+class Spool:
+    """So much thread [m]: told in whole metres, or in yards, as it is sold."""
+
+    metres: float
+
+    def tell(self, unit: Unit) -> str:
+        """Spell it in metres or yards."""
+        yards = self.metres * 1000 / (36 * MM_PER_INCH)
+        return f"{yards:.0f} yd" if unit is Unit.IN else f"{self.metres:.0f} m"
+
+    def __str__(self) -> str:
+        return self.tell(Unit.CM)
+
+
+@dataclass(frozen=True, slots=True)
 class PaperSpan:
     """What may be chosen on printed paper, from one length to another [mm], both inside it."""
 
@@ -133,7 +148,7 @@ class PaperSpan:
         return self.tell(Unit.CM)
 
 
-Part = str | Length | OptionKey | LineName | About | Span | Bound | OnPaper | PaperSpan
+Part = str | Length | OptionKey | LineName | About | Span | Bound | OnPaper | PaperSpan | Spool
 """What a sentence is made of."""
 
 Told = tuple[Part, ...]
@@ -206,7 +221,7 @@ class Reader:
         match part:
             case str():
                 return part
-            case Length() | About() | Span() | Bound() | OnPaper() | PaperSpan():
+            case Length() | About() | Span() | Bound() | OnPaper() | PaperSpan() | Spool():
                 return part.tell(self.unit)
             case OptionKey():
                 return part.key.replace("-", " ") if self.plain else part.key

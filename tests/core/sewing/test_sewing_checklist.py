@@ -6,18 +6,26 @@ import re
 
 import pytest
 from making import DAY, MIDDLE, person, top
-from seams_made_up import BELT, SAMPLES, SKIRT, pattern_of, rectangle, seam
+from seams_made_up import SAMPLES, SASH, SKIRT, pattern_of, rectangle, seam
 
-from tapewise_core.drafting.making import How
 from tapewise_core.drafting.piece import Notch, Pattern, Piece, SeamKind
 from tapewise_core.sewing.cutting_out import cut_out
-from tapewise_core.sewing.machines import MILLIMETRES, read_machines, stitching
+from tapewise_core.sewing.edges import TURNED_UP
+from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.marks import marks
 from tapewise_core.sewing.minding import cautions, of_weight
+from tapewise_core.sewing.operation import Operation
+from tapewise_core.sewing.order import operations
+from tapewise_core.sewing.stitches import MILLIMETRES
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 from tapewise_core.writers.markdown import markdown
+
+
+def chain(pattern: Pattern) -> tuple[Operation, ...]:
+    """Return the order on a sewing machine with a zigzag."""
+    return operations(pattern, stitching(read_machines("zigzag")))
 
 
 def marked(pattern: Pattern, unit: Unit = Unit.CM) -> list[str]:
@@ -49,7 +57,7 @@ def test_a_narrow_allowance_is_marked_with_chalk() -> None:
 
 def test_a_piece_without_notches_has_no_mark_but_its_wrong_side() -> None:
     """And that keeps it from being sewn inside out."""
-    only = marked(pattern_of((BELT,)))
+    only = marked(pattern_of((SASH,)))
     assert len(only) == 1
     assert only[0].endswith("so that none is sewn inside out")
 
@@ -57,7 +65,7 @@ def test_a_piece_without_notches_has_no_mark_but_its_wrong_side() -> None:
 @pytest.mark.parametrize(
     ("piece", "says"),
     [
-        (BELT, "Belt: cut 1, single, its length along the grain, joined from strips if the cloth "
+        (SASH, "Belt: cut 1, single, its length along the grain, joined from strips if the cloth "
                "is short"),
         (rectangle("neckband", 480, 40), "Neckband: cut 1, single, its length across the cloth"),
         (rectangle("front", 300, 600, count=2),
@@ -75,21 +83,21 @@ def test_a_piece_is_cut_as_its_grain_arrow_says(piece: Piece, says: str) -> None
 
 def test_only_a_circle_is_told_of_its_weight() -> None:
     """By how its hem is made: a straight skirt of the same name is not."""
-    assert len(of_weight(SAMPLES["hung-hem"])) == 2
-    straight = pattern_of((SKIRT,), (seam(SeamKind.HEM, How.HEM, "skirt bottom"),))
-    assert of_weight(straight) == ()
+    assert len(of_weight(chain(SAMPLES["hung-hem"]))) == 2
+    straight = pattern_of((SKIRT,), (seam(SeamKind.HEM, TURNED_UP, "skirt bottom"),))
+    assert of_weight(chain(straight)) == ()
 
 
 def test_a_knife_is_minded_where_there_is_one() -> None:
     """Nobody without an overlocker is warned of one."""
     for machines, there in (("zigzag", False), ("overlocker", True)):
-        said = cautions(SAMPLES["hem"], stitching(read_machines(machines)))
+        said = cautions(chain(SAMPLES["hem"]), stitching(read_machines(machines)))
         assert ("overlocker knife" in str(said)) is there
 
 
 def test_a_childs_height_is_told_in_the_readers_unit() -> None:
     """134 cm in the standard, 52 3/4 in for whoever reads inches."""
-    said = cautions(SAMPLES["hem"], stitching(read_machines("zigzag")))
+    said = cautions(chain(SAMPLES["hem"]), stitching(read_machines("zigzag")))
     assert "(134 cm)" in Reader(Unit.CM).spell(said[4])
     assert "(52 3/4 in)" in Reader(Unit.IN).spell(said[4])
 

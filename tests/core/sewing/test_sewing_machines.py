@@ -5,9 +5,12 @@ from __future__ import annotations
 import pytest
 
 from tapewise_core.errors import OptionError
-from tapewise_core.sewing.machines import BY_HAND, Machine, read_machines, stitching
+from tapewise_core.sewing.machines import Machine, read_machines, stitching
+from tapewise_core.sewing.stitches import BY_HAND, CATCH
 
-OVERLOCKER, COVER, ZIGZAG = Machine
+OVERLOCKER, COVER, ZIGZAG, STRAIGHT, HAND = Machine
+
+KNOWN = "Machines are any of overlocker, coverstitch, zigzag, straight, hand, joined by commas"
 
 
 def test_machines_are_read_whatever_their_case_and_spaces() -> None:
@@ -18,17 +21,25 @@ def test_machines_are_read_whatever_their_case_and_spaces() -> None:
 @pytest.mark.parametrize(
     ("text", "says"),
     [
-        ("", "Machines are any of overlocker, coverstitch, zigzag, joined by commas, not none."),
-        (" , ", "Machines are any of overlocker, coverstitch, zigzag, joined by commas, not none."),
+        (
+            "",
+            KNOWN + ", not none.",
+        ),
+        (
+            " , ",
+            KNOWN + ", not none.",
+        ),
         (
             "zigzag, loom, anvil",
-            "Machines are any of overlocker, coverstitch, zigzag, joined by commas, "
-            "not loom, anvil.",
+            KNOWN + ", not loom, anvil.",
         ),
-        ("coverstitch", "A coverstitch alone can't join seams; add overlocker or zigzag."),
+        (
+            "coverstitch",
+            "A coverstitch alone can't join seams; add overlocker, zigzag, straight or hand.",
+        ),
         (
             "coverstitch, coverstitch",
-            "A coverstitch alone can't join seams; add overlocker or zigzag.",
+            "A coverstitch alone can't join seams; add overlocker, zigzag, straight or hand.",
         ),
     ],
 )
@@ -40,15 +51,18 @@ def test_what_can_not_sew_is_refused(text: str, says: str) -> None:
 
 
 def test_seams_stretch_as_far_as_their_stitch() -> None:
-    """An overlocker's seam gives 60 %, a narrow zigzag's 30 %."""
+    """An overlocker's seam gives 60 %, a narrow zigzag's 30 %, a straight one's 10 %."""
     assert stitching(frozenset({OVERLOCKER, ZIGZAG})).seam_stretch == 0.6
     assert stitching(frozenset({ZIGZAG, COVER})).seam_stretch == 0.3
+    assert stitching(frozenset({STRAIGHT, HAND})).seam_stretch == 0.1
 
 
 @pytest.mark.parametrize(
     ("machines", "hem", "topstitch"),
     [
-        ({OVERLOCKER}, BY_HAND, ""),
+        ({OVERLOCKER}, BY_HAND.words, ""),
+        ({HAND}, CATCH.words, ""),
+        ({STRAIGHT}, "twin needle", ""),
         ({ZIGZAG}, "twin needle", "narrow zigzag"),
         ({OVERLOCKER, COVER}, "cover stitch", "cover stitch"),
         ({ZIGZAG, COVER}, "cover stitch", "cover stitch"),
@@ -59,8 +73,8 @@ def test_a_hem_goes_to_the_best_machine_there_is(
 ) -> None:
     """The coverstitch before the twin needle, and a hand before an overlocker."""
     ways = stitching(frozenset(machines))
-    assert hem in ways.hem
-    assert topstitch in ways.topstitch
+    assert hem in ways.hem.words
+    assert topstitch in str(ways.topstitch)
     assert bool(ways.topstitch) is bool(topstitch)
 
 

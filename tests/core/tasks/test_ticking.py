@@ -134,7 +134,7 @@ def test_a_change_tried_and_taken_back_costs_no_tick(plain: Drafted) -> None:
     for key in (*keys(old, NEEDS).values(), *keys(old, CUT).values()):
         made = ticking.toggled(made, key, old, plain.fingerprint)
     assert ticking.open_again(made, old, plain.fingerprint) == 0
-    assert ticking.open_again(made, new, other.fingerprint) == 2  # the sleeve, and how much cloth
+    assert ticking.open_again(made, new, other.fingerprint) == 3  # the sleeve, cloth and thread
     assert len(ticking.done(made, old, plain.fingerprint)) == len(made.ticked)
     moved = ticking.toggled(made, keys(new, CUT)["Sleeve"], new, other.fingerprint)
     assert ticking.open_again(moved, new, other.fingerprint) == 0

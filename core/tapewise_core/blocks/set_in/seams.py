@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Fullness, Join, Piece, Seam, SeamKind
 from tapewise_core.parts.darts import SIDES
 from tapewise_core.parts.two_sides import Sewn
+from tapewise_core.sewing.closing import SIDES_CLOSED
+from tapewise_core.sewing.edges import SLEEVE_HEM, TURNED_UP
+from tapewise_core.sewing.joining import SHOULDERS
+from tapewise_core.sewing.sleeves import SLEEVE_FLAT
 
 
 def side_seams(sewn: Sewn, ratio: float, full: Fullness | None) -> tuple[Seam, ...]:
@@ -16,12 +19,11 @@ def side_seams(sewn: Sewn, ratio: float, full: Fullness | None) -> tuple[Seam, .
     """
     cap = (EdgeRun("sleeve", ("cap",)),)
     armhole = (*sewn.run("back", ("armhole",), up=True), *sewn.run("front", ("armhole",)))
-    into = Making(How.SLEEVE_FLAT)
     return (
-        sewn.seam(SeamKind.SHOULDER, How.STAYED, "shoulder"),
-        Seam(SeamKind.SLEEVE, cap, armhole, ratio, into, sewn.where),
-        sewn.seam(SeamKind.SIDE, How.SIDES, *SIDES, full=full),
-        sewn.seam(SeamKind.HEM, How.HEM, "hem"),
+        sewn.seam(SeamKind.SHOULDER, SHOULDERS, "shoulder"),
+        Seam(SeamKind.SLEEVE, cap, armhole, ratio, SLEEVE_FLAT, sewn.where),
+        sewn.seam(SeamKind.SIDE, SIDES_CLOSED, *SIDES, full=full),
+        sewn.seam(SeamKind.HEM, TURNED_UP, "hem"),
     )
 
 
@@ -30,8 +32,8 @@ def sleeve_seams() -> tuple[Seam, Seam]:
     under = (EdgeRun("sleeve", ("underarm",)),), (EdgeRun("sleeve", ("underarm_2",)),)
     hem = (EdgeRun("sleeve", ("sleeve_hem",)),)
     return (
-        Seam(SeamKind.SIDE, *under, making=Making(How.SIDES), where="sleeve"),
-        Seam(SeamKind.SLEEVE_HEM, hem, (), making=Making(How.SLEEVE_HEM)),
+        Seam(SeamKind.SIDE, *under, making=SIDES_CLOSED, where="sleeve"),
+        Seam(SeamKind.SLEEVE_HEM, hem, (), making=SLEEVE_HEM),
     )
 
 

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Notch, Seam, SeamKind
 from tapewise_core.parts.waistband import Marks
-
-PANELS = Making(How.PANELS)
+from tapewise_core.sewing.closing import PANELS
 
 
 def waist_runs(count: int) -> tuple[EdgeRun, ...]:

@@ -11,7 +11,6 @@ from tapewise_core.blocks.skirt.straight_style import Vent
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Hem, Level
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import (
     Edge,
     EdgeRun,
@@ -26,10 +25,10 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.hanging import finished_area, weight
 from tapewise_core.parts.stride import skirt_hem
 from tapewise_core.parts.waistband import Marks
+from tapewise_core.sewing.closing import PANELS
+from tapewise_core.sewing.edges import SLIT, TURNED_UP, VENT
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
-
-PANELS = Making(How.PANELS)
 
 SIDE, FRONT_MARK = "side at the waist", "centre front"
 """The marks by which the waist meets what is sewn to it."""
@@ -107,10 +106,10 @@ def skirt_seams(skirt: StraightSkirt) -> tuple[Seam, ...]:
         centre = (EdgeRun(BACK, ("centre_back",)),)
         vent = (EdgeRun(BACK, ("vent",)),)
         found.append(Seam(SeamKind.PANEL, centre, centre, making=PANELS, where="centre back"))
-        found.append(Seam(SeamKind.SLIT, vent, vent, making=Making(How.VENT)))
+        found.append(Seam(SeamKind.SLIT, vent, vent, making=VENT))
     if skirt.plan.style.vent is Vent.SLITS:
         slits = (EdgeRun(BACK, ("split",)),), (EdgeRun(FRONT, ("split",)),)
-        found.append(Seam(SeamKind.SLIT, *slits, making=Making(How.SLIT)))
+        found.append(Seam(SeamKind.SLIT, *slits, making=SLIT))
     return tuple(found)
 
 
@@ -119,7 +118,7 @@ def hem_seam() -> Seam:
     edges = ("hem", "vent_hem")
     return Seam(
         SeamKind.HEM, (EdgeRun(BACK, edges, 2), EdgeRun(FRONT, edges, 2)), (),
-        making=Making(How.HEM),
+        making=TURNED_UP,
     )  # fmt: skip
 
 

@@ -9,8 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from tapewise_core.drafting.finish import for_pieces
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam, SeamKind
+from tapewise_core.sewing.waist import STAYED_WAIST
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,4 +82,4 @@ def _opened(piece: Piece, edge: str, sewn: float) -> float:
 
 def waist_join(bodice: Pattern, skirt: tuple[EdgeRun, ...]) -> Seam:
     """Return the seam that joins a skirt to the bodice."""
-    return Seam(SeamKind.WAIST, skirt, bodice_runs(bodice), making=Making(How.STAYED_WAIST))
+    return Seam(SeamKind.WAIST, skirt, bodice_runs(bodice), making=STAYED_WAIST)

@@ -7,11 +7,13 @@ from dataclasses import replace
 from tapewise_core.blocks.top.cut import side_fullness
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Facts, Neck, Side, Underarm
-from tapewise_core.drafting.making import How
 from tapewise_core.drafting.piece import Fullness, Join, Piece, Seam, SeamKind
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
 from tapewise_core.parts.two_sides import Sewn
+from tapewise_core.sewing.closing import SIDES_CLOSED
+from tapewise_core.sewing.edges import SLEEVE_HEM, SLIT, TURNED_UP
+from tapewise_core.sewing.joining import SHOULDERS
 
 
 def body_seams(plan: TopPlan, sewn: Sewn, underarm: float) -> tuple[Seam, ...]:
@@ -20,13 +22,13 @@ def body_seams(plan: TopPlan, sewn: Sewn, underarm: float) -> tuple[Seam, ...]:
     A body whose lower edge is a waist seam has no hem.
     """
     style = plan.style
-    hem = (sewn.seam(SeamKind.HEM, How.HEM, "hem"),) if plan.lower == HEM else ()
-    slit = (sewn.seam(SeamKind.SLIT, How.SLIT, "split"),) if style.hem.split else ()
-    side = sewn.seam(SeamKind.SIDE, How.SIDES, "underarm", "side", *_second(plan))
+    hem = (sewn.seam(SeamKind.HEM, TURNED_UP, "hem"),) if plan.lower == HEM else ()
+    slit = (sewn.seam(SeamKind.SLIT, SLIT, "split"),) if style.hem.split else ()
+    side = sewn.seam(SeamKind.SIDE, SIDES_CLOSED, "underarm", "side", *_second(plan))
     return (
-        sewn.seam(SeamKind.SHOULDER, How.STAYED, "shoulder"),
+        sewn.seam(SeamKind.SHOULDER, SHOULDERS, "shoulder"),
         replace(side, fullness=_walked(side_fullness(plan), underarm)),
-        sewn.seam(SeamKind.SLEEVE_HEM, How.SLEEVE_HEM, "sleeve_hem"),
+        sewn.seam(SeamKind.SLEEVE_HEM, SLEEVE_HEM, "sleeve_hem"),
         *slit,
         *hem,
     )

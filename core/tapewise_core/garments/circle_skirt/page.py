@@ -28,7 +28,6 @@ from tapewise_core.blocks.skirt.ring_seams import (
 from tapewise_core.blocks.skirt.style import SkirtStyle
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind
 from tapewise_core.garments.circle_skirt import SAYS, TITLE
 from tapewise_core.garments.garment import Garment
@@ -48,6 +47,7 @@ from tapewise_core.parts.waist_held import (
 from tapewise_core.parts.waist_options import SEAM, WAIST
 from tapewise_core.parts.waist_style import WaistStyle
 from tapewise_core.proofs.proof import ALWAYS, ProofId
+from tapewise_core.sewing.edges import HUNG_HEM
 from tapewise_core.style.cloth import CLOTH, WEIGHT
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
@@ -105,7 +105,7 @@ def skirt_of(body: Body, wanted: SkirtStyle, held: WaistStyle) -> Ring:
 def _seams(skirt: Ring, count: int, waist: tuple[Seam, ...]) -> tuple[Seam, ...]:
     hems = tuple(EdgeRun(run.piece, ("hem",), run.times) for run in waist_runs(count))
     panels = () if skirt.seamless(count) else panel_seams(count)
-    return (*panels, *waist, Seam(SeamKind.HEM, hems, (), making=Making(How.HUNG_HEM)))
+    return (*panels, *waist, Seam(SeamKind.HEM, hems, (), making=HUNG_HEM))
 
 
 def _girths(skirt: Ring, body: Body) -> tuple[Girth, ...]:

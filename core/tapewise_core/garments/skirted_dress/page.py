@@ -29,7 +29,6 @@ from tapewise_core.blocks.top.plan import TopPlan, plan_of
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.facts import Facts, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.making import How, Making
 from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.skirted_dress import SAYS, TITLE
@@ -41,6 +40,7 @@ from tapewise_core.parts.hanging import weighs, weight
 from tapewise_core.parts.hem import WAIST_SEAM
 from tapewise_core.parts.stride import skirt_hem
 from tapewise_core.proofs.proof import ProofId
+from tapewise_core.sewing.edges import HUNG_HEM
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import mm
@@ -112,7 +112,7 @@ def _seams(bodice: Pattern, skirt: Ring, count: int) -> tuple[Seam, ...]:
     runs = waist_runs(count)
     hems = tuple(EdgeRun(run.piece, ("hem",), run.times) for run in runs)
     panels = () if skirt.seamless(count) else panel_seams(count)
-    hem = Seam(SeamKind.HEM, hems, (), making=Making(How.HUNG_HEM))
+    hem = Seam(SeamKind.HEM, hems, (), making=HUNG_HEM)
     return (*panels, waist_join(bodice, runs), hem)
 
 
