@@ -112,6 +112,19 @@ SOURCES = {
         title="EN 14682, Safety of children's clothing: cords and drawstrings",
         publisher="Brussels: European Committee for Standardization",
     ),
+    "fitting-dresses": Source(
+        title="Fitting Dresses, a bulletin for home sewers",
+        publisher="Washington: United States Department of Agriculture",
+        where="what folds in a garment say",
+        note="A work of the US government",
+    ),
+    "herr-32": Source(
+        year="1966",
+        title="Pattern Alteration: A Guide for Leaders in Clothing Programs",
+        publisher="Washington: Department of Agriculture, Home Economics Research Report 32",
+        where="shoulders, armholes and sleeves",
+        note="A work of the US government",
+    ),
     "iso216": Source(
         title="ISO 216, Writing paper and certain classes of printed matter: trimmed sizes",
         publisher=_ISO,
@@ -142,6 +155,18 @@ SOURCES = {
         where="body measures of adults and children",
         note="Public domain",
     ),
+    "nmsu-c220": Source(
+        author="Hamilton, W.",
+        title="Check Your Pattern for Proper Fit, Guide C-220",
+        publisher="Las Cruces: New Mexico State University, Cooperative Extension Service",
+        where="lengths and widths of bodice and skirt",
+    ),
+    "nmsu-c228": Source(
+        author="Hamilton, W.",
+        title="Pattern Alteration, Guide C-228",
+        publisher="Las Cruces: New Mexico State University, Cooperative Extension Service",
+        where="what is changed for shoulders, bust, back and hip",
+    ),
     "rosenfeld": Source(
         author="Rosenfeld, I.",
         year="1918",
@@ -157,6 +182,12 @@ SOURCES = {
         publisher="Ann Arbor: University of Michigan",
         where="the measures of every child from 2 to 16 years",
         note="A work of the US government",
+    ),
+    "wsu-2246": Source(
+        year="1962",
+        title="Extension Mimeograph 2246, on fitting and altering",
+        publisher="Pullman: Washington State University, Agricultural Extension Service",
+        where="causes of what is seen at neck and shoulder",
     ),
 }
 """Key to publication."""

@@ -27,7 +27,8 @@ LEADING = 1.35
 class LabelHead:
     """What every label of one pattern says; ``estimated`` are measures with their ±.
 
-    ``fingerprint`` is the same on all sheets of one draft; ``looks`` is its style in three words.
+    ``fingerprint`` is the same on all sheets of one draft; ``looks`` is its style in three words;
+    ``fitted`` are what fittings changed, a line for each.
     """
 
     garment: str
@@ -38,6 +39,7 @@ class LabelHead:
     estimated: tuple[str, ...] = ()
     fingerprint: str = ""
     looks: str = ""
+    fitted: tuple[str, ...] = ()
 
     def set_words(self) -> str:
         """Say which set a sheet belongs to, or nothing where there is no fingerprint."""
@@ -90,6 +92,7 @@ def label_lines(piece: Piece, number: int, total: int, heading: LabelHead) -> li
         f"piece {number} of {total}: {cut_words(piece)}",
         *broken(_allowances(piece, heading.unit), WIDE),
         *filter(None, (heading.set_words(),)),
+        *(line for words in heading.fitted for line in broken(words, WIDE)),
         f"{heading.date}, tapewise {heading.version}",
     ]
     if heading.estimated:

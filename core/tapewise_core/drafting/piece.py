@@ -228,7 +228,8 @@ class Seam:
     """Two sides sewn together, and how.
 
     ``ratio`` is the length of the first as a share of the second; ``where`` tells seams of one
-    kind apart, such as left and right; ``fullness`` is what the first has more on the way.
+    kind apart, such as left and right; ``fullness`` is what the first has more on the way;
+    ``begins`` is how far along the second a first that goes all round is set in [mm].
     """
 
     kind: SeamKind
@@ -238,6 +239,7 @@ class Seam:
     making: Making = PLAIN
     where: str = ""
     fullness: Fullness | None = None
+    begins: float = 0.0
 
 
 SMOOTH = 10.0

@@ -26,7 +26,7 @@ class Garment:
     matters, with the place in words. ``covers`` are the proofs it must answer for: they may
     be silent only because of a style, or of a measure that is not known. ``sources`` are the
     publications that its page, block and parts rest on, by their keys in
-    :mod:`tapewise_core.sources`.
+    :mod:`tapewise_core.sources`. ``fitted`` are the options that only a fitting sets.
     """
 
     name: str
@@ -42,6 +42,7 @@ class Garment:
     idle: Callable[[Style], tuple[str, ...]] = lambda style: ()
     moves: Mapping[str, tuple[float, str]] = field(default_factory=dict)
     sources: tuple[str, ...] = ()
+    fitted: Options = field(default_factory=Options)
 
     @property
     def cited(self) -> tuple[str, ...]:

@@ -36,10 +36,11 @@ class FigureStyle:
     @classmethod
     def of(cls, style: Style) -> FigureStyle:
         """Read it from a style; enough of one is there once its own options are settled."""
+        lower, by = _lower_shoulder(style)
         return cls(
             style.length("shoulder-drop"),
-            LowerShoulder(style.choice("lower-shoulder", LowerShoulder.NONE)),
-            style.length("lower-shoulder-by", NOTHING),
+            lower,
+            by,
             style.length("forward-shoulder", NOTHING),
             style.length("broad-neck"),
             style.length("round-back"),
@@ -60,6 +61,24 @@ class FigureStyle:
         """How far the lower shoulder point lies below the side neck [mm]."""
         more = 0.0 if self.even else self.lower_shoulder_by.mm
         return self.shoulder_drop.mm + more
+
+
+LEAST_LOWER = 0.5
+"""Shoulders that differ by less are even [mm] (our choice): nobody draws less."""
+
+
+def _lower_shoulder(style: Style) -> tuple[LowerShoulder, Length]:
+    """Which shoulder hangs lower and by how much, what fittings found added."""
+    side = LowerShoulder(style.choice("lower-shoulder", LowerShoulder.NONE))
+    by = style.length("lower-shoulder-by", NOTHING)
+    found = style.length("left-shoulder-lower", NOTHING).mm
+    if not found:
+        return side, by
+    signs = {LowerShoulder.LEFT: 1.0, LowerShoulder.RIGHT: -1.0}
+    left = found + signs.get(side, 0.0) * by.mm
+    if abs(left) < LEAST_LOWER:
+        return LowerShoulder.NONE, by
+    return (LowerShoulder.LEFT if left > 0 else LowerShoulder.RIGHT), mm(abs(left))
 
 
 @dataclass(frozen=True, slots=True)

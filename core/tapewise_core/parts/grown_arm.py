@@ -47,14 +47,24 @@ class SleeveWish:
     hem_ease: float
 
 
-def arm_of(body: Body, figure: FigureStyle, shoulder: BodyShoulder, wish: SleeveWish) -> Arm:
-    """Return the arm: a sleeve that ends near its fullest part is as wide at the hem."""
+def arm_of(
+    body: Body,
+    figure: FigureStyle,
+    shoulder: BodyShoulder,
+    wish: SleeveWish,
+    flatter: float = 0.0,
+) -> Arm:
+    """Return the arm: a sleeve that ends near its fullest part is as wide at the hem.
+
+    ``flatter`` is how much nearer to level a fitting laid it [degrees].
+    """
     upper = body["upper_arm"].mm + wish.ease + figure.full_arm.mm
     place = place_of(body)
     hem = upper
     if wish.length > place + LONG:
         hem = hem_girth(body, wish).mm
-    return Arm(shoulder.neck, shoulder.end, shoulder.fall, wish.length, upper, hem, place)
+    fall = shoulder.fall
+    return Arm(shoulder.neck, shoulder.end, fall, wish.length, upper, hem, place, flatter)
 
 
 def place_of(body: Body) -> float:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from tapewise_core.parts.allowances import Allowances
+from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
@@ -32,7 +33,7 @@ class NeckStyle:
     """A neckline from its depths below the nape's level to its finish, ``band_ratio`` the band's
     length as a share of the neckline, None where it follows from the neckline drawn and from how
     far the cloth stretches (``stretch``, as a fraction). A garment without facings has none of
-    any width."""
+    any width. ``band_longer`` is the fraction by which fittings let the band out."""
 
     kind: Neckline
     finish: NeckFinish
@@ -45,6 +46,7 @@ class NeckStyle:
     stretch: float
     facing_width: Length
     allowances: Allowances
+    band_longer: float = 0.0
 
     @classmethod
     def of(cls, style: Style) -> NeckStyle:
@@ -54,13 +56,14 @@ class NeckStyle:
             NeckFinish(style.choice("neck-finish")),
             style.length("neck-half-width"),
             style.length("neck-rise"),
-            style.length("back-neck-depth"),
+            _back_depth(style),
             style.length("neck-depth"),
             style.length("band-width"),
             _ratio(style),
             style.number("stretch") / 100,
             style.length("facing-width", mm(0)),
             Allowances.of(style),
+            style.number("band-longer", 0.0) / 100,
         )
 
     @property
@@ -72,6 +75,12 @@ class NeckStyle:
     def turned(self) -> bool:
         """Whether the neckline's own edge is turned to the inside."""
         return self.finish is NeckFinish.TURNED
+
+
+def _back_depth(style: Style) -> Length:
+    """As chosen, and raised by what fittings found: below nothing it lies above the nape."""
+    depth, higher = style.length("back-neck-depth"), FittedStyle.of(style).back_neck
+    return depth - mm(higher).called("raised after fittings") if higher else depth
 
 
 def _ratio(style: Style) -> float | None:

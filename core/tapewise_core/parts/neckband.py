@@ -33,6 +33,9 @@ DIGITS = 2
 """A ratio is worked out to so many digits, so that it reads as it is used (our choice)."""
 
 
+FINE = 3
+"""A ratio that a fitting moved by a few percent keeps one digit more (our choice)."""
+
 HEAD_ROOM = 10.0
 """What an opening must have over the head's girth [mm] (common practice)."""
 
@@ -42,10 +45,15 @@ what the machines at hand give is proved once they are known."""
 
 
 def band_of(neckline: float, style: NeckStyle, head: float | None) -> Band:
-    """Return a band's ratio for a whole neckline [mm]: as chosen, or as it is worked out."""
+    """Return a band's ratio for a whole neckline [mm]: as chosen, or as it is worked out; longer
+    or shorter by what fittings found."""
     if style.band_ratio is not None:
-        return Band(style.band_ratio, ())
-    return lying(neckline, style.band_width, style.stretch, head)
+        found = Band(style.band_ratio, ())
+    else:
+        found = lying(neckline, style.band_width, style.stretch, head)
+    if not style.band_longer:
+        return found
+    return replace(found, ratio=round(found.ratio * (1 + style.band_longer), FINE))
 
 
 def lying(neckline: float, width: Length, stretch: float, head: float | None) -> Band:

@@ -12,6 +12,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.neck_style import Neckline
+from tapewise_core.units import Length, mm
 
 ASKEW = 4.0
 """How far the front's corner is under a right angle, and the back's over it [degrees]."""
@@ -25,6 +26,15 @@ V_MANNER = "Almost straight: it only bends before the shoulder. The point lies o
 def back_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
     """Return a back neckline; ``overarm`` is the way in which the shoulder leaves ``neck``."""
     return _shallow(centre, neck, overarm, ASKEW)
+
+
+def neckline_off(draft: Draft, depth: Length) -> Draft:
+    """Return a back's draft with N1, where its neckline meets the fold: below the nape, or above
+    it by a depth under nothing."""
+    called = "the neckline on the centre back"
+    if depth.mm > 0:
+        return draft.down("N", "N1", depth, called)
+    return draft.up("N", "N1", mm(0) - depth, called)
 
 
 def boat_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:

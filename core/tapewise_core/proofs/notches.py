@@ -44,6 +44,7 @@ def _walked(pattern: Pattern, seam: Seam, side: int) -> dict[str, float]:
     """
     found: dict[str, float] = {}
     before, stretch = 0.0, (1 / seam.ratio if side == 0 else 1.0)
+    begins = seam.begins if side == 0 else 0.0
     for run in (seam.first, seam.second)[side]:
         piece = pattern.piece(run.piece)
         for name in filter(piece.has_edge, run.edges):
@@ -51,6 +52,6 @@ def _walked(pattern: Pattern, seam: Seam, side: int) -> dict[str, float]:
             for notch in (notch for notch in piece.notches if notch.edge == name):
                 at = piece.sewn_to(name, notch.distance)
                 walked = length - at if run.backwards else at
-                found.setdefault(notch.pair, (before + walked) * stretch)
+                found.setdefault(notch.pair, (before + walked) * stretch + begins)
             before += length
     return found

@@ -46,10 +46,22 @@ def within(option: Option, value: Value) -> Told:
     return said("{} must be from {} to {}, and is {}.", key, low, high, shown)
 
 
-def settle(options: Options, asked: Mapping[str, str], body: Body, unit: Unit) -> Style:
+NOT_MOVED: Mapping[str, float] = MappingProxyType({})
+"""Where no fitting changed anything."""
+
+
+def settle(
+    options: Options,
+    asked: Mapping[str, str],
+    body: Body,
+    unit: Unit,
+    moved: Mapping[str, float] = NOT_MOVED,
+) -> Style:
     """Return a style from what was asked, defaults filling the rest.
 
-    Raises OptionError naming every unknown option and every value out of its limits.
+    ``moved`` is what is added to some options, asked or not, before those below follow from them
+    [mm for lengths]. Raises OptionError naming every unknown option and every value out of its
+    limits.
     """
     faults = [_unknown(key, options) for key in asked if key not in options]
     chosen: dict[str, Chosen] = {}
@@ -60,13 +72,21 @@ def settle(options: Options, asked: Mapping[str, str], body: Body, unit: Unit) -
             faults.append(_parts(error))
             asked = {k: text for k, text in asked.items() if k != option.key}
             value = _value(option, asked, body, Style(chosen), unit)
+        value = _moved(value, moved.get(option.key, 0.0))
         fault = within(option, value)
-        if fault and option.key in asked:
+        if fault and (option.key in asked or option.key in moved):
             faults.append(fault)
         chosen[option.key] = Chosen(option.kind, value, option.key in asked)
     if faults:
         raise OptionError(joined(faults))
     return Style(MappingProxyType(chosen))
+
+
+def _moved(value: Value, by: float) -> Value:
+    """A length or a number so much larger; a word cannot be moved."""
+    if not by or isinstance(value, str):
+        return value
+    return value + mm(by).called("after fittings") if isinstance(value, Length) else value + by
 
 
 def _parts(error: OptionError) -> Told:

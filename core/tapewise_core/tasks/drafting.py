@@ -34,8 +34,8 @@ from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
 from tapewise_core.sources import ESTIMATES, citations
 from tapewise_core.style.cloth import ClothStyle
-from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
+from tapewise_core.tasks.adjusting import Applied, Table, adjusted, left_told, used_told
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, Shown
 from tapewise_core.tasks.fingerprint import fingerprint, looks
 from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
@@ -43,7 +43,7 @@ from tapewise_core.tasks.loved.likeness import Likeness
 from tapewise_core.tasks.people import body_of, estimated_words, for_child
 from tapewise_core.tasks.posture import posture_remarks
 from tapewise_core.tasks.settled import as_drawn, held_back
-from tapewise_core.text.told import Reader, joined, said
+from tapewise_core.text.told import Reader, capital, ended, joined, said
 from tapewise_core.units import Unit
 
 USUAL_MACHINES = frozenset({Machine.OVERLOCKER, Machine.COVERSTITCH})
@@ -76,6 +76,8 @@ class Drafted:
     """How it compares with the garment that fits it was drafted like, if it was."""
     shown: Shown = AS_DRAFTED
     """How the pieces are on the sheets; what is drafted is the same."""
+    applied: tuple[Applied, ...] = ()
+    """What fittings taught about her, and whether this draft has a use for it."""
 
     def on_sheets(self, shown: Shown) -> Drafted:
         """Return the draft as its sheets tell of it."""
@@ -135,6 +137,7 @@ class Drafted:
             self.estimated,
             self.fingerprint,
             looks(self.style, allowances=self.shown.allowances),
+            self.fitted,
         )
 
     @cached_property
@@ -148,6 +151,11 @@ class Drafted:
         used = {key: self.body.values[key] for key in self.used}
         drawn = self.garment.name, used, self.style, cloth
         return fingerprint(self.person, *drawn, allowances=self.shown.allowances)
+
+    @property
+    def fitted(self) -> tuple[str, ...]:
+        """What fittings changed of it, a line for each."""
+        return tuple(map(self.reader.spell, used_told(self.applied, self.made)))
 
     @property
     def sources(self) -> tuple[str, ...]:
@@ -237,23 +245,22 @@ def draft(
     """
     page, read = on_shelf(garment), unit or profile.unit
     whole = _whole(profile, page)
-    body = page.sees(whole)
-    style = settle(page.options, asked, body, read)
-    faults = page.agree(body, style)
-    if faults:
-        raise OptionError(joined(faults))
-    pattern, ways = page.draft(body, style), stitching(machines)
+    body, when = page.sees(whole), made or date.today()
+    found = adjusted(Table(page, body, asked, read), profile.adjustments)
+    style, pattern, ways = found.style, found.pattern, stitching(machines)
     more = (*held_back(pattern.facts), *posture_remarks(whole, style), *for_child(profile))
-    remarks = tuple(dict.fromkeys((*pattern.remarks, *more)))
+    fitted = map(capital, used_told(found.applied, when))
+    told = (*map(ended, fitted), *left_told(found.applied), *pattern.remarks, *more)
+    remarks = tuple(dict.fromkeys(told))
     pattern = replace(pattern, remarks=remarks)
     style = as_drawn(style, pattern.facts)
     cloth = cloth_of(style, ways)
     proven = prove(Case(pattern, style, cloth))
-    found = proven.proofs, proven.silent
-    when = made or date.today()
+    proofs = proven.proofs, proven.silent
     return Drafted(
-        page, profile.name, read, when, body, style, cloth, ways, pattern, *found, profile, asked
-    )
+        page, profile.name, read, when, body, style, cloth, ways, pattern, *proofs, profile, asked,
+        applied=found.applied,
+    )  # fmt: skip
 
 
 def _whole(profile: Profile, page: Garment) -> Body:

@@ -17,6 +17,7 @@ from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.fingerprint import LONG, SIGNS
 from tapewise_core.tasks.guesses import Effect
 from tapewise_core.tasks.judging import judged
+from tapewise_core.tasks.record_adjustments import ADJUSTMENT, adjustments_json
 from tapewise_core.tasks.record_levels import LEVEL, Stood
 from tapewise_core.tasks.record_like import LIKE, Alike
 from tapewise_core.tasks.record_pieces import PIECE, in_cm
@@ -240,6 +241,12 @@ RECORD: Shape[Saved] = Shape(
         Key("unit", always("cm"), lambda saved: "cm"),
         Key("measures", VALUES, lambda saved: _used(saved.drafted), "those this style uses"),
         Key("options", by_name(OPTION), lambda saved: saved.drafted.style.as_json()),
+        Key(
+            "adjustments",
+            listed(ADJUSTMENT.kind),
+            lambda saved: adjustments_json(saved.drafted),
+            "what fittings taught about the person, the first one first",
+        ),
         Key("fabric", FABRIC.kind, lambda saved: FABRIC.of(saved.drafted.cloth)),
         Key("machines", listed(one_of(*Machine)), lambda saved: _machines(saved.drafted)),
         Key(

@@ -187,6 +187,17 @@ def ended(sentence: Told) -> Told:
     return sentence if str(sentence[-1]).endswith(".") else (*sentence, ".")
 
 
+def capital(sentence: Told) -> Told:
+    """Return a sentence that begins with a capital.
+
+    >>> capital(said("after the fitting"))
+    ('After the fitting',)
+    """
+    first, *rest = sentence or ("",)
+    begun = first[:1].upper() + first[1:] if isinstance(first, str) else first
+    return (begun, *rest)
+
+
 def joined(sentences: Iterable[Told], between: str = " ") -> Told:
     """Return several sentences as one, with words between them; empty ones are left out."""
     whole: Told = ()

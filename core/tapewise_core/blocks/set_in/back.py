@@ -38,7 +38,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import waist_dart_steps
 from tapewise_core.parts.hem import curved_hem, hem_path
 from tapewise_core.parts.neck_options import own_half_width
-from tapewise_core.parts.neckline import back_neckline
+from tapewise_core.parts.neckline import back_neckline, neckline_off
 from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps, set_off
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.waist_darts import DartLevels, WaistDart, back_dart
@@ -61,7 +61,7 @@ def draft_back(body: Body, trunk: Trunk, title: str) -> Draft:
     draft = set_off(draft, "B", "M", sides.back.end, "the side at the hem")
     draft = draft.curve("side", sides.back, (*names, "M"))
     draft = armhole_line(draft, drawn.back_armhole, "T", "the armhole's middle, on the back")
-    return hem_line(with_dart(draft, waist_dart(plan, drawn), "W"), "B", style)
+    return hem_line(*_hem_centre(with_dart(draft, waist_dart(plan, drawn), "W"), style), style)
 
 
 def waist_dart(plan: Planned, drawn: SetIn) -> WaistDart | None:
@@ -155,8 +155,8 @@ def with_shoulder(draft: Draft, plan: Planned, body: Body, style: SetInStyle) ->
 
 def _neckline(draft: Draft, style: SetInStyle) -> Draft:
     depth, start = style.neck.back_depth, "N"
-    if depth.mm > 0.05:
-        draft, start = draft.down("N", "N1", depth, "the neckline on the centre back"), "N1"
+    if abs(depth.mm) > 0.05:
+        draft, start = neckline_off(draft, depth), "N1"
     neck = neck_end(draft)
     path = back_neckline(draft[start], draft[neck], draft.paper.line("shoulder").leaving())
     return draft.curve("neckline", path, (start, neck))
@@ -165,6 +165,15 @@ def _neckline(draft: Draft, style: SetInStyle) -> Draft:
 def with_dart(draft: Draft, dart: WaistDart | None, waist: str) -> Draft:
     """Return the draft with its waist dart, where it has one."""
     return waist_dart_steps(draft, dart, waist) if dart else draft
+
+
+def _hem_centre(draft: Draft, style: SetInStyle) -> tuple[Draft, str]:
+    """The hem marked on the centre back, where a fitting found it longer or shorter there."""
+    by = style.fitted.back_shorter
+    if not by:
+        return draft, "B"
+    called = f"the hem on the centre back, {'shorter' if by > 0 else 'longer'} after fittings"
+    return (draft.up if by > 0 else draft.down)("B", "B1", mm(abs(by)), called), "B1"
 
 
 def hem_line(draft: Draft, centre: str, style: SetInStyle) -> Draft:

@@ -20,13 +20,12 @@ from tapewise_core.parts.darts import (
     waist_dart,
 )
 from tapewise_core.parts.shape.cap import Cap
-from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.side_marks import side_notches
 
 BACK_MARK, FRONT_MARK = "back of the armhole", "front of the armhole"
 """Two strokes at the back and one at the front, so that no sleeve is set in back to front."""
 
-CROWN = "shoulder seam and crown"
+CROWN, SLEEVE_SEAM = "shoulder seam and crown", "sleeve seam"
 
 
 def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
@@ -89,7 +88,7 @@ def _points(draft: Draft, name: str, levels: dict[str, float], side: Path) -> di
 
 
 def _notches(draft: Draft, trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
-    armhole = _armhole_notches(draft, trunk.drawn, front=front)
+    armhole = _armhole_notches(draft, trunk, front=front)
     return (*armhole, *_side_notches(trunk, front=front))
 
 
@@ -111,12 +110,16 @@ def _darts(trunk: Trunk, *, front: bool) -> tuple[Dart, ...]:
     return (waist_dart(found),) if found else ()
 
 
-def _armhole_notches(draft: Draft, drawn: SetIn, *, front: bool) -> tuple[Notch, ...]:
-    """The crown's mark on the back, and the sleeve's at the armhole's middle."""
-    middle = draft.paper.line("armhole").length() - drawn.marks[front]
+def _armhole_notches(draft: Draft, trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
+    """The crown's mark on the back, the sleeve's at the armhole's middle, and where the seam of a
+    sleeve that a fitting turned meets the back."""
+    whole = draft.paper.line("armhole").length()
+    middle = whole - trunk.drawn.marks[front]
     if front:
         return (Notch("armhole", middle, FRONT_MARK),)
-    return (Notch("armhole", 0.0, CROWN), Notch("armhole", middle, BACK_MARK, 2))
+    marks = (Notch("armhole", 0.0, CROWN), Notch("armhole", middle, BACK_MARK, 2))
+    turned = trunk.style.fitted.cap_forward
+    return (*marks, Notch("armhole", whole - turned, SLEEVE_SEAM)) if turned else marks
 
 
 def cut_sleeve(draft: Draft, solved: Cap, trunk: Trunk) -> Piece:
@@ -137,18 +140,22 @@ def cut_sleeve(draft: Draft, solved: Cap, trunk: Trunk) -> Piece:
         edges,
         {name: draft[letter] for name, letter in names.items()},
         (Point(x, draft["G"].y + width * 0.85), Point(x, draft["O"].y + draft["G"].y * 0.3)),
-        notches=_cap_notches(lines["cap"].length(), solved, trunk.drawn),
+        notches=_cap_notches(lines["cap"].length(), solved, trunk),
         count=2,
         mirrored=True,
         label=Box(draft["L"].x * 0.55, draft["G"].y * 0.62, x - 8, draft["G"].y + width * 0.7),
     )
 
 
-def _cap_notches(cap: float, solved: Cap, drawn: SetIn) -> tuple[Notch, ...]:
-    """The armhole's marks, at the same walked shares of the cap."""
-    back, front = drawn.marks
-    return (
-        Notch("cap", solved.notch(back, front=False), BACK_MARK, 2),
-        Notch("cap", solved.back.length(), CROWN),
-        Notch("cap", cap - solved.notch(front, front=True), FRONT_MARK),
+def _cap_notches(cap: float, solved: Cap, trunk: Trunk) -> tuple[Notch, ...]:
+    """The armhole's marks, at the same walked shares of the cap; nearer to its back corner by what
+    a fitting turned the sleeve forward."""
+    back, front = trunk.drawn.marks
+    turned = trunk.style.fitted.cap_forward
+    by = turned * (1 - solved.shorter)
+    marks = (
+        Notch("cap", solved.notch(back, front=False) - by, BACK_MARK, 2),
+        Notch("cap", solved.back.length() - by, CROWN),
+        Notch("cap", cap - solved.notch(front, front=True) - by, FRONT_MARK),
     )
+    return (Notch("cap", 0.0, SLEEVE_SEAM), *marks) if turned else marks

@@ -31,14 +31,16 @@ class Sides:
     front: FrontSide
 
 
-def ended(drawn: SetIn, length: Length, hem: HemStyle) -> Sides:
+def ended(drawn: SetIn, length: Length, hem: HemStyle, higher: float = 0.0) -> Sides:
     """Return both sides cut off at the hem; the same length comes off both.
+
+    A fitting may have found the sides to end ``higher``, or lower below nothing [mm].
 
     Near a leaning side seam the hem rises so that it meets the seam square and hangs level: by
     its last part times the lean (exact).
     """
     rise = hem.rise.mm if hem.curved else 0.0
-    at = _place(drawn.back_side, length.mm - rise)
+    at = _place(drawn.back_side, length.mm - rise) - higher
     if at < LEAST_SIDE:
         words = "The hem at {} below the nape would lie above the underarm; choose a longer {}."
         raise DraftError(said(words, length, OptionKey("body-length")))

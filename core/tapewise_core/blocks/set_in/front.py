@@ -53,7 +53,10 @@ def _traced(back: Draft) -> DraftingPaper:
 
 def _neckline(draft: Draft, style: SetInStyle) -> Draft:
     neck = neck_end(draft)
-    draft = draft.down("N", "F", style.neck.depth, "the neckline on the centre front")
+    depth, shorter = style.neck.depth, max(-style.fitted.front_longer, 0.0)
+    if shorter:
+        depth = depth + mm(shorter).called("taken up after fittings")
+    draft = draft.down("N", "F", depth, "the neckline on the centre front")
     along = draft.paper.line("shoulder").leaving()
     path, manner = front_curve(style.neck.kind, draft["F"], draft[neck], along)
     return draft.curve("neckline", path, ("F", neck), manner)

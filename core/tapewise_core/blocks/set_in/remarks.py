@@ -28,6 +28,7 @@ def remarks(body: Body, trunk: Trunk, length: Length) -> tuple[Told, ...]:
             _no_dart(trunk),
             _narrow(trunk),
             _longer_sleeve(length, style),
+            _turned(style),
         )
         if words
     )
@@ -68,6 +69,18 @@ def _narrow(trunk: Trunk) -> Told:
         "Armhole and cap bend too tightly for a wider allowance than {}, so that is what they get."
     )
     return said(words, mm(has))
+
+
+def _turned(style: SetInStyle) -> Told:
+    """A sleeve that a fitting turned forward is set in round."""
+    by = style.fitted.cap_forward
+    if not by:
+        return ()
+    words = (
+        "The sleeve is turned forward by {}: sew its own seam and the side seam first, then set it "
+        "in round, its seam to the mark on the back armhole."
+    )
+    return said(words, mm(by))
 
 
 def _longer_sleeve(length: Length, style: SetInStyle) -> Told:

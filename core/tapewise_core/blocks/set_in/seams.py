@@ -8,31 +8,36 @@ from tapewise_core.parts.two_sides import Sewn
 from tapewise_core.sewing.closing import SIDES_CLOSED
 from tapewise_core.sewing.edges import SLEEVE_HEM, TURNED_UP
 from tapewise_core.sewing.joining import SHOULDERS
-from tapewise_core.sewing.sleeves import SLEEVE_FLAT
+from tapewise_core.sewing.sleeves import SLEEVE_FLAT, SLEEVE_ROUND, SLEEVE_SEAM
 
 
-def side_seams(sewn: Sewn, ratio: float, full: Fullness | None) -> tuple[Seam, ...]:
+def side_seams(
+    sewn: Sewn, ratio: float, full: Fullness | None, begins: float = 0.0
+) -> tuple[Seam, ...]:
     """Return shoulder, sleeve, side and hem of one side of the body, or of both alike.
 
     ``ratio`` is the cap's length as a share of the armhole's, ``full`` what the front's side has
-    more than the back's.
+    more than the back's, ``begins`` how far up the back armhole the sleeve's seam meets it [mm].
     """
     cap = (EdgeRun("sleeve", ("cap",)),)
     armhole = (*sewn.run("back", ("armhole",), up=True), *sewn.run("front", ("armhole",)))
+    into = SLEEVE_ROUND if begins else SLEEVE_FLAT
     return (
         sewn.seam(SeamKind.SHOULDER, SHOULDERS, "shoulder"),
-        Seam(SeamKind.SLEEVE, cap, armhole, ratio, SLEEVE_FLAT, sewn.where),
+        Seam(SeamKind.SLEEVE, cap, armhole, ratio, into, sewn.where, begins=begins),
         sewn.seam(SeamKind.SIDE, SIDES_CLOSED, *SIDES, full=full),
         sewn.seam(SeamKind.HEM, TURNED_UP, "hem"),
     )
 
 
-def sleeve_seams() -> tuple[Seam, Seam]:
-    """Return the sleeve's own seam under the arm, and its hem."""
+def sleeve_seams(*, turned: bool = False) -> tuple[Seam, Seam]:
+    """Return the sleeve's own seam under the arm, and its hem; one that a fitting ``turned`` is
+    closed by itself."""
+    closed = SLEEVE_SEAM if turned else SIDES_CLOSED
     under = (EdgeRun("sleeve", ("underarm",)),), (EdgeRun("sleeve", ("underarm_2",)),)
     hem = (EdgeRun("sleeve", ("sleeve_hem",)),)
     return (
-        Seam(SeamKind.SIDE, *under, making=SIDES_CLOSED, where="sleeve"),
+        Seam(SeamKind.SIDE, *under, making=closed, where="sleeve"),
         Seam(SeamKind.SLEEVE_HEM, hem, (), making=SLEEVE_HEM),
     )
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.figure_style import FigureStyle, FullnessStyle
+from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.sleeve_style import SleeveStyle
@@ -52,6 +53,7 @@ class SetInStyle:
     fullness: FullnessStyle
     allowances: Allowances
     armhole: ArmholeStyle
+    fitted: FittedStyle
 
     @classmethod
     def of(cls, style: Style) -> SetInStyle:
@@ -65,4 +67,5 @@ class SetInStyle:
             FullnessStyle.of(style),
             Allowances.of(style),
             ArmholeStyle.of(style),
+            FittedStyle.of(style),
         )

@@ -60,7 +60,9 @@ def armhole_allowance(sides: Sequence[SetIn], style: SetInStyle) -> float:
 
 def trunk_of(plan: Planned, drawn: SetIn, style: SetInStyle, allowance: float) -> Trunk:
     """Return the trunk, with what the front's side is longer by and where it is taken in."""
-    sides = at_bust(ended(drawn, style.trunk.length, style.hem), drawn, plan)
+    sides = at_bust(
+        ended(drawn, style.trunk.length, style.hem, style.fitted.sides_higher), drawn, plan
+    )
     back, front = sides.back, sides.front
     waist = distance_at_height(back, drawn.seam.at.waist) or back.length()
     more = front.length - back.length()

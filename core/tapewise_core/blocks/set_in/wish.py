@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tapewise_core.blocks.set_in.shoulders import Shoulders, narrowest, shoulder, shoulders
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.measures.body import Body, Reference
-from tapewise_core.parts.shape.bust_room import Room, bust_room
+from tapewise_core.parts.fitted_style import FittedStyle
+from tapewise_core.parts.shape.bust_room import Room, fitted_room
 from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.parts.shape.levels import Levels
-from tapewise_core.parts.shape.set_in_drawn import SetInWish
+from tapewise_core.parts.shape.set_in_drawn import Found, SetInWish
 from tapewise_core.parts.shape.shares import ACROSS_ROOM, ORDINARY_CUP, Across, across
 from tapewise_core.parts.shape.side_dart import apex_from_fold, stop_before
 from tapewise_core.parts.shape.side_slopes import SideWish
@@ -60,11 +61,18 @@ def planned(body: Body, style: SetInStyle, lower: float = 0.0) -> Planned:
         at, quarters(body, style.trunk), _side(style, at), line.back, line.front, wide,
         body["upper_arm"].mm, by_fit(style.trunk.ease.mm), cup, room, style.trunk.stretch,
         apex + stop_before(at.bust.girth, at.armscye.girth),
-        max(style.trunk.length.mm, at.hip.depth),
+        max(style.trunk.length.mm - min(style.fitted.sides_higher, 0.0), at.hip.depth),
         sleeve_ease=None if ease is None else ease.mm, drop=None if drop is None else drop.mm,
-        lower=lower, shorter=style.armhole.shorter,
+        lower=lower, shorter=style.armhole.shorter, found=found_of(style.fitted),
     )  # fmt: skip
     return Planned(wish, line, apex, fits)
+
+
+def found_of(fitted: FittedStyle) -> Found:
+    """Return what fittings found about armhole, sleeve and side."""
+    return Found(
+        fitted.underarm_lower, fitted.sleeve_wider, fitted.bust_forward, fitted.hip_forward
+    )
 
 
 def _cup(body: Body, at: Levels) -> float:
@@ -95,10 +103,18 @@ def _room(body: Body, style: SetInStyle, *, fits: bool) -> Room:
     plain = body.reference is Reference.MEN and asked is BustRoom.AUTO
     if (plain or not fits) and asked is not BustRoom.NONE:
         asked = BustRoom.RAISE
-    return bust_room(longer(body, style), style.trunk.stretch, asked)
+    fitted, stretch = style.fitted, style.trunk.stretch
+    found = fitted_room(longer(body, style), fitted.front_longer, stretch, asked)
+    return replace(found, back_raised=found.back_raised + fitted.back_longer)
 
 
 def _across(body: Body, style: SetInStyle, cup: float, room: Room) -> Across:
+    """From the measures, and wider by what fittings found."""
+    plain, fitted = _measured_across(body, style, cup, room), style.fitted
+    return Across(plain.back + fitted.across_back, plain.front + fitted.across_front)
+
+
+def _measured_across(body: Body, style: SetInStyle, cup: float, room: Room) -> Across:
     """From the measured widths, else by the rule from the shoulder."""
     front = body["across_front"].mm if "across_front" in body else None
     if "across_back" in body:

@@ -21,7 +21,10 @@ LONGEST = 1300.0
 
 @dataclass(frozen=True, slots=True)
 class Ring:
-    """Part of a circle with a hole: lengths on the stitch line, allowances outside [mm]."""
+    """Part of a circle with a hole: lengths on the stitch line, allowances outside [mm].
+
+    ``sides_higher`` is what fittings took off the hem at the sides, where bias cloth drops.
+    """
 
     part: float
     waist: float
@@ -29,6 +32,7 @@ class Ring:
     waist_allowance: float
     side_allowance: float
     hem_allowance: float
+    sides_higher: float = 0.0
 
     @property
     def radius(self) -> float:
@@ -42,8 +46,8 @@ class Ring:
 
     @property
     def hem(self) -> float:
-        """Round the hem [mm]."""
-        return self.around(self.length)
+        """Round the hem [mm]; what is taken off at the sides counts by half, its mean."""
+        return self.around(self.length - self.sides_higher / 2)
 
     @property
     def area(self) -> float:

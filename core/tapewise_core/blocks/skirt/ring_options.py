@@ -76,6 +76,7 @@ def ring(style: SkirtStyle, waist: float, waist_allowance: float) -> Ring:
         waist_allowance,
         style.seam.mm,
         style.hem_allowance.mm,
+        style.sides_higher,
     )
 
 
@@ -87,6 +88,9 @@ def count_of(style: SkirtStyle, skirt: Ring) -> int:
 def width_agrees(style: SkirtStyle, skirt: Ring) -> tuple[Told, ...]:
     """Return a sentence if the pieces asked for are wider than the cloth."""
     count, width = count_of(style, skirt), style.usable_width
+    if skirt.sides_higher and count > 2:
+        words = "A hem taken up at the sides wants a skirt of one or two pieces, not of {}."
+        return (said(words, pieces(count)),)
     if skirt.fits(count, width):
         return ()
     allowed, more = skirt.longest(count, width), skirt.fewest(width)

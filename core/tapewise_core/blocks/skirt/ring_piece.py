@@ -23,8 +23,9 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.geometry.arc import arc, on_circle
 from tapewise_core.geometry.outline import Box
-from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.shape.curves import warped
 from tapewise_core.units import Length, mm
 
 
@@ -45,10 +46,12 @@ def draft_ring(title: str, skirt: Ring, edge: Length, length: Length, count: int
         .down("Z", "R", radius, "the waist at the fold" if fold else "the middle of the waist")
         .down("R", "Q", length, "the hem at the fold" if fold else "the middle of the hem")
     )
-    draft = _ray(draft, ("D", "G"), half, radius, length)
+    side = length - mm(skirt.sides_higher) if count == 2 else length
+    draft = _ray(draft, ("D", "G"), half, radius, side)
     if not fold:
         draft = _ray(draft, ("E", "H"), -half, radius, length)
-    draft = _sides(_arcs(draft, half, radius, length, fold=fold), skirt, count)
+    hem = _hem(skirt, half, length, count)
+    draft = _sides(_arcs(draft, half, radius, length, hem, fold=fold), skirt, count)
     inner = radius.called("radius") - mm(skirt.waist_allowance)
     if count > 1:
         alike = "back and front" if count == 2 else f"all {count} panels"
@@ -74,7 +77,30 @@ def _ray(
     return draft.note(f"Check the angle: {hem} lies ", mm(whole.mm * chord), " straight from Q.")
 
 
-def _arcs(draft: Draft, half: float, radius: Length, length: Length, *, fold: bool) -> Draft:
+def _hem(skirt: Ring, half: float, length: Length, count: int) -> Path | None:
+    """The hem of a half on the fold, higher at the side; None where it is a plain arc.
+
+    On a skirt of one piece the side lies midway, on one of two at the end; from the fold the hem
+    goes up as an S does, so that it stays smooth across fold and seam.
+    """
+    higher, outer = skirt.sides_higher, skirt.radius + length.mm
+    if not higher:
+        return None
+
+    def moved(point: Point) -> Point:
+        share = math.degrees(math.atan2(point.x, point.y)) / half * (1 if count == 2 else 2)
+        t = max(share if share <= 1 else 2 - share, 0.0)
+        return Point(0, 0) + (point - Point(0, 0)) * (1 - higher * t * t * (3 - 2 * t) / outer)
+
+    return warped(arc(Point(0, 0), outer, 0.0, half), moved, 4)
+
+
+LEVELLED = "It is level with the arc at the fold and goes up smoothly to the side."
+
+
+def _arcs(
+    draft: Draft, half: float, radius: Length, length: Length, hem: Path | None, *, fold: bool
+) -> Draft:
     """The waist and the hem, walked from the fold, or from the left of a whole piece."""
     centre, first = draft["Z"], 0.0 if fold else -half
     inner, outer = mm(radius.mm), radius.called("radius") + length
@@ -82,6 +108,9 @@ def _arcs(draft: Draft, half: float, radius: Length, length: Length, *, fold: bo
         ("waist", inner, ("R", "D") if fold else ("E", "R", "D")),
         ("hem", outer, ("Q", "G") if fold else ("H", "Q", "G")),
     ):
+        if line == "hem" and hem is not None:
+            draft = draft.curve("hem", hem, ends, LEVELLED)
+            continue
         draft = draft.then(Round(line, arc(centre, size.mm, first, half), ends, "Z", size))
     return draft
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from tapewise_core.drafting.cloth import SELVEDGES
 from tapewise_core.parts.circle import PARTS
+from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
@@ -26,6 +27,7 @@ class SkirtStyle:
     seam: Length
     cloth_width: Length
     cloth_weight: float
+    sides_higher: float
 
     @classmethod
     def of(cls, style: Style) -> SkirtStyle:
@@ -40,6 +42,7 @@ class SkirtStyle:
             style.length("seam-allowance"),
             style.length("cloth-width"),
             style.number("cloth-weight"),
+            FittedStyle.of(style).sides_higher,
         )
 
     @property

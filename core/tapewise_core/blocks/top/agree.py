@@ -72,9 +72,9 @@ def _finish(body: Body, style: TopStyle) -> Told | None:
 def _back_depth(body: Body, style: TopStyle) -> Told | None:
     """The neckline lies below its own ends, at the back as in front."""
     height = side_neck_height(body, style.figure, style.neck.rise, style.neck.half_width)
-    neck = style.neck
+    neck, raised = style.neck, style.fitted.back_longer
     for key, has, least in (
-        ("back-neck-depth", neck.back_depth.mm, 5.0 - height),
+        ("back-neck-depth", neck.back_depth.mm + raised, 5.0 - height),
         ("neck-depth", neck.depth.mm, 20.0 - height),
     ):
         if has < least - 1e-6:

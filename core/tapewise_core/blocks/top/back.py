@@ -25,7 +25,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.parts.dart_steps import waist_dart_steps
 from tapewise_core.parts.grown_body import lift_of
 from tapewise_core.parts.hem import HEM, mark_corner, slit_told
-from tapewise_core.parts.neckline import back_neckline, neck_of
+from tapewise_core.parts.neckline import back_neckline, neck_of, neckline_off
 from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps
 from tapewise_core.parts.side_draft import NAPE_AT
 from tapewise_core.text.told import LineName, said
@@ -100,8 +100,8 @@ def _quarters(plan: TopPlan) -> SeamQuarters:
 def _neckline(draft: Draft, plan: TopPlan) -> Draft:
     """Square to the centre back and flat there, nearly square to the overarm."""
     depth, start = plan.style.neck.back_depth, "N"
-    if depth.mm > HAIR:
-        draft, start = draft.down("N", "N1", depth, "the neckline on the centre back"), "N1"
+    if abs(depth.mm) > HAIR:
+        draft, start = neckline_off(draft, depth), "N1"
     neck = neck_of(draft)
     path = back_neckline(draft[start], draft[neck], draft.paper.line("shoulder").leaving())
     return draft.curve("neckline", path, (start, neck))
@@ -118,12 +118,17 @@ def _side(draft: Draft, plan: TopPlan, names: tuple[str, ...]) -> Draft:
 
 
 def _hem_centre(draft: Draft, plan: TopPlan) -> tuple[Draft, str]:
-    """The hem marked on the centre back, lower for a full seat."""
-    seat = plan.style.fullness.full_seat
-    if seat.mm <= HAIR:
+    """The lower edge on the centre back, lower for a full seat, or higher after a fitting."""
+    lower = plan.style.fullness.full_seat
+    if plan.style.fitted.back_shorter:
+        lower = lower - mm(plan.style.fitted.back_shorter).called("shorter after fittings")
+    if abs(lower.mm) <= HAIR:
         return draft, "B"
-    called = "the hem on the centre back, longer over a full seat"
-    return draft.down("B", "B1", seat, called), "B1"
+    if lower.mm < 0:
+        called = said("the {} on the centre back, shorter after fittings", LineName(plan.lower))
+        return draft.up("B", "B1", mm(-lower.mm), called), "B1"
+    called = said("the {} on the centre back, longer over a full seat", LineName(plan.lower))
+    return draft.down("B", "B1", lower, called), "B1"
 
 
 def hem_steps(draft: Draft, plan: TopPlan, fold: float, centre: str, corner: str) -> Draft:

@@ -122,7 +122,7 @@ def _points(half: _Half) -> dict[str, Point]:
     paper, plan = half.draft.paper, half.plan
     top = paper.line("neckline").start
     points = {"centre_front": top} if half.front else {"nape": half.draft["N"]}
-    if top.y > 0.05 and "nape" in points:
+    if abs(top.y) > 0.05 and "nape" in points:
         points["centre_back"] = top
     shoulder = paper.line("shoulder")
     points |= {

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
-from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.grown_arm import Grown
 from tapewise_core.parts.hem import CURVED_PART, curved_hem
@@ -40,6 +40,17 @@ def foot_of(made: Grown, fold: float, style: TopStyle) -> Foot:
     if end >= seam.path.end.y:
         return Foot(levelled(seam, end)[0], fold)
     return Foot(_cropped(made, end, curved=style.hem.curved), fold)
+
+
+def taken_up(foot: Foot, by: float) -> Foot:
+    """Return a foot whose hem lies higher at the side by a length [mm], or lower below nothing."""
+    side = foot.side
+    if by > 0:
+        return replace(foot, side=side.split(side.length() - by)[0])
+    if by < 0:
+        end = side.end + side.arriving().unit() * -by
+        return replace(foot, side=side.then(ruled(side.end, end)))
+    return foot
 
 
 def _cropped(made: Grown, hem: float, *, curved: bool) -> Path:

@@ -14,6 +14,7 @@ from tapewise_core.blocks.top.sleeve import hem_steps as sleeve_hem
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.parts.dart_steps import eased_side_steps, side_dart_steps, waist_dart_steps
+from tapewise_core.parts.grown_overarm import MOVED
 from tapewise_core.parts.neckline import front_curve
 from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.text.told import LineName, said
@@ -48,8 +49,8 @@ def _traced(back: Draft, plan: TopPlan) -> DraftingPaper:
 def _neckline(draft: Draft, plan: TopPlan) -> Draft:
     neck = next(name for name in ("Z1", "Z", "S") if name in draft.paper.points)
     depth = plan.style.neck.depth
-    if "Z" in draft.paper.points and draft["Z"].y > draft["S"].y:
-        depth = depth + mm(draft["Z"].y - draft["S"].y).called("lower neck point")
+    if plan.room.raised < -MOVED:
+        depth = depth + mm(-plan.room.raised).called("lower neck point")
     draft = draft.down("N", "F", depth, "the neckline on the centre front")
     overarm = draft.paper.line("shoulder").leaving()
     path, manner = front_curve(plan.style.neck.kind, draft["F"], draft[neck], overarm)

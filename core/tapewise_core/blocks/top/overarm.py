@@ -87,7 +87,7 @@ def _sleeve_slope(draft: Draft, plan: TopPlan) -> Draft:
     if longer > MOVED:
         by = by + mm(longer).called("longer cap")
     drawn = plan.grown.sleeve or plan.grown.cap
-    lift = drawn.lift if drawn else 0.0
+    lift = (drawn.lift if drawn else 0.0) + plan.grown.arm.flatter
     fall = math.degrees(math.atan2(plan.along.y, plan.along.x))
     words = "the sleeve's slope, on along the shoulder's"
     if lift > MOVED:

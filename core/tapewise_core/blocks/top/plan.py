@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from tapewise_core.blocks.top.foot import Foot, foot_of
+from tapewise_core.blocks.top.foot import Foot, foot_of, taken_up
 from tapewise_core.blocks.top.front_side import FrontPlan, front_plan
 from tapewise_core.blocks.top.refusing import check_sleeve
 from tapewise_core.blocks.top.style import TopStyle
@@ -16,7 +16,7 @@ from tapewise_core.parts.grown_arm import Grown, SleeveWish, arm_of, grown
 from tapewise_core.parts.grown_body import BodyShoulder, SideOf, body_shoulder, lift_of, side_of
 from tapewise_core.parts.grown_overarm import Overarm, overarm_of
 from tapewise_core.parts.hem import HEM
-from tapewise_core.parts.shape.bust_room import Room, bust_room
+from tapewise_core.parts.shape.bust_room import Room, fitted_room
 from tapewise_core.parts.shape.grown_drawn import Arm
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine, shoulder_lines
 from tapewise_core.parts.shape.side_dart import apex_from_fold
@@ -51,8 +51,9 @@ class TopPlan:
 
     @property
     def back_hem_fold(self) -> float:
-        """The hem's height on the centre back [mm], lower for a full seat."""
-        return self.foot.fold + self.style.fullness.full_seat.mm
+        """The hem's height on the centre back [mm]: lower for a seat, higher after a fitting."""
+        lower = self.style.fullness.full_seat.mm - self.style.fitted.back_shorter
+        return self.foot.fold + lower
 
     @property
     def back_dart(self) -> WaistDart | None:
@@ -98,7 +99,7 @@ def plan_of(
 
     def arm_for(length: float) -> Arm:
         wish = SleeveWish(length, sleeve.ease.mm, sleeve.hem_ease.mm)
-        return arm_of(body, style.figure, shoulder, wish)
+        return arm_of(body, style.figure, shoulder, wish, style.fitted.flatter)
 
     arm = arm_for(sleeve.length.mm)
     ease = style.trunk.bust_ease.mm
@@ -113,7 +114,7 @@ def plan_of(
     assert drawn is not None, "a grown-on sleeve is either a sleeve or a cap"
     back, front = (overarm_of(line, arm, drawn.along, drawn.hem_top) for line in lines)
     fold = style.trunk.length.mm + lift_of(body, style.figure).mm
-    found = foot(made, fold, style)
+    found = taken_up(foot(made, fold, style), style.fitted.sides_higher)
     return TopPlan(
         body, style, lower, shoulder, side, made, room, lines, (back, front), found,
         front_plan(body, style, side, made, room, found),
@@ -126,4 +127,6 @@ def room_of(body: Body, style: TopStyle, shoulder: BodyShoulder) -> Room:
     if body.has("front_waist_length") and body.has("back_waist_length"):
         drawn = body["back_waist_length"].mm - shoulder.neck.y
         longer = body["front_waist_length"].mm - drawn
-    return bust_room(longer, style.trunk.stretch, style.trunk.bust_room)
+    trunk, fitted = style.trunk, style.fitted
+    found = fitted_room(longer, fitted.front_longer, trunk.stretch, trunk.bust_room)
+    return replace(found, back_raised=found.back_raised + fitted.back_longer)

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.figure_style import FigureStyle, FullnessStyle
+from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.sleeve_style import SleeveStyle
@@ -25,6 +26,7 @@ class TopStyle:
     hem: HemStyle
     fullness: FullnessStyle
     allowances: Allowances
+    fitted: FittedStyle
 
     @classmethod
     def of(cls, style: Style, length: Length | None = None) -> TopStyle:
@@ -37,4 +39,5 @@ class TopStyle:
             HemStyle.of(style),
             FullnessStyle.of(style),
             Allowances.of(style),
+            FittedStyle.of(style),
         )

@@ -32,6 +32,7 @@ from tapewise_core.drafting.piece import EdgeRun, Girth, Pattern, Seam, SeamKind
 from tapewise_core.garments.circle_skirt import SAYS, TITLE
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.fitted_options import SKIRT_FITTED
 from tapewise_core.parts.hanging import hangs, weight
 from tapewise_core.parts.stride import skirt_hem
 from tapewise_core.parts.waist_held import (
@@ -173,6 +174,7 @@ CIRCLE_SKIRT = Garment(
     needs=("waist", "hip"),
     helps=("hip_depth", "waist_to_knee", "waist_to_floor"),
     options=OPTIONS,
+    fitted=SKIRT_FITTED,
     agree=agree,
     draft=draft,
     covers=COVERS,

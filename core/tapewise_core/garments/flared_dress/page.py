@@ -34,6 +34,7 @@ from tapewise_core.parts.belt_pocket import (
     pocket_seam,
 )
 from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
+from tapewise_core.parts.fitted_options import GROWN_ON_FITTED
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, said
@@ -136,6 +137,7 @@ FLARED_DRESS = Garment(
     measured_only=MEASURED_ONLY,
     idle=idle,
     options=OPTIONS,
+    fitted=GROWN_ON_FITTED,
     agree=agree,
     draft=draft,
     covers=COVERS,

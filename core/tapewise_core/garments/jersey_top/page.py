@@ -26,6 +26,7 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.jersey_top import SAYS, TITLE
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.fitted_options import GROWN_ON_FITTED
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
@@ -57,6 +58,7 @@ JERSEY_TOP = Garment(
     measured_only=MEASURED_ONLY,
     idle=_idle,
     options=TOP,
+    fitted=GROWN_ON_FITTED,
     agree=_agree,
     draft=draft,
     covers=COVERS,

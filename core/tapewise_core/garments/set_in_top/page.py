@@ -26,6 +26,7 @@ from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.set_in_top import SAYS, TITLE
 from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.fitted_options import SET_IN_FITTED
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
@@ -54,6 +55,7 @@ SET_IN_TOP = Garment(
     measured_only=(*MEASURED_ONLY, "across_front"),
     idle=idle_below,
     options=OPTIONS,
+    fitted=SET_IN_FITTED,
     agree=agree,
     draft=draft,
     covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE},

@@ -36,6 +36,7 @@ from tapewise_core.garments.skirted_dress.marks import notches_on, waist_marks
 from tapewise_core.garments.skirted_dress.options import OPTIONS, shortened_by
 from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.fitted_options import BODICE_FITTED
 from tapewise_core.parts.hanging import weighs, weight
 from tapewise_core.parts.hem import WAIST_SEAM
 from tapewise_core.parts.stride import skirt_hem
@@ -177,6 +178,7 @@ SKIRTED_DRESS = Garment(
     measured_only=(*MEASURED_ONLY, OVER_SHOULDERS),
     idle=idle,
     options=OPTIONS,
+    fitted=BODICE_FITTED,
     agree=agree,
     draft=draft,
     covers=(COVERS - {ProofId.HIP}) | {ProofId.WAIST},

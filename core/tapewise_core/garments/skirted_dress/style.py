@@ -27,4 +27,8 @@ def bodice_style(body: Body, style: Style, shorter: float) -> TopStyle:
     """Return the style of the top whose hem is the waist seam, shorter by an amount [mm]."""
     top = TopStyle.of(style, body["back_waist_length"] - mm(shorter))
     lifted = top.fullness.front_hem_drop + JoinedStyle.of(style).bust_lift
-    return replace(top, fullness=replace(top.fullness, front_hem_drop=lifted))
+    return replace(
+        top,
+        fullness=replace(top.fullness, front_hem_drop=lifted),
+        fitted=replace(top.fitted, sides_higher=0.0),  # that is the skirt's hem
+    )

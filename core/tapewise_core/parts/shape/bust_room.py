@@ -7,7 +7,7 @@ where it is not measured nothing is made longer.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from tapewise_core.text.told import Told, said
@@ -107,6 +107,20 @@ def bust_room(front_longer: float | None, stretch: float, wish: Wish = Wish.AUTO
     return _rest(front_longer, raised, rest, stretch, wish)
 
 
+def fitted_room(
+    front_longer: float | None, found: float, stretch: float, wish: Wish = Wish.AUTO
+) -> Room:
+    """Share out a surplus and what fittings ``found`` besides [mm].
+
+    What was found at a fitting is drawn even where nothing else of a surplus is wanted.
+    """
+    if not found:
+        return bust_room(front_longer, stretch, wish)
+    if wish is Wish.NONE:
+        return bust_room(found, stretch)
+    return bust_room((front_longer or 0.0) + found, stretch, wish)
+
+
 def _rest(whole: float, raised: float, rest: float, stretch: float, wish: Wish) -> Room:
     """What is beyond the raise."""
     eases = easable(stretch)
@@ -123,16 +137,7 @@ def _rest(whole: float, raised: float, rest: float, stretch: float, wish: Wish) 
 def _with_left(room: Room, left: float) -> Room:
     if left <= 0.5:
         return room
-    return Room(
-        room.surplus,
-        room.raised,
-        room.back_raised,
-        room.eased,
-        room.dart,
-        room.gathered,
-        left,
-        (_left(left),),
-    )
+    return replace(room, left=left, told=(_left(left),))
 
 
 def _undrawn(front_longer: float | None) -> Room:

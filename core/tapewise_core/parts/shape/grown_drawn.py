@@ -38,7 +38,8 @@ class Arm:
     """What is asked of the sleeve: lengths from the shoulder's end, whole girths with ease [mm].
 
     ``fall`` is how steeply the body's shoulder lies in the draft [degrees under level],
-    ``place`` how far down the upper arm is measured.
+    ``place`` how far down the upper arm is measured, ``flatter`` how much nearer to level a
+    fitting laid the sleeve [degrees].
     """
 
     neck: Point
@@ -48,6 +49,7 @@ class Arm:
     upper: float
     hem: float
     place: float
+    flatter: float = 0.0
 
     @property
     def is_long(self) -> bool:
@@ -112,6 +114,6 @@ class Sleeve:
 
 def overarm(arm: Arm, lift: float) -> tuple[Vector, Vector]:
     """Return the direction of the overarm beyond the shoulder's end, and square to it, downward."""
-    fall = math.radians(max(arm.fall - lift, min(FLATTEST, arm.fall)))
+    fall = math.radians(max(arm.fall - lift - arm.flatter, min(FLATTEST, arm.fall)))
     along = Vector(math.cos(fall), math.sin(fall))
     return along, along.square()

@@ -67,6 +67,8 @@ def set_in(wish: SetInWish) -> SetIn:
     if wish.drop is None:
         for _ in range(PASSES):
             drawn = _settled(_deep_enough(drawn))
+    if wish.found.underarm_lower:
+        drawn = _settled(replace(drawn, drop=max(drawn.drop + wish.found.underarm_lower, 0.0)))
     return finished(drawn)
 
 
@@ -119,8 +121,7 @@ def _deep_enough(drawn: Drawn) -> Drawn:
 
 def _for_sleeve(wish: SetInWish, at: Callable[[float], Drawn], drop: float) -> float:
     """Where the sleeve's width can not be had: deeper for a wider one, higher for a slimmer."""
-    ease = wish.fit.sleeve_ease if wish.sleeve_ease is None else wish.sleeve_ease
-    width = wish.upper_arm + ease
+    width = wish.upper_arm + wish.longer_ease
     least, widest = at(drop).reach
     if widest < width - 1:
         return deepened(lambda drop: at(drop).reach[1], drop, width, wish.fit.deepest)
@@ -190,4 +191,4 @@ def _sleeve(drawn: Drawn) -> Cap:
         height = drawn.underarm - drawn.back.shoulder.y
         lengths = drawn.front.length, drawn.back.length
         ease = unasked_ease(*lengths, wish.upper_arm, height, low, low + SLEEVE_EASE_RANGE)
-    return _cap(drawn, wish.upper_arm + ease)
+    return _cap(drawn, wish.upper_arm + ease + wish.found.sleeve_wider)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from tapewise_core.geometry.point import Point
@@ -24,6 +24,26 @@ from tapewise_core.parts.shape.underarm import (
     Narrowed,
     narrowed,
 )
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """What fittings found [mm]: ``underarm_lower`` and ``sleeve_wider`` move what was searched
+    for; ``bust_forward`` and ``hip_forward`` are width that a half back gives a half front."""
+
+    underarm_lower: float = 0.0
+    sleeve_wider: float = 0.0
+    bust_forward: float = 0.0
+    hip_forward: float = 0.0
+
+    def shared(self, share: Share) -> Share:
+        """Return the shares with what the back gives the front."""
+        bust, hip = share.bust + self.bust_forward, share.hip + self.hip_forward
+        return replace(share, bust=bust, hip=hip)
+
+
+NOTHING_FOUND = Found()
+"""Where there was no fitting."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +75,13 @@ class SetInWish:
     drop: float | None = None
     lower: float = 0.0
     shorter: float = SHORTER
+    found: Found = NOTHING_FOUND
+
+    @property
+    def longer_ease(self) -> float:
+        """The sleeve's ease that is asked, or the fit's own, and what fittings found [mm]."""
+        ease = self.fit.sleeve_ease if self.sleeve_ease is None else self.sleeve_ease
+        return ease + self.found.sleeve_wider
 
 
 def seam_at(wish: SetInWish, drop: float) -> SideSeam:
@@ -85,7 +112,7 @@ class Drawn:
         """The front's and the back's shares of the seam."""
         at, cup = self.seam.at, self.wish.cup
         hip = self.wish.levels.hip.depth
-        return share(cup, 0.0, at.bust, hip, cupped=cup > 0)
+        return self.wish.found.shared(share(cup, 0.0, at.bust, hip, cupped=cup > 0))
 
     @cached_property
     def narrower(self) -> Narrowed:

@@ -1,0 +1,183 @@
+"""What a fitting taught is kept with the person, used by later drafts, and can be taken away."""
+
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+from fitted_pieces import WHO
+from making import DAY
+
+from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.profiles.fitted import Adjustment
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.drafting import draft
+from tapewise_core.tasks.fitting import kept, line_of, read_amount, seen, tried, tube_told, without
+from tapewise_core.tasks.people import store
+from tapewise_core.tasks.record import record, record_text
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
+
+THIRD = date(2026, 3, 3)
+CM = Reader(Unit.CM)
+
+
+def found(key: str = "back-neck-stands-off", answer: str = "above") -> Adjustment:
+    """What a fitting on a jersey top found."""
+    return tried(WHO, seen("jersey-top", key, answer), 0.5, day=THIRD).adjustment
+
+
+def test_a_later_draft_of_any_garment_uses_it_and_says_so() -> None:
+    """In the instructions, on the label and in the record, with the day of the fitting."""
+    who = kept(WHO, found())
+    for garment in ("jersey-top", "flared-dress", "set-in-top"):
+        drafted = draft(who, garment, {}, made=DAY)
+        words = "after the fitting of 3 March: back neck raised 0.5 cm"
+        assert drafted.fitted == (words,)
+        assert words in drafted.drawings()[0].description.replace("; ", " ")
+        assert drafted.reader.spell(drafted.pattern.remarks[0]) == f"A{words[1:]}."
+        assert drafted.fingerprint != draft(WHO, garment, {}, made=DAY).fingerprint
+        (row,) = record(drafted, ())["adjustments"]  # type: ignore[misc]
+        assert (row["what"], row["amount"], row["used"]) == ("back-neck-raised", 0.5, True)
+        assert (row["date"], row["why"]) == ("2026-03-03", None)
+
+
+def test_a_garment_without_a_way_for_it_says_why() -> None:
+    """It is listed as not used, and the garment is as it was."""
+    who = kept(WHO, found())
+    drafted, plain = (draft(one, "circle-skirt", {}, made=DAY) for one in (who, WHO))
+    says = "Found at a fitting and not used here: back neck raised 0.5 cm, because the circle "
+    assert drafted.reader.spell(drafted.pattern.remarks[0]) == f"{says}skirt has no neckline."
+    assert drafted.fingerprint == plain.fingerprint
+    assert drafted.fitted == ()
+
+
+def test_what_cannot_be_drawn_is_left_out_alone() -> None:
+    """A shoulder that cannot go so far forward leaves the other adjustments in the draft."""
+    days = [THIRD + timedelta(days) for days in range(3)]
+    forward = [Adjustment(what="shoulder-forward", amount=1.5, date=day) for day in days]
+    who = WHO.having(adjustments=(*forward, found()))
+    drafted = draft(who, "jersey-top", {"sleeve": "cap"}, made=DAY)
+    assert [one.used for one in drafted.applied] == [True, False, False, True]
+    assert "forward-shoulder" in CM.spell(drafted.applied[1].why)
+
+
+def test_nobody_else_and_a_newer_version_do_no_harm() -> None:
+    """A change that this version does not know is told and left alone."""
+    who = WHO.having(adjustments=(Adjustment(what="hem of glass", amount=1.0),))
+    drafted = draft(who, "jersey-top", {}, made=DAY)
+    assert not drafted.applied[0].used
+    assert "knows no change of that name" in CM.spell(drafted.pattern.remarks[0])
+
+
+def test_fittings_add_up_and_taking_one_away_brings_the_old_draft_back() -> None:
+    """To the byte, whichever is taken."""
+    first, second = found(), found("front-neck-chokes", "front")
+    one, both = kept(WHO, first), kept(kept(WHO, first), second)
+    texts = [record_text(draft(who, "jersey-top", {}, made=DAY), ()) for who in (WHO, one, both)]
+    assert len(set(texts)) == 3
+    back, gone = without(both, 2)
+    assert gone == second
+    assert record_text(draft(back, "jersey-top", {}, made=DAY), ()) == texts[1]
+    plain, _ = without(back, 1)
+    assert record_text(draft(plain, "jersey-top", {}, made=DAY), ()) == texts[0]
+    with pytest.raises(OptionError, match="There is no adjustment 3; there are 2"):
+        without(both, 3)
+
+
+def test_one_fitting_changes_no_more_than_two_centimetres_at_a_place() -> None:
+    """The same change at one fitting is added up; more than 2 cm says measure again."""
+    one = Adjustment(what="front-longer", amount=1.5, date=THIRD, garment="jersey-top")
+    more = one.model_copy(update={"amount": 0.5})
+    assert [row.amount for row in kept(kept(WHO, one), more).adjustments] == [2.0]
+    with pytest.raises(OptionError, match=r"2\.1 cm at one fitting.*take it again"):
+        kept(kept(WHO, one), one.model_copy(update={"amount": 0.6}))
+    later = one.model_copy(update={"date": DAY})
+    assert len(kept(kept(WHO, one), later).adjustments) == 2
+
+
+def test_amounts_are_typed_within_the_limits_and_refused_beyond() -> None:
+    """In the reader's unit; what was told passes as it was told."""
+    remedy = seen("jersey-top", "back-neck-stands-off", "above").remedy
+    assert remedy is not None
+    assert read_amount(remedy, "0.5", Unit.CM) == 0.5
+    assert read_amount(remedy, "3/8", Unit.IN) == pytest.approx(0.95, abs=0.01)
+    with pytest.raises(OptionError) as fault:
+        read_amount(remedy, "3", Unit.CM)
+    assert CM.spell(fault.value.told) == (
+        "At one fitting this is changed by 0.3 cm to 1 cm, and not by 3 cm."
+    )
+    with pytest.raises(ReadingError):
+        read_amount(remedy, "a bit", Unit.CM)
+    band = seen("jersey-top", "band-puckers").remedy
+    assert band is not None
+    assert read_amount(band, "4 %", Unit.CM) == 4.0
+
+
+def test_a_question_must_be_answered() -> None:
+    """The sentence has the question and its answers; near names are offered."""
+    with pytest.raises(OptionError, match=r"lifted a little\? Answer yes: .*; no: "):
+        seen("jersey-top", "front-neck-gapes")
+    with pytest.raises(OptionError, match=r"“maybe” is no answer for front-neck-gapes"):
+        seen("jersey-top", "front-neck-gapes", "maybe")
+    with pytest.raises(OptionError, match="did you mean band-waves"):
+        seen("jersey-top", "band-wave")
+
+
+def test_a_cause_that_no_pattern_mends_is_advice() -> None:
+    """Cloth that spirals is not drafted away, and a sleeve that is cut on has no pitch."""
+    with pytest.raises(OptionError, match="Wash the cloth"):
+        tried(WHO, seen("set-in-top", "sleeve-twists", "cloth"))
+    other = seen("jersey-top", "sleeve-twists", "sleeve")
+    assert other.remedy is None
+    with pytest.raises(OptionError, match="no armhole of its own"):
+        tried(WHO, other)
+
+
+def test_a_proposal_breaks_no_proof_where_less_would_not() -> None:
+    """The least is proposed where the middle would fail; what moves is told before and after."""
+    trial = tried(WHO, seen("jersey-top", "band-waves", "all"), day=THIRD)
+    assert trial.failing == () or trial.adjustment.amount == 3.0
+    names = {name: (old, new) for name, old, new in trial.moved}
+    old, new = names["neckband length"]
+    assert new < old
+    overlay = trial.overlay()
+    assert {ink.part for ink in overlay.inks if ink.part} == {"back", "front", "neckband"}
+
+
+def test_it_is_in_the_file_in_history_and_in_copies(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Saved, merged with another window's change, restored and copied like a measure."""
+    monkeypatch.setenv("TAPEWISE_DATA", str(tmp_path))
+    store.save(WHO)
+    base = store.load(WHO.name)
+    other = store.keep(base.with_value("hip", 100.0), base).profile
+    now = store.keep(kept(base, found()), base).profile
+    assert (now.adjustments[0].what, now.values()["hip"].cm) == ("back-neck-raised", 100.0)
+    assert store.states(WHO.name)[1].profile == other
+    store.restore_state(WHO.name, "2")
+    assert store.load(WHO.name).adjustments == ()
+    store.restore_state(WHO.name, "2")
+    again = store.load(WHO.name)
+    assert Profile.from_text(again.text()).adjustments == now.adjustments
+    gone, _ = without(again, 1)
+    assert store.keep(gone, again).profile.adjustments == ()
+
+
+def test_a_list_tells_what_when_and_on_what() -> None:
+    """The year is told where it is another one."""
+    one = found()
+    assert CM.spell(line_of(one, DAY)) == (
+        "back neck raised 0.5 cm (after the fitting of 3 March, jersey-top)"
+    )
+    assert "3 March 2026" in CM.spell(line_of(one, date(2027, 1, 1)))
+
+
+def test_a_tube_is_advised_where_estimates_decide() -> None:
+    """Of girths that were not measured; nothing where all were."""
+    who = WHO
+    assert tube_told(draft(who, "jersey-top", {}, made=DAY)) == ()
+    guessed = who.without("hip")
+    words = CM.spell(tube_told(draft(guessed, "jersey-top", {}, made=DAY)))
+    assert "hip is estimated" in words
+    assert "tube of cheap jersey" in words
