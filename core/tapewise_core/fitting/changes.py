@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from tapewise_core.fitting.change import Change, Measured, Way
 
-NO_FRONT = "has no front with a neck and a bust"
+NO_FRONT = "has no front over the bust"
 NO_NECK = "has no neckline"
 NO_BAND = "has no neckband whose length could change"
 NO_SHOULDER = "has no shoulders"
@@ -15,8 +15,8 @@ NO_ARMHOLE = "has no armhole of its own: its sleeves, if any, are cut in one wit
 NO_SHARES = "has one side line for back and front, which cannot be shared out otherwise"
 NO_SLEEVE = "has no sleeve"
 NO_WAIST = "has no waist seam"
-NO_HEM = "has no hem that could be taken up at the sides"
-NO_CENTRE = "has no centre front or back that could be longer than its sides"
+NO_HEM = "takes no change of its hem at the sides alone"
+NO_CENTRE = "takes no change of length at the centre alone"
 
 
 def _one(key: str, says: str, lacks: str, *ways: Way) -> Change:
