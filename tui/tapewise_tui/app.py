@@ -228,6 +228,21 @@ class TapewiseApp(App[None], inherit_bindings=False):
         else:
             self.push_screen(StepsDialog(hand_steps(made), self.desk.unit))
 
+    def action_cloth(self) -> None:
+        """Show how the pieces of what lies on the desk lie on the cloth."""
+        page = self.page
+        if page is None or self.screen is not page:
+            return
+        from tapewise_tui import drafting
+        from tapewise_tui.dialogs.lay import LayDialog
+
+        page.keep_typed()
+        made = drafting.drafted(self.desk)
+        if isinstance(made, str):
+            page.warn(made)
+        else:
+            self.push_screen(LayDialog(self.desk), lambda _: page.show())
+
     def action_look(self) -> None:
         """Change between chalk on cloth and ink on paper."""
         names = [theme.name for theme in THEMES]

@@ -12,7 +12,8 @@ from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
 from tapewise_tui.widgets.choice_line import ChoiceLine
 
-GARMENT, LIKE, MACHINES, FOLD, ALL = "garment", "like", "machines", "fold", "all"
+GARMENT, LIKE, MACHINES = "garment", "like", "machines"
+FOLD, BUY, ALL = "fold", "buy", "all"
 """Keys of the lines that are no options."""
 
 SAYS = {
@@ -22,6 +23,7 @@ SAYS = {
     MACHINES: "Which machines you have; stitches, and how far seams stretch, follow from it. "
     "Enter changes it.",
     FOLD: "Works out the stretch from two pins and a ruler. Enter begins.",
+    BUY: "How the pieces lie on the cloth, and how much of it to buy. Enter or Ctrl+R shows it.",
     ALL: "Enter or Ctrl+L shows them; F5 finds one by its letters.",
 }
 """What is told of lines that are no options."""
@@ -50,6 +52,8 @@ def _options(rows: list[OptionRow], headed: bool) -> Iterator[ChoiceLine]:
         yield ChoiceLine(row.key, row.label, row.value, row.choices, mark=row.asked)
         if row.key == "stretch":
             yield ChoiceLine(FOLD, "  try your cloth", "…", opens=True)
+        if row.key == "cloth-width":
+            yield ChoiceLine(BUY, "  how much to buy", "…", opens=True)
 
 
 def _rest(desk: Desk, rows: tuple[OptionRow, ...], every: bool) -> Iterator[ChoiceLine]:

@@ -48,6 +48,9 @@ KEYS: Mapping[str, Key] = {
     "steps": Key(
         "f12", "app.steps", "Steps", "how to draft it by hand, a picture for each step", 8
     ),
+    "cloth": Key(
+        "ctrl+r", "app.cloth", "Cloth", "how the pieces lie on the cloth, and how much to buy", 6
+    ),
     "delete": Key("delete", "delete", "Delete", "delete what is marked, once you said yes", 5),
     "undo": Key("ctrl+z", "app.undo", "Undo", "take the last change back", 9),
     "redo": Key("ctrl+y", "app.redo", "Redo", "make it again", 10),

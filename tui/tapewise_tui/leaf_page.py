@@ -21,7 +21,7 @@ NOTHING = Thing("", (), ())
 class LeafPage(Page):
     """One thing a page; the first that is not done when it is opened."""
 
-    BINDINGS = keys.of("find", "steps", table="everything to do, on one sheet")
+    BINDINGS = keys.of("find", "steps", "cloth", table="everything to do, on one sheet")
 
     draft: Drafted | None = None
     chores: tuple[Chores, ...] = ()

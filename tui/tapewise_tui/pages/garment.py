@@ -40,6 +40,7 @@ class GarmentPage(Page):
         "piece",
         "find",
         "steps",
+        "cloth",
         "all",
         on="on to the proofs",
         take="make the change that a failing proof offers",
@@ -102,6 +103,7 @@ class GarmentPage(Page):
             choosing.MACHINES: self._machines,
             choosing.FOLD: self._fold,
             choosing.LIKE: lambda: liking.begin(self, self._kept),
+            choosing.BUY: self._cloth,
             choosing.ALL: self.action_all,
         }
         line = self.query_one(Choices).at
@@ -221,6 +223,9 @@ class GarmentPage(Page):
             return
         made = drafting.with_mend(self.desk.work, proof)
         self._kept(drafting.mend_words(proof, self.desk.unit), made)
+
+    def _cloth(self) -> None:
+        self.app.call_later(self.run_action, "app.cloth")
 
     def _fold(self) -> None:
         self.app.push_screen(FoldDialog(self.desk.unit), self._folded)

@@ -36,6 +36,7 @@ class ProvePage(Page):
     BINDINGS = keys.of(
         "find",
         "steps",
+        "cloth",
         back="back to the garment",
         on="on to writing the files",
         take="make the change that the proof offers",

@@ -39,7 +39,7 @@ class SavePage(Page):
         "check the square of 100 mm or 4 in with a ruler before you cut. What your printer or "
         "roll asks for is typed beside the usual sizes; left empty, those hold."
     )
-    BINDINGS = keys.of("find", "write", "open", "steps", on="on to the list to tick")
+    BINDINGS = keys.of("find", "write", "open", "steps", "cloth", on="on to the list to tick")
 
     class Progress(Message):
         """A worker is at some file."""

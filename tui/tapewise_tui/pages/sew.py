@@ -34,6 +34,7 @@ class SewPage(Page):
     BINDINGS = keys.of(
         "find",
         "steps",
+        "cloth",
         on="on to cutting out, piece by piece",
         table="the piece or the step marked alone, with its picture",
     )

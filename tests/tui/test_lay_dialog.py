@@ -1,0 +1,41 @@
+"""The lay in the app: how much to buy, and how the pieces lie."""
+
+from __future__ import annotations
+
+import pytest
+from walking import Walk, walk
+
+from tapewise_core.tasks import work
+from tapewise_core.tasks.people import person, store
+
+NAME = "Marta Lindqvist"
+
+
+@pytest.mark.parametrize("size", [(60, 15), (80, 24)], ids=str)
+def test_the_lay_is_shown_from_any_page_after_the_measures(size: tuple[int, int]) -> None:
+    """What to buy, every piece by its number, and back with Escape; where it does not fit, that is
+    said first, and marked as wrong."""
+    store.save(person(NAME))
+    work.save(work.Work(NAME, garment="set-in-top", page="cut", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for page in ("cut", "prove"):
+            at.app.go(page)
+            await at.settle()
+            await at.press("ctrl+r")
+            told = at.text()
+            assert "buy" in told
+            for piece in ("1 Back", "2 Front", "3 Sleeve (2)", "4 Neckband"):
+                assert piece in told
+            await at.press("escape")
+            assert at.app.screen is at.page
+        desk = at.app.desk
+        desk.change("narrow", made=desk.work.with_option("cloth-width", "50 cm"))
+        at.app.go("garment")
+        await at.settle()
+        at.page.found("buy")
+        await at.press("enter")
+        assert "! DO NOT BUY YET" in at.text()
+
+    walk(steps, size)
