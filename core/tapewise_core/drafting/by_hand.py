@@ -8,7 +8,7 @@ from the true curve (:mod:`geometry.hand_points`), for whoever is told the draft
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import count, pairwise
 
 from tapewise_core.drafting.curve_steps import Curve
@@ -18,6 +18,7 @@ from tapewise_core.drafting.guide_steps import Beside, off_line
 from tapewise_core.drafting.steps import Straight, Trace
 from tapewise_core.drafting.tracing import trimmed
 from tapewise_core.drafting.ways import way_of
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import nearest
 from tapewise_core.geometry.hand_points import bent_points, runs
 from tapewise_core.geometry.path import Path

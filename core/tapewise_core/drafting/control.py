@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import combinations
 
 from tapewise_core.drafting.curve_steps import Curve, Round
@@ -14,6 +13,7 @@ from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.piece import EdgeRun, Pattern, Seam, SeamKind
 from tapewise_core.drafting.steps import Straight
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path
 from tapewise_core.paper.document import Block, Document, Heading, Paragraph, Table
 from tapewise_core.text.told import LineName

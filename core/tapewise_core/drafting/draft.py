@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from tapewise_core.drafting.curve_steps import Curve
@@ -17,6 +17,7 @@ from tapewise_core.drafting.steps import (
     Straight,
     Trace,
 )
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, LEFT, RIGHT, UP, Point
 from tapewise_core.text.told import Part, Told

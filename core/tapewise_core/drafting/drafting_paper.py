@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from types import MappingProxyType
 
 from tapewise_core.drafting.marks import NotchMark
 from tapewise_core.errors import DraftError
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 

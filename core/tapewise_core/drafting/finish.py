@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import SAME
@@ -12,6 +12,7 @@ from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.notch_step import Notches
 from tapewise_core.drafting.outline_step import Outline
 from tapewise_core.drafting.piece import Edge, Notch, Piece
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import ruled
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import Length, mm

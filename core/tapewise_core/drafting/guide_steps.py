@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.side_words import side_word
 from tapewise_core.drafting.steps import Stated
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.text.told import LineName, Told, joined, said

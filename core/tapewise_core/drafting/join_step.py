@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.steps import Stated, spoken
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
 from tapewise_core.text.told import Told
 

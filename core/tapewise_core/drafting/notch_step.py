@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.marks import NotchMark
 from tapewise_core.drafting.steps import Stated
+from tapewise_core.frozen import dataclass
 from tapewise_core.text.told import Told
 
 

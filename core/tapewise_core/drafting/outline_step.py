@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.marks import Finished
 from tapewise_core.drafting.steps import Stated, listed
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import Length

@@ -6,11 +6,11 @@ Geometry and wording of one act stand side by side, so that they cannot drift.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Protocol
 
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.errors import DraftError
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.text.told import LineName, Told, said

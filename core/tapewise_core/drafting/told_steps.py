@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.steps import Step
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Vector
 from tapewise_core.text.told import Reader
 

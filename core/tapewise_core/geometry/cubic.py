@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import lru_cache
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.gauss import NODES, WEIGHTS
 from tapewise_core.geometry.pen import Pen
 from tapewise_core.geometry.point import Point, Vector

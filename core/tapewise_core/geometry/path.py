@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 from itertools import pairwise
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.segments import Cubic, Line, Pen, Segment
 

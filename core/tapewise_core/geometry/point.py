@@ -6,7 +6,8 @@ x runs to the right and y runs down the paper, as the drafter looks at it.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+
+from tapewise_core.frozen import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.cubic import Cubic
 from tapewise_core.geometry.pen import Pen
 from tapewise_core.geometry.point import Point, Vector

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from enum import StrEnum
 from types import MappingProxyType
 
 from tapewise_core.errors import MissingMeasure
+from tapewise_core.frozen import dataclass
 from tapewise_core.units import Length, named
 
 

@@ -9,9 +9,10 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point

@@ -8,9 +8,9 @@ crown; paths come in mm like all paths.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.segments import Cubic

@@ -10,7 +10,7 @@ bounds are common practice.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from tapewise_core.frozen import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.paper.footing import Footing
 from tapewise_core.paper.grid import Cell
 from tapewise_core.paper.settling import THIN, Cost, Laid

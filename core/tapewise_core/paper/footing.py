@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import product
 
 import numpy as np
 from numpy.typing import NDArray
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box
 from tapewise_core.paper.grid import Near
 from tapewise_core.paper.lattice import Flags, Floats, Lattice, Whole

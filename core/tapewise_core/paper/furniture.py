@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import product
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import DOWN, RIGHT, Point, Vector
 from tapewise_core.paper.drawing import Dash, Ink, Layer, TextLine

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from enum import IntEnum
 from itertools import pairwise
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Ink, Stroke
 

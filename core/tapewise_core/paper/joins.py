@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import count, pairwise, product
 from string import ascii_uppercase
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.grid import Grid, Near
 from tapewise_core.paper.packing import BORDER

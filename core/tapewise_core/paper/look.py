@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.paper.drawing import Dash, Layer
 
 FAMILY = "'DejaVu Sans', Verdana, 'Liberation Sans', Arial, Helvetica, sans-serif"

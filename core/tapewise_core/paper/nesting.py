@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.packing import BORDER, GAP, ink_box

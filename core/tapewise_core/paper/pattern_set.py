@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.paper.document import Document
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.text.told import Reader

@@ -7,7 +7,7 @@ blank, because printers leave 3 to 6.4 mm (common practice).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from tapewise_core.frozen import dataclass
 
 MARGIN = 10.0
 """Left blank all round [mm]."""

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Vector
 from tapewise_core.paper.drawing import Ink, Layer, Stroke, TextLine

@@ -6,8 +6,9 @@ Pure geometry in the millimetres of the back's draft, from the body and the view
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, Point, Vector

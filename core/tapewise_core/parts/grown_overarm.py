@@ -6,8 +6,7 @@ stays as wide as asked. Every such seam is made as long as the plain one, at its
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.shape.curves import warped

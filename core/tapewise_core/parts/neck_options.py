@@ -6,8 +6,8 @@ Amounts are common practice in the trade.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import overarm_fall
 from tapewise_core.parts.figure_style import FigureStyle

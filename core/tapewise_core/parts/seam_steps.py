@@ -6,10 +6,9 @@ the waist and the hip.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.ways import HELP
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point

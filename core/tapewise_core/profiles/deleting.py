@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
 from tapewise_core.errors import FilesError
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles import trash
 from tapewise_core.profiles.entries import Entry
 from tapewise_core.profiles.files import reason, sync_folder

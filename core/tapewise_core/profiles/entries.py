@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, TapewiseError
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles import index
 from tapewise_core.profiles.files import STRAY, read_file, reason
 from tapewise_core.profiles.index import Known

@@ -8,11 +8,11 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, OptionError, ProfileError
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles.files import put, reason
 from tapewise_core.profiles.folders import private
 from tapewise_core.profiles.profile import Profile

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from pathlib import Path
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles import rules
 from tapewise_core.profiles.files import read_file
 from tapewise_core.profiles.memory import remembered

@@ -6,9 +6,9 @@ to something else, is a ``Clash``: it stays as it is on file until somebody says
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles.profile import Profile, Reading
 
 _SIMPLE = ("name", "unit", "reference", "waist_site", "age")

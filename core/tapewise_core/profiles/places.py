@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import datetime
 from itertools import count
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, TapewiseError
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles import history
 from tapewise_core.profiles.entries import Entry, entries_in
 from tapewise_core.profiles.files import read_file, reason, write_file

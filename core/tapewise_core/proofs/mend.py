@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.text.told import OptionKey, Told, joined, said
 
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.proofs.proof import SURE_ENOUGH, Proof
 from tapewise_core.text.told import Told, said

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.statistics.given import Given, given

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
 from operator import mul
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.statistics.population import WEIGHT, Population
 
 Row = list[float]

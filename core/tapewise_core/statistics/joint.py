@@ -9,8 +9,8 @@ from __future__ import annotations
 import math
 import random
 from collections.abc import Mapping
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.statistics.given import Row, given
 from tapewise_core.statistics.population import Population, population

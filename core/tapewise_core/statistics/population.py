@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Any
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.statistics.scale import Scale
 

@@ -7,8 +7,8 @@ printed by ``python -m tapewise_core.statistics.proving``.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference, WaistSite
 
 WOMEN, MEN = Reference.WOMEN, Reference.MEN

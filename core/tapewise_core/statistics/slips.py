@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.digits import mistyped_from, short_of_a_digit, swapped
 from tapewise_core.statistics.doubts import Doubt, normal

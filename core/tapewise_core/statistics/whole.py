@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.doubts import WARNING
 from tapewise_core.statistics.given import given

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from types import MappingProxyType
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.style.kind import Value, ValueKind, value_told
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length

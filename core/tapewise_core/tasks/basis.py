@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
 from tapewise_core.tasks.fingerprint import LONG, SIGNS, signs_of
 

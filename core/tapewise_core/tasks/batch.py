@@ -9,12 +9,13 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, replace
 from datetime import date
 from pathlib import Path
 
 from tapewise_core import __version__
 from tapewise_core.errors import FilesError
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles.files import put, reason
 from tapewise_core.profiles.profile import id_of_name
 from tapewise_core.profiles.slug import marked_slug, slug

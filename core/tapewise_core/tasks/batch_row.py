@@ -7,11 +7,12 @@ from __future__ import annotations
 
 import traceback
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.proof import SURE_ENOUGH
 from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper

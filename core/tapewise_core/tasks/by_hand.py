@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from tapewise_core.drafting.picturing.scene import Scene, scenes
 from tapewise_core.drafting.told_steps import ToldStep, told_steps
+from tapewise_core.frozen import dataclass
 from tapewise_core.tasks.drafting import Drafted
 
 CORNER = (

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import accumulate
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.sewing.checklist import of_the_cloth
 from tapewise_core.tasks.basis import Basis, after

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from tapewise_core.errors import ProfileError, ReadingError
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Origin, Reference, WaistSite
 from tapewise_core.measures.catalogue import BY_KEY, measure, near_measures
 from tapewise_core.measures.reading import read

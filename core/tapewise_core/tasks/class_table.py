@@ -11,10 +11,10 @@ import csv
 import io
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from tapewise_core.errors import FilesError
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.profiles.files import LARGEST_FILE, file_bytes

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable
-from dataclasses import dataclass
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, TapewiseError
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles import store
 from tapewise_core.profiles.files import put, reason
 from tapewise_core.profiles.profile import Profile

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
 from shlex import quote
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles import store
 from tapewise_core.profiles.folders import alone
 from tapewise_core.tasks import settings, work_files

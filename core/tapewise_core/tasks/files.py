@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from dataclasses import replace as changed
 from functools import cache
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
 from tapewise_core.errors import ForeignFilesError, PaperError
+from tapewise_core.frozen import dataclass
 from tapewise_core.paper.document import Document, Figure, FillIn, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet, piece_name

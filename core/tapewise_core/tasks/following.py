@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import TapewiseError
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.worn import Many, body_side
 from tapewise_core.tasks.doubt import Doubt

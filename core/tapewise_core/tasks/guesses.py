@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.frozen import dataclass
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.body import Body
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import os
 from collections.abc import Collection
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from types import MappingProxyType
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body, Origin, Reference, Value
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.measures.finding import Finding, Severity

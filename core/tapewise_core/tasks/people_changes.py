@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from tapewise_core.errors import OptionError
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES, measure, near_measures
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.measures.reading import read

@@ -8,10 +8,11 @@ from __future__ import annotations
 
 import json
 import os
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, replace
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, OptionError
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles.files import aside_of, keep_beside, put, reason, why
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.sewing.machines import Machine, read_machines

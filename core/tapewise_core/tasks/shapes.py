@@ -6,8 +6,9 @@ A key is added by adding its row; the JSON schema follows from the same rows.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from typing import Generic, TypeVar
+
+from tapewise_core.frozen import dataclass
 
 JsonType = Mapping[str, object]
 """What a value may be, as a piece of JSON schema."""

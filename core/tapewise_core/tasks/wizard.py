@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.frozen import dataclass
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body, Value

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from pathlib import Path
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles.files import why
 from tapewise_core.profiles.memory import remembered
 from tapewise_core.tasks import work_files

@@ -6,7 +6,7 @@ for every reader.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from tapewise_core.frozen import dataclass
 
 
 @dataclass(frozen=True, slots=True)

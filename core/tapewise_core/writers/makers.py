@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from tapewise_core.errors import OptionError
+from tapewise_core.frozen import dataclass
 from tapewise_core.paper import sizes
 from tapewise_core.paper.cutting_out import cut_only
 from tapewise_core.paper.document import Document

@@ -15,10 +15,10 @@ import os
 import shutil
 import tempfile
 from collections.abc import Collection, Iterator, Mapping
-from dataclasses import dataclass
 from pathlib import Path
 
 from tapewise_core.errors import FilesError
+from tapewise_core.frozen import dataclass
 from tapewise_core.writers.files import made_folder, refuse_blocked, safe, says, unmake, write_aside
 
 PLAN = "plan.json"

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Girth, Piece
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import DOWN, Point, Vector
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.neck_options import BEYOND_NECK, own_half_width

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.blocks.top.foot import Foot, curve_end
 from tapewise_core.blocks.top.style import TopStyle
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.grown_arm import Grown
 from tapewise_core.parts.grown_body import SideOf

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from types import MappingProxyType
 
 from tapewise_core.blocks.top.levels import girths_of, levels_of
@@ -12,6 +12,7 @@ from tapewise_core.blocks.top.seams import body_seams, facts, lengths, side_join
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece, Seam
+from tapewise_core.frozen import dataclass
 from tapewise_core.parts.darts import dart_seams
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
@@ -12,6 +11,7 @@ from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.marks import Finished, NotchMark
 from tapewise_core.drafting.outline_step import Outline
 from tapewise_core.drafting.steps import Step
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point

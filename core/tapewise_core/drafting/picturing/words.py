@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from tapewise_core.drafting.picturing.ground import Place
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import TextLine
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from itertools import pairwise
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm

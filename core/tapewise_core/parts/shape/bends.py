@@ -8,8 +8,8 @@ slope asked at the other end, and bends once each way.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.roots import most

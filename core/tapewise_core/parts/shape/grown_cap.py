@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import LEFT, Point, Vector
 from tapewise_core.parts.shape.grown_drawn import Arm, Trunk, overarm

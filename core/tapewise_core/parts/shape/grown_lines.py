@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector, crossing
 from tapewise_core.parts.shape.grown_drawn import CORNER_DOWN, Arm, Sleeve

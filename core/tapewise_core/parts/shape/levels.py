@@ -8,9 +8,9 @@ women predicted to 0.2 cm [ansur1]), so halfway there it is midway between the t
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from itertools import pairwise
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm

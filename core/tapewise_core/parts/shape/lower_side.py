@@ -8,9 +8,10 @@ across points are moved until both halves are as long as the other side's.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import DOWN, Point
 from tapewise_core.geometry.roots import root
 from tapewise_core.parts.shape.armhole import Armhole, armhole_through, with_bottom

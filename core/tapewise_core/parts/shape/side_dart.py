@@ -9,8 +9,8 @@ equal however the seam leans (exact).
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, Point, Vector

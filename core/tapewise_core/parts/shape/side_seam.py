@@ -9,8 +9,8 @@ said.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.roots import most

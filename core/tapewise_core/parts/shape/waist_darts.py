@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
 

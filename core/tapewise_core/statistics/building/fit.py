@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.statistics.building import fields
 from tapewise_core.statistics.building.tables import Floats, People, Soldiers, transformed
 from tapewise_core.statistics.population import AGES, SITED

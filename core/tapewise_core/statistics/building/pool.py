@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.statistics.building import fields
 from tapewise_core.statistics.building.fit import Joint, joint_of, joint_of_people, reweighted
 from tapewise_core.statistics.building.fit import mixed as half_and_half

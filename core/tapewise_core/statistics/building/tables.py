@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
 
 from tapewise_core.errors import FilesError
+from tapewise_core.frozen import dataclass
 from tapewise_core.statistics.building import fields
 from tapewise_core.statistics.population import AGES, age_values
 

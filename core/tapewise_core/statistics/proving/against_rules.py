@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference
 from tapewise_core.statistics.proving.coverage import FOUR, Tallies
 from tapewise_core.statistics.proving.people import Group

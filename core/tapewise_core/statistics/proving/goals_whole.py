@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.finding import Finding
 from tapewise_core.statistics.building.tables import SEXES

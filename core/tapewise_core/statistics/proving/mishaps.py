@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 
 import numpy as np
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.reading import LARGEST
 from tapewise_core.statistics.digits import swapped
 from tapewise_core.statistics.kinds import Kind

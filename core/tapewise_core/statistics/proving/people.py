@@ -7,11 +7,12 @@ the one and judged here on the other.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.building.fields import HOME_NOISE, KEYS
