@@ -26,6 +26,7 @@ from tapewise_core.sewing.closing import PANELS, SIDES_CLOSED
 from tapewise_core.sewing.darts import SIDE_DART
 from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP, VENT
 from tapewise_core.sewing.extras import BELT, POCKET
+from tapewise_core.sewing.gathers import GATHERED_BAND, GATHERED_WAIST, TIER
 from tapewise_core.sewing.joining import SHOULDERS
 from tapewise_core.sewing.neck import BAND, BAND_MITRE, BAND_RING, V_BAND
 from tapewise_core.sewing.neck_edge import (
@@ -102,6 +103,8 @@ _POCKET = seam(SeamKind.POCKET, POCKET, "pocket right", "pocket right")
 _SLIT = seam(SeamKind.SLIT, SLIT, "panel right", "panel right")
 _WAIST = seam(SeamKind.WAIST, STAYED_WAIST, "skirt top", "skirt bottom")
 _PANEL = rectangle("panel", 200, 80, {"right": 15})
+_TIER = rectangle("second_tier", 1050, 300)
+_HUNG = replace(seam(SeamKind.WAIST, TIER, "second_tier top", "skirt bottom"), ratio=1.5)
 _BODY = (FRONT, BACK)
 _DART = Dart("waist dart", ruled(Point(90, 150), Point(100, 250), Point(90, 350)), 20.0)
 
@@ -189,6 +192,22 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         "casing": pattern_of(
             (SKIRT,),
             (seam(SeamKind.CASING, replace(CASING, elastic=Elastic(710.0, 15.0)), "skirt top"),),
+        ),
+        "tier": pattern_of((SKIRT, _TIER), (replace(_HUNG, kind=SeamKind.TIER),)),
+        "gathered-waist": pattern_of((SKIRT, _TIER), (replace(_HUNG, making=GATHERED_WAIST),)),
+        "gathered-band": pattern_of(
+            (SKIRT, _TIER),
+            (
+                replace(
+                    _HUNG,
+                    kind=SeamKind.WAISTBAND,
+                    first=_HUNG.second,
+                    second=_HUNG.first,
+                    making=GATHERED_BAND,
+                    ratio=0.6,
+                    drawn_in=1 / 1.5,
+                ),
+            ),
         ),
         "slit": pattern_of((_PANEL,), (_SLIT,)),
         "panels-above-a-slit": pattern_of(

@@ -10,15 +10,15 @@ STYLES = {
     "usual": {},
     "close": {
         "fit": "close", "sleeve": "elbow", "waist-shaping": "100", "bust-room": "side-dart",
-        "circle": "1", "flare": "-2", "vent": "back",
+        "circle": "1", "flare": "-2", "vent": "back", "tiers": "2",
     },
     "straight": {
         "fit": "straight", "sleeve": "long", "neckline": "v", "hem": "curved", "circle": "1/2",
-        "waist-finish": "band", "vent": "slits",
+        "waist-finish": "band", "vent": "slits", "fullness": "1.8",
     },
     "eased": {
         "fit": "eased", "sleeve": "short", "neckline": "boat", "waist-shaping": "0",
-        "circle": "1/4", "flare": "12",
+        "circle": "1/4", "flare": "12", "tiers": "4",
     },
 }  # fmt: skip
 """By name, as a person would type them."""

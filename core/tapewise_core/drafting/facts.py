@@ -5,6 +5,7 @@ None stands where a garment has no such thing, or where the body's own measure i
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -114,7 +115,8 @@ class Facts:
     """All of them. ``head`` is the body's girth, ``ease`` what was asked for round a close body,
     ``hand`` the hand's girth with the thumb laid in, where a sleeve ends below the elbow.
 
-    ``levels`` run from the top down.
+    ``levels`` run from the top down; ``gathers`` are what each gathered edge has for each length of
+    what it is gathered to, empty where a style gathers nothing.
     """
 
     head: float | None = None
@@ -127,3 +129,4 @@ class Facts:
     casing: Casing | None = None
     hem: Hem | None = None
     levels: tuple[Level, ...] = ()
+    gathers: Mapping[str, float] | None = None

@@ -185,6 +185,7 @@ class SeamKind(StrEnum):
     WAIST = "waist"
     WAISTBAND = "waistband"
     PANEL = "panel"
+    TIER = "tier"
     CASING = "casing"
     SLEEVE_HEM = "sleeve hem"
     HEM = "hem"
@@ -229,7 +230,8 @@ class Seam:
 
     ``ratio`` is the length of the first as a share of the second; ``where`` tells seams of one
     kind apart, such as left and right; ``fullness`` is what the first has more on the way;
-    ``begins`` is how far along the second a first that goes all round is set in [mm].
+    ``begins`` is how far along the second a first that goes all round is set in [mm], and
+    ``drawn_in`` the share of its own length to which the second is gathered beforehand.
     """
 
     kind: SeamKind
@@ -240,6 +242,7 @@ class Seam:
     where: str = ""
     fullness: Fullness | None = None
     begins: float = 0.0
+    drawn_in: float = 1.0
 
 
 SMOOTH = 10.0

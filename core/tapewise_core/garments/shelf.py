@@ -15,6 +15,7 @@ PAGES = {
     "jersey-top": ("jersey_top", "JERSEY_TOP"),
     "flared-dress": ("flared_dress", "FLARED_DRESS"),
     "circle-skirt": ("circle_skirt", "CIRCLE_SKIRT"),
+    "gathered-skirt": ("gathered_skirt", "GATHERED_SKIRT"),
     "straight-skirt": ("straight_skirt", "STRAIGHT_SKIRT"),
     "skirted-dress": ("skirted_dress", "SKIRTED_DRESS"),
     "set-in-top": ("set_in_top", "SET_IN_TOP"),

@@ -12,6 +12,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.waist_finish import casing_of, elastic_length
 from tapewise_core.parts.waist_style import WaistStyle
 from tapewise_core.parts.waistband import Marks, cut_waistband, draft_waistband
+from tapewise_core.sewing.gathers import GATHERED_BAND
 from tapewise_core.sewing.waist import CASING, WAISTBAND, WAISTBAND_RING
 from tapewise_core.sewing.way import Elastic, Way
 from tapewise_core.text.told import Told, said
@@ -27,9 +28,15 @@ class HeldWaist:
 
 
 def held_waist(
-    body: Body, held: WaistStyle, runs: tuple[EdgeRun, ...], edge: float, marks: Marks
+    body: Body,
+    held: WaistStyle,
+    runs: tuple[EdgeRun, ...],
+    edge: float,
+    marks: Marks,
+    gathered: float = 1.0,
 ) -> HeldWaist:
-    """Return what holds a waist ``edge`` [mm] walked along ``runs``; a band has ``marks``."""
+    """Return what holds a waist ``edge`` [mm] walked along ``runs``; a band has ``marks``, and the
+    edge may be ``gathered`` to it, so much for each length."""
     if held.casing:
         return HeldWaist((Seam(SeamKind.CASING, runs, (), making=_casing(body, held)),))
     draft = draft_waistband(held, marks)
@@ -37,7 +44,8 @@ def held_waist(
     first, last = (EdgeRun("waistband", (name,)) for name in ("join", "join_2"))
     ring = Seam(SeamKind.BAND_JOIN, (first,), (last,), making=WAISTBAND_RING)
     ratio, band = piece.length("waist") / edge, (EdgeRun("waistband", ("waist",)),)
-    joined = Seam(SeamKind.WAISTBAND, band, runs, ratio, WAISTBAND)
+    how = WAISTBAND if gathered == 1 else GATHERED_BAND
+    joined = Seam(SeamKind.WAISTBAND, band, runs, ratio, how, drawn_in=1 / gathered)
     return HeldWaist((ring, joined), (with_allowances(draft, piece),), (piece,))
 
 

@@ -128,3 +128,18 @@ SEAM = Option(
 
 STRAIGHT_WAIST = WAIST.changed("elastic-width", default=WIDEST / 10, default_says=())
 """The same at an edge that is hardly bent, where any elastic's casing turns down."""
+
+
+def gathered_ease(body: Body, style: Style) -> Length:
+    """None on an elastic, which lets the gathers open; on a band enough for the hips to pass."""
+    held = style.choice("waist-finish") == WaistFinish.ELASTIC
+    return mm(0) if held else waist_ease(body, style)
+
+
+GATHERED_WAIST = STRAIGHT_WAIST.changed(
+    "waist-ease",
+    says=said("what the gathered edge has over the waist"),
+    default=gathered_ease,
+    default_says=said("none on an elastic; on a band enough for the hips to pass"),
+)
+"""The same where the edge is gathered."""

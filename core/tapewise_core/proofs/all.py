@@ -11,6 +11,7 @@ from tapewise_core.proofs.cloth import pieces_fit
 from tapewise_core.proofs.corners import smooth_across, square_to_fold
 from tapewise_core.proofs.cut import behind_fold, no_teeth
 from tapewise_core.proofs.fit import ease_for_cloth, girths_fit
+from tapewise_core.proofs.gathers import gathers_fit
 from tapewise_core.proofs.levels import ASKED, as_asked
 from tapewise_core.proofs.neck import band_fits, head_passes
 from tapewise_core.proofs.notches import notches_pair
@@ -29,6 +30,7 @@ PROVERS: Mapping[ProofId, Prover] = MappingProxyType(
         ProofId.WAIST: waist_passes,
         ProofId.WAISTBAND: waistband_fits,
         ProofId.CASING: casing_turns,
+        ProofId.GATHERS: gathers_fit,
         ProofId.STRIDE: stride,
         ProofId.GIRTH: girths_fit,
         **{about: as_asked(about) for about in ASKED},

@@ -24,6 +24,7 @@ class ProofId(StrEnum):
     WAIST = "waist over the body"
     WAISTBAND = "waistband against waist"
     CASING = "casing turned down"
+    GATHERS = "gathers for this cloth"
     STRIDE = "hem for a stride"
     GIRTH = "girth of the garment"
     BUST = "bust as asked"

@@ -16,6 +16,7 @@ MATCH = {
     SeamKind.SIDE: 2.0,
     SeamKind.WAIST: 3.0,
     SeamKind.PANEL: 2.0,
+    SeamKind.TIER: 3.0,
     SeamKind.BAND_JOIN: 0.5,
     SeamKind.SLEEVE: 5.0,
     SeamKind.WAISTBAND: 3.0,
@@ -29,6 +30,7 @@ WORDS = {
     SeamKind.BAND_JOIN: "ends of the band",
     SeamKind.WAIST: "waist seam",
     SeamKind.PANEL: "panel seams",
+    SeamKind.TIER: "tier seam",
     SeamKind.SLEEVE: "sleeve seams",
     SeamKind.WAISTBAND: "waistband and waist",
     SeamKind.DART: "dart's legs",
@@ -59,6 +61,9 @@ def _walked(pattern: Pattern, seam: Seam) -> Proof:
             "in.",
             long, off_by(abs(apart)), short, mm(limit),
         )  # fmt: skip
+    elif seam.kind in (SeamKind.WAIST, SeamKind.TIER) and seam.ratio > 1:
+        words = f"{name} meet: {{}} of the {{}} are gathered to {{}}."
+        says = said(words, mm(first), LineName(sides[0][1]), mm(second / seam.ratio))
     elif seam.fullness:
         how = "gathered" if seam.fullness.gathered else "eased"
         words = f"{name} meet: {{}} and {{}}, the {{}}'s extra {{}} {how} in between its notches."

@@ -106,7 +106,8 @@ def waistband_fits(case: Case) -> Answer:
 
 
 def _band(case: Case, seam: Seam) -> Proof:
-    band, edge = case.pattern.run_length(seam.first), case.pattern.run_length(seam.second)
+    band = case.pattern.run_length(seam.first)
+    edge = case.pattern.run_length(seam.second) * seam.drawn_in
     limit = edge / (1 + TURNED_SHARE * case.cloth.band)
     holds = reaches(band, limit)
     says = said("The waistband of {} is stretched to {} of waist.", mm(band), mm(edge))

@@ -57,6 +57,9 @@ WAYS: Mapping[ProofId, tuple[Way, ...]] = MappingProxyType(
         ),
         ProofId.WAISTBAND: (more("band-length"), word("waist-finish", "elastic")),
         ProofId.CASING: (less("elastic-width"), word("waist-finish", "band"), more("waist-ease")),
+        ProofId.GATHERS: (
+            less("fullness"), less("tier-fullness"), less("fullness", "tier-fullness"),
+        ),
         ProofId.STRIDE: (
             more("flare"), more("vent-length"), word("vent", "back"), more("hip-ease"),
             less("body-length"), less("skirt-length"), word("hem", "split"), word("circle", "1"),

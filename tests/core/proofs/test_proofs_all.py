@@ -42,6 +42,10 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"skirt-length": "80", "cloth-width": "80"},
         {"waist-finish": "band", "panels": "2"},
     ),
+    "gathered-skirt": (
+        PLAIN,
+        {"waist-finish": "band", "tiers": "3"},
+    ),
     "straight-skirt": (
         PLAIN,
         {"skirt-length": "85", "waist-finish": "band", "vent": "slits"},

@@ -59,6 +59,12 @@ STYLES: dict[str, tuple[Asked, ...]] = {
         {"vent": "none", "waist-finish": "elastic"}, {"vent": "back", "waist-finish": "band"},
         {"vent": "slits", "waist-finish": "elastic"},
     ),
+    "gathered-skirt": (
+        {},
+        {"waist-finish": "band"},
+        {"tiers": "3", "waist-finish": "band"},
+        {"tiers": "4", "cloth-width": "90"},
+    ),
     "skirted-dress": (*NECKS, *FACED, *BODIES[:3], {"circle": "1/2", "panels": "4"}),
     "set-in-top": (*NECKS, *BODIES),
 }  # fmt: skip
@@ -99,7 +105,7 @@ FLAT = {SeamKind.DART, SeamKind.BAND_JOIN, SeamKind.FACING_SHOULDER, SeamKind.SH
 
 ROUND = {
     SeamKind.NECKBAND, SeamKind.NECK_EDGE, SeamKind.FACING, SeamKind.WAIST, SeamKind.WAISTBAND,
-    SeamKind.CASING, SeamKind.SLEEVE_HEM, SeamKind.HEM,
+    SeamKind.CASING, SeamKind.SLEEVE_HEM, SeamKind.HEM, SeamKind.TIER,
 }  # fmt: skip
 """Seams that run across those that end at their edges."""
 

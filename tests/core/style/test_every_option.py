@@ -39,6 +39,8 @@ MATTERS_WITH = {
     "pocket-below-waist": {"pockets": "yes"},
     "pocket-opening": {"pockets": "yes"},
     "waist-darts": {"waist-shaping": "100"},
+    "vent-length": {"vent": "back"},
+    "tier-fullness": {"tiers": "3"},
 }
 """The choices beside which an option matters, as far as a garment offers them."""
 

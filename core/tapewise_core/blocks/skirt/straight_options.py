@@ -5,7 +5,7 @@ Amounts are common practice in the trade unless a row names a source.
 
 from __future__ import annotations
 
-from tapewise_core.blocks.skirt.ring_options import SKIRT
+from tapewise_core.blocks.skirt.lengths import LENGTHS
 from tapewise_core.blocks.skirt.straight_style import StraightStyle, Vent
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.shape.skirt_side import SHORTEST
@@ -119,17 +119,12 @@ BELLY = Option(
     high=5,
 )
 
-LENGTHS = (
-    SKIRT.only("skirt-length", "skirt-hem-allowance")
-    .changed(
-        "skirt-length",
-        says=said("length from the waist to the hem"),
-        default=above_knee,
-        default_says=said("waist to knee − {}, else {}", ABOVE_KNEE, cm(55)),
-    )
-    .changed("skirt-hem-allowance", says=said("at the skirt's hem"), default=2.0, high=5)
+STRAIGHT_LENGTHS = LENGTHS.changed(
+    "skirt-length",
+    default=above_knee,
+    default_says=said("waist to knee − {}, else {}", ABOVE_KNEE, cm(55)),
 )
-"""A straight skirt's own length and the allowance at its hem."""
+"""The same for a straight skirt, which ends above the knee."""
 
 
 def length_agrees(body: Body, wanted: StraightStyle) -> tuple[Told, ...]:

@@ -24,8 +24,8 @@ from tapewise_core.blocks.skirt.straight_draft import plan_straight
 from tapewise_core.blocks.skirt.straight_options import (
     BELLY,
     HIP_EASE,
-    LENGTHS,
     STRAIGHT,
+    STRAIGHT_LENGTHS,
     length_agrees,
 )
 from tapewise_core.blocks.skirt.straight_style import StraightStyle
@@ -96,7 +96,7 @@ def agree(body: Body, style: Style) -> tuple[Told, ...]:
 OPTIONS = (
     CLOTH
     + Options.of(WEIGHT)
-    + LENGTHS
+    + STRAIGHT_LENGTHS
     + Options.of(HIP_EASE)
     + STRAIGHT
     + Options.of(SEAM)
