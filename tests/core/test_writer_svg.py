@@ -1,7 +1,11 @@
 """A drawing becomes SVG that editors, browsers and independent parsers read at full size."""
 
 import math
+import os
 import re
+import subprocess
+import sys
+from collections.abc import Mapping
 from dataclasses import replace
 from xml.etree import ElementTree
 
@@ -14,6 +18,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine
 from tapewise_core.paper.look import DARK
 from tapewise_core.writers.svg import svg
+from tapewise_core.writers.svg_library import Leaf, library
 
 SVG = "{http://www.w3.org/2000/svg}"
 EDITOR = "{http://www.inkscape.org/namespaces/inkscape}"
@@ -48,6 +53,29 @@ def test_one_user_unit_is_one_millimetre() -> None:
 def test_the_standard_is_kept() -> None:
     """The library's own checks against the SVG standard find nothing to refuse."""
     assert svg(SHEET, debug=True) == svg(SHEET)
+
+
+@pytest.mark.parametrize("wrong", [{"d": "M 1,x"}, {"d": "M1,1", "colour": "red"}])
+def test_what_the_standard_does_not_know_is_refused(wrong: Mapping[str, str]) -> None:
+    """A line's attributes reach the library's checks: its path data as well as its names."""
+    validator = library().Drawing(debug=True).validator
+    Leaf("path", {"d": "M1,1 L2,2"}).check(validator)
+    with pytest.raises((ValueError, TypeError)):
+        Leaf("path", wrong).check(validator)
+
+
+def test_the_patterns_of_checks_are_made_where_something_is_checked() -> None:
+    """Writing a drawing leaves them alone; with ``debug`` they are the library's own."""
+    code = (
+        "import sys; from test_writer_svg import SHEET, svg; name = 'svgwrite.data.svgparser';"
+        "svg(SHEET); early = name in sys.modules; svg(SHEET, debug=True);"
+        "print(early, hasattr(sys.modules[name], 'build_transferlist_parser'))"
+    )
+    paths = os.pathsep.join([*sys.path, os.path.dirname(__file__)])
+    done = subprocess.run(
+        [sys.executable, "-c", code], capture_output=True, text=True, env={"PYTHONPATH": paths}
+    )
+    assert (done.stdout, done.stderr) == ("False True\n", "")
 
 
 def test_layers_hold_one_group_for_each_piece() -> None:

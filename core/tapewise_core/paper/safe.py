@@ -45,14 +45,17 @@ def _checked(ink: Ink) -> Ink:
     """One line or text, refused if it stands nowhere."""
     if isinstance(ink, TextLine):
         text, part = plain(ink.text), plain(ink.part)
-        _refuse_nowhere(ink.at.x, ink.at.y, says=lambda: f"The words “{text}” stand")
-        _refuse_nowhere(ink.size, ink.angle, says=lambda: f"The words “{text}” are set")
+        _refuse_nowhere((ink.at.x, ink.at.y), lambda: f"The words “{text}” stand")
+        _refuse_nowhere((ink.size, ink.angle), lambda: f"The words “{text}” are set")
         return ink if (text, part) == (ink.text, ink.part) else replace(ink, text=text, part=part)
     label, part = plain(ink.name), plain(ink.part)
-    of = " ".join(word for word in (part, label or ink.layer.value) if word)
-    for point in handles(ink.path):
-        _refuse_nowhere(point.x, point.y, says=lambda: f"The line “{of}” goes")
-    _refuse_nowhere(ink.width, says=lambda: f"The line “{of}” is drawn")
+
+    def of() -> str:
+        return " ".join(word for word in (part, label or ink.layer.value) if word)
+
+    places = [number for point in handles(ink.path) for number in (point.x, point.y)]
+    _refuse_nowhere(places, lambda: f"The line “{of()}” goes")
+    _refuse_nowhere((ink.width,), lambda: f"The line “{of()}” is drawn")
     return ink if (label, part) == (ink.name, ink.part) else replace(ink, name=label, part=part)
 
 
@@ -66,7 +69,7 @@ def handles(path: Path) -> Iterable[Point]:
         yield segment.end
 
 
-def _refuse_nowhere(*numbers: float, says: Callable[[], str]) -> None:
+def _refuse_nowhere(numbers: Iterable[float], says: Callable[[], str]) -> None:
     if not all(map(math.isfinite, numbers)):
         raise DraftError(f"{says()} where no number says, so nothing was written.")
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from typing import TYPE_CHECKING, Any
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -11,9 +10,7 @@ from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.look import FAMILY, NAMES, PRINTED, Look, dashes
 from tapewise_core.paper.safe import checked, slug
 from tapewise_core.writers.numbers import number, rounded
-
-if TYPE_CHECKING:
-    import svgwrite
+from tapewise_core.writers.svg_library import Leaf, library
 
 
 def svg(drawing: Drawing, look: Look = PRINTED, *, debug: bool = False, inline: str = "") -> str:
@@ -32,14 +29,14 @@ class _Sheet:
     """One SVG document while it is written."""
 
     def __init__(self, drawing: Drawing, look: Look, debug: bool, prefix: str) -> None:
-        import svgwrite
+        svgwrite = library()
         from svgwrite.extensions import Inkscape
 
         box = drawing.box
         self.drawing, self.look = drawing, look
         self.prefix = prefix
         self.ids: set[str] = set()
-        self.svg: svgwrite.Drawing = svgwrite.Drawing(
+        self.svg = svgwrite.Drawing(
             size=(f"{number(box.width)}mm", f"{number(box.height)}mm"),
             viewBox=" ".join(map(number, (box.left, box.top, box.width, box.height))),
             profile="full",
@@ -85,34 +82,37 @@ class _Sheet:
                 holder.add(self._ink(ink, colour))
         self.svg.add(group)
 
-    def _ink(self, ink: Ink, colour: str) -> Any:
-        return self._words(ink, colour) if isinstance(ink, TextLine) else self._stroke(ink, colour)
+    def _ink(self, ink: Ink, colour: str) -> Leaf:
+        leaf = self._words(ink, colour) if isinstance(ink, TextLine) else self._stroke(ink, colour)
+        if self.svg.debug:
+            leaf.check(self.svg.validator)
+        return leaf
 
-    def _stroke(self, stroke: Stroke, colour: str) -> Any:
-        path = self.svg.path(
-            d=outline(stroke.path, stroke.closed), stroke_width=rounded(stroke.width)
-        )
+    def _stroke(self, stroke: Stroke, colour: str) -> Leaf:
+        told = {
+            "d": outline(stroke.path, stroke.closed),
+            "stroke-width": str(rounded(stroke.width)),
+        }
         broken = dashes(stroke.dash, stroke.width)
         if broken:
-            path.update({"stroke-dasharray": " ".join(map(number, broken))})
+            told["stroke-dasharray"] = " ".join(map(number, broken))
         if stroke.filled:
-            path.update({"fill": colour})
+            told["fill"] = colour
         if stroke.name:
-            path.update({"id": self._id(slug(f"{stroke.layer}-{stroke.part}-{stroke.name}"))})
-            path.set_desc(title=stroke.name)
-        return path
+            told["id"] = self._id(slug(f"{stroke.layer}-{stroke.part}-{stroke.name}"))
+        return Leaf("path", told, title=stroke.name)
 
-    def _words(self, words: TextLine, colour: str) -> Any:
-        at = (rounded(words.at.x), rounded(words.at.y))
-        text = self.svg.text(words.text, insert=at, font_size=rounded(words.size))
-        text.update({"fill": colour, "stroke": "none"})
+    def _words(self, words: TextLine, colour: str) -> Leaf:
+        x, y = rounded(words.at.x), rounded(words.at.y)
+        told = {"x": str(x), "y": str(y), "font-size": str(rounded(words.size))}
+        told |= {"fill": colour, "stroke": "none"}
         if words.anchor != "start":
-            text.update({"text-anchor": words.anchor})
+            told["text-anchor"] = words.anchor
         if words.bold:
-            text.update({"font-weight": "bold"})
+            told["font-weight"] = "bold"
         if words.angle:
-            text.rotate(rounded(words.angle), center=at)
-        return text
+            told["transform"] = f"rotate({rounded(words.angle)},{x},{y})"
+        return Leaf("text", told, words=words.text)
 
     def _id(self, wanted: str) -> str:
         wanted = self.prefix + wanted
