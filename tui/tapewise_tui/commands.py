@@ -17,6 +17,7 @@ COMMANDS: Mapping[str, str] = {
     "serve": "commands_shop",
     "profiles": "commands_people",
     "loved": "commands_loved",
+    "fitting": "commands_fitting",
     "projects": "commands_projects",
     "settings": "commands_projects",
     "words": "commands_about",

@@ -11,6 +11,7 @@ from tapewise_tui.parser_base import add as _add
 from tapewise_tui.parser_base import machine_readable as _machine_readable
 from tapewise_tui.parser_base import unit as _unit
 from tapewise_tui.parser_faults import whole_number
+from tapewise_tui.parser_fitting import fitting
 from tapewise_tui.parser_loved import loved
 from tapewise_tui.parser_people import acts as people_acts
 from tapewise_tui.parser_projects import projects, settings
@@ -32,7 +33,7 @@ def parser() -> Parser:
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for add in (
-        *(_demo, _draft, _batch, _check, _garments, _profiles, loved, projects, settings),
+        *(_demo, _draft, _batch, _check, _garments, _profiles, loved, fitting, projects, settings),
         *(_measure, _schema, _serve, _words, _doctor, _help, _completion, _man),
     ):
         add(commands)

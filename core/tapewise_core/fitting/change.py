@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
-from tapewise_core.text.told import Told
+from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
 Way = Mapping[str, float]
@@ -28,7 +28,7 @@ class Measured(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Change:
-    """One change: ``says`` is what is done, told before its amount; ``lacks`` says what a garment
+    """One change: ``says`` is what is done, braces for its amount; ``lacks`` says what a garment
     with none of its ``ways`` has not. A garment has a use for it only with the options ``beside``,
     which it does not move."""
 
@@ -57,4 +57,9 @@ class Change:
 
     def told(self, amount: float) -> Told:
         """Return the change with its amount, such as “back neck raised 0.5 cm”."""
-        return (f"{self.says} ", *self.amount_told(amount))
+        return said(self.says, self.amount_told(amount))
+
+    @property
+    def plain(self) -> str:
+        """The change in words without an amount."""
+        return " ".join(self.says.replace("{}", "").split())

@@ -9,7 +9,9 @@ from datetime import date
 from tapewise_core.drafting.overlay import overlaid, overlay
 from tapewise_core.errors import OptionError
 from tapewise_core.fitting.change import Measured
-from tapewise_core.fitting.symptom import Answer, Remedy, Symptom
+from tapewise_core.fitting.symptom import Answer as Answer
+from tapewise_core.fitting.symptom import Remedy as Remedy
+from tapewise_core.fitting.symptom import Symptom as Symptom
 from tapewise_core.fitting.symptoms import SYMPTOMS as SYMPTOMS
 from tapewise_core.fitting.symptoms import symptom
 from tapewise_core.garments import shelf
@@ -59,7 +61,7 @@ def seen(garment: str, key: str, answer: str = "") -> Seen:
         why = lacking(page, remedy.change)
         if not why:
             return Seen(what, given, garment, remedy, tuple(passed))
-        passed.append((remedy.change.says, why))
+        passed.append((remedy.change.plain, why))
     return Seen(what, given, garment, None, tuple(passed))
 
 
