@@ -36,6 +36,7 @@ from tapewise_core.sewing.neck_edge import (
     TURNED_V,
     V_FACING,
 )
+from tapewise_core.sewing.neck_flat import BAND_FLAT
 from tapewise_core.sewing.sleeves import SLEEVE_FLAT, SLEEVE_ROUND, SLEEVE_SEAM
 from tapewise_core.sewing.waist import CASING, STAYED_WAIST, WAISTBAND, WAISTBAND_RING
 from tapewise_core.sewing.way import Elastic
@@ -135,6 +136,14 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         "shoulders-eased": pattern_of((LONGER, BACK), (_SHOULDER,)),
         "band-ring": _banded(SeamKind.BAND_JOIN, BAND_RING, "neckband left, neckband right"),
         "band": _banded(SeamKind.NECKBAND, BAND, "neckband top, back top"),
+        "band-flat": pattern_of(
+            (STRIP, *_BODY),
+            (
+                _SHOULDER,
+                seam(SeamKind.BAND_JOIN, BAND_FLAT, "neckband left", "neckband right"),
+                seam(SeamKind.NECKBAND, BAND_FLAT, "neckband top", "back bottom"),
+            ),
+        ),
         "band-mitre": _banded(SeamKind.BAND_JOIN, BAND_MITRE, "neckband left, neckband right"),
         "v-band": _banded(SeamKind.NECKBAND, V_BAND, "neckband top, back top"),
         "turned-neck": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, TURNED_NECK, "front top"),)),

@@ -12,7 +12,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.neck_finish import head_of
 from tapewise_core.parts.neck_options import USUAL, fall_of, side_neck_height, usual
-from tapewise_core.parts.neck_style import Neckline
+from tapewise_core.parts.neck_style import Neckline, Sewn
 from tapewise_core.parts.neckband import lying
 from tapewise_core.parts.neckline import back_neckline, front_neckline
 from tapewise_core.style.kind import ValueKind
@@ -66,6 +66,15 @@ NECK_SIZES = Options.of(
         where=("neck-finish", "band"),
         low=0.5,
         high=1,
+    ),
+    Option(
+        key="band-sewn",
+        group=Group.BANDS,
+        says=said("how a neckband is sewn on: in the round, or flat with one shoulder open"),
+        kind=ValueKind.CHOICE,
+        default=Sewn.ROUND,
+        choices=tuple(Sewn),
+        where=("neck-finish", "band"),
     ),
     Option(
         key="facing-width",

@@ -28,12 +28,20 @@ class NeckFinish(StrEnum):
     FACING = "facing"
 
 
+class Sewn(StrEnum):
+    """Whether a band or a sleeve is sewn on in the round or while the cloth lies flat."""
+
+    ROUND = "round"
+    FLAT = "flat"
+
+
 @dataclass(frozen=True, slots=True)
 class NeckStyle:
     """A neckline from its depths below the nape's level to its finish, ``band_ratio`` the band's
     length as a share of the neckline, None where it follows from the neckline drawn and from how
     far the cloth stretches (``stretch``, as a fraction). A garment without facings has none of
-    any width. ``band_longer`` is the fraction by which fittings let the band out."""
+    any width. ``band_longer`` is the fraction by which fittings let the band out; ``flat``: the
+    band is sewn on before the second shoulder is closed; a V's never."""
 
     kind: Neckline
     finish: NeckFinish
@@ -47,6 +55,7 @@ class NeckStyle:
     facing_width: Length
     allowances: Allowances
     band_longer: float = 0.0
+    flat: bool = False
 
     @classmethod
     def of(cls, style: Style) -> NeckStyle:
@@ -64,6 +73,7 @@ class NeckStyle:
             style.length("facing-width", mm(0)),
             Allowances.of(style),
             style.number("band-longer", 0.0) / 100,
+            style.choice("band-sewn", Sewn.ROUND) == Sewn.FLAT,
         )
 
     @property

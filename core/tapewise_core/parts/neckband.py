@@ -18,6 +18,7 @@ from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.shape.band import Band, neckband
 from tapewise_core.parts.strip import corners, draft_strip, rule_strip
 from tapewise_core.sewing.neck import BAND, BAND_MITRE, BAND_RING, V_BAND
+from tapewise_core.sewing.neck_flat import BAND_FLAT
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
@@ -184,11 +185,14 @@ def quarter_marked(back: Piece, front: Piece, *, pointed: bool) -> tuple[Piece, 
     )
 
 
-def band_seams(ratio: float, walk: tuple[EdgeRun, ...], *, pointed: bool) -> tuple[Seam, ...]:
+def band_seams(
+    ratio: float, walk: tuple[EdgeRun, ...], *, pointed: bool, flat: bool
+) -> tuple[Seam, ...]:
     """Return the band's own join and its seam to the neckline, walked from the join."""
     join = (EdgeRun("neckband", ("join",)),), (EdgeRun("neckband", ("join_2",)),)
     band = (EdgeRun("neckband", ("neckline",)),)
-    ends, round_it = (BAND_MITRE, V_BAND) if pointed else (BAND_RING, BAND)
+    on = (BAND_FLAT, BAND_FLAT) if flat else (BAND_RING, BAND)
+    ends, round_it = (BAND_MITRE, V_BAND) if pointed else on
     return (
         Seam(SeamKind.BAND_JOIN, *join, making=ends),
         Seam(SeamKind.NECKBAND, band, walk, ratio, round_it),

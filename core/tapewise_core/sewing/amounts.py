@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.piece import EdgeRun, Pattern, Seam
-from tapewise_core.sewing.operation import Meeting, Operation
+from tapewise_core.sewing.operation import Half, Meeting, Operation
 
 
 def times_cut(pattern: Pattern, run: EdgeRun) -> int:
@@ -23,7 +23,8 @@ def length_of(pattern: Pattern, meeting: Meeting) -> float:
     to which a band is stretched, or of the only one."""
     runs = meeting.first if meeting.partly or not meeting.second else meeting.second
     whole = sum(pattern.piece(r.piece).sewn(*r.edges) * times_cut(pattern, r) for r in runs)
-    return whole / 2 if meeting.first == meeting.second else whole
+    halved = meeting.first == meeting.second or meeting.half is not Half.BOTH
+    return whole / 2 if halved else whole
 
 
 def sewn_length(pattern: Pattern, operation: Operation) -> float:

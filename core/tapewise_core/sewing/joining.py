@@ -8,7 +8,7 @@ from __future__ import annotations
 from tapewise_core.drafting.making import UNNOTICED
 from tapewise_core.drafting.piece import Piece, Seam
 from tapewise_core.geometry.crossings import nearest
-from tapewise_core.sewing.operation import Lies, Meeting, Operation, Sort, Stage, Use
+from tapewise_core.sewing.operation import Half, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.way import Way, Work, apart, sewn_at
 from tapewise_core.text.told import About, LineName, Told, joined, said
 from tapewise_core.units import mm
@@ -45,8 +45,14 @@ def _plain(work: Work, seam: Seam) -> Operation:
     )
 
 
+FLAT_BAND = "neckband sewn on flat"
+"""The name of a way that leaves one shoulder open until the neck is finished."""
+
+
 def shoulders(work: Work) -> tuple[Operation, ...]:
     """The shoulders on a stay, and the head tried through the neck."""
+    if any(seam.making.name == FLAT_BAND for seam in work.pattern.seams):
+        return (_stay(work), one_shoulder(work, Half.FIRST))
     stitch, ease = work.stitching.seam, _eased(work)
     also = (", ", *ease) if ease else ()
     sewn = said(
@@ -70,6 +76,27 @@ def shoulders(work: Work) -> tuple[Operation, ...]:
             Stage.JOIN, sort=Sort.TEST, before=("neckband", "neckline", "facing"),
         ),
     )  # fmt: skip
+
+
+def one_shoulder(work: Work, half: Half) -> Operation:
+    """Return one shoulder by itself: the first, or the one that closes a neck sewn flat."""
+    stitch, ease, first = work.stitching.seam, _eased(work), half is Half.FIRST
+    do = said(
+        "Sew {} shoulder seam, right sides together, notches matched{}, {} from the edge, through "
+        "the stay: {}.{}",
+        "one" if first else "the other",
+        (", ", *ease) if ease else (), work.at, stitch.words,
+        " Leave the other open." if first else "",
+    )  # fmt: skip
+    key, title = ("shoulders", "Sew one shoulder") if first else SECOND
+    return work.do(
+        key, title, do, Stage.JOIN if first else Stage.NECK, meets=work.halves(half),
+        lies=Lies.FLAT, closes=not first, stitches=(stitch,), ease=ease,
+        press=said("Press towards the back, {}.", MELTS),
+    )  # fmt: skip
+
+
+SECOND = "second-shoulder", "Sew the other shoulder"
 
 
 def _stay(work: Work) -> Operation:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from tapewise_core.sewing.joining import MELTS
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.way import Way, Work
-from tapewise_core.text.told import About, Told, said
+from tapewise_core.text.told import About, OptionKey, Told, said
 
 
 def ring(work: Work) -> tuple[Operation, ...]:
@@ -18,7 +20,7 @@ def ring(work: Work) -> tuple[Operation, ...]:
     fold = "Press the join open, fold the band lengthwise, wrong sides together, and press."
     folded = "Fold the band lengthwise, wrong sides together, and press."
     return (
-        _head(work),
+        head_tried(work),
         work.do(
             "neckband-ring", "Join the neckband's ends", do, Stage.NECK, meets=work.joins(),
             lies=Lies.FLAT, stitches=(stitch,), press=(folded if stitch.cuts else fold,),
@@ -26,7 +28,8 @@ def ring(work: Work) -> tuple[Operation, ...]:
     )  # fmt: skip
 
 
-def _head(work: Work) -> Operation:
+def head_tried(work: Work) -> Operation:
+    """Return how a band is tried over the head before its ends are sewn."""
     do = said(
         "Pin the band's ends together, {} from the edge, and pull it over the head before it is "
         "sewn: stretched, it must pass.",
@@ -50,26 +53,27 @@ def band(work: Work) -> tuple[Operation, ...]:
         "only the band: {}.",
         work.at, work.stitching.seam.words,
     )  # fmt: skip
-    return (
-        _pinned(work, pin),
-        _sewn_on(
-            work, do,
-            said(
-                "Look at it on the body: the band lies flat. If it stands up it is too long, if "
-                "the neckline puckers it is too short; unpick and mend it now."
-            ),
-        ),
-    )  # fmt: skip
+    return (pinned(work, pin), replace(sewn_on(work, do, LIES_FLAT), other=OTHER_FLAT))
 
 
-def _pinned(work: Work, pin: Told) -> Operation:
+LIES_FLAT = said(
+    "Look at it on the body: the band lies flat. If it stands up it is too long, if the neckline "
+    "puckers it is too short; unpick and mend it now."
+)
+
+OTHER_FLAT = said("Or flat, with one shoulder still open: set {} to flat.", OptionKey("band-sewn"))
+
+
+def pinned(work: Work, pin: Told) -> Operation:
+    """Return how a band is pinned to its neckline."""
     return work.do(
         "neckband-pin", "Pin the neckband on", pin, Stage.NECK, sort=Sort.PREPARE,
         after=("shoulders", "neckband-ring"),
     )  # fmt: skip
 
 
-def _sewn_on(work: Work, do: Told, check: Told) -> Operation:
+def sewn_on(work: Work, do: Told, check: Told) -> Operation:
+    """Return how a band is sewn to its neckline, both its layers."""
     top = work.stitching.topstitch
     stitches = (work.stitching.seam, *((top,) if top else ()))
     press = said(
@@ -96,7 +100,7 @@ def mitre(work: Work) -> tuple[Operation, ...]:
         stitch.words, About(5),
     )  # fmt: skip
     return (
-        _head(work),
+        head_tried(work),
         work.do(
             "neckband-ring", "Join the neckband's ends in a mitre", do, Stage.NECK,
             meets=work.joins(), lies=Lies.FLAT, stitches=(stitch,),
@@ -119,7 +123,7 @@ def v_band(work: Work) -> tuple[Operation, ...]:
         work.at, work.stitching.seam.words,
     )  # fmt: skip
     check = said("Look at the point from the right side: seam and mitre meet, without a pleat.")
-    return (point_stayed(work), _pinned(work, pin), _sewn_on(work, do, check))
+    return (point_stayed(work), pinned(work, pin), sewn_on(work, do, check))
 
 
 def point_stayed(work: Work) -> Operation:

@@ -46,6 +46,14 @@ class Lies(StrEnum):
     ROUND = "in the round"
 
 
+class Half(StrEnum):
+    """Which halves of the body are sewn at once; the second of two is the one that closes."""
+
+    BOTH = "both"
+    FIRST = "the first"
+    SECOND = "the second"
+
+
 class Laid(StrEnum):
     """How two edges lie on each other, or how one is turned."""
 
@@ -60,17 +68,21 @@ class Meeting:
     """The edges that meet: ``first`` onto ``second``, which is empty where an edge is turned.
 
     Both are the same where a piece is sewn to its own copy. ``partly``: only a part of the second
-    is sewn here, and the edge is finished by another operation.
+    is sewn here, and the edge is finished by another operation. Where one ``half`` is sewn before
+    the other, the edges count as finished with the first.
     """
 
     first: tuple[EdgeRun, ...]
     second: tuple[EdgeRun, ...] = ()
     laid: Laid = Laid.TOGETHER
     partly: bool = False
+    half: Half = Half.BOTH
 
     @property
     def finished(self) -> tuple[EdgeRun, ...]:
         """The runs that need no other operation afterwards."""
+        if self.half is Half.SECOND:
+            return ()
         alone = self.partly or self.first == self.second
         return self.first if alone else (*self.first, *self.second)
 

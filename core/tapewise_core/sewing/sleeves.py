@@ -34,8 +34,8 @@ def round_sleeves(work: Work) -> tuple[Operation, ...]:
     )
 
 
-OTHER_ROUND = said("Or in the round, after the sides: {} round.", OptionKey("sleeve-sewn"))
-OTHER_FLAT = said("Or flat, before the sides: {} flat.", OptionKey("sleeve-sewn"))
+OTHER_ROUND = said("Or in the round, after the sides: set {} to round.", OptionKey("sleeve-sewn"))
+OTHER_FLAT = said("Or flat, before the sides: set {} to flat.", OptionKey("sleeve-sewn"))
 
 
 def _pinned(work: Work, where: str, stage: Stage, after: tuple[str, ...]) -> Operation:

@@ -7,12 +7,12 @@ that to its seams as their making. Nothing else has to know of it.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from tapewise_core.drafting.making import Making
 from tapewise_core.drafting.piece import EdgeRun, Pattern, Seam, SeamKind
 from tapewise_core.sewing.machines import Stitching
-from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
+from tapewise_core.sewing.operation import Half, Laid, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.stitches import Stitch
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length, mm
@@ -44,6 +44,12 @@ class Work:
         """Return how the seams' edges meet: first onto second, right sides together."""
         way = laid[0] if laid else Laid.TOGETHER
         return tuple(Meeting(seam.first, seam.second, way) for seam in self.seams)
+
+    def halves(self, half: Half) -> tuple[Meeting, ...]:
+        """Return how the seams' edges meet on one half of the body: the first, or the last."""
+        if len(self.seams) == 1:
+            return tuple(replace(meeting, half=half) for meeting in self.joins())
+        return self.joins()[1:] if half is Half.FIRST else self.joins()[:1]
 
     def turned(self) -> tuple[Meeting, ...]:
         """Return the seams' edges, all of them turned to the wrong side."""

@@ -32,7 +32,9 @@ FOLD = {Unit.CM: 100.0, Unit.IN: 4 * 25.4}
 MACHINES = {
     "overlocker": "an overlocker (serger): seams that stretch, trimmed",
     "coverstitch": "a coverstitch: hems that stretch",
-    "zigzag": "a household machine with zigzag",
+    "zigzag": "a household machine with zigzag or stretch stitch",
+    "straight": "a household machine with a straight stitch only",
+    "hand": "no machine: all by hand",
 }
 """The machines a person may have, each in words."""
 

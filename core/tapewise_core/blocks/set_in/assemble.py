@@ -157,13 +157,16 @@ def _seams(whole: Whole, style: SetInStyle) -> tuple[Seam, ...]:
     """The seams in the order in which they are told, each side's beside the other's."""
     ratio = 1 - style.armhole.shorter
     turn = style.fitted.cap_forward
-    sides = [side_seams(sewn, ratio, half.trunk.full, turn) for half, sewn in whole.sides]
+    flat = style.armhole.flat and not turn
+    sides = [
+        side_seams(sewn, ratio, half.trunk.full, turn, flat=flat) for half, sewn in whole.sides
+    ]
     shoulders, sleeves, seams, hems = zip(*sides, strict=True)
     darts = (dart for _, sewn in whole.sides for dart in dart_seams(whole.front, sewn))
     neck = whole.finish.seams
     if not style.figure.even:
         neck = tuple(all_round(seam, style.neck) for seam in neck)
-    return (*darts, *shoulders, *neck, *sleeves, *seams, *sleeve_seams(turned=bool(turn)), *hems)
+    return (*darts, *shoulders, *neck, *sleeves, *seams, *sleeve_seams(flat=flat), *hems)
 
 
 def _joins(whole: Whole) -> tuple[Join, ...]:

@@ -12,16 +12,17 @@ from tapewise_core.sewing.sleeves import SLEEVE_FLAT, SLEEVE_ROUND, SLEEVE_SEAM
 
 
 def side_seams(
-    sewn: Sewn, ratio: float, full: Fullness | None, begins: float = 0.0
+    sewn: Sewn, ratio: float, full: Fullness | None, begins: float = 0.0, *, flat: bool
 ) -> tuple[Seam, ...]:
     """Return shoulder, sleeve, side and hem of one side of the body, or of both alike.
 
     ``ratio`` is the cap's length as a share of the armhole's, ``full`` what the front's side has
-    more than the back's, ``begins`` how far up the back armhole the sleeve's seam meets it [mm].
+    more than the back's, ``begins`` how far up the back armhole the sleeve's seam meets it [mm];
+    ``flat`` sleeves are set in before the sides are closed.
     """
     cap = (EdgeRun("sleeve", ("cap",)),)
     armhole = (*sewn.run("back", ("armhole",), up=True), *sewn.run("front", ("armhole",)))
-    into = SLEEVE_ROUND if begins else SLEEVE_FLAT
+    into = SLEEVE_FLAT if flat else SLEEVE_ROUND
     return (
         sewn.seam(SeamKind.SHOULDER, SHOULDERS, "shoulder"),
         Seam(SeamKind.SLEEVE, cap, armhole, ratio, into, sewn.where, begins=begins),
@@ -30,12 +31,11 @@ def side_seams(
     )
 
 
-def sleeve_seams(*, turned: bool = False) -> tuple[Seam, Seam]:
-    """Return the sleeve's own seam under the arm, and its hem; one that a fitting ``turned`` is
-    closed by itself."""
-    closed = SLEEVE_SEAM if turned else SIDES_CLOSED
+def sleeve_seams(*, flat: bool) -> tuple[Seam, Seam]:
+    """Return the sleeve's own seam under the arm, and its hem."""
     under = (EdgeRun("sleeve", ("underarm",)),), (EdgeRun("sleeve", ("underarm_2",)),)
     hem = (EdgeRun("sleeve", ("sleeve_hem",)),)
+    closed = SIDES_CLOSED if flat else SLEEVE_SEAM
     return (
         Seam(SeamKind.SIDE, *under, making=closed, where="sleeve"),
         Seam(SeamKind.SLEEVE_HEM, hem, (), making=SLEEVE_HEM),

@@ -8,7 +8,7 @@ from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.figure_style import FigureStyle, FullnessStyle
 from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.parts.hem_style import HemStyle
-from tapewise_core.parts.neck_style import NeckStyle
+from tapewise_core.parts.neck_style import NeckStyle, Sewn
 from tapewise_core.parts.sleeve_style import SleeveStyle
 from tapewise_core.parts.trunk_style import TrunkStyle
 from tapewise_core.style.style import Style
@@ -19,12 +19,13 @@ from tapewise_core.units import Length
 class ArmholeStyle:
     """``drop`` below the armscye line, the sleeve's ``ease`` and that at its hem, all None where
     they are not asked for; ``shorter`` is the fraction by which the cap is shorter than its
-    armhole."""
+    armhole; ``flat``: sleeves are set in before the sides are closed."""
 
     drop: Length | None
     ease: Length | None
     hem_ease: Length | None
     shorter: float
+    flat: bool
 
     @classmethod
     def of(cls, style: Style) -> ArmholeStyle:
@@ -38,6 +39,7 @@ class ArmholeStyle:
             asked("sleeve-ease"),
             asked("sleeve-hem-ease"),
             style.number("cap-shortening") / 100,
+            style.choice("sleeve-sewn") == Sewn.FLAT,
         )
 
 

@@ -14,7 +14,7 @@ from tapewise_core.parts.arm import arm_at, arm_length, past_elbow
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem_style import HemShape
-from tapewise_core.parts.neck_style import NeckFinish
+from tapewise_core.parts.neck_style import NeckFinish, Sewn
 from tapewise_core.parts.shape.underarm import DROPS, SLEEVE_EASES, by_fit
 from tapewise_core.parts.sleeve_options import WRIST_EASE
 from tapewise_core.parts.sleeve_style import SleeveKind
@@ -95,6 +95,14 @@ ARMHOLE = Options.of(
         low=-3,
         high=5,
     ),
+    Option(
+        key="sleeve-sewn",
+        group=Group.EASE,
+        says=said("how sleeves are set in: flat before the sides are closed, or in the round"),
+        kind=ValueKind.CHOICE,
+        default=Sewn.FLAT,
+        choices=tuple(Sewn),
+    ),
 )
 
 
@@ -105,7 +113,7 @@ OF_THE_TOP = (
     "broad-neck", "round-back",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
-    "band-width", "band-ratio",
+    "band-width", "band-ratio", "band-sewn",
     "full-belly", "front-hem-drop",
     "stretch", "cloth-width", "shrinkage",
     "seam-allowance", "neck-allowance", "hem-allowance",

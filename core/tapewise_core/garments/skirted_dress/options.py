@@ -57,7 +57,7 @@ OF_THE_TOP = (
     "round-back", "full-arm",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
-    "band-width", "band-ratio", "facing-width",
+    "band-width", "band-ratio", "band-sewn", "facing-width",
     "full-belly", "front-hem-drop",
     "stretch", "cloth-width", "shrinkage",
     "seam-allowance", "neck-allowance", "hem-allowance",
