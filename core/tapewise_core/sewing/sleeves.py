@@ -18,7 +18,7 @@ STRETCHED_IN = " and stretched by the {} it is shorter"
 
 def sleeves(work: Work) -> tuple[Operation, ...]:
     """Sleeves set in while the body still lies flat."""
-    where = "at crown and shoulder seam, at the notches and at both ends"
+    where = said("at crown and shoulder seam, at the notches and at both ends")
     return (
         _pinned(work, where, Stage.FLAT, ("shoulders",)),
         _set_in(work, Stage.FLAT, Lies.FLAT, ("shoulders",), OTHER_ROUND),
@@ -27,18 +27,27 @@ def sleeves(work: Work) -> tuple[Operation, ...]:
 
 def round_sleeves(work: Work) -> tuple[Operation, ...]:
     """Sleeves closed first and set into a closed armhole."""
-    where = "at crown and shoulder seam, at the notches and at the underarm seams"
+    begins = max(seam.begins for seam in work.seams)
+    where = said("at crown and shoulder seam, at the notches and at the underarm seams")
+    if begins:
+        where = said(TURNED, mm(begins))
     return (
         _pinned(work, where, Stage.ROUND, ()),
-        _set_in(work, Stage.ROUND, Lies.ROUND, (), OTHER_FLAT),
+        _set_in(work, Stage.ROUND, Lies.ROUND, (), () if begins else OTHER_FLAT),
     )
 
+
+TURNED = (
+    "at crown and shoulder seam and at the notches, the sleeve's own seam {} up the back armhole "
+    "from the side seam"
+)
+"""Where a sleeve is pinned that a fitting turned forwards."""
 
 OTHER_ROUND = said("Or in the round, after the sides: set {} to round.", OptionKey("sleeve-sewn"))
 OTHER_FLAT = said("Or flat, before the sides: set {} to flat.", OptionKey("sleeve-sewn"))
 
 
-def _pinned(work: Work, where: str, stage: Stage, after: tuple[str, ...]) -> Operation:
+def _pinned(work: Work, where: Told, stage: Stage, after: tuple[str, ...]) -> Operation:
     do = said(
         "Lay out the sleeves: the side with two notches belongs to the back, the side with one "
         "to the front. Pin each into its armhole {}, right sides together.",
