@@ -10,11 +10,11 @@ STYLES = {
     "usual": {},
     "close": {
         "fit": "close", "sleeve": "elbow", "waist-shaping": "100", "bust-room": "side-dart",
-        "circle": "1", "flare": "-2", "vent": "back", "tiers": "2",
+        "circle": "1", "flare": "-2", "vent": "back", "tiers": "2", "skirt": "straight",
     },
     "straight": {
         "fit": "straight", "sleeve": "long", "neckline": "v", "hem": "curved", "circle": "1/2",
-        "waist-finish": "band", "vent": "slits", "fullness": "1.8",
+        "waist-finish": "band", "vent": "slits", "fullness": "1.8", "skirt": "gathered",
     },
     "eased": {
         "fit": "eased", "sleeve": "short", "neckline": "boat", "waist-shaping": "0",

@@ -30,15 +30,15 @@ def test_both_quarters_of_the_hip_make_up_the_handouts_half() -> None:
     """Half of 96 and 2.5 cm, which is 5 cm of ease all round: 50.5 cm, and as much at the hem."""
     made = straight(hip_ease="5", skirt_length="60")
     back, front = (made.pattern.piece(name) for name in ("skirt_back", "skirt_front"))
-    assert back.points["hip_side"].x + front.points["hip_side"].x == pytest.approx(505.0)
+    assert back.points["side_at_hip"].x + front.points["side_at_hip"].x == pytest.approx(505.0)
     assert back.length("hem") + front.length("hem") == pytest.approx(505.0)
-    assert back.points["hip_side"].y == pytest.approx(200.0)
+    assert back.points["side_at_hip"].y == pytest.approx(200.0)
 
 
 def test_the_side_stands_about_as_high_as_the_handouts() -> None:
     """1 cm above the waist line, within half a centimetre."""
     corner = straight(hip_ease="5", skirt_length="60").pattern.piece("skirt_front").points
-    assert -corner["waist_side"].y == pytest.approx(10.0, abs=5.0)
+    assert -corner["side_at_waist"].y == pytest.approx(10.0, abs=5.0)
 
 
 INCH = 2.54

@@ -31,11 +31,6 @@ def growth(grams: float) -> float:
     return min(GROWTH * grams / AT_WEIGHT, MOST_GROWTH)
 
 
-def weighs(grams: float) -> Told:
-    """Say what the skirt weighs."""
-    return (f"The skirt weighs about {grams:.0f} g.",)
-
-
 def hangs(grams: float, held_by: str) -> Told:
     """Say what the skirt weighs, and what carries it.
 

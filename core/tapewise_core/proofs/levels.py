@@ -38,6 +38,8 @@ class Asked(NamedTuple):
     beyond: str
 
 
+SKIRTED = "A full skirt is as wide at the hip as its cut makes it."
+
 ASKED: Mapping[ProofId, Asked] = MappingProxyType(
     {
         ProofId.BUST: Asked("bust", "bust-ease", "The sleeves reach down to the bust line."),
@@ -65,10 +67,10 @@ def as_asked(about: ProofId) -> Prover:
         found = tuple(_given(about, level) for level in levels if level.name == asked.level)
         if found:
             return found
-        skirted = about is ProofId.HIP and case.facts.waist is not None
-        if not levels or skirted or not case.offers(asked.option):
+        if not levels or not case.offers(asked.option):
             return lacking(about, f"{LineName(asked.level)} to be compared with what was asked")
-        return Silent(about, said(asked.beyond))
+        skirted = about is ProofId.HIP and case.facts.waist is not None
+        return Silent(about, said(SKIRTED if skirted else asked.beyond))
 
     return prove
 

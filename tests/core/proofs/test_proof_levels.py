@@ -87,7 +87,9 @@ def test_a_garment_that_could_reach_a_level_says_why_it_does_not() -> None:
 
 
 def test_a_skirt_sewn_on_has_no_hip_that_was_asked_for() -> None:
-    """However the bodice's options read."""
+    """By its style, or because there is no such option at all."""
     waist = Waist(Passage.JOINED, 700.0, 900.0, 700.0)
     joined = case(facts=Facts(levels=(level(960.0),), waist=waist), style=style(hip_ease=0.0))
-    assert reason(as_asked(ProofId.HIP)(joined)).startswith(LACKS)
+    assert reason(as_asked(ProofId.HIP)(joined)).startswith("A full skirt is as wide")
+    without = case(facts=Facts(levels=(level(960.0),), waist=waist), style=style())
+    assert reason(as_asked(ProofId.HIP)(without)).startswith(LACKS)

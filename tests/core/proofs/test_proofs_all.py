@@ -57,6 +57,8 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"lower-shoulder": "right", "lower-shoulder-by": "1", "circle": "1"},
         {"neckline": "v", "skirt-length": "90", "circle": "1/4", "sleeve": "long"},
         {"weight-allowance": "no"},
+        {"skirt": "gathered", "tiers": "2"},
+        {"skirt": "straight", "skirt-length": "85"},
     ),
     "set-in-top": (
         PLAIN,

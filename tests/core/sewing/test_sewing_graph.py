@@ -46,6 +46,14 @@ BODIES: tuple[Asked, ...] = (
 )
 SLIT: Asked = {"hem": "split"}
 
+SKIRTS = (
+    {"skirt": "gathered"},
+    {"skirt": "gathered", "tiers": "3"},
+    {"skirt": "straight"},
+    {"skirt": "straight", "skirt-length": "85"},
+    {"skirt": "straight", "vent": "slits"},
+)
+
 STYLES: dict[str, tuple[Asked, ...]] = {
     "jersey-top": (*NECKS, *FACED, *BODIES, SLIT, {**FACED[1], **BODIES[0]}),
     "flared-dress": (
@@ -68,7 +76,7 @@ STYLES: dict[str, tuple[Asked, ...]] = {
         {"tiers": "3", "waist-finish": "band"},
         {"tiers": "4", "cloth-width": "90"},
     ),
-    "skirted-dress": (*NECKS, *FACED, *BODIES[:3], {"circle": "1/2", "panels": "4"}),
+    "skirted-dress": (*NECKS, *FACED, *BODIES[:3], {"circle": "1/2", "panels": "4"}, *SKIRTS),
     "set-in-top": (
         *NECKS, *BODIES, {"sleeve-sewn": "round"}, {"sleeve-sewn": "round", "band-sewn": "flat"},
         {"sleeve-sewn": "round", **BODIES[0]},

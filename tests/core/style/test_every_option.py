@@ -39,8 +39,13 @@ MATTERS_WITH = {
     "pocket-below-waist": {"pockets": "yes"},
     "pocket-opening": {"pockets": "yes"},
     "waist-darts": {"waist-shaping": "100"},
-    "vent-length": {"vent": "back"},
-    "tier-fullness": {"tiers": "3"},
+    "hip-ease": {"skirt": "straight"},
+    "flare": {"skirt": "straight"},
+    "vent": {"skirt": "straight"},
+    "vent-length": {"skirt": "straight", "vent": "back"},
+    "fullness": {"skirt": "gathered"},
+    "tiers": {"skirt": "gathered"},
+    "tier-fullness": {"skirt": "gathered", "tiers": "3"},
 }
 """The choices beside which an option matters, as far as a garment offers them."""
 

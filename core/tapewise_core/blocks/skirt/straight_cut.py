@@ -88,8 +88,8 @@ def _points(draft: Draft) -> dict[str, Point]:
     lines = draft.paper.line
     return {
         "centre_waist": lines("waist").start,
-        "waist_side": lines("waist").end,
-        "hip_side": draft["Q"],
-        "hem_side": lines("hem").end,
+        "side_at_waist": lines("waist").end,
+        "side_at_hip": draft["Q"],
+        "side_at_hem": lines("hem").end,
         "centre_hem": lines("hem").start,
     }

@@ -1,4 +1,4 @@
 """The skirted dress, as a list of garments tells of it; the rest is on its page."""
 
-TITLE = "Jersey dress with a circle skirt"
-SAYS = "The jersey top cut at the waist, with a circle skirt sewn to it."
+TITLE = "Jersey dress with a skirt"
+SAYS = "A bodice with a circle skirt, a gathered or a straight one sewn to it at the waist."

@@ -1,8 +1,8 @@
-"""The options of a dress with a circle skirt."""
+"""The options of a dress whose skirt is sewn to its bodice."""
 
 from __future__ import annotations
 
-from tapewise_core.blocks.skirt.ring_options import SKIRT, circle
+from tapewise_core.blocks.skirt.hung_options import SKIRTS
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.measures.body import Body
@@ -68,12 +68,7 @@ OF_THE_TOP = (
 def options_from(top: Options) -> Options:
     """Return the dress's options: what its bodice takes from the top's, the skirt's, and its own
     where both are joined."""
-    return (
-        top.only(*OF_THE_TOP).narrowed(GROWN_ON)
-        + Options.of(WEIGHT, circle("1/2"))
-        + SKIRT
-        + JOINED
-    )
+    return top.only(*OF_THE_TOP).narrowed(GROWN_ON) + Options.of(WEIGHT) + SKIRTS + JOINED
 
 
 OPTIONS = options_from(TOP)

@@ -24,8 +24,12 @@ class JoinedStyle:
 
 
 def bodice_style(body: Body, style: Style, shorter: float) -> TopStyle:
-    """Return the style of the top whose hem is the waist seam, shorter by an amount [mm]."""
-    top = TopStyle.of(style, body["back_waist_length"] - mm(shorter))
+    """Return the style of the top whose hem is the waist seam, shorter by an amount [mm].
+
+    The ease at the hip is the skirt's, and no business of a bodice.
+    """
+    own = Style({key: chosen for key, chosen in style.chosen.items() if key != "hip-ease"})
+    top = TopStyle.of(own, body["back_waist_length"] - mm(shorter))
     lifted = top.fullness.front_hem_drop + JoinedStyle.of(style).bust_lift
     return replace(
         top,

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from tapewise_core.blocks.skirt.ring import Ring
-from tapewise_core.blocks.top.bodice import Mark
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Notch
+from tapewise_core.parts.waist_seam import Mark
 
 
 def waist_marks(skirt: Ring, count: int, back: float) -> tuple[Mark, ...]:

@@ -1,16 +1,19 @@
-"""A top that ends at the waist, to have a skirt joined to it: its waist seam and marks.
+"""A bodice of back and front that end at the waist, to have a skirt joined to it: its waist seam
+and marks.
 
-The top's own drafting, with a waist seam for its lower edge (:mod:`parts.hem`), which has
-a seam's allowance. Numbers without another source are common practice.
+Its drafting is a top's own, with a waist seam for its lower edge (:mod:`parts.hem`), which has a
+seam's allowance. Numbers without another source are common practice.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.drafting.finish import for_pieces
 from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam, SeamKind
+from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.waist import STAYED_WAIST
+from tapewise_core.sewing.way import Way
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +83,8 @@ def _opened(piece: Piece, edge: str, sewn: float) -> float:
     return at
 
 
-def waist_join(bodice: Pattern, skirt: tuple[EdgeRun, ...]) -> Seam:
-    """Return the seam that joins a skirt to the bodice."""
-    return Seam(SeamKind.WAIST, skirt, bodice_runs(bodice), making=STAYED_WAIST)
+def waist_join(
+    bodice: Pattern, skirt: tuple[EdgeRun, ...], ratio: float = 1.0, way: Way = STAYED_WAIST
+) -> Seam:
+    """Return the seam that joins a skirt to the bodice, gathered by a ratio."""
+    return Seam(SeamKind.WAIST, skirt, bodice_runs(bodice), ratio, way)

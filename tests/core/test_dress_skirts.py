@@ -1,0 +1,114 @@
+"""The skirts of a skirted dress: circle, gathered, straight, on one bodice."""
+
+from __future__ import annotations
+
+import pytest
+from making import DAY, MIDDLE, person
+from read_aloud import remarks
+
+from tapewise_core.parts.hanging import growth
+from tapewise_core.proofs.proof import ProofId
+from tapewise_core.sewing.order import operations
+from tapewise_core.tasks.drafting import Drafted, draft
+
+LEGS = {"waist_to_knee": 58.0, "waist_to_floor": 102.0}
+PEOPLE = {
+    "middle": {},
+    "big hip, small waist": {"waist": 70.0, "hip": 104.0},
+    "round belly": {"bust": 108.0, "high_bust": 102.0, "waist": 112.0, "hip": 106.0,
+                    "upper_arm": 35.0, "high_hip": 114.0},
+    "full bust": {"bust": 108.0, "high_bust": 93.0, "front_waist_length": 46.0},
+}  # fmt: skip
+KINDS = ("circle", "gathered", "straight")
+
+
+def dress(who: str = "middle", /, **asked: str) -> Drafted:
+    """Draft a dress for one of these builds."""
+    options = {key.replace("_", "-"): value for key, value in asked.items()}
+    body = {**MIDDLE, **LEGS, **PEOPLE[who]}
+    return draft(person(body), "skirted-dress", options, made=DAY)
+
+
+def level(made: Drafted, name: str) -> float:
+    """What a dress has at a level [cm]."""
+    return next(one.given for one in made.pattern.facts.levels if one.name == name) / 10
+
+
+@pytest.mark.parametrize("who", PEOPLE)
+@pytest.mark.parametrize(
+    "asked",
+    [
+        {"skirt": "gathered"},
+        {"skirt": "gathered", "tiers": "3", "skirt_length": "80"},
+        {"skirt": "straight"},
+        {"skirt": "straight", "skirt_length": "85"},
+        {"skirt": "straight", "flare": "8", "vent": "slits"},
+    ],
+)
+def test_every_build_can_wear_it(who: str, asked: dict[str, str]) -> None:
+    """All proofs hold, and what was asked is given or held back with a reason."""
+    made = dress(who, **asked)
+    assert [made.reader.spell(proof.says) for proof in made.failing] == []
+    for one in made.pattern.facts.levels:
+        if one.asked is not None and one.name in ("waist", "hip", "hem"):
+            assert abs(one.given - one.asked) < 1.0 or one.held_back, one.name
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_waist_seam_and_its_marks_meet(kind: str) -> None:
+    """Skirt and bodice are as long, or gathered to it, and every mark has its partner."""
+    proofs = {proof.name: proof for proof in dress(skirt=kind).proofs}
+    assert proofs["waist seam"].holds
+    assert proofs["waist seam"].value < 0.1
+    assert proofs["notches"].holds
+
+
+def test_the_hip_is_asked_of_a_straight_skirt_alone() -> None:
+    """With its own ease, whatever the bodice's; the others are as wide as their cut makes them."""
+    straight = dress(skirt="straight", hip_ease="3")
+    assert level(straight, "hip") == pytest.approx(99 + 3)
+    for kind in ("circle", "gathered"):
+        silent = {one.id: straight.reader.spell(one.reason) for one in dress(skirt=kind).silent}
+        assert silent[ProofId.HIP].startswith("A full skirt")
+    bust = [level(dress(skirt="straight", hip_ease=ease), "bust") for ease in ("0", "12")]
+    assert bust[0] == bust[1]
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_bodice_is_shorter_by_what_its_skirt_weighs(kind: str) -> None:
+    """2 cm for 340 g, in proportion, and it is said what hangs there."""
+    made, off = (dress(skirt=kind, weight_allowance=word) for word in ("yes", "no"))
+    waists = [one.pattern.piece("back").points["centre_hem"].y for one in (made, off)]
+    told = next(note for note in remarks(made) if "weighs" in note)
+    grams = float(told.split("about ")[1].split(" g")[0])
+    assert waists[1] - waists[0] == pytest.approx(growth(grams), abs=0.3)
+    assert "hangs from the waist seam" in told
+
+
+def test_each_skirt_is_hemmed_and_joined_in_its_own_way() -> None:
+    """A circle hangs first, gathers are drawn up before they are pinned, a vent is finished."""
+    for kind, keys, never in (
+        ("circle", ("hang", "hem"), "waist-gather"),
+        ("gathered", ("waist-stay", "waist-gather", "waist-pin", "waist", "hem"), "hang"),
+        ("straight", ("panels", "waist", "vent", "hem"), "hang"),
+    ):
+        made = dress(skirt=kind, skirt_length="85")
+        order = [one.key for one in operations(made.pattern, made.stitching)]
+        at = [order.index(key) for key in keys]
+        assert at == sorted(at), kind
+        assert never not in order
+
+
+def test_the_title_names_the_skirt() -> None:
+    """On every sheet."""
+    assert [dress(skirt=kind).pattern.title for kind in KINDS] == [
+        f"Jersey dress with a {kind} skirt" for kind in KINDS
+    ]
+
+
+def test_options_of_another_skirt_are_not_at_work() -> None:
+    """What has nothing to do in a style is not asked for there."""
+    made = dress(skirt="straight")
+    idle = {one.key for one in made.garment.options if not one.at_work(made.style)}
+    assert {"circle", "panels", "fullness", "tiers", "tier-fullness", "vent-length"} <= idle
+    assert not {"flare", "vent", "hip-ease", "skirt-length"} & idle
