@@ -243,6 +243,21 @@ class TapewiseApp(App[None], inherit_bindings=False):
         else:
             self.push_screen(LayDialog(self.desk), lambda _: page.show())
 
+    def action_fitting(self) -> None:
+        """Say what is seen when it is tried on, and keep what that changes."""
+        page = self.page
+        if page is None or self.screen is not page or self.desk.state.profile is None:
+            return
+        from tapewise_tui import drafting
+        from tapewise_tui.dialogs.fitting import FittingDialog
+
+        page.keep_typed()
+        made = drafting.drafted(self.desk)
+        if isinstance(made, str):
+            page.warn(made)
+        else:
+            self.push_screen(FittingDialog(self.desk), lambda _: page.show())
+
     def action_look(self) -> None:
         """Change between chalk on cloth and ink on paper."""
         names = [theme.name for theme in THEMES]
@@ -252,6 +267,9 @@ class TapewiseApp(App[None], inherit_bindings=False):
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
         for name in PLACES:
             yield SystemCommand(f"Page: {name}", "Turn to this page", partial(self.go, name))
+        if self.desk.state.profile is not None:
+            says = words.sentence(keys.KEYS["fitting"].says)
+            yield SystemCommand("Trying on", says, self.action_fitting)
         for row, says in keys.at_work(screen):
             act = partial(self.run_action, row.action, screen)
             yield SystemCommand(f"{row.word} ({keys.shown(row.key)})", words.sentence(says), act)

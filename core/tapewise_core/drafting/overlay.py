@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
@@ -13,6 +14,9 @@ from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextL
 
 APART = 40.0
 """Pieces lie so far apart [mm]."""
+
+SEEN, PLACES = 0.3, 24
+"""A line that moved by less is where it was [mm]; lines are looked at in so many places."""
 
 NAME = 16.0
 """The type of a piece's name [mm]: an overlay is looked at much smaller than it is."""
@@ -30,11 +34,39 @@ class Overlaid:
     after: Piece | None
 
     @property
+    def where(self) -> Box | None:
+        """The room in which any line lies otherwise than before, None where none does [mm]."""
+        if self.before is None or self.after is None:
+            return self.box
+        before, after = _places(self.before), _places(self.after)
+        apart = _far(after, self.before) + _far(before, self.after)
+        return box_of(apart) if apart else None
+
+    @property
     def box(self) -> Box:
         """The room that both take [mm]."""
         pieces = [piece for piece in (self.before, self.after) if piece]
         paths = [edge.path for piece in pieces for edge in piece.edges]
         return box_of(point for path in paths for point in path.flattened(1.0))
+
+
+def _places(piece: Piece) -> list[Point]:
+    """Places all along a piece's outline."""
+    shares = [place / PLACES for place in range(PLACES + 1)]
+    return [edge.path.at(edge.path.length() * t)[0] for edge in piece.edges for t in shares]
+
+
+def _far(places: Sequence[Point], piece: Piece) -> list[Point]:
+    """The places that no line of a piece passes."""
+    lines = [leg for edge in piece.edges for leg in pairwise(edge.path.flattened(0.1))]
+    return [at for at in places if all(_off(at, *leg) > SEEN for leg in lines)]
+
+
+def _off(at: Point, start: Point, end: Point) -> float:
+    """How far a place lies from a straight line between two ends [mm]."""
+    way, to = end - start, at - start
+    t = min(max(to.dot(way) / max(way.dot(way), 1e-12), 0.0), 1.0)
+    return (to - way * t).length()
 
 
 def overlaid(before: Sequence[Piece], after: Sequence[Piece]) -> tuple[Overlaid, ...]:

@@ -9,6 +9,7 @@ from datetime import date
 from tapewise_core.drafting.overlay import overlaid, overlay
 from tapewise_core.errors import OptionError
 from tapewise_core.fitting.change import Measured
+from tapewise_core.fitting.folds import Folds as Folds
 from tapewise_core.fitting.symptom import Answer as Answer
 from tapewise_core.fitting.symptom import Remedy as Remedy
 from tapewise_core.fitting.symptom import Symptom as Symptom

@@ -35,6 +35,7 @@ class SewPage(Page):
         "find",
         "steps",
         "cloth",
+        "fitting",
         on="on to cutting out, piece by piece",
         table="the piece or the step marked alone, with its picture",
     )

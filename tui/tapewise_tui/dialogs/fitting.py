@@ -1,0 +1,272 @@
+"""Trying on: what is seen, the question that tells its causes apart, the change tried and kept."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import partial
+
+from rich.text import Text
+from textual import on
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Horizontal
+from textual.screen import Screen
+from textual.widgets import OptionList, Static
+from textual.widgets.option_list import Option
+
+from tapewise_core.drafting.overlay import overlaid
+from tapewise_core.errors import TapewiseError
+from tapewise_core.tasks import wizard
+from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.fitting import (
+    SYMPTOMS,
+    Seen,
+    Symptom,
+    Trial,
+    kept,
+    line_of,
+    read_amount,
+    seen,
+    tried,
+    tube_told,
+    without,
+)
+from tapewise_tui import drafting, words
+from tapewise_tui.desk import Desk
+from tapewise_tui.fitting_canvas import draw_folds, draw_overlay
+from tapewise_tui.widgets.field import Field
+from tapewise_tui.widgets.leaf import Picture
+
+LOOK = "Enter: this is seen · Delete: take off what is kept · Escape: close"
+ANSWER = "Enter: that is the answer · Escape: back"
+TRIED = "Enter: try another amount · F4: keep it for later drafts · Escape: back"
+
+TUBE, KEPT = "tube", "kept-"
+"""Keys of the lines that are no symptoms."""
+
+AGAIN = "One thing at a time: baste it, try on again, then the next."
+
+
+class FittingDialog(Screen[None]):
+    """All that may be seen, from the shoulders down; then one question; then the change."""
+
+    VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-low")]
+    BINDINGS = [
+        Binding("escape", "back", "Back"),
+        Binding("f4,ctrl+s", "keep", "Keep"),
+        Binding("delete", "take_off", "Take off"),
+    ]
+    DEFAULT_CSS = """
+    FittingDialog { background: $background; }
+    FittingDialog > Static { padding: 0 1; height: auto; }
+    FittingDialog > .heading { margin: 0 0 1 0; }
+    FittingDialog.-short > .heading { margin: 0; }
+    FittingDialog > #fit { height: 1fr; }
+    FittingDialog #fit-rows { width: 1fr; height: 100%; border: none; background: $background; }
+    FittingDialog Picture { width: 40%; margin: 0 1; }
+    FittingDialog.-tried Picture { width: 65%; }
+    FittingDialog > #fit-says { max-height: 5; }
+    FittingDialog > #fit-amount { display: none; width: 20; margin: 0 1; }
+    FittingDialog.-tried > #fit-amount { display: block; }
+    """
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.desk = desk
+        self.symptom: Symptom | None = None
+        self.found: Seen | None = None
+        self.trial: Trial | None = None
+
+    def compose(self) -> ComposeResult:
+        yield Static("", id="fit-heading", classes="heading", markup=False)
+        with Horizontal(id="fit"):
+            yield OptionList(id="fit-rows")
+            yield Picture()
+        yield Static("", id="fit-says", markup=False)
+        yield Field(self._amount, id="fit-amount")
+        yield Static("", id="fit-keys", classes="quiet", markup=False)
+
+    def on_mount(self) -> None:
+        self._look()
+
+    def _look(self, at: str = "", say: str = "") -> None:
+        """Show all that may be seen, and what is kept."""
+        self.symptom = self.found = self.trial = None
+        self._stand("Trying on: what is seen?", LOOK, tried=False)
+        self._fill(list(self._lines()), at)
+        if say:
+            self._say(say)
+
+    def _lines(self) -> Iterator[Option]:
+        if self._tube():
+            yield _option(TUBE, "Nothing cut yet? First a tube of cheap jersey")
+        for one in SYMPTOMS.values():
+            yield _option(one.key, one.says)
+        if self.desk.profile.adjustments:
+            yield Option(Text(f"Kept with {self.desk.profile.name}", "bold"), disabled=True)
+        for number, row in enumerate(self.desk.profile.adjustments, 1):
+            told = self.desk.reader.spell(line_of(row, self.desk.today))
+            yield _option(f"{KEPT}{number}", told)
+
+    def _tube(self) -> str:
+        made = drafting.drafted(self.desk)
+        return self.desk.reader.spell(tube_told(made)) if isinstance(made, Drafted) else ""
+
+    def _stand(self, heading: str, keys: str, *, tried: bool) -> None:
+        self.set_class(tried, "-tried")
+        self.query_one("#fit-heading", Static).update(heading)
+        self.query_one("#fit-keys", Static).update(keys)
+        if not tried:
+            self.query_one(OptionList).focus()
+
+    def _fill(self, options: list[Option], at: str = "") -> None:
+        rows = self.query_one(OptionList)
+        rows.clear_options()
+        rows.add_options(options)
+        keys = [option.id for option in options]
+        rows.highlighted = keys.index(at) if at in keys else 0 if options else None
+
+    def _say(self, says: str, *, wrong: bool = False) -> None:
+        told = self.query_one("#fit-says", Static)
+        told.update(f"! {says}" if wrong else says)
+        told.set_class(wrong, "wrong")
+
+    def _warn(self, error: TapewiseError) -> None:
+        self._say(self.desk.reader.spell(error.told), wrong=True)
+
+    @on(OptionList.OptionHighlighted)
+    def marked(self, event: OptionList.OptionHighlighted) -> None:
+        """Say and draw what the line with the cursor is about."""
+        event.stop()
+        key = event.option.id or ""
+        if self.trial is not None or event.option is not self._at:
+            return
+        if self.symptom is not None:
+            answer = self.symptom.answer(key)
+            self._say(f"{self.symptom.question} {words.sentence(answer.cause)}.")
+            return
+        one = SYMPTOMS.get(key)
+        picture = self.query_one(Picture)
+        picture.show(partial(draw_folds, folds=one.folds) if one else None)
+        if one is not None:
+            self._say(f"{words.sentence(one.says)}. {one.question}")
+        else:
+            self._say(self._tube() if key == TUBE else "Later drafts of any garment use it.")
+
+    @property
+    def _at(self) -> Option | None:
+        return self.query_one(OptionList).highlighted_option
+
+    @on(OptionList.OptionSelected)
+    def chosen(self, event: OptionList.OptionSelected) -> None:
+        event.stop()
+        key = event.option.id or ""
+        if self.trial is not None:
+            self.query_one(Field).focus()
+        elif self.symptom is not None:
+            self._answered(self.symptom, key)
+        elif key in SYMPTOMS:
+            self._ask(SYMPTOMS[key])
+
+    def _ask(self, symptom: Symptom) -> None:
+        """Ask what tells causes apart, where there is anything to ask."""
+        if not symptom.question:
+            self._answered(symptom, symptom.answers[0].key)
+            return
+        self.symptom = symptom
+        self._stand(symptom.question, ANSWER, tried=False)
+        self._fill([_option(answer.key, answer.says) for answer in symptom.answers])
+
+    def _answered(self, symptom: Symptom, answer: str) -> None:
+        try:
+            found = seen(self.desk.work.garment, symptom.key, answer)
+            trial = self._tried(found)
+        except TapewiseError as error:
+            self._warn(error)
+            return
+        self.symptom, self.found = symptom, found
+        self._show(trial)
+
+    def _tried(self, found: Seen, amount: float | None = None) -> Trial:
+        desk = self.desk
+        return tried(
+            desk.profile, found, amount, desk.work.asked, day=desk.today, unit=desk.unit,
+            machines=wizard.machines(desk.work.machines),
+        )  # fmt: skip
+
+    def _show(self, trial: Trial) -> None:
+        """Show a change that was tried: what it moves, before and after over each other."""
+        self.trial = trial
+        spell, found = self.desk.reader.spell, self.found
+        assert found is not None
+        assert found.remedy is not None
+        told = found.remedy.change.amount_told
+        self._stand(words.sentence(spell(trial.says)), TRIED, tried=True)
+        unit = self.desk.unit
+        self._fill([Option(Text(f"{name}: {unit.spell(old)} → {unit.spell(new)}"), disabled=True)
+                    for name, old, new in trial.moved])  # fmt: skip
+        pairs = overlaid(trial.before.pattern.pieces, trial.after.pattern.pieces)
+        self.query_one(Picture).show(partial(draw_overlay, pairs=pairs))
+        limits = f"{spell(told(found.remedy.low))} to {spell(told(found.remedy.high))}"
+        says = f"{words.sentence(found.answer.cause)}. Dotted is before. At one fitting {limits}:"
+        for proof in trial.failing:
+            says = f"! After it {proof.name} fails. {says}"
+        self._say(says)
+        field = self.query_one(Field)
+        field.put(spell(told(trial.adjustment.amount)))
+        field.focus()
+
+    def _amount(self, text: str) -> None:
+        """Try another amount."""
+        found = self.found
+        if found is None or found.remedy is None:
+            return
+        try:
+            self._show(self._tried(found, read_amount(found.remedy, text, self.desk.unit)))
+        except TapewiseError as error:
+            self._warn(error)
+
+    def action_keep(self) -> None:
+        """Keep the change with the person, the amount as it is typed."""
+        if self.trial is None:
+            return
+        if self.query_one(Field).touched:
+            before = self.trial
+            self._amount(self.query_one(Field).value)
+            if self.trial is before:
+                return
+        says = self.desk.reader.spell(self.trial.says)
+        try:
+            self.desk.change(says, kept(self.desk.profile, self.trial.adjustment))
+        except TapewiseError as error:
+            self._warn(error)
+            return
+        key = f"{KEPT}{len(self.desk.profile.adjustments)}"
+        self._look(key)
+        self.call_after_refresh(self._say, f"Kept: {says}. {AGAIN}")
+
+    def action_take_off(self) -> None:
+        """Take off what is marked of what is kept; undo brings it back."""
+        key = (self._at.id or "") if self._at else ""
+        if self.symptom is not None or self.trial is not None or not key.startswith(KEPT):
+            return
+        changed, gone = without(self.desk.profile, int(key.removeprefix(KEPT)))
+        told = self.desk.reader.spell(line_of(gone, self.desk.today))
+        self.desk.change(f"taken off: {told}", changed)
+        self._look()
+        self.call_after_refresh(self._say, f"Taken off: {told}. Later drafts are as before it.")
+
+    def action_back(self) -> None:
+        """To the step before, at last to the page."""
+        if self.trial is not None and self.symptom is not None and self.symptom.question:
+            symptom, self.trial = self.symptom, None
+            self.query_one(Picture).show(partial(draw_folds, folds=symptom.folds))
+            self._ask(symptom)
+        elif self.symptom is not None:
+            self._look(self.symptom.key)
+        else:
+            self.dismiss(None)
+
+
+def _option(key: str, text: str) -> Option:
+    return Option(Text(text, no_wrap=True, overflow="ellipsis"), id=key)
