@@ -177,7 +177,7 @@ def _joins(whole: Whole) -> tuple[Join, ...]:
 def _facts(trunk: Trunk, body: Body, finish: Finish, levels: tuple[Level, ...]) -> Facts:
     seam, style, lower = trunk.drawn.seam, trunk.style, trunk.plan.wish.lower
     at = trunk.plan.wish.levels
-    own = trunk.plan.wish.quarters.waist + seam.dart - trunk.drawn.share.at(seam.at.waist)
+    own = trunk.plan.wish.quarters.waist + seam.dart - abs(trunk.drawn.share.at(seam.at.waist))
     return Facts(
         head=body["head"].mm if "head" in body else None,
         ease=style.trunk.ease.mm,
