@@ -78,6 +78,9 @@ def test_a_change_is_tried_kept_listed_and_taken_off(
     assert "  1  back neck raised 0.5 cm (after the fitting of 3 March" in capsys.readouterr().out
     assert run("Ada Byron", "--list", "--json") == 0
     (row,) = json.loads(capsys.readouterr().out)
+    for act in ("show", "history"):
+        assert main(("profiles", act, "Ada Byron")) == 0
+        assert "back neck raised 0.5 cm" in capsys.readouterr().out
     assert (row["number"], row["what"], row["date"]) == (1, "back-neck-raised", "2026-03-03")
     assert run("Ada Byron", "--remove", "1") == 0
     assert "Taken off Ada Byron: back neck raised 0.5 cm." in capsys.readouterr().out

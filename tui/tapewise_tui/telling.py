@@ -156,3 +156,8 @@ def profile_lines(profile: Profile, unit: Unit) -> Iterator[str]:
     for key, reading in profile.measures.items():
         when = f", {reading.taken.isoformat()}" if reading.taken else ""
         yield f"  {NAMES[key]}: {unit.spell(reading.value * 10)} ({reading.origin.value}{when})"
+    if profile.adjustments:
+        from tapewise_core.tasks.adjustments import line_of  # with all that a draft is
+
+        for one in profile.adjustments:
+            yield f"  {Reader(unit).spell(line_of(one, date.today()))}"

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Clash, Gone, State
 from tapewise_core.tasks.people_changes import Change, changes
+from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 from tapewise_tui import words
 
@@ -22,7 +24,16 @@ def state_lines(states: Sequence[State], unit: Unit) -> Iterator[str]:
             yield f"  {number}  {when}  {len(state.profile.measures)} measures"
         else:
             told = [_change(one, unit) for one in changes(before, state.profile)]
+            told += _fitted(before, state.profile, unit)
             yield f"  {number}  {when}  {'; '.join(told) or 'no measure changed'}"
+
+
+def _fitted(before: Profile, after: Profile, unit: Unit) -> list[str]:
+    if before.adjustments == after.adjustments:
+        return []
+    from tapewise_core.tasks.adjustments import differing  # with all that a draft is
+
+    return [Reader(unit).spell(told) for told in differing(before, after)]
 
 
 def states_json(states: Sequence[State]) -> list[dict[str, object]]:
@@ -45,7 +56,9 @@ def change_lines(
     ends = (state.when.isoformat(" ", "minutes") for state in (first, second))
     yield f"{second.profile.name}, {' to '.join(ends)}:"
     yield from (f"  {_change(one, unit)}" for one in changed)
-    if not changed:
+    fitted = _fitted(first.profile, second.profile, unit)
+    yield from (f"  {told}" for told in fitted)
+    if not (changed or fitted):
         yield "  no measure differs."
 
 

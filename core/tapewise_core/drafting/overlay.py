@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine, extent

@@ -8,9 +8,9 @@ has no use for the change.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 

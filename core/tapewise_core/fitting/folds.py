@@ -6,9 +6,9 @@ Whoever shows it scales it: to a Drawing here, to a terminal's canvas in the app
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point

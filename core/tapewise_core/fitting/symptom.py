@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from tapewise_core.errors import OptionError
 from tapewise_core.fitting.change import Change, Measured
 from tapewise_core.fitting.changes import CHANGES
 from tapewise_core.fitting.folds import Folds
+from tapewise_core.frozen import dataclass
 from tapewise_core.text.near import near_words
 
 MOST_A_FITTING = 2.0

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.fitting.change import Change, Measured
 from tapewise_core.fitting.changes import CHANGES
+from tapewise_core.frozen import dataclass
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
 from tapewise_core.profiles.fitted import Adjustment

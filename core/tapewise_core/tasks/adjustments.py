@@ -61,3 +61,13 @@ def line_of(one: Adjustment, today: date) -> Told:
     """Return an adjustment as a list has it."""
     where = f", {one.garment}" if one.garment else ""
     return said("{} (after {}{})", adjustment_told(one), day_words(one.date, today), where)
+
+
+def differing(before: Profile, after: Profile) -> tuple[Told, ...]:
+    """Return what fittings changed from one state of a person to another."""
+    new = (one for one in after.adjustments if one not in before.adjustments)
+    gone = (one for one in before.adjustments if one not in after.adjustments)
+    return (
+        *(said("after a fitting: {}", adjustment_told(one)) for one in new),
+        *(said("no more: {}", adjustment_told(one)) for one in gone),
+    )

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date
 
 from tapewise_core.drafting.overlay import overlaid, overlay
@@ -15,6 +14,7 @@ from tapewise_core.fitting.symptom import Remedy as Remedy
 from tapewise_core.fitting.symptom import Symptom as Symptom
 from tapewise_core.fitting.symptoms import SYMPTOMS as SYMPTOMS
 from tapewise_core.fitting.symptoms import symptom
+from tapewise_core.frozen import dataclass
 from tapewise_core.garments import shelf
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.profiles.fitted import Adjustment

@@ -5,10 +5,12 @@ from dataclasses import replace
 
 import pytest
 from fitted_pieces import MOVES, drafted, off
+from hand_compares import compared
 
 from tapewise_core.fitting.changes import CHANGES
 from tapewise_core.fitting.symptom import MOST_A_FITTING, Remedy, Symptom
 from tapewise_core.fitting.symptoms import SYMPTOMS
+from tapewise_core.proofs.proof import ProofId
 
 
 @pytest.fixture
@@ -48,6 +50,17 @@ def test_a_change_the_wrong_way_is_seen(
     monkeypatch.setitem(CHANGES, key, replace(whole, ways=turned))
     amount = next(r for s in SYMPTOMS.values() for r in remedies(s) if r.change.key == key).low
     assert off(key, amount)
+
+
+@pytest.mark.parametrize("key", MOVES)
+def test_a_changed_garment_is_proved_and_drafted_by_hand_like_any_other(key: str) -> None:
+    """What was asked for is asked of the proofs too; only a cloth that stretches too little for a
+    shorter band is told. The printed words give the same lines."""
+    remedy = next(r for s in SYMPTOMS.values() for r in remedies(s) if r.change.key == key)
+    before, after = drafted(key, 0.0), drafted(key, remedy.proposed)
+    held = {proof.about for proof in before.failing}
+    assert {proof.id for proof in after.failing if proof.about not in held} <= {ProofId.NECKBAND}
+    assert max(one.worst for one in compared(after.pattern)) < 2.0
 
 
 def test_every_change_is_measured_and_asked_for() -> None:
