@@ -62,6 +62,15 @@ class Side:
     waist: float
 
 
+@dataclass(frozen=True, slots=True)
+class BareArmhole:
+    """An armhole without a sleeve: how much shorter its finish holds the front's edge, and how far
+    its underarm is turned out with a dart that folds it in again [mm]."""
+
+    taken: float
+    turned: float = 0.0
+
+
 class Passage(StrEnum):
     """What has to pass the body at the waist."""
 
@@ -125,6 +134,7 @@ class Facts:
     neck: Neck | None = None
     underarm: Underarm | None = None
     side: Side | None = None
+    bare: BareArmhole | None = None
     waist: Waist | None = None
     casing: Casing | None = None
     hem: Hem | None = None

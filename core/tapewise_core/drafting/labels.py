@@ -50,6 +50,7 @@ TITLES = {
     "back": "Back",
     "front": "Front",
     "neckband": "Neckband",
+    "armband": "Armhole band",
     "skirt": "Skirt",
     "waistband": "Waistband",
     "sleeve": "Sleeve",

@@ -14,7 +14,7 @@ from tapewise_core.parts.arm import arm_length, past_elbow
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.grown_arm import SleeveWish, arm_of, found_length
 from tapewise_core.parts.grown_body import body_shoulder, side_of
-from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.parts.trunk_style import TrunkStyle
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -47,7 +47,7 @@ WRIST_EASE = 3.0
 def sleeve_kind(body: Body, style: Style) -> str:
     """The shortest kind that this body can have as wide as asked, with the usual ease or with less;
     else one whose hem is wider; else a cap."""
-    tried = product(WIDENED, TRIED, SleeveKind)
+    tried = product(WIDENED, TRIED, WITH_SLEEVE)
     found = (kind for wider, ease, kind in tried if _had(body, style, kind, ease, widened=wider))
     return next(found, SleeveKind.CAP)
 
@@ -55,6 +55,8 @@ def sleeve_kind(body: Body, style: Style) -> str:
 def sleeve_ease(body: Body, style: Style) -> Length:
     """6 cm, or as much as this body can have of the kind chosen, down to 2 cm."""
     kind = SleeveKind(style.choice("sleeve"))
+    if kind is SleeveKind.NONE:
+        return cm(USUAL_EASE)
     tried = product(WIDENED, TRIED)
     found = (ease for wider, ease in tried if _had(body, style, kind, ease, widened=wider))
     return cm(next(found, USUAL_EASE))
@@ -63,6 +65,8 @@ def sleeve_ease(body: Body, style: Style) -> Length:
 def sleeve_length(body: Body, style: Style) -> Length:
     """The named sleeve's share of the arm; a cap as long as it needs."""
     kind = SleeveKind(style.choice("sleeve"))
+    if kind is SleeveKind.NONE:
+        return mm(SHORTEST_CAP)
     ease = style.length("sleeve-ease").mm / 10
     had = (_had(body, style, kind, ease, widened=wider) for wider in WIDENED)
     length, found = kind_length(body, kind), next(filter(None, had), None)
@@ -143,7 +147,7 @@ SLEEVE = Options.of(
         kind=ValueKind.CHOICE,
         default=sleeve_kind,
         default_says=said("the shortest that this body can have"),
-        choices=tuple(SleeveKind),
+        choices=WITH_SLEEVE,
     ),
     Option(
         key="sleeve-ease",
@@ -151,6 +155,7 @@ SLEEVE = Options.of(
         says=said("ease round the arm"),
         default=sleeve_ease,
         default_says=said("{}, less where no more can be had", cm(USUAL_EASE)),
+        where=("sleeve", *WITH_SLEEVE),
         low=0,
         high=24,
     ),
@@ -163,6 +168,7 @@ SLEEVE = Options.of(
             "cap: {}, or as much longer as the body needs; else a share of the arm length",
             mm(SHORTEST_CAP),
         ),
+        where=("sleeve", *WITH_SLEEVE),
         low=3,
         high=90,
     ),
@@ -176,6 +182,7 @@ SLEEVE = Options.of(
             OptionKey("sleeve-ease"),
             cm(WRIST_EASE),
         ),
+        where=("sleeve", *WITH_SLEEVE),
         low=0,
         high=40,
     ),

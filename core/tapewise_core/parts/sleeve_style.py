@@ -6,17 +6,22 @@ from enum import StrEnum
 
 from tapewise_core.frozen import dataclass
 from tapewise_core.style.style import Style
-from tapewise_core.units import Length
+from tapewise_core.units import Length, mm
 
 
 class SleeveKind(StrEnum):
     """A sleeve's kind, which sets its usual length."""
 
+    NONE = "none"
     CAP = "cap"
     SHORT = "short"
     ELBOW = "elbow"
     THREE_QUARTER = "three-quarter"
     LONG = "long"
+
+
+WITH_SLEEVE = tuple(kind for kind in SleeveKind if kind is not SleeveKind.NONE)
+"""The kinds of which something is drafted, the shortest first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +34,9 @@ class SleeveStyle:
 
     @classmethod
     def of(cls, style: Style) -> SleeveStyle:
-        """Read it from a style."""
+        """Read it from a style; a sleeve that is not there is nowhere long or wide."""
+        if style.choice("sleeve", SleeveKind.SHORT) == SleeveKind.NONE:
+            return cls(mm(0), mm(0), mm(0))
         return cls(
             style.length("sleeve-length"),
             style.length("sleeve-ease"),

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from tapewise_core.proofs.bare import armhole_lies
 from tapewise_core.proofs.cap import cap_fits
 from tapewise_core.proofs.cloth import pieces_fit
 from tapewise_core.proofs.corners import smooth_across, square_to_fold
@@ -40,6 +41,7 @@ PROVERS: Mapping[ProofId, Prover] = MappingProxyType(
         ProofId.CAP: cap_fits,
         ProofId.CAP_HEIGHT: cap_height,
         ProofId.ARMHOLE: armholes_inside,
+        ProofId.GAPE: armhole_lies,
         ProofId.LINE: smooth_across,
         ProofId.FOLD: square_to_fold,
         ProofId.BEHIND_FOLD: behind_fold,

@@ -39,6 +39,7 @@ class ProofId(StrEnum):
     CAP = "sleeve cap against armhole"
     CAP_HEIGHT = "height of the sleeve cap"
     ARMHOLE = "armhole inside the shoulder"
+    GAPE = "front armhole lies close"
     LINE = "line across a seam"
     FOLD = "square to the fold"
     BEHIND_FOLD = "behind its fold"

@@ -78,7 +78,7 @@ def armholes_inside(case: Case) -> Answer:
         for piece in case.pattern.pieces
         for twin in ("", "_2")
         for edge in piece.edges
-        if edge.name == f"armhole{twin}"
+        if edge.name == f"armhole{twin}" and f"side_neck{twin}" in piece.points
     )
     return found or lacking(ProofId.ARMHOLE, "armhole")
 

@@ -74,6 +74,9 @@ WAYS: Mapping[ProofId, tuple[Way, ...]] = MappingProxyType(
             more("sleeve-ease"), less("sleeve-ease"), more("armhole-drop"), less("armhole-drop"),
         ),
         ProofId.ARMHOLE: (more("armhole-drop"), less("armhole-drop"), more("bust-ease")),
+        ProofId.GAPE: (
+            word("armhole-finish", "band"), less("armhole-band-ratio"), less("bust-ease"),
+        ),
         ProofId.LINE: (
             less("waist-shaping"), less("sleeve-ease"), more("sleeve-length"),
             less("neck-depth"), less("back-neck-depth"),

@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Pattern
+from tapewise_core.proofs.bare import LIES, above_bust
 from tapewise_core.proofs.fit import least_share
 from tapewise_core.proofs.levels import ASKED, HALF_A_FIT
 from tapewise_core.proofs.neck import HEAD_ROOM
@@ -35,6 +36,8 @@ def body_side(pattern: Pattern) -> dict[str, float]:
     found: dict[str, float | None] = {"head": facts.head, "hand": facts.hand}
     if facts.underarm:
         found |= {"armscye": facts.underarm.armscye, "waist": facts.underarm.waist}
+    if facts.bare:
+        found[ABOVE] = next((one.body for one in facts.levels if one.name == "armscye"), None)
     if facts.waist:
         found["way in"] = facts.waist.way_in
     if hem:
@@ -61,7 +64,23 @@ def rooms(case: Case, bodies: Bodies) -> dict[About, Many]:
         **_underarm(case, bodies),
         **_girths(case, bodies, moved),
         **_as_asked(case, bodies, moved),
+        **_bare(case, bodies),
     }
+
+
+ABOVE = "above the bust"
+"""The body's girth at the armholes."""
+
+
+def _bare(case: Case, bodies: Bodies) -> dict[About, Many]:
+    """An armhole without a sleeve lies on the body."""
+    bare = case.facts.bare
+    if bare is None or ABOVE not in bodies:
+        return {}
+    girths = above_bust(case.facts)
+    if girths is None:
+        return {}
+    return {(ProofId.GAPE, ""): bare.taken + LIES - (girths[0] - bodies[ABOVE]) / 2}
 
 
 def _ways_in(case: Case, bodies: Bodies) -> dict[About, Many]:

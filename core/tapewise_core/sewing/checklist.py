@@ -92,7 +92,7 @@ PLAN = (
 
 FINISH = (
     "Press every seam after sewing it, lifting the iron rather than sliding it: jersey grows.",
-    "Try on, look at hem and sleeves in a mirror, and note what to change in the next draft.",
+    "Try on, look at every edge in a mirror, and note what to change in the next draft.",
 )
 
 

@@ -63,6 +63,10 @@ def signs_of(said: object) -> str:
     return signs
 
 
+def _look(key: str, word: float | str) -> str:
+    return "no sleeves" if (key, word) == ("sleeve", "none") else LOOKS[key].format(word)
+
+
 def looks(style: Style, *, allowances: bool = True) -> str:
     """Return the style in three words or fewer, for the foot of a page.
 
@@ -70,5 +74,5 @@ def looks(style: Style, *, allowances: bool = True) -> str:
     ``allowances`` comes before all of it.
     """
     plain = style.as_json()
-    seen = [says.format(plain[key]) for key, says in LOOKS.items() if key in plain][:3]
+    seen = [_look(key, plain[key]) for key in LOOKS if key in plain][:3]
     return ", ".join(seen if allowances else (BARE, *seen))

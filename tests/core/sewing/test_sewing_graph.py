@@ -53,9 +53,15 @@ SKIRTS = (
     {"skirt": "straight", "skirt-length": "85"},
     {"skirt": "straight", "vent": "slits"},
 )
+BARE: tuple[Asked, ...] = tuple(
+    {"sleeve": "none", "armhole-finish": finish, **more}
+    for finish in ("band", "turned", "facing")
+    for more in ({}, {"lower-shoulder": "left"})
+)
+"""Without sleeves, both armholes alike and apart."""
 
 STYLES: dict[str, tuple[Asked, ...]] = {
-    "jersey-top": (*NECKS, *FACED, *BODIES, SLIT, {**FACED[1], **BODIES[0]}),
+    "jersey-top": (*NECKS, *FACED, *BODIES, SLIT, {**FACED[1], **BODIES[0]}, *BARE),
     "flared-dress": (
         *NECKS, *FACED, SLIT,
         {"pockets": "yes", "belt": "yes", "bust-room": "side-dart", **SLIT},

@@ -7,7 +7,7 @@ without a fold; one sleeve goes into both armholes.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 
 from tapewise_core.blocks.set_in.back import draft_back
@@ -16,6 +16,7 @@ from tapewise_core.blocks.set_in.front import draft_front
 from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of
 from tapewise_core.blocks.set_in.remarks import remarks
 from tapewise_core.blocks.set_in.seams import (
+    cap_seam,
     side_joins,
     side_seams,
     sleeve_joins,
@@ -26,10 +27,11 @@ from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk, armhole_allowance, trunk_of
 from tapewise_core.blocks.set_in.wish import planned
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
+from tapewise_core.drafting.facts import BareArmhole, Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Join, Pattern, Piece, Seam
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.bare_finish import Bare, finish_armhole
 from tapewise_core.parts.darts import dart_seams
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hand import hand_of
@@ -45,7 +47,7 @@ from tapewise_core.parts.two_sides import (
     closed_drafts,
     joined_halves,
 )
-from tapewise_core.units import Length
+from tapewise_core.units import Length, mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,27 +69,44 @@ class Whole:
     finish: Finish
 
 
+@dataclass(frozen=True, slots=True)
+class Arms:
+    """What goes into the armholes, or round them: the same for both sides.
+
+    ``seams`` are those into the armholes, ``own`` its own, closed before or after; ``made`` and
+    ``length`` are a sleeve's, ``bare`` a finish without one.
+    """
+
+    drafts: tuple[Draft, ...]
+    pieces: tuple[Piece, ...]
+    seams: tuple[Seam, ...]
+    own: tuple[Seam, ...] = ()
+    joins: tuple[Join, ...] = ()
+    made: Made | None = None
+    length: Length | None = None
+    bare: Bare | None = None
+
+
 def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
     whole = _alike(body, style) if style.figure.even else _two_sides(body, style)
     halves = sorted((half for half, _ in whole.sides), key=lambda half: half.trunk.plan.wish.lower)
     high, low = halves[0], halves[-1]
-    sleeve, length, made = _sleeve(body, style, high.trunk)
-    levels = levels_of(tuple(half.trunk for half, _ in whole.sides), made, body)
-    pieces = (whole.back, whole.front, made.sleeve, *whole.finish.pieces)
-    drafts = (*whole.drafts, with_allowances(sleeve, made.sleeve), *_drafts(whole.finish))
+    arms = _sleeved(body, style, high.trunk, whole) if style.bare is None else _bare(high, whole)
+    levels = levels_of(tuple(half.trunk for half, _ in whole.sides), arms.made, body)
     told = () if style.figure.even else ((WORDS,),)
+    band = (arms.bare.told,) if arms.bare and arms.bare.told else ()
     return Pattern(
         garment=garment,
         title=title,
-        drafts=drafts,
-        pieces=pieces,
-        seams=_seams(whole, style),
-        joins=_joins(whole),
+        drafts=(*whole.drafts, *arms.drafts, *_drafts(whole.finish)),
+        pieces=(whole.back, whole.front, *arms.pieces, *whole.finish.pieces),
+        seams=_seams(whole, style, arms),
+        joins=(*_joins(whole), *arms.joins),
         girths=girths(levels),
-        facts=_facts(low.trunk, body, whole.finish, levels),
-        lengths=MappingProxyType(_lengths(low.halves, made.sleeve, high.trunk.drawn.armhole)),
-        remarks=(*told, *remarks(body, high.trunk, length)),
+        facts=_facts(low.trunk, body, whole.finish, levels, arms),
+        lengths=MappingProxyType(_lengths(low.halves, arms.made, high.trunk.drawn.armhole)),
+        remarks=(*told, *remarks(body, high.trunk, arms.length), *band),
     )
 
 
@@ -133,8 +152,8 @@ def _half(body: Body, trunk: Trunk, side: str = "") -> Half:
     return Half(trunk, Halves((back, front), *pieces))
 
 
-def _sleeve(body: Body, style: SetInStyle, trunk: Trunk) -> tuple[Draft, Length, Made]:
-    """The sleeve's draft, its length, and what was made of it."""
+def _sleeved(body: Body, style: SetInStyle, trunk: Trunk, whole: Whole) -> Arms:
+    """The sleeve for both armholes."""
     drawn = trunk.drawn
     at_hem = hem_asked(body, style, drawn)
     solved = squared(drawn, style.sleeve.length, at_hem)
@@ -142,7 +161,26 @@ def _sleeve(body: Body, style: SetInStyle, trunk: Trunk) -> tuple[Draft, Length,
     hem = hem_of(solved, length.mm, at_hem)
     around = Length(drawn.armhole, _working(drawn.back_armhole.length, drawn.front_armhole.length))
     draft = draft_sleeve(solved, around, length, hem)
-    return draft, length, Made(cut_sleeve(draft, solved, trunk), solved, at_hem)
+    sleeve = cut_sleeve(draft, solved, trunk)
+    ratio = 1 - style.armhole.shorter
+    turn = style.fitted.cap_forward
+    flat = style.armhole.flat and not turn
+    seams = tuple(cap_seam(sewn, ratio, turn, flat=flat) for _, sewn in whole.sides)
+    made = Made(sleeve, solved, at_hem)
+    own = sleeve_seams(flat=flat)
+    return Arms(
+        (with_allowances(draft, sleeve),), (sleeve,), seams, own, sleeve_joins(), made, length
+    )
+
+
+def _bare(half: Half, whole: Whole) -> Arms:
+    """The armholes' finish without sleeves."""
+    asked = half.trunk.style.bare
+    assert asked is not None
+    asked = replace(asked, allowance=mm(half.trunk.armhole_allowance))
+    found = finish_armhole(half.halves, [sewn for _, sewn in whole.sides], asked)
+    drafts = tuple(map(with_allowances, found.drafts, found.pieces))
+    return Arms(drafts, found.pieces, found.seams, bare=found)
 
 
 def _working(back: float, front: float) -> tuple[str | float, ...]:
@@ -153,28 +191,27 @@ def _drafts(finish: Finish) -> Iterable[Draft]:
     return map(with_allowances, finish.drafts, finish.pieces)
 
 
-def _seams(whole: Whole, style: SetInStyle) -> tuple[Seam, ...]:
+def _seams(whole: Whole, style: SetInStyle, arms: Arms) -> tuple[Seam, ...]:
     """The seams in the order in which they are told, each side's beside the other's."""
-    ratio = 1 - style.armhole.shorter
-    turn = style.fitted.cap_forward
-    flat = style.armhole.flat and not turn
-    sides = [
-        side_seams(sewn, ratio, half.trunk.full, turn, flat=flat) for half, sewn in whole.sides
-    ]
-    shoulders, sleeves, seams, hems = zip(*sides, strict=True)
+    sides = [side_seams(sewn, half.trunk.full) for half, sewn in whole.sides]
+    shoulders, seams, hems = zip(*sides, strict=True)
     darts = (dart for _, sewn in whole.sides for dart in dart_seams(whole.front, sewn))
     neck = whole.finish.seams
     if not style.figure.even:
         neck = tuple(all_round(seam, style.neck) for seam in neck)
-    return (*darts, *shoulders, *neck, *sleeves, *seams, *sleeve_seams(flat=flat), *hems)
+    if arms.bare:
+        return (*darts, *shoulders, *neck, *seams, *arms.seams, *hems)
+    return (*darts, *shoulders, *neck, *arms.seams, *seams, *arms.own, *hems)
 
 
 def _joins(whole: Whole) -> tuple[Join, ...]:
     sides = (side_joins(half.halves.front, sewn) for half, sewn in whole.sides)
-    return (*(join for side in sides for join in side), *sleeve_joins())
+    return tuple(join for side in sides for join in side)
 
 
-def _facts(trunk: Trunk, body: Body, finish: Finish, levels: tuple[Level, ...]) -> Facts:
+def _facts(
+    trunk: Trunk, body: Body, finish: Finish, levels: tuple[Level, ...], arms: Arms
+) -> Facts:
     seam, style, lower = trunk.drawn.seam, trunk.style, trunk.plan.wish.lower
     at = trunk.plan.wish.levels
     own = trunk.plan.wish.quarters.waist + seam.dart - abs(trunk.drawn.share.at(seam.at.waist))
@@ -186,19 +223,23 @@ def _facts(trunk: Trunk, body: Body, finish: Finish, levels: tuple[Level, ...]) 
         underarm=Underarm(seam.at.underarm, at.armscye.depth + lower, at.waist.depth),
         side=Side(own),
         hem=body_hem(body, style.hem, finish.back, finish.front),
+        bare=BareArmhole(arms.bare.taken, trunk.drawn.swing) if arms.bare else None,
         levels=levels,
     )
 
 
-def _lengths(halves: Halves, sleeve: Piece, around: float) -> dict[str, float]:
+def _lengths(halves: Halves, made: Made | None, around: float) -> dict[str, float]:
     back, front = halves.back, halves.front
+    sleeve = {
+        "sleeve cap": made.sleeve.length("cap"),
+        "sleeve length": made.sleeve.points["hem_middle"].y,
+    } if made else {}  # fmt: skip
     return {
         "centre back length": back.points["centre_hem"].y - back.points["nape"].y,
         "centre front length": front.points["centre_hem"].y - front.points["centre_front"].y,
         "shoulder length": back.length("shoulder"),
         "armhole": around,
-        "sleeve cap": sleeve.length("cap"),
-        "sleeve length": sleeve.points["hem_middle"].y,
+        **sleeve,
         "side length": back.length("side"),
         "neckline": 2 * (back.length("neckline") + front.length("neckline")),
     }

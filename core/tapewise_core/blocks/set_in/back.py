@@ -123,7 +123,8 @@ def _shoulder(draft: Draft, body: Body, style: SetInStyle, plan: Planned) -> Dra
         called = said("the shoulder point, carried out for the width across")
     if plan.shoulder.out < -0.05:
         whole = whole - mm(-plan.shoulder.out)
-        called = said("the shoulder point, further in because the body is narrow under the arm")
+        narrow = said("the shoulder point, further in because the body is narrow under the arm")
+        called = said("the shoulder point, further in without a sleeve") if style.bare else narrow
     draft = (
         draft.across("N", "X", base(body, style), "a corner below the side neck")
         .up("X", "S", style.neck.rise - style.figure.round_back, "the side neck")

@@ -56,11 +56,11 @@ def _edges(
     neckline: Path, shoulder: Path, armhole: Path, trunk: Trunk, *, front: bool
 ) -> tuple[Edge, ...]:
     neck = trunk.style.neck
-    width = trunk.style.allowances.along("neckline")
+    width, bare = trunk.style.allowances.along("neckline"), trunk.style.bare
     return (
         Edge("neckline", neckline, width, neck.turned, slants=front and neck.pointed),
         _edge("shoulder", shoulder, trunk.style),
-        Edge("armhole", armhole, trunk.armhole_allowance),
+        Edge("armhole", armhole, trunk.armhole_allowance, turned=bool(bare and bare.turned)),
     )
 
 
@@ -88,7 +88,8 @@ def _points(draft: Draft, name: str, levels: dict[str, float], side: Path) -> di
 
 
 def _notches(draft: Draft, trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
-    armhole = _armhole_notches(draft, trunk, front=front)
+    plain = trunk.style.bare is not None and trunk.style.bare.turned
+    armhole = () if plain else _armhole_notches(draft, trunk, front=front)
     return (*armhole, *_side_notches(trunk, front=front))
 
 

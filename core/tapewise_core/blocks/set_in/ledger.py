@@ -28,8 +28,8 @@ class Made:
     hem: float
 
 
-def levels_of(trunks: tuple[Trunk, ...], made: Made, body: Body) -> tuple[Level, ...]:
-    """Return every level that the garment covers, from the top down, then the sleeve's.
+def levels_of(trunks: tuple[Trunk, ...], made: Made | None, body: Body) -> tuple[Level, ...]:
+    """Return every level that the garment covers, from the top down, then a sleeve's.
 
     ``trunks`` are both sides where they differ, else the one that both are like.
     """
@@ -42,7 +42,7 @@ def levels_of(trunks: tuple[Trunk, ...], made: Made, body: Body) -> tuple[Level,
     held = next((one.drawn.seam.held_back for one in trunks if one.drawn.seam.held_back), ())
     why = {"waist": held, "hip": HANGS, "bust": _dart_told(trunk)}
     found = trunk_levels(at, style.trunk, 4 * asked, _both(trunks), why)
-    return (*found, *_sleeve(style, made, body))
+    return (*found, *_sleeve(style, made, body)) if made else found
 
 
 def _both(trunks: tuple[Trunk, ...]) -> dict[str, float]:

@@ -8,13 +8,14 @@ from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bust_told import room_told
+from tapewise_core.parts.shape.underarm import BARE_IN
 from tapewise_core.parts.trunk_levels import hangs_told
 from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import Length, mm
 
 
-def remarks(body: Body, trunk: Trunk, length: Length) -> tuple[Told, ...]:
-    """Return the sentences; ``length`` is the sleeve's."""
+def remarks(body: Body, trunk: Trunk, length: Length | None) -> tuple[Told, ...]:
+    """Return the sentences; ``length`` is the sleeve's, None without one."""
     style, plan, drawn = trunk.style, trunk.plan, trunk.drawn
     return tuple(
         words
@@ -40,14 +41,15 @@ def _deeper(trunk: Trunk) -> Told:
     by = trunk.drawn.drop - fit.drop
     if asked is not None or abs(by) < 1:
         return ()
-    words = "The underarm lies {} {} than this fit's own, for the arm and its sleeve; set {} to "
-    words += "change it."
+    why = "the arm" if trunk.style.bare else "the arm and its sleeve"
+    words = f"The underarm lies {{}} {{}} than this fit's own, for {why}; set {{}} to change it."
     return said(words, mm(abs(by)), "deeper" if by > 0 else "higher", OptionKey("armhole-drop"))
 
 
 def _shorter_shoulder(plan: Planned) -> Told:
     """The shoulder is drawn shorter than measured."""
-    if plan.shoulder.out > -2:
+    own = BARE_IN if plan.wish.sleeveless else 0.0
+    if plan.shoulder.out > -own - 2:
         return ()
     words = "The shoulder is drawn {} shorter than measured, because the body is narrow under the "
     return said(words + "arm for so long a one.", mm(-plan.shoulder.out))
@@ -62,9 +64,12 @@ def _no_dart(trunk: Trunk) -> Told:
 
 def _narrow(trunk: Trunk) -> Told:
     """Armhole and cap bend too tightly for the seam's allowance."""
-    has = trunk.armhole_allowance
-    if has >= trunk.style.allowances.along("armhole"):
+    has, bare = trunk.armhole_allowance, trunk.style.bare
+    if has >= (bare.allowance.mm if bare else trunk.style.allowances.along("armhole")):
         return ()
+    if bare:
+        words = "The armholes bend too tightly for a wider allowance than {}, so that is theirs."
+        return said(words, mm(has))
     words = (
         "Armhole and cap bend too tightly for a wider allowance than {}, so that is what they get."
     )
@@ -83,7 +88,9 @@ def _turned(style: SetInStyle) -> Told:
     return said(words, mm(by))
 
 
-def _longer_sleeve(length: Length, style: SetInStyle) -> Told:
+def _longer_sleeve(length: Length | None, style: SetInStyle) -> Told:
+    if length is None:
+        return ()
     longer_by = length.mm - style.sleeve.length.mm
     if longer_by <= 0.5:
         return ()

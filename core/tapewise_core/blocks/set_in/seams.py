@@ -11,21 +11,23 @@ from tapewise_core.sewing.joining import SHOULDERS
 from tapewise_core.sewing.sleeves import SLEEVE_FLAT, SLEEVE_ROUND, SLEEVE_SEAM
 
 
-def side_seams(
-    sewn: Sewn, ratio: float, full: Fullness | None, begins: float = 0.0, *, flat: bool
-) -> tuple[Seam, ...]:
-    """Return shoulder, sleeve, side and hem of one side of the body, or of both alike.
+def cap_seam(sewn: Sewn, ratio: float, begins: float = 0.0, *, flat: bool) -> Seam:
+    """Return the sleeve's seam into one armhole, or into both alike.
 
-    ``ratio`` is the cap's length as a share of the armhole's, ``full`` what the front's side has
-    more than the back's, ``begins`` how far up the back armhole the sleeve's seam meets it [mm];
-    ``flat`` sleeves are set in before the sides are closed.
+    ``ratio`` is the cap's length as a share of the armhole's, ``begins`` how far up the back
+    armhole the sleeve's seam meets it [mm]; ``flat`` sleeves go in before the sides are closed.
     """
     cap = (EdgeRun("sleeve", ("cap",)),)
     armhole = (*sewn.run("back", ("armhole",), up=True), *sewn.run("front", ("armhole",)))
     into = SLEEVE_FLAT if flat else SLEEVE_ROUND
+    return Seam(SeamKind.SLEEVE, cap, armhole, ratio, into, sewn.where, begins=begins)
+
+
+def side_seams(sewn: Sewn, full: Fullness | None) -> tuple[Seam, Seam, Seam]:
+    """Return shoulder, side and hem of one side of the body, or of both alike; ``full`` is what the
+    front's side has more than the back's."""
     return (
         sewn.seam(SeamKind.SHOULDER, SHOULDERS, "shoulder"),
-        Seam(SeamKind.SLEEVE, cap, armhole, ratio, into, sewn.where, begins=begins),
         sewn.seam(SeamKind.SIDE, SIDES_CLOSED, *SIDES, full=full),
         sewn.seam(SeamKind.HEM, TURNED_UP, "hem"),
     )

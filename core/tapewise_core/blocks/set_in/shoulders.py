@@ -21,7 +21,7 @@ from tapewise_core.parts.shape.bust_room import HAIR, Room, swing_wanted
 from tapewise_core.parts.shape.levels import Levels
 from tapewise_core.parts.shape.shares import Across, share
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine, shoulder_lines
-from tapewise_core.parts.shape.underarm import by_fit
+from tapewise_core.parts.shape.underarm import BARE_IN, ByFit, by_fit
 from tapewise_core.units import Length, mm
 
 LEAST_SLOPE = 9.0
@@ -68,9 +68,9 @@ def shoulders(
 
     halves = zip((wide.back, wide.front), under, strict=True)
     across = max(min(half, to.x - INSIDE_SIDE) for half, to in halves)
-    out = carried_out(across, plain.end.x)
+    out = -BARE_IN if style.bare else carried_out(across, plain.end.x)
     if out < HAIR:
-        out = 0.0
+        out = min(out, 0.0)
         for _ in range(ROUNDS):
             out -= _too_long(lines(out), under)
     out = out if abs(out) > HAIR else 0.0
@@ -83,10 +83,15 @@ def _carried(line: ShoulderLine, out: float) -> ShoulderLine:
     return ShoulderLine(line.neck, line.end + (line.end - line.neck).unit() * out)
 
 
+def fit_of(style: SetInStyle) -> ByFit:
+    """Return what the fit decides of an armhole with a sleeve, or without one."""
+    return by_fit(style.trunk.ease.mm, sleeveless=style.bare is not None)
+
+
 def narrowest(style: SetInStyle, quarter: float, at: Levels, cup: float) -> tuple[Point, Point]:
     """Return the back's and the front's underarm, about, for a bust's quarter [mm]."""
     f = share(cup, 0.0, at.bust.depth, at.hip.depth, cupped=cup > 0)
-    level = at.armscye.depth + by_fit(style.trunk.ease.mm).drop
+    level = at.armscye.depth + fit_of(style).drop
     front = quarter + f.bust - swing_wanted(f.cup)
     return Point(quarter - f.bust, level), Point(front, level)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tapewise_core.parts.allowances import Allowances
+from tapewise_core.parts.bare_style import BareStyle
 from tapewise_core.parts.figure_style import FigureStyle, FullnessStyle
 from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.parts.hem_style import HemStyle
@@ -38,8 +39,8 @@ class ArmholeStyle:
             asked("armhole-drop"),
             asked("sleeve-ease"),
             asked("sleeve-hem-ease"),
-            style.number("cap-shortening") / 100,
-            style.choice("sleeve-sewn") == Sewn.FLAT,
+            style.number("cap-shortening", 0.0) / 100,
+            style.choice("sleeve-sewn", Sewn.FLAT) == Sewn.FLAT,
         )
 
 
@@ -56,6 +57,8 @@ class SetInStyle:
     allowances: Allowances
     armhole: ArmholeStyle
     fitted: FittedStyle
+    bare: BareStyle | None
+    """How the armholes are finished without sleeves; None with them."""
 
     @classmethod
     def of(cls, style: Style) -> SetInStyle:
@@ -70,4 +73,5 @@ class SetInStyle:
             Allowances.of(style),
             ArmholeStyle.of(style),
             FittedStyle.of(style),
+            BareStyle.of(style),
         )

@@ -55,7 +55,8 @@ def armhole_allowance(sides: Sequence[SetIn], style: SetInStyle) -> float:
     paths = [half.path for one in sides for half in (one.back_armhole, one.front_armhole)]
     caps = [one.cap.path for one in sides if one.cap]
     tightest = min(least_radii(path)[0] for path in (*paths, *caps))
-    return min(style.allowances.along("armhole"), math.floor(tightest * WITHIN))
+    asked = style.bare.allowance.mm if style.bare else style.allowances.along("armhole")
+    return min(asked, math.floor(tightest * WITHIN))
 
 
 def trunk_of(plan: Planned, drawn: SetIn, style: SetInStyle, allowance: float) -> Trunk:

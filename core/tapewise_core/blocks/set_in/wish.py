@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from tapewise_core.blocks.set_in.shoulders import Shoulders, narrowest, shoulder, shoulders
+from tapewise_core.blocks.set_in.shoulders import Shoulders, fit_of, narrowest, shoulder, shoulders
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.measures.body import Body, Reference
 from tapewise_core.parts.fitted_style import FittedStyle
@@ -15,7 +15,7 @@ from tapewise_core.parts.shape.set_in_drawn import Found, SetInWish
 from tapewise_core.parts.shape.shares import ACROSS_ROOM, ORDINARY_CUP, Across, across
 from tapewise_core.parts.shape.side_dart import apex_from_fold, stop_before
 from tapewise_core.parts.shape.side_slopes import SideWish
-from tapewise_core.parts.shape.underarm import by_fit
+from tapewise_core.parts.shape.underarm import BARE_IN
 from tapewise_core.parts.shape.waist_darts import BACK_DOWN
 from tapewise_core.parts.trunk_levels import levels_for, quarters
 
@@ -59,11 +59,12 @@ def planned(body: Body, style: SetInStyle, lower: float = 0.0) -> Planned:
     ease, drop = style.armhole.ease, style.armhole.drop
     wish = SetInWish(
         at, quarters(body, style.trunk), _side(style, at), line.back, line.front, wide,
-        body["upper_arm"].mm, by_fit(style.trunk.ease.mm), cup, room, style.trunk.stretch,
+        body["upper_arm"].mm, fit_of(style), cup, room, style.trunk.stretch,
         apex + stop_before(at.bust.girth, at.armscye.girth),
         max(style.trunk.length.mm - min(style.fitted.sides_higher, 0.0), at.hip.depth),
         sleeve_ease=None if ease is None else ease.mm, drop=None if drop is None else drop.mm,
         lower=lower, shorter=style.armhole.shorter, found=found_of(style.fitted),
+        sleeveless=style.bare is not None,
     )  # fmt: skip
     return Planned(wish, line, apex, fits)
 
@@ -109,9 +110,11 @@ def _room(body: Body, style: SetInStyle, *, fits: bool) -> Room:
 
 
 def _across(body: Body, style: SetInStyle, cup: float, room: Room) -> Across:
-    """From the measures, and wider by what fittings found."""
+    """From the measures, and wider by what fittings found; further in without sleeves."""
     plain, fitted = _measured_across(body, style, cup, room), style.fitted
-    return Across(plain.back + fitted.across_back, plain.front + fitted.across_front)
+    inside = BARE_IN if style.bare else 0.0
+    back, front = fitted.across_back - inside, fitted.across_front - inside
+    return Across(plain.back + back, plain.front + front)
 
 
 def _measured_across(body: Body, style: SetInStyle, cup: float, room: Room) -> Across:

@@ -103,7 +103,8 @@ def _forward(body: Body, style: TopStyle) -> Told | None:
     """The seam bends gently on both sides of the shoulder point."""
     moved = style.figure.forward_shoulder.mm
     wider = max(0.0, style.neck.half_width.mm - own_half_width(body, style.figure).mm)
-    way = min(style.sleeve.length.mm, body["shoulder_length"].mm - wider)
+    shoulder = body["shoulder_length"].mm - wider
+    way = min(style.sleeve.length.mm or shoulder, shoulder)
     limit = way / BEND
     other = "the way from neckline to sleeve hem"
     return _more(Key("forward-shoulder"), moved, other, limit) if moved > limit else None

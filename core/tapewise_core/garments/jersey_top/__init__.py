@@ -2,3 +2,4 @@
 
 TITLE = "Jersey top with grown-on sleeves"
 SAYS = "A close top without closure, its sleeves cut in one with the body."
+BARE_TITLE = "Jersey top without sleeves"

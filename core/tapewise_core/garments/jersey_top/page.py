@@ -7,7 +7,10 @@ neckline's finish (:mod:`parts.neck_finish`).
 from __future__ import annotations
 
 from dataclasses import replace
+from types import MappingProxyType
 
+from tapewise_core.blocks.set_in.assemble import assemble as set_in
+from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.top.agree import agree
 from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.needs import (
@@ -24,16 +27,22 @@ from tapewise_core.blocks.top.plan import plan_of
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
-from tapewise_core.garments.jersey_top import SAYS, TITLE
+from tapewise_core.garments.jersey_top import BARE_TITLE, SAYS, TITLE
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.bare_options import BARE
 from tapewise_core.parts.fitted_options import GROWN_ON_FITTED
+from tapewise_core.parts.hem_style import HemShape
+from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.parts.stride import body_hem
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import Told
+from tapewise_core.text.told import OptionKey, Told, said
 
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
+    if style.choice("sleeve") == SleeveKind.NONE:
+        return set_in("jersey-top", BARE_TITLE, body, SetInStyle.of(style))
     top = TopStyle.of(style)
     pattern = assemble("jersey-top", TITLE, body, top, plan_of)
     hem = body_hem(body, top.hem, *pattern.pieces[:2])
@@ -41,12 +50,28 @@ def draft(body: Body, style: Style) -> Pattern:
 
 
 def _agree(body: Body, style: Style) -> tuple[Told, ...]:
-    return agree(body, TopStyle.of(style))
+    found = agree(body, TopStyle.of(style))
+    split = style.choice("sleeve") == SleeveKind.NONE and style.choice("hem") == HemShape.SPLIT
+    return (*found, NO_SLIT) if split else found
+
+
+NO_SLIT = said(
+    "A top without sleeves is drafted without slits; set {} to straight or curved.",
+    OptionKey("hem"),
+)
+
+
+ACROSS = ("across_back", "across_front")
+"""What an armhole without a sleeve follows."""
 
 
 def _idle(style: Style) -> tuple[str, ...]:
     """What the sleeve makes no use of, and what the hem does not."""
-    return (*idle(style), *idle_below(style))
+    across = () if style.choice("sleeve") == SleeveKind.NONE else ACROSS
+    return (*idle(style), *idle_below(style), *across)
+
+
+OPTIONS = TOP.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE)) + BARE
 
 
 JERSEY_TOP = Garment(
@@ -54,14 +79,14 @@ JERSEY_TOP = Garment(
     title=TITLE,
     says=SAYS,
     needs=NEEDS,
-    helps=LONG_HELPS,
-    measured_only=MEASURED_ONLY,
+    helps=(*LONG_HELPS, *ACROSS),
+    measured_only=(*MEASURED_ONLY, "across_front"),
     idle=_idle,
-    options=TOP,
+    options=OPTIONS,
     fitted=GROWN_ON_FITTED,
     agree=_agree,
     draft=draft,
-    covers=COVERS,
-    moves=MOVES,
-    sources=("ansur1", "ansur2", "iso8559-1"),
+    covers=COVERS | {ProofId.ARMHOLE, ProofId.GAPE},
+    moves=MappingProxyType({**MOVES, **dict.fromkeys(ACROSS, (1.0, "the armhole"))}),
+    sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

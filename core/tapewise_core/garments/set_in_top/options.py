@@ -11,13 +11,14 @@ from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import BODY
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at, arm_length, past_elbow
+from tapewise_core.parts.bare_options import BARE
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Sewn
-from tapewise_core.parts.shape.underarm import DROPS, SLEEVE_EASES, by_fit
+from tapewise_core.parts.shape.underarm import BARE_DROP, DROPS, SLEEVE_EASES, by_fit
 from tapewise_core.parts.sleeve_options import WRIST_EASE
-from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.proofs.neck import BAND_SHARE
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -38,13 +39,17 @@ KINDS = {
 def sleeve_length(body: Body, style: Style) -> Length:
     """The named share of the arm."""
     arm = arm_length(body)
-    share = KINDS[SleeveKind(style.choice("sleeve"))]
+    kind = SleeveKind(style.choice("sleeve"))
+    if kind is SleeveKind.NONE:
+        return mm(0)
+    share = KINDS[kind]
     return arm if share == 1 else arm * share
 
 
 def armhole_drop(body: Body, style: Style) -> Length:
     """The fit's own; unasked, it goes down or up for the arm and its sleeve."""
-    return cm(by_fit(style.length("ease").mm).drop / 10)
+    bare = style.choice("sleeve") == SleeveKind.NONE
+    return cm(by_fit(style.length("ease").mm, sleeveless=bare).drop / 10)
 
 
 def sleeve_ease(body: Body, style: Style) -> Length:
@@ -82,7 +87,10 @@ ARMHOLE = Options.of(
         group=Group.EASE,
         says=said("how far the underarm lies below the armscye line"),
         default=armhole_drop,
-        default_says=said("fitted {}, straight {}, eased {}, moved for the arm", *map(mm, DROPS)),
+        default_says=said(
+            "fitted {}, straight {}, eased {}, without sleeves {}; moved for the arm",
+            *map(mm, (*DROPS, BARE_DROP)),
+        ),
         low=0,
         high=10,
     ),
@@ -92,6 +100,7 @@ ARMHOLE = Options.of(
         says=said("how much shorter than the armhole the sleeve's cap is, in jersey"),
         kind=ValueKind.PERCENT,
         default=0.5,
+        where=("sleeve", *KINDS),
         low=-3,
         high=5,
     ),
@@ -102,6 +111,7 @@ ARMHOLE = Options.of(
         kind=ValueKind.CHOICE,
         default=Sewn.FLAT,
         choices=tuple(Sewn),
+        where=("sleeve", *KINDS),
     ),
 )
 
@@ -125,7 +135,7 @@ WORDS = {
     "lower-shoulder": tuple(LowerShoulder),
     "hem": (HemShape.STRAIGHT, HemShape.CURVED),
     "neck-finish": (NeckFinish.BAND, NeckFinish.TURNED),
-    "sleeve": tuple(KINDS),
+    "sleeve": (SleeveKind.NONE, *KINDS),
 }
 """The jersey top's words that it is drafted for."""
 
@@ -154,8 +164,10 @@ def options_from(top: Options) -> Options:
             default_says=said("{}", OptionKey("full-belly")),
         )
         .changed("hem", says=said("the hem's shape: straight or curved"))
+        .changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE))
         .narrowed(WORDS)
         + ARMHOLE
+        + BARE
     )
 
 

@@ -58,7 +58,7 @@ SET_IN_TOP = Garment(
     fitted=SET_IN_FITTED,
     agree=agree,
     draft=draft,
-    covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE},
+    covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE, ProofId.GAPE},
     moves=MappingProxyType({**MOVES, **ACROSS}),
     sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

@@ -1,0 +1,54 @@
+"""The options of an armhole without a sleeve: how it is finished, and its sizes.
+
+Amounts are common practice in the trade.
+"""
+
+from __future__ import annotations
+
+from tapewise_core.parts.bare_style import ArmholeFinish
+from tapewise_core.style.kind import ValueKind
+from tapewise_core.style.option import Group, Option
+from tapewise_core.style.options import Options
+from tapewise_core.text.told import said
+
+BARE = Options.of(
+    Option(
+        key="armhole-finish",
+        group=Group.STYLE,
+        says=said("what an armhole without a sleeve is finished with"),
+        kind=ValueKind.CHOICE,
+        default=ArmholeFinish.BAND,
+        choices=tuple(ArmholeFinish),
+        where=("sleeve", "none"),
+    ),
+    Option(
+        key="armhole-band-width",
+        group=Group.BANDS,
+        says=said("finished width of the armhole's band"),
+        default=1.5,
+        where=("sleeve", "none"),
+        low=1,
+        high=4,
+    ),
+    Option(
+        key="armhole-band-ratio",
+        group=Group.BANDS,
+        says=said("the armhole's band's length as a share of the armhole"),
+        kind=ValueKind.RATIO,
+        default=0.92,
+        default_says=said("by the armhole drawn, the band's width and the cloth"),
+        where=("sleeve", "none"),
+        low=0.7,
+        high=1,
+    ),
+    Option(
+        key="armhole-facing-width",
+        group=Group.BANDS,
+        says=said("width of the armhole's facing"),
+        default=4.0,
+        where=("sleeve", "none"),
+        low=3,
+        high=6,
+    ),
+)
+"""After the sleeve, whose word decides whether they do something."""

@@ -1,0 +1,53 @@
+"""An armhole without a sleeve, as the wearer chose its finish."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from tapewise_core.style.style import Style
+from tapewise_core.units import Length
+
+
+class ArmholeFinish(StrEnum):
+    """What an armhole without a sleeve is finished with."""
+
+    BAND = "band"
+    TURNED = "turned"
+    FACING = "facing"
+
+
+@dataclass(frozen=True, slots=True)
+class BareStyle:
+    """The finish with its sizes; ``ratio`` is the band's length as a share of the armhole, None
+    where it follows from the armhole drawn and from how far the cloth stretches (``stretch``, as a
+    fraction); ``allowance`` is along the armhole, ``seam`` at the band's join."""
+
+    finish: ArmholeFinish
+    width: Length
+    ratio: float | None
+    facing: Length
+    stretch: float
+    allowance: Length
+    seam: Length
+
+    @classmethod
+    def of(cls, style: Style) -> BareStyle | None:
+        """Read it from a style; None where the garment has sleeves."""
+        if style.choice("sleeve") != "none":
+            return None
+        asked = style.asked("armhole-band-ratio")
+        return cls(
+            ArmholeFinish(style.choice("armhole-finish")),
+            style.length("armhole-band-width"),
+            style.number("armhole-band-ratio") if asked else None,
+            style.length("armhole-facing-width"),
+            style.number("stretch") / 100,
+            style.length("neck-allowance"),
+            style.length("seam-allowance"),
+        )
+
+    @property
+    def turned(self) -> bool:
+        """Whether the armhole's own edge is turned to the inside."""
+        return self.finish is ArmholeFinish.TURNED

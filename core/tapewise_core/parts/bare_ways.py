@@ -1,0 +1,164 @@
+"""Sewing an armhole without a sleeve: a band, an edge turned in, a facing. Common practice."""
+
+from __future__ import annotations
+
+from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.sewing.edges import sewn_down
+from tapewise_core.sewing.joining import MELTS, NARROW
+from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
+from tapewise_core.sewing.stitches import BACKSTITCH
+from tapewise_core.sewing.way import Way, Work
+from tapewise_core.text.told import said
+from tapewise_core.units import mm
+
+
+def ring(work: Work) -> tuple[Operation, ...]:
+    """Each band's ends joined."""
+    stitch = work.stitching.ring
+    do = said(
+        "Join each armhole band's ends into a ring, right sides together, {} from the edge: {}.",
+        work.at, stitch.words,
+    )  # fmt: skip
+    fold = "old the band lengthwise, wrong sides together, and press."
+    press = f"F{fold}" if stitch.cuts else f"Press the join open, f{fold}"
+    return (
+        work.do(
+            "armband-ring", "Join the armhole bands' ends", do, Stage.CLOSE, meets=work.joins(),
+            lies=Lies.FLAT, stitches=(stitch,), press=(press,),
+        ),
+    )  # fmt: skip
+
+
+def band(work: Work) -> tuple[Operation, ...]:
+    """A band sewn round each armhole, once sides and shoulders are closed."""
+    pin = said(
+        "Pin each band round its armhole, right sides together: the join at the side seam, and "
+        "the marks on each other, two strokes at the back, one in front."
+    )
+    do = said(
+        "Sew the bands on with the band uppermost, both its layers, {} from the edge, stretching "
+        "only the band: {}.",
+        work.at, work.stitching.seam.words,
+    )  # fmt: skip
+    first = tuple(run for seam in work.seams[:1] for run in seam.first)
+    second = tuple(run for seam in work.seams for run in seam.second)
+    check = said(
+        "Put it on: the band lies on the body all round. If it stands off in front, it is too "
+        "long; unpick it there and shorten it now."
+    )
+    return (
+        work.do(
+            "armband-pin", "Pin the armhole bands on", pin, Stage.ROUND, sort=Sort.PREPARE,
+            after=("shoulders", "sides", "armband-ring"),
+        ),
+        work.do(
+            "armband", "Sew the armhole bands on", do, Stage.ROUND, lies=Lies.ROUND,
+            meets=(Meeting(work.whole(first), work.whole(second), Laid.FOLDED),),
+            stitches=(work.stitching.seam,), after=("armband-pin",),
+            ease=("stretch only the band, evenly between the pins",),
+            press=("Press the allowance towards the body.",), check=check,
+        ),
+    )  # fmt: skip
+
+
+def turned(work: Work) -> tuple[Operation, ...]:
+    """An armhole's own edge turned in, stayed so that it keeps its length."""
+    stitch, meets = work.stitching.edge, work.turned()
+    long = mm(sum(_around(work, run) for run in meets[0].first))
+    tape = Use(("clear elastic or fusible knit tape",), "the armholes", long, NARROW)
+    stay = said(
+        "Lay a narrow strip of clear elastic or fusible knit tape along both armholes' wrong side, "
+        "inside the allowance and not stretched, so that the edges keep their length."
+    )
+    do = said(
+        "Turn the armholes' edges in by {}, pin them, press ({}), and sew them {}.",
+        work.at, MELTS, sewn_down(stitch),
+    )  # fmt: skip
+    return (
+        work.do(
+            "armhole-stay", "Stay the armholes", stay, Stage.ROUND, sort=Sort.PREPARE,
+            after=("shoulders",), uses=(tape,),
+        ),
+        work.do(
+            "armhole-edge", "Turn the armholes in", do, Stage.ROUND, sort=Sort.FINISH, meets=meets,
+            stitches=(stitch,), after=("sides", "armhole-stay"),
+            check=("Put it on: the edge lies on the body all round.",),
+        ),
+    )  # fmt: skip
+
+
+def _around(work: Work, run: EdgeRun) -> float:
+    piece = work.pattern.piece(run.piece)
+    return piece.sewn(*run.edges) * (2 if piece.on_fold else 1)
+
+
+def facing_ring(work: Work) -> tuple[Operation, ...]:
+    """Each facing's own shoulder and side, and its outer edge, which has no allowance."""
+    stitch, neaten = work.stitching.light or work.stitching.seam, work.stitching.neaten
+    pieces = dict.fromkeys(run.piece for seam in work.seams for run in (*seam.first, *seam.second))
+    outer = Meeting(tuple(EdgeRun(piece, ("outer",)) for piece in pieces), (), Laid.NEATENED)
+    edge = (
+        f"Neaten the outer edges: {neaten.words}."
+        if neaten
+        else "Leave the outer edges as they are cut: jersey does not fray."
+    )
+    do = said(
+        "Join each armhole facing at the shoulder and under the arm, right sides together, {} from "
+        "the edge: {}. {}",
+        work.at, stitch.words, edge,
+    )  # fmt: skip
+    press = () if stitch.cuts else ("Press the seams open.",)
+    return (
+        work.do(
+            "arm-facing-ring", "Join the armhole facings", do, Stage.CLOSE,
+            meets=(*work.joins(), outer), lies=Lies.FLAT,
+            stitches=(stitch, *((neaten,) if neaten else ())), press=press,
+        ),
+    )  # fmt: skip
+
+
+def facing(work: Work) -> tuple[Operation, ...]:
+    """A facing sewn round each armhole and turned to the inside."""
+    return (_faced(work), _inside(work))
+
+
+def _faced(work: Work) -> Operation:
+    stitch = work.stitching.light or work.stitching.seam
+    clip = NO_CLIP if stitch.cuts else CLIP
+    do = said(
+        "Sew each facing round its armhole, right sides together, shoulder and side seams matched, "
+        "{} from the edge, with a stitch that stretches: {}. {}",
+        work.at, stitch.words, clip,
+    )  # fmt: skip
+    first = tuple(run for seam in work.seams[:1] for run in seam.first)
+    second = tuple(run for seam in work.seams for run in seam.second)
+    return work.do(
+        "arm-facing", "Sew the armhole facings on", do, Stage.ROUND,
+        meets=(Meeting(work.whole(first), work.whole(second)),), stitches=(stitch,),
+        after=("shoulders", "sides", "arm-facing-ring"),
+    )  # fmt: skip
+
+
+CLIP = "Clip the allowance where it curves, no further than to the stitches."
+NO_CLIP = "Do not clip the curve: that would cut the overlocker's threads."
+
+
+def _inside(work: Work) -> Operation:
+    stitch = work.stitching.light or BACKSTITCH
+    do = said(
+        "Turn the facings to the inside; stitch them to the allowances close to the seam, so that "
+        "they do not roll out: {}. Catch them down at shoulder and side seams by hand.",
+        stitch.words,
+    )
+    return work.do(
+        "arm-facing-inside", "Turn the armhole facings inside", do, Stage.ROUND, sort=Sort.FINISH,
+        stitches=(stitch,), press=said("Press the armholes' edges, {}.", MELTS),
+        after=("arm-facing",),
+    )  # fmt: skip
+
+
+ARMBAND_RING = Way("armhole's band joined into a ring", ring)
+ARMBAND = Way("armhole's band in the round", band)
+TURNED_ARMHOLE = Way("armhole's edge turned in", turned)
+ARM_FACING_RING = Way("armhole's facing joined into a ring", facing_ring)
+ARM_FACING = Way("armhole faced", facing)

@@ -1,0 +1,119 @@
+"""Tops without sleeves: an armhole that lies on the body, finished in three ways."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import cache
+
+import pytest
+
+from tapewise_core.errors import OptionError
+from tapewise_core.proofs.proof import ProofId
+from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.mending import mended
+from tapewise_core.tasks.people import person
+
+NAME = "Marta Lindqvist"
+FINISHES = ("band", "turned", "facing")
+
+
+@cache
+def made(garment: str, **asked: str) -> Drafted:
+    """A top of an example person."""
+    return draft(person(NAME), garment, {key.replace("_", "-"): asked[key] for key in asked})
+
+
+def bare(finish: str = "band", garment: str = "set-in-top", **asked: str) -> Drafted:
+    """A top without sleeves."""
+    return made(garment, sleeve="none", armhole_finish=finish, **asked)
+
+
+def names(drafted: Drafted) -> Mapping[str, int]:
+    """How many of each piece are cut."""
+    return {piece.name: piece.count for piece in drafted.pattern.pieces}
+
+
+@pytest.mark.parametrize("garment", ["set-in-top", "jersey-top"])
+@pytest.mark.parametrize("finish", FINISHES)
+def test_everything_holds_and_there_is_no_sleeve(garment: str, finish: str) -> None:
+    """Bands and facings are cut twice, a turned edge needs no piece."""
+    drafted = bare(finish, garment)
+    assert drafted.failing == ()
+    more = {
+        "band": {"armband": 2},
+        "turned": {},
+        "facing": {"armhole_facing_back": 2, "armhole_facing_front": 2},
+    }[finish]
+    assert names(drafted) == {"back": 1, "front": 1, "neckband": 1, **more}
+    levels = {level.name for level in drafted.pattern.facts.levels}
+    assert "bust" in levels
+    assert not levels & {"upper_arm", "sleeve_hem"}
+
+
+@pytest.mark.parametrize("of", ["back", "front"])
+def test_the_armhole_lies_higher_and_further_in_than_with_a_sleeve(of: str) -> None:
+    """The shoulder ends 1 cm further in, the middle 1 cm, the underarm 2.5 mm higher."""
+    plain, without = (one.pattern.piece(of) for one in (made("set-in-top"), bare()))
+    assert without.length("shoulder") == pytest.approx(plain.length("shoulder") - 10, abs=0.1)
+    assert without.points["underarm"].y == pytest.approx(plain.points["underarm"].y - 2.5, abs=0.6)
+    inside = [min(at.x for at in one.edge("armhole").path.flattened()) for one in (plain, without)]
+    assert inside[1] == pytest.approx(inside[0] - 10, abs=0.6)
+
+
+def test_both_tops_are_the_same_without_sleeves() -> None:
+    """A sleeve that is not there is neither grown on nor set in."""
+    one, other = bare(), bare(garment="jersey-top")
+    for here, there in zip(one.pattern.pieces, other.pattern.pieces, strict=True):
+        assert here.cut == there.cut
+    assert "without sleeves" in other.pattern.title
+
+
+def test_the_band_is_shorter_by_its_own_curve() -> None:
+    """1 − π × width ÷ armhole: half of what a band narrows round a circle; as chosen if it is."""
+    drafted = bare(armhole_band_width="1.5")
+    around = drafted.pattern.lengths["armhole"]
+    wanted = 1 - 3.14159 * 15 / around
+    assert 0.85 < wanted < 0.95
+    band = drafted.pattern.piece("armband").length("armhole")
+    assert band / around == pytest.approx(wanted, abs=0.01)
+    chosen = bare(armhole_band_ratio="0.9").pattern
+    assert chosen.piece("armband").length("armhole") == pytest.approx(0.9 * around, abs=0.1)
+
+
+def test_a_facing_is_as_wide_as_asked_all_along() -> None:
+    """Its outer edge lies 4 cm from the armhole, within 6 mm."""
+    for of in ("back", "front"):
+        piece = bare("facing").pattern.piece(f"armhole_facing_{of}")
+        inner = piece.edge("armhole").path.flattened()
+        for at in piece.edge("outer").path.flattened():
+            assert min((at - one).length() for one in inner) == pytest.approx(40, abs=6)
+        half = bare("facing").pattern.piece(of)
+        assert piece.length("armhole") == pytest.approx(half.length("armhole"))
+
+
+def test_what_one_dart_cannot_take_stands_off_unless_a_band_holds_it_in() -> None:
+    """Bust 12 cm over high bust lies close; 16 cm only with a band, which is what is offered."""
+    for bust, finish, holds in ((104.0, "turned", True), (108.0, "turned", False),
+                                (108.0, "band", True)):  # fmt: skip
+        full = person(NAME).with_value("bust", bust).with_value("high_bust", 92.0)
+        asked = {"sleeve": "none", "armhole-finish": finish}
+        drafted = mended(draft(full, "set-in-top", asked))
+        found = next(one for one in drafted.proofs if one.id is ProofId.GAPE)
+        assert found.holds is holds, (bust, finish)
+        assert found.settings == (None if holds else {"armhole-finish": "band"})
+
+
+def test_a_slit_is_refused_without_sleeves() -> None:
+    """The sentence names the option and what would be right."""
+    with pytest.raises(OptionError, match="set hem to straight or curved"):
+        made("jersey-top", sleeve="none", hem="split")
+
+
+def test_with_sleeves_nothing_is_asked_of_the_armhole() -> None:
+    """Its proof is silent, and its options have nothing to do."""
+    drafted = made("jersey-top")
+    assert ProofId.GAPE in {one.id for one in drafted.silent}
+    style = drafted.style
+    assert not drafted.garment.options["armhole-finish"].at_work(style)
+    assert drafted.garment.options["sleeve-length"].at_work(style)
+    assert not drafted.garment.options["sleeve-length"].at_work(bare().style)
