@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
@@ -15,6 +16,11 @@ class ArmholeFinish(StrEnum):
     BAND = "band"
     TURNED = "turned"
     FACING = "facing"
+
+
+def is_bare(style: Style) -> bool:
+    """Say whether a style has no sleeves."""
+    return style.choice("sleeve", SleeveKind.SHORT) == SleeveKind.NONE
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +40,7 @@ class BareStyle:
     @classmethod
     def of(cls, style: Style) -> BareStyle | None:
         """Read it from a style; None where the garment has sleeves."""
-        if style.choice("sleeve") != "none":
+        if not is_bare(style):
             return None
         asked = style.asked("armhole-band-ratio")
         return cls(

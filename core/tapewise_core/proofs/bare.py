@@ -7,6 +7,7 @@ from tapewise_core.proofs.proof import (
     Answer,
     Case,
     ProofId,
+    Silent,
     in_cm,
     keeps_to,
     lacking,
@@ -35,6 +36,8 @@ def armhole_lies(case: Case) -> Answer:
     """What a front has beyond the body above the bust stands off at its armhole, unless the finish
     holds it in."""
     bare, girths = case.facts.bare, above_bust(case.facts)
+    if bare is None and case.offers("armhole-finish"):
+        return Silent(ProofId.GAPE, said("The armholes have sleeves."))
     if bare is None or girths is None:
         return lacking(ProofId.GAPE, "armhole without a sleeve")
     gape, limit = max(girths[0] - girths[1], 0.0) / 2, bare.taken + LIES

@@ -13,10 +13,10 @@ from tapewise_core.proofs.proof import (
     ProofId,
     beyond,
     keeps_to,
-    lacking,
     off_by,
     reaches,
     rounded,
+    without,
 )
 from tapewise_core.text.told import said
 from tapewise_core.units import mm
@@ -29,7 +29,7 @@ def cap_fits(case: Case) -> Answer:
     """The cap is as long as the armhole or up to one percent shorter, never longer."""
     sleeves = [seam for seam in case.pattern.seams if seam.kind is SeamKind.SLEEVE]
     if not sleeves:
-        return lacking(ProofId.CAP, "set-in sleeve")
+        return without(case, ProofId.CAP, "cap-shortening", "set-in sleeve")
     return tuple(_cap(case, seam) for seam in sleeves)
 
 

@@ -177,6 +177,14 @@ class Case:
         return key in self.style.chosen
 
 
+def without(case: Case, about: ProofId, key: str, thing: str) -> Silent:
+    """Return the silence of a style without sleeves, where the garment's option ``key`` says that
+    it may have them; else that it has no such thing."""
+    if case.facts.bare and case.offers(key):
+        return Silent(about, said("It has no sleeves."))
+    return lacking(about, thing)
+
+
 Answer = tuple[Proof, ...] | Silent
 """One result or more, or the reason why there is none."""
 

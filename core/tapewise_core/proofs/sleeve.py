@@ -25,6 +25,7 @@ from tapewise_core.proofs.proof import (
     lacking,
     off_by,
     reaches,
+    without,
 )
 from tapewise_core.text.told import LineName, OptionKey, said
 from tapewise_core.units import mm
@@ -41,7 +42,7 @@ def hand_passes(case: Case) -> Answer:
     """A sleeve that ends below the elbow is pulled over the hand."""
     girth = next((one for one in case.pattern.girths if one.name == "sleeve hem"), None)
     if girth is None:
-        return lacking(ProofId.HAND, "sleeve for a hand to pass")
+        return without(case, ProofId.HAND, "sleeve", "sleeve for a hand to pass")
     if case.facts.hand is None:
         why = "The sleeves end above the elbow, or the wrist is not known."
         return Silent(ProofId.HAND, said(why))
@@ -80,6 +81,8 @@ def armholes_inside(case: Case) -> Answer:
         for edge in piece.edges
         if edge.name == f"armhole{twin}" and f"side_neck{twin}" in piece.points
     )
+    if not found and case.offers("armhole-finish"):
+        return Silent(ProofId.ARMHOLE, said("The sleeves are grown on: no armhole is cut."))
     return found or lacking(ProofId.ARMHOLE, "armhole")
 
 
@@ -109,7 +112,7 @@ def cap_height(case: Case) -> Answer:
         if seam.kind is SeamKind.SLEEVE
         for run in seam.first[:1]
     )
-    return found or lacking(ProofId.CAP_HEIGHT, "set-in sleeve")
+    return found or without(case, ProofId.CAP_HEIGHT, "cap-shortening", "set-in sleeve")
 
 
 def _percent(share: float) -> str:

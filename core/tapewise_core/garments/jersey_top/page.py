@@ -30,8 +30,9 @@ from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.jersey_top import BARE_TITLE, SAYS, TITLE
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_options import BARE
+from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.parts.fitted_options import GROWN_ON_FITTED
-from tapewise_core.parts.hem_style import HemShape
+from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.proofs.proof import ProofId
@@ -41,7 +42,7 @@ from tapewise_core.text.told import OptionKey, Told, said
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
-    if style.choice("sleeve") == SleeveKind.NONE:
+    if is_bare(style):
         return set_in("jersey-top", BARE_TITLE, body, SetInStyle.of(style))
     top = TopStyle.of(style)
     pattern = assemble("jersey-top", TITLE, body, top, plan_of)
@@ -51,8 +52,7 @@ def draft(body: Body, style: Style) -> Pattern:
 
 def _agree(body: Body, style: Style) -> tuple[Told, ...]:
     found = agree(body, TopStyle.of(style))
-    split = style.choice("sleeve") == SleeveKind.NONE and style.choice("hem") == HemShape.SPLIT
-    return (*found, NO_SLIT) if split else found
+    return (*found, NO_SLIT) if is_bare(style) and HemStyle.of(style).split else found
 
 
 NO_SLIT = said(
@@ -67,7 +67,7 @@ ACROSS = ("across_back", "across_front")
 
 def _idle(style: Style) -> tuple[str, ...]:
     """What the sleeve makes no use of, and what the hem does not."""
-    across = () if style.choice("sleeve") == SleeveKind.NONE else ACROSS
+    across = () if is_bare(style) else ACROSS
     return (*idle(style), *idle_below(style), *across)
 
 

@@ -7,6 +7,8 @@ from dataclasses import dataclass
 
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Pattern
+from tapewise_core.parts.neck_style import NeckStyle
+from tapewise_core.parts.sleeve_style import SleeveStyle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.loved.flat import Flat
 from tapewise_core.text.told import Told, said
@@ -123,9 +125,10 @@ def _found(key: str, pattern: Pattern, style: Style) -> Iterator[float]:
     if key == "neck" and neck and neck.half_width is not None:
         yield neck.half_width * 2
     if key == "neck_depth" and "neck-depth" in style.chosen:
-        yield style.length("neck-depth").mm + style.length("neck-rise").mm
+        own = NeckStyle.of(style)
+        yield own.depth.mm + own.rise.mm
     if key == "sleeve" and "sleeve-length" in style.chosen:
-        yield style.length("sleeve-length").mm
+        yield SleeveStyle.of(style).length.mm
     for name in _LENGTHS.get(key, ()):
         if name in lengths:
             yield lengths[name]
