@@ -2,8 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import field
+
 from tapewise_core.frozen import dataclass
 from tapewise_core.paper.drawing import Drawing
+
+Draw = Callable[[], Drawing | None]
+"""Draws a picture when it is asked for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,10 +36,19 @@ class Bullets:
 
 @dataclass(frozen=True, slots=True)
 class Ticks:
-    """Things to do, each with a box to tick."""
+    """Things to do, each with a box to tick.
+
+    ``pictures``, one for each item or none at all, are drawn by whoever shows them; there may be
+    nothing to draw.
+    """
 
     items: tuple[str, ...]
     numbered: bool = False
+    pictures: tuple[Draw, ...] = field(default=(), compare=False, repr=False)
+
+    def drawn(self) -> tuple[Drawing | None, ...]:
+        """Return each item's picture."""
+        return tuple(draw() for draw in self.pictures) or (None,) * len(self.items)
 
 
 @dataclass(frozen=True, slots=True)

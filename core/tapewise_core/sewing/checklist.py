@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.labels import LabelHead, allowance_words, title
 from tapewise_core.drafting.piece import Pattern
@@ -24,6 +26,7 @@ from tapewise_core.sewing.minding import cautions
 from tapewise_core.sewing.notions import notions
 from tapewise_core.sewing.operation import Operation
 from tapewise_core.sewing.order import operations, words
+from tapewise_core.sewing.pictures import picture
 from tapewise_core.text.told import Reader, Told, joined, said
 from tapewise_core.units import MM_PER_INCH, Unit, mm
 
@@ -69,7 +72,11 @@ def checklist(
         Heading("Mark"),
         Ticks(spelt(marks(pattern))),
         Heading("Sew"),
-        Ticks(spelt(tuple(map(words, chain))), numbered=True),
+        Ticks(
+            spelt(tuple(map(words, chain))),
+            numbered=True,
+            pictures=tuple(partial(picture, pattern, one) for one in chain),
+        ),
         Heading("Press and finish"),
         Ticks(FINISH),
         Heading("Mind"),

@@ -76,7 +76,7 @@ class BlockSetter:
                 return self._list(items, [BULLET] * len(items))
             case Ticks(items, numbered):
                 marks = [f"{BOX} {n}." if numbered else BOX for n in range(1, len(items) + 1)]
-                return self._list(items, marks)
+                return self._list(items, marks, block.drawn())
             case Table():
                 return self._table(block)
             case NumberedStep():
@@ -97,13 +97,23 @@ class BlockSetter:
         )  # fmt: skip
         return Flowing(escape(self.lettering.shaped(plain(text)), quote=False), style)
 
-    def _list(self, items: tuple[str, ...], marks: list[str]) -> Flowable:
+    def _list(
+        self, items: tuple[str, ...], marks: list[str], drawn: tuple[Drawing | None, ...] = ()
+    ) -> Flowable:
         narrow = 14.0 if all(len(mark) < 2 for mark in marks) else 34.0
         rows = [
-            [self._cell(mark, narrow), self.words(item)]
-            for mark, item in zip(marks, items, strict=True)
+            [self._cell(mark, narrow), self._item(item, one, self.width - narrow)]
+            for mark, item, one in zip(marks, items, drawn or (None,) * len(items), strict=True)
         ]
         return grid(rows, [narrow, self.width - narrow])
+
+    def _item(self, item: str, drawing: Drawing | None, room: float) -> Flowable:
+        """One thing of a list, its picture beside it."""
+        if drawing is None:
+            return self.words(item)
+        drawn = picture(drawing, self.lettering)
+        wide = drawn.wrap(0, 0)[0] + 8
+        return grid([[self.words(item), drawn]], [room - wide, wide])
 
     def _table(self, table: Table) -> Flowable:
         """Columns as wide as their words; a long list of pairs in two halves beside each other."""

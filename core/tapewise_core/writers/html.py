@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from html import escape
-from itertools import count, groupby
+from itertools import count, groupby, zip_longest
 
 from tapewise_core.paper.document import (
     Block,
@@ -112,7 +112,7 @@ class _Page:
             case Bullets(items):
                 return f"<ul>{''.join(f'<li>{_clean(item)}</li>' for item in items)}</ul>"
             case Ticks(items, numbered):
-                return _ticks(items, numbered)
+                return _ticks(items, numbered, [self._shown(one) for one in block.drawn()])
             case Table(head, rows):
                 return _table(head, rows)
             case NumberedStep():
@@ -152,12 +152,13 @@ def _numbered(number: int, text: str) -> str:
     return f'<p><span class="number">{number}.</span> {_clean(text)}</p>'
 
 
-def _ticks(items: tuple[str, ...], numbered: bool) -> str:
+def _ticks(items: tuple[str, ...], numbered: bool, figures: Sequence[str] = ()) -> str:
     tag = "ol" if numbered else "ul"
     rows = []
-    for number, item in enumerate(items, 1):
+    for number, (item, figure) in enumerate(zip_longest(items, figures, fillvalue=""), 1):
         words = f"{number}. {item}" if numbered else item
-        rows.append(f'<li><label><input type="checkbox"><span>{_clean(words)}</span></label></li>')
+        box = f'<label><input type="checkbox"><span>{_clean(words)}</span></label>'
+        rows.append(f"<li>{box}{figure}</li>")
     return f'<{tag} class="ticks">{"".join(rows)}</{tag}>'
 
 

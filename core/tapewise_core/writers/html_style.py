@@ -33,6 +33,8 @@ svg { display: block; max-width: 100%; height: auto; }
 ul.ticks, ol.ticks { list-style: none; padding-left: 0; }
 .ticks label { display: flex; gap: .6em; align-items: baseline; break-inside: avoid; }
 .ticks li { margin: .35em 0; }
+.ticks figure { margin: .25em 0 1em 1.65em; }
+.ticks svg { width: 100%; max-width: 24rem; }
 table { border-collapse: collapse; margin: 1em 0; width: 100%; }
 th, td { border: 1px solid #777; padding: .3em .5em; text-align: left; vertical-align: top; }
 th { overflow-wrap: normal; }
@@ -55,7 +57,7 @@ input { width: 1.05em; height: 1.05em; flex: none; }
   .step p { margin: 0 0 1mm; font-size: 9pt; }
   .step svg { width: auto; max-width: 100%; }
   .wide { margin: 3mm 0; }
-  .alone svg { width: auto; }
+  .alone svg, .ticks svg { width: auto; }
   .wide figure, .wide figure:first-of-type { width: auto; max-width: none; }
   .pieces { grid-template-columns: 1fr 1fr 1fr; }
   .fill { grid-template-columns: 66.5mm minmax(0, 1fr) 38mm; gap: 4mm; padding: 1.5mm 0;
