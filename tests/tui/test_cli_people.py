@@ -189,6 +189,22 @@ def test_a_spoilt_person_s_last_good_state_is_offered_and_taken_up(
     assert not aside.exists()
 
 
+def test_no_state_stands_in_for_a_newer_program_s_file(
+    data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """It is listed with its fault alone; asked for, ``restore`` says so and leaves it be."""
+    (place,) = (data_folder / "people").iterdir()
+    newer = place.read_text("utf-8").replace('"version": 2', '"version": 3')
+    place.write_text(newer, "utf-8")
+    assert run("list") == 0
+    told = capsys.readouterr().out
+    assert "newer Tapewise" in told
+    assert "restore" not in told
+    assert run("restore", place.stem) == 2
+    assert "is not spoilt" in capsys.readouterr().err
+    assert place.read_text("utf-8") == newer
+
+
 def test_a_name_that_may_be_two_people_is_asked_about(capsys: pytest.CaptureFixture[str]) -> None:
     """In other capitals either is meant: nobody is changed; written as it stands it is one."""
     for name in ("avg", "Avg"):

@@ -45,7 +45,7 @@ def served(steps: Callable[[LockedServer, Any], Awaitable[None]]) -> None:
     async def whole() -> None:
         server = LockedServer(free_port())
         server.handle_websocket = waiting
-        runner = aiohttp.web.AppRunner(await server.make_app(), shutdown_timeout=0.2)
+        runner = await server.runner()
         await runner.setup()
         await aiohttp.web.TCPSite(runner, server.host, server.port).start()
         try:
@@ -113,6 +113,46 @@ def test_a_stranger_gets_nothing(who: str) -> None:
         assert server.token not in await answer.text()
 
     served(steps)
+
+
+MALFORMED = (
+    b"GET / HTTP/1.1\r\nNo colon here\r\n\r\n",
+    b"GET / HTTP/1.1\r\nContent-Length: x\r\n\r\n",
+    b"GET / HTTP/9\r\n\r\n",
+    b"\x16\x03\x01\x02\x00\x01",
+)
+
+
+@pytest.mark.parametrize("sent", MALFORMED)
+def test_what_is_no_http_is_refused_without_a_word_on_the_console(
+    sent: bytes, capfd: pytest.CaptureFixture[str]
+) -> None:
+    """Whoever sends it is told; whoever started the server reads no traceback."""
+
+    async def steps(server: LockedServer, client: Any) -> None:
+        answer, ask = await asyncio.open_connection(server.host, server.port)
+        ask.write(sent)
+        assert b" 400 " in await answer.readline()
+        ask.close()
+
+    served(steps)
+    assert capfd.readouterr() == ("", "")
+
+
+def test_a_fault_of_the_program_is_a_sentence_on_the_console(
+    capfd: pytest.CaptureFixture[str], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Its traceback goes to the file for whoever mends it."""
+    monkeypatch.setenv("TAPEWISE_DATA", str(tmp_path))
+
+    async def steps(server: LockedServer, client: Any) -> None:
+        monkeypatch.setattr(server, "_known", lambda request: 1 / 0)
+        assert (await client.get(server.address)).status == 500
+
+    served(steps)
+    (line,) = capfd.readouterr().err.splitlines()
+    assert "Something went wrong inside the program (ZeroDivisionError)" in line
+    assert "ZeroDivisionError" in (tmp_path / "trouble.txt").read_text()
 
 
 @pytest.mark.parametrize("origin", [None, "http://evil.example", "null"])

@@ -19,8 +19,12 @@ from collections.abc import Awaitable, Callable
 from typing import Any
 
 from aiohttp import web
+from aiohttp.http_exceptions import HttpProcessingError
 from textual_serve.app_service import AppService
 from textual_serve.server import Server
+
+from tapewise_tui import trouble
+from tapewise_tui.serving_page import FONT, KEYS, LINK
 
 MOST_WINDOWS = 4
 """How many windows may be open at a time (our choice): each is a process of its own."""
@@ -32,15 +36,6 @@ _PATIENCE = 5.0
 """How long the app may take to leave when its window is closed [s] (our choice)."""
 
 Handler = Callable[[web.Request], Awaitable[web.StreamResponse]]
-
-_FONT = """<style>@font-face { font-family: "Roboto Mono";
-src: url("/static/fonts/RobotoMono-VariableFont_wght.ttf"); }</style>"""
-_KEYS = """<script>const waits = setInterval(() => {
-const field = document.querySelector(".xterm-helper-textarea");
-if (field) { field.focus(); clearInterval(waits); } }, 50);</script></body>"""
-"""Gives the terminal the keyboard, so that nobody has to click into it first."""
-
-_LINK = re.compile(r"<link[^>]*https?://[^>]*>")
 
 
 class LockedServer(Server):
@@ -69,6 +64,11 @@ class LockedServer(Server):
         app = await self._make_app()
         app.middlewares.append(self._guarded())
         return app
+
+    async def runner(self) -> web.AppRunner:
+        """Return what runs the application until it is cleaned up."""
+        told = trouble.logger(HttpProcessingError)  # what is no HTTP is answered as such
+        return web.AppRunner(await self.make_app(), shutdown_timeout=_LAST_SECONDS, logger=told)
 
     async def on_startup(self, app: web.Application) -> None:
         """Say nothing yet; nobody is listening."""
@@ -147,8 +147,8 @@ class LockedServer(Server):
     def _private(self, request: web.Request, response: web.StreamResponse) -> web.StreamResponse:
         """Keep the token in a cookie, the typeface at home and other pages out."""
         if request.path == "/" and isinstance(response, web.Response) and response.text:
-            text = _LINK.sub(self._at_home, response.text)
-            response.text = text.replace("</body>", _KEYS)
+            text = LINK.sub(self._at_home, response.text)
+            response.text = text.replace("</body>", KEYS)
             response.set_cookie(self._cookie, self.token, httponly=True, samesite="Strict")
         if not response.prepared:
             response.headers.update(_HEADERS | {"Content-Security-Policy": self._policy()})
@@ -156,7 +156,7 @@ class LockedServer(Server):
 
     def _at_home(self, link: re.Match[str]) -> str:
         """A link to another machine, which asks for a typeface, is answered from here."""
-        return link[0] if self.public_url in link[0] else _FONT
+        return link[0] if self.public_url in link[0] else FONT
 
     def _policy(self) -> str:
         sockets = " ".join(f"ws://{name}:{self.port}" for name in ("127.0.0.1", "localhost"))
@@ -190,7 +190,7 @@ async def _serve(server: LockedServer) -> None:
     for name in (signal.SIGINT, signal.SIGTERM):
         with contextlib.suppress(NotImplementedError):
             asyncio.get_running_loop().add_signal_handler(name, stopped.set)
-    runner = web.AppRunner(await server.make_app(), shutdown_timeout=_LAST_SECONDS)
+    runner = await server.runner()
     await runner.setup()
     try:
         await web.TCPSite(runner, server.host, server.port).start()

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import contextlib
+import logging
+import sys
 import traceback
 from pathlib import Path
 
@@ -42,3 +44,24 @@ def keep(trace: str) -> None:
 
     with contextlib.suppress(OSError, TapewiseError):
         write_private(data_folder() / "trouble.txt", trace)
+
+
+class _Console(logging.Handler):
+    """Tells an error that a library caught as this program tells it."""
+
+    def __init__(self, foreseen: type[BaseException]) -> None:
+        super().__init__()
+        self.foreseen = foreseen
+
+    def emit(self, record: logging.LogRecord) -> None:
+        """Tell one record, if there is an error in it."""
+        fault = record.exc_info[1] if record.exc_info else None
+        if fault is not None and not isinstance(fault, self.foreseen):
+            print(note(fault), file=sys.stderr)
+
+
+def logger(foreseen: type[BaseException]) -> logging.Logger:
+    """Return what a library may report to: a sentence for an error, nothing for those foreseen."""
+    found = logging.Logger("tapewise")
+    found.addHandler(_Console(foreseen))
+    return found

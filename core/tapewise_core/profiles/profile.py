@@ -230,12 +230,17 @@ def _told(fields: Mapping[str, object]) -> dict[str, object]:
     return {key: value for key, value in fields.items() if value not in ([], ())}
 
 
+def is_newer(content: Mapping[str, object]) -> bool:
+    """Say whether a file's content is of a version that this program does not know yet."""
+    version = content.get("version")
+    return content.get("format") == FORMAT and type(version) is int and version > VERSION
+
+
 def _refuse_newer(content: Mapping[str, object]) -> None:
     """A newer format may differ in anything, so say that alone."""
-    version = content.get("version")
-    if content.get("format") == FORMAT and type(version) is int and version > VERSION:
+    if is_newer(content):
         raise ProfileError(
-            f"This file is of version {version}, written by a newer Tapewise; "
+            f"This file is of version {content['version']}, written by a newer Tapewise; "
             f"this one reads up to version {VERSION}, so update the program."
         )
 
