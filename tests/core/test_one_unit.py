@@ -9,7 +9,9 @@ from __future__ import annotations
 import random
 from collections.abc import Callable, Iterator
 from contextlib import suppress
+from dataclasses import replace
 from functools import cache
+from itertools import cycle
 
 import pytest
 from units_seen import foreign, inked, words_of, written
@@ -58,38 +60,43 @@ def _styles(garment: str) -> Iterator[dict[str, str]]:
 
 
 @cache
-def _drafts(garment: str, unit: Unit) -> tuple[Drafted, ...]:
-    """A garment for everybody in every style that fits."""
-    found = []
+def _drawn(garment: str) -> tuple[Drafted, ...]:
+    """A garment for everybody in every style that fits, by turns for readers of either unit."""
+    found, units = [], cycle(Unit)
     for who in WHO:
         for asked in _styles(garment):
             with suppress(TapewiseError):
-                found.append(draft(person(who), garment, asked, unit=unit))
+                found.append(draft(person(who), garment, asked, unit=next(units)))
     assert len(found) >= 2 * len(WHO)
     return tuple(found)
 
 
-def _steps(made: Drafted) -> Iterator[str]:
+def _drafts(garment: str, unit: Unit) -> tuple[Drafted, ...]:
+    """The same, each told in one unit, whichever it was drafted for."""
+    return tuple(replace(made, unit=unit) for made in _drawn(garment))
+
+
+def _steps(made: Drafted, reader: Reader) -> Iterator[str]:
     """What every step says, and every row of its points."""
     for one in made.told:
-        for told in told_steps(one, made.reader):
+        for told in told_steps(one, reader):
             yield from (told.text, *(cell for row in told.rows for cell in row))
         if one.paper.points:
-            yield from (cell for row in all_points(one, made.reader)[1] for cell in row)
-    yield from map(made.reader.spell, made.pattern.remarks)
+            yield from (cell for row in all_points(one, reader)[1] for cell in row)
+    yield from map(reader.spell, made.pattern.remarks)
 
 
-def _labels(made: Drafted) -> Iterator[str]:
-    for drawing in made.drawings():
+def _labels(made: Drafted, reader: Reader) -> Iterator[str]:
+    for drawing in replace(made, unit=reader.unit).drawings():
         yield from written(drawing)
 
 
-def _proofs(made: Drafted) -> Iterator[str]:
-    yield from (f"{proof.name}: {made.reader.spell(proof.says)}" for proof in made.proofs)
+def _proofs(made: Drafted, reader: Reader) -> Iterator[str]:
+    yield from (f"{proof.name}: {reader.spell(proof.says)}" for proof in made.proofs)
 
 
-def _checklist(made: Drafted) -> Iterator[str]:
-    yield from words_of(made.checklist())
+def _checklist(made: Drafted, reader: Reader) -> Iterator[str]:
+    yield from words_of(replace(made, unit=reader.unit).checklist())
 
 
 @EACH_UNIT
@@ -97,7 +104,7 @@ def _checklist(made: Drafted) -> Iterator[str]:
 def test_a_draft_is_told_in_one_unit(garment: str, unit: Unit) -> None:
     """Steps with their remarks, labels, proofs and the checklist, of every garment."""
     for collect in (_steps, _labels, _proofs, _checklist):
-        texts = [text for made in _drafts(garment, unit) for text in collect(made)]
+        texts = [text for made in _drawn(garment) for text in collect(made, Reader(unit))]
         assert len(texts) > 50
         assert foreign(texts, unit) == []
 

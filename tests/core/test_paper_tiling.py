@@ -4,6 +4,7 @@ import re
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import replace
+from functools import cache
 from itertools import combinations, pairwise, product
 
 import pytest
@@ -31,6 +32,7 @@ from tapewise_core.units import Unit
 PAGES = [A4, LETTER, A3, A4_OR_LETTER]
 
 
+@cache
 def made(page: PageSize = A4, overlap: float = 12.0, margin: float = 10.0) -> Prints:
     """Return the sample pattern on pages."""
     return tiled(pattern(), page, margin, overlap)

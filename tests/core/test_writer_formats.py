@@ -3,6 +3,7 @@
 import subprocess
 import sys
 from dataclasses import replace
+from functools import cache
 
 import pytest
 from making import DAY, person
@@ -22,6 +23,13 @@ from tapewise_core.writers.formats import FORMATS, render
 from tapewise_core.writers.makers import PaperOptions
 
 
+@cache
+def rendered(name: str) -> dict[str, bytes]:
+    """Return the files of a format for the sample pattern."""
+    paper = PaperOptions(page=PageSize("30x42 cm", 300, 420) if name == "pdf-page" else None)
+    return render(name, pattern(), paper)
+
+
 def with_piece(width: float, height: float) -> Drawing:
     """Return a rectangle as a piece."""
     corners = (Point(0, 0), Point(width, 0), Point(width, height), Point(0, height), Point(0, 0))
@@ -32,12 +40,11 @@ def with_piece(width: float, height: float) -> Drawing:
 @pytest.mark.parametrize("name", FORMATS)
 def test_every_format_gives_the_files_it_names(name: str) -> None:
     """Files bear the format's ending, are not empty, and are the same when made twice."""
-    paper = PaperOptions(page=PageSize("30x42 cm", 300, 420) if name == "pdf-page" else None)
-    files = render(name, pattern(), paper)
+    files = rendered(name)
     assert tuple(files) == FORMATS[name].files
     assert all(file.endswith(f".{FORMATS[name].extension}") for file in files)
     assert all(len(content) > 500 for content in files.values())
-    assert files == render(name, pattern(), paper)
+    assert files == rendered.__wrapped__(name)
 
 
 def test_file_names_of_all_formats_are_different() -> None:
@@ -139,7 +146,7 @@ def test_paper_has_the_size_its_format_names(name: str, size: tuple[float, float
     """Read back by pdfium, upright or lying."""
     import pypdfium2
 
-    (data,) = render(name, pattern()).values()
+    (data,) = rendered(name).values()
     for page in pypdfium2.PdfDocument(data):
         found = sorted(points * 25.4 / 72 for points in page.get_size())
         assert found == pytest.approx(sorted(size), abs=0.05)

@@ -10,6 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import cache
+from itertools import product
 
 import numpy as np
 import pytest
@@ -108,9 +109,11 @@ def lost(prints: Prints) -> float:
     edge = 60.0
     table, lines = joined(prints, pdf(prints), edge), alone(prints)
     down, across = np.nonzero(lines > 127)
-    near = range(round(edge * FINE) - 2, round(edge * FINE) + 3)
-    seen = np.max([table[down + y, across + x] for y in near for x in near], axis=0)
-    return float((seen < 64).sum()) / FINE**2
+    near = sorted(range(-2, 3), key=abs)
+    for y, x in product(near, near):
+        unseen = table[down + (round(edge * FINE) + y), across + (round(edge * FINE) + x)] < 64
+        down, across = down[unseen], across[unseen]
+    return float(len(down)) / FINE**2
 
 
 def thin(prints: Prints) -> list[str]:
