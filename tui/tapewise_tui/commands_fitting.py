@@ -15,6 +15,7 @@ from tapewise_core.tasks.fitting import (
     SYMPTOMS,
     Seen,
     Trial,
+    caution,
     kept,
     read_amount,
     seen,
@@ -140,6 +141,7 @@ def _next(profile: Profile, trial: Trial, *, keep: bool) -> list[str]:
         return ["Tried only: --keep keeps it for later drafts.", *more]
     return [
         f"Kept with {name}. Change one thing at a time: baste it, try on again, then the next.",
+        caution(profile),
         *more,
     ]
 

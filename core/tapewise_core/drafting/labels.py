@@ -93,12 +93,25 @@ def label_lines(piece: Piece, number: int, total: int, heading: LabelHead) -> li
         f"piece {number} of {total}: {cut_words(piece)}",
         *broken(_allowances(piece, heading.unit), WIDE),
         *filter(None, (heading.set_words(),)),
-        *(line for words in heading.fitted for line in broken(words, WIDE)),
+        *_fitted(heading.fitted),
         f"{heading.date}, tapewise {heading.version}",
     ]
     if heading.estimated:
         lines += _listed("estimated, not measured:", heading.estimated)
     return lines
+
+
+MOST_FITTED = 6
+"""So many lines about fittings have room on the smallest piece (our choice)."""
+
+
+def _fitted(fitted: tuple[str, ...]) -> list[str]:
+    """What fittings changed, the newest first where not all has room."""
+    lines = [line for words in fitted for line in broken(words, WIDE)]
+    if len(lines) <= MOST_FITTED:
+        return lines
+    newest = [line for words in reversed(fitted) for line in broken(words, WIDE)]
+    return [*newest[: MOST_FITTED - 1], "and more: see the instructions"]
 
 
 def _allowances(piece: Piece, unit: Unit) -> str:

@@ -19,7 +19,8 @@ _Day = Annotated[date | None, BeforeValidator(rules.day)]
 
 
 class Adjustment(BaseModel):
-    """A change after a fitting: what, by how much [cm], when, on which garment, and why."""
+    """A change after a fitting: what, by how much [cm; percent of a band, degrees of a sleeve],
+    when, on which garment, and why."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
 

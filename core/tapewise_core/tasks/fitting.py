@@ -26,6 +26,7 @@ from tapewise_core.tasks.adjustments import kept as kept
 from tapewise_core.tasks.adjustments import line_of as line_of
 from tapewise_core.tasks.adjustments import without as without
 from tapewise_core.tasks.drafting import USUAL_MACHINES, Drafted, draft
+from tapewise_core.tasks.tube import caution as caution
 from tapewise_core.tasks.tube import tube_told as tube_told
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import Unit, parse_length, parse_number

@@ -1,10 +1,12 @@
-"""A tube of cheap jersey to pull on before good cloth is cut, where estimates decide the fit."""
+"""What to heed when trying on, and a tube of cheap jersey to pull on where estimates decide."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
+from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.people import for_child
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
@@ -13,6 +15,16 @@ TUBE = (
     "first, {} round at the bust and as long as from underarm to hip, and pull it on. Where it is "
     "tight or loose, measure again; what it shows is worth more than an estimate."
 )
+
+
+PINS = "Mind the pins as it goes on and comes off; basting holds as well."
+CHILD = "On a child baste, and leave no pin in it."
+"""What to heed at a fitting."""
+
+
+def caution(profile: Profile) -> str:
+    """Return what to heed while trying on, for a grown person or for a child."""
+    return CHILD if for_child(profile) else PINS
 
 
 def tube_told(drafted: Drafted) -> Told:

@@ -7,11 +7,21 @@ import pytest
 from fitted_pieces import WHO
 from making import DAY
 
+from tapewise_core.drafting.labels import label_lines
 from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.fitting import kept, line_of, read_amount, seen, tried, tube_told, without
+from tapewise_core.tasks.fitting import (
+    caution,
+    kept,
+    line_of,
+    read_amount,
+    seen,
+    tried,
+    tube_told,
+    without,
+)
 from tapewise_core.tasks.people import store
 from tapewise_core.tasks.record import record, record_text
 from tapewise_core.text.told import Reader
@@ -171,6 +181,24 @@ def test_a_list_tells_what_when_and_on_what() -> None:
         "back neck raised 0.5 cm (after the fitting of 3 March, jersey-top)"
     )
     assert "3 March 2026" in CM.spell(line_of(one, date(2027, 1, 1)))
+
+
+def test_pins_are_minded_and_a_child_has_none() -> None:
+    """What to heed while trying on."""
+    assert "Mind the pins" in caution(WHO)
+    assert "no pin" in caution(WHO.having(age=7.0))
+
+
+def test_a_label_has_room_for_many_fittings() -> None:
+    """The newest are told, the rest is in the instructions."""
+    days = [THIRD + timedelta(days) for days in range(9)]
+    found = tuple(Adjustment(what="front-neck-lower", amount=0.5, date=day) for day in days)
+    drafted = draft(WHO.having(adjustments=found), "jersey-top", {}, made=DAY)
+    lines = label_lines(drafted.pattern.pieces[0], 1, 3, drafted.label)
+    told = [line for line in lines if line.startswith("after the fitting")]
+    assert told[0] == "after the fitting of 11 March: front neck"
+    assert len(told) < 6
+    assert "and more: see the instructions" in lines
 
 
 def test_a_tube_is_advised_where_estimates_decide() -> None:

@@ -23,6 +23,7 @@ from tapewise_core.tasks.fitting import (
     Seen,
     Symptom,
     Trial,
+    caution,
     kept,
     line_of,
     read_amount,
@@ -243,7 +244,7 @@ class FittingDialog(Screen[None]):
             return
         key = f"{KEPT}{len(self.desk.profile.adjustments)}"
         self._look(key)
-        self.call_after_refresh(self._say, f"Kept: {says}. {AGAIN}")
+        self.call_after_refresh(self._say, f"Kept: {says}. {AGAIN} {caution(self.desk.profile)}")
 
     def action_take_off(self) -> None:
         """Take off what is marked of what is kept; undo brings it back."""
