@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import field, replace
 from datetime import date
 
 from tapewise_core.drafting.piece import Pattern
@@ -58,11 +59,13 @@ def adjustment_told(one: Adjustment) -> Told:
 
 @dataclass(frozen=True, slots=True)
 class Adjusted:
-    """A draft with the adjustments it has a use for, and all of them with why not."""
+    """A draft with the adjustments it has a use for, and all of them with why not; ``moves`` is
+    by how much they moved each option [mm, percent, degrees]."""
 
     style: Style
     pattern: Pattern
     applied: tuple[Applied, ...] = ()
+    moves: Mapping[str, float] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -86,7 +89,7 @@ class Table:
         faults = page.agree(self.body, style)
         if faults:
             raise OptionError(joined(faults))
-        return Adjusted(style, page.draft(self.body, style))
+        return Adjusted(style, page.draft(self.body, style), moves=moves)
 
     def moves(self, one: Adjustment) -> dict[str, float] | Told:
         """Return what an adjustment moves here, or why nothing."""
@@ -122,7 +125,7 @@ def adjusted(table: Table, adjustments: Sequence[Adjustment]) -> Adjusted:
     except (OptionError, DraftError):
         return _one_by_one(table, found)
     applied = (Applied(one, () if isinstance(moves, dict) else moves) for one, moves in found)
-    return Adjusted(whole.style, whole.pattern, tuple(applied))
+    return replace(whole, applied=tuple(applied))
 
 
 def _one_by_one(
@@ -140,7 +143,7 @@ def _one_by_one(
             except (OptionError, DraftError) as error:
                 why = error.told  # type: ignore[assignment]
         applied.append(Applied(one, why))
-    return Adjusted(whole.style, whole.pattern, tuple(applied))
+    return replace(whole, applied=tuple(applied))
 
 
 def _summed(moves: Iterable[Mapping[str, float]]) -> dict[str, float]:

@@ -79,7 +79,12 @@ def taken_back(drafted: Drafted) -> list[Turn]:
 
 
 def _plain(drafted: Drafted, key: str) -> float | str:
-    return _bare(drafted.style.chosen[key].value)
+    """An option's value as it would be typed: fittings move it once more as it is settled."""
+    value, by = drafted.style.chosen[key].value, drafted.moved.get(key, 0.0)
+    plain = _bare(value)
+    if isinstance(plain, str):
+        return plain
+    return plain - (by / 10 if isinstance(value, Length) else by)
 
 
 def _bare(value: Value) -> float | str:

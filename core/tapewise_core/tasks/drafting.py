@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 
@@ -78,6 +78,8 @@ class Drafted:
     """How the pieces are on the sheets; what is drafted is the same."""
     applied: tuple[Applied, ...] = ()
     """What fittings taught about her, and whether this draft has a use for it."""
+    moved: Mapping[str, float] = field(default_factory=dict)
+    """By how much that moved each option beyond what was asked or is usual."""
 
     def on_sheets(self, shown: Shown) -> Drafted:
         """Return the draft as its sheets tell of it."""
@@ -259,7 +261,7 @@ def draft(
     proofs = proven.proofs, proven.silent
     return Drafted(
         page, profile.name, read, when, body, style, cloth, ways, pattern, *proofs, profile, asked,
-        applied=found.applied,
+        applied=found.applied, moved=found.moves,
     )  # fmt: skip
 
 

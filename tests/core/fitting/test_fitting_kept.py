@@ -11,6 +11,8 @@ from tapewise_core.drafting.labels import label_lines
 from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.profiles.profile import Profile
+from tapewise_core.proofs.ways import Move
+from tapewise_core.tasks.changing import taken_back, turns
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.fitting import (
     caution,
@@ -181,6 +183,17 @@ def test_a_list_tells_what_when_and_on_what() -> None:
         "back neck raised 0.5 cm (after the fitting of 3 March, jersey-top)"
     )
     assert "3 March 2026" in CM.spell(line_of(one, date(2027, 1, 1)))
+
+
+def test_a_mend_is_typed_as_if_no_fitting_had_moved_the_option() -> None:
+    """What fittings moved is moved once more when a mend is typed, so it begins without it."""
+    who = WHO.having(adjustments=(Adjustment(what="neck-narrower", amount=0.8, date=THIRD),))
+    plain, drafted = (draft(one, "jersey-top", {}, made=DAY) for one in (WHO, who))
+    wide, narrow = (one.style.length("neck-half-width").mm for one in (plain, drafted))
+    assert wide - narrow == pytest.approx(8.0)
+    (turn,) = turns(drafted, (Move("neck-half-width", "more"),))
+    assert turn.start == pytest.approx(wide / 10)
+    assert taken_back(drafted) == []
 
 
 def test_pins_are_minded_and_a_child_has_none() -> None:
