@@ -65,20 +65,44 @@ def test_enter_goes_through_the_pieces_and_on_to_the_first_step() -> None:
     walk(second)
 
 
-def test_the_steps_end_with_a_garment_that_is_sewn() -> None:
-    """Enter through all of them; a step left out is opened by F5."""
+def test_the_steps_end_with_a_garment_that_is_sewn_and_with_notes() -> None:
+    """Enter through all of them; a step left out is found open; the last page takes notes, in the
+    narrowest terminal too."""
     begin("stitch")
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
         many = len(leaves(at).all)
-        await at.press("right", *["enter"] * (many - 1))
+        await at.press("right", *["enter"] * (many - 2))
         assert not at.app.desk.work.sewn
-        assert "Home goes to the first" in at.said
+        assert "Notes for the next time" in at.text()
         await at.press("home", "enter")
         assert at.app.desk.work.sewn
         await at.press("end", "enter")
-        assert "All is sewn" in at.said
+        await at.type("neck higher")
+        await at.press("escape")
+        assert at.app.desk.work.notes == "neck higher"
+        assert "neck higher" in at.text()
+
+    walk(steps, (60, 15))
+
+
+def test_a_step_shows_which_edges_meet_and_how() -> None:
+    """The pieces by their names, which side is up, what Enter does; where several edges meet, each
+    pair has its letter."""
+    begin("stitch")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "f5")
+        await at.type("sew the neckband on", "enter")
+        told = " ".join(at.text().split())
+        for words in ("Sew the neckband on", "Front", "Back", "Neckband", "[ ] done ← Enter"):
+            assert words in told, words
+        assert "right side" in told
+        await at.press("f5")
+        await at.type("close the sides", "enter")
+        assert "wrong side" in at.text()
+        assert " B " in at.text()
 
     walk(steps)
 

@@ -59,7 +59,7 @@ def test_what_a_new_draft_leaves_true_stays_ticked_and_the_rest_is_told() -> Non
         assert [text[:4] for text in ticked(at)] == ["Wash"]
         assert "1 thing is open again" in at.text()
         for item in chores.items:
-            if item.key and not item.ticked:
+            if item.key and item.ticked is False:
                 chores.post_message(TickList.Ticked(item.key))
         await at.settle()
         assert desk.work.sewn

@@ -8,7 +8,6 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import drafting, verdicts, wizard
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_core.tasks.noted import noted as notes
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.told import Reader, joined
@@ -18,9 +17,6 @@ from tapewise_tui.desk import Desk
 
 REMEMBERED = 4
 """How many drafts are remembered (our choice): the one kept, and those just tried."""
-
-NOTED = 200
-"""As many characters of notes are said as three lines hold; the sew page has them all."""
 
 SURE = 14
 """How wide the column is that says how proofs stand."""
@@ -86,13 +82,6 @@ def sureness(profile: Profile, made: Work, desk: Desk) -> str:
         return f"By now {len(judged.failing)} of {len(judged.proofs)} proofs {fail}."
     sure = min((proof.sure for proof in judged.proofs), default=1.0)
     return f"By now {verdicts.told_sure(sure)}."
-
-
-def noted(desk: Desk) -> str:
-    """Say what was noted for the next time, where the next garment begins; nothing elsewhere."""
-    found = notes(desk.work)
-    told = " ".join(f"{one.title}: {words.sentence(one.text)}" for one in found)
-    return f"Noted for this time, {words.shortened(told, NOTED)}" if told else ""
 
 
 def missing(desk: Desk, made: Work) -> tuple[str, ...]:

@@ -48,13 +48,13 @@ def placed(pieces: Sequence[Piece], width: float, height: float) -> tuple[Placed
         return ()
     boxes = [box_of(piece.cut) for piece in pieces]
     rows, times = max(
-        ((rows, _scale(boxes, rows, width, height)) for rows in _arrangements(boxes)),
+        ((rows, _scale(boxes, rows, width, height)) for rows in arrangements(boxes)),
         key=lambda found: found[1],
     )
     return tuple(_set_out(pieces, boxes, rows, times)) if times > 0 else ()
 
 
-def _arrangements(boxes: Sequence[Box]) -> Iterator[list[list[int]]]:
+def arrangements(boxes: Sequence[Box]) -> Iterator[list[list[int]]]:
     """Ways to break the pieces into rows: filled up to each width some run of pieces has."""
     widths = {
         sum(box.width for box in boxes[i : j + 1])

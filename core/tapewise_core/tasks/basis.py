@@ -46,9 +46,9 @@ class Basis:
         return cls(own, pieces, marked, signs_of([own, marked]))
 
 
-def after(signs: str, says: str) -> str:
-    """Return the signs of a thing done after another."""
-    return signs_of([signs, says])
+def after(signs: str, what: object) -> str:
+    """Return the signs of a thing done after another; ``what`` it is, as plain data."""
+    return signs_of([signs, what])
 
 
 def plain_key(key: str) -> str:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import accumulate
 
 from tapewise_core.frozen import dataclass
 from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
 from tapewise_core.sewing.checklist import of_the_cloth
+from tapewise_core.sewing.operation import Operation, Sort
+from tapewise_core.sewing.order import operations
 from tapewise_core.tasks.basis import Basis, after
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.text.told import Reader
@@ -40,7 +42,8 @@ class Chores:
 def chores(drafted: Drafted, cloth: str = "") -> tuple[Chores, ...]:
     """Return a draft's things to do and to mind, by heading; ``cloth`` is what it is called.
 
-    A key is the thing told in centimetres, whoever reads, behind the signs of what it rests on.
+    A key is the thing told in centimetres, whoever reads, or a step's title, behind the signs of
+    what it rests on.
     """
     shown, told = (
         tuple(_listed(replace(drafted, unit=unit).checklist())) for unit in (drafted.unit, Unit.CM)
@@ -63,14 +66,26 @@ def _listed(checklist: Document) -> Iterator[_List]:
 def _keys(drafted: Drafted, cloth: str, lists: tuple[_List, ...]) -> Iterator[tuple[str, ...]]:
     """The keys of each list, none where there is nothing to tick."""
     basis = Basis.of(drafted.garment.name, drafted.cloth, drafted.pattern, cloth)
-    sewn = basis.whole
+    chain = operations(drafted.pattern, drafted.stitching)
+    sewn = tuple(accumulate(_sewn(chain, basis), after, initial=basis.cloth))[1:]
     for heading, told, to_tick in lists:
-        if heading in (SEW, FINISH):
-            rests = tuple(accumulate(told, after, initial=sewn))[1:]
-            sewn = rests[-1]
+        if heading == SEW:
+            told, rests = tuple(one.title for one in chain), sewn
+        elif heading == FINISH:
+            rests = (after(sewn[-1], heading),) * len(told)
         else:
             rests = _rests(drafted, basis, heading, told)
         yield tuple(map(" ".join, zip(rests, told, strict=True))) if to_tick else ()
+
+
+def _sewn(chain: Sequence[Operation], basis: Basis) -> Iterator[list[str]]:
+    """What each step rests on besides those before it: the pieces whose edges it sews, or those
+    of the seam that it prepares."""
+    for at, one in enumerate(chain):
+        ahead = chain[at:] if one.sort is Sort.PREPARE else (one,)
+        meets = next((later.meets for later in ahead if later.meets), ())
+        runs = (run for meeting in meets for run in (*meeting.first, *meeting.second))
+        yield [one.key, *sorted({basis.marked[run.piece] for run in runs})]
 
 
 def _rests(drafted: Drafted, basis: Basis, heading: str, told: tuple[str, ...]) -> tuple[str, ...]:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
+from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.in_hand import grain, how_many, which_way
 from tapewise_core.sewing.minding import BLADES
 from tapewise_core.tasks.chores import CUT, MARK, Chore, Chores

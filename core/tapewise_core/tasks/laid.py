@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.drafting.labels import title
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
 from tapewise_core.sewing.cloth_needed import cloth_needed, cloth_words
 from tapewise_core.sewing.lay_plan import lying

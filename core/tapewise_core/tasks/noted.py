@@ -24,7 +24,16 @@ def noted(made: Work) -> tuple[Noted, ...]:
     """
     if made.ticked and not made.sewn:
         return ()
-    others = (one for one in work.projects(made.person) if one.title != made.title)
-    there = [one for one in (*others, *((made,) if made.sewn else ())) if one.notes.strip()]
-    latest = sorted(there, key=lambda one: one.when, reverse=True)
-    return tuple(Noted(one.title, one.when[:10], " ".join(one.notes.split())) for one in latest)
+    own = (_noted(made),) if made.sewn and made.notes.strip() else ()
+    return tuple(sorted((*own, *elsewhere(made)), key=lambda one: one.day, reverse=True))
+
+
+def elsewhere(made: Work) -> tuple[Noted, ...]:
+    """Return what a person noted in other projects, the latest first."""
+    others = [one for one in work.projects(made.person) if one.title != made.title]
+    latest = sorted(others, key=lambda one: one.when, reverse=True)
+    return tuple(_noted(one) for one in latest if one.notes.strip())
+
+
+def _noted(made: Work) -> Noted:
+    return Noted(made.title, made.when[:10], " ".join(made.notes.split()))

@@ -5,13 +5,17 @@ The order is that of the checklist's list “Sew”, one for one.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from tapewise_core.frozen import dataclass
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.sewing.operation import Operation, Sort
 from tapewise_core.sewing.order import operations
 from tapewise_core.sewing.pictures import picture
+from tapewise_core.sewing.showing import Marked as Marked
+from tapewise_core.sewing.showing import Shown as Shown
+from tapewise_core.sewing.showing import Up as Up
+from tapewise_core.sewing.showing import shown
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.text.told import Reader, joined
 
@@ -41,6 +45,16 @@ def sewing_steps(drafted: Drafted) -> tuple[SewingStep, ...]:
 def step_picture(drafted: Drafted, step: SewingStep) -> Drawing | None:
     """Return a step's picture, drawn now; None where nothing is sewn that could be shown."""
     return picture(drafted.pattern, step.operation)
+
+
+def step_shown(drafted: Drafted, steps: Sequence[SewingStep], at: int) -> tuple[Shown, ...]:
+    """Return the pieces of a step as they lie, of one that prepares a seam those of the seam; none
+    where nothing is sewn that could be shown."""
+    operation = steps[at].operation
+    if operation.sort is Sort.PREPARE and not operation.meets:
+        ahead = (step.operation for step in steps[at:])
+        operation = next((one for one in ahead if one.meets), operation)
+    return shown(drafted.pattern, operation)
 
 
 def _step(operation: Operation, reader: Reader) -> SewingStep:

@@ -14,7 +14,7 @@ from tapewise_core.sewing.pictures import HEAVY
 from tapewise_core.sewing.showing import Up, shown
 from tapewise_core.tasks.chores import SEW, chores
 from tapewise_core.tasks.drafting import Drafted, draft
-from tapewise_core.tasks.sewing import SewingStep, sewing_steps, step_picture
+from tapewise_core.tasks.sewing import SewingStep, sewing_steps, step_picture, step_shown
 from tapewise_core.units import Unit
 
 POCKETS = {"pockets": "yes", "belt": "yes", "lower-shoulder": "left"}
@@ -87,6 +87,16 @@ def test_every_step_that_sews_an_edge_has_a_picture_of_it(garment: str) -> None:
             assert "A" in words(picture), one.key
             assert picture.box.width <= 80, one.key
             assert picture.box.height <= 90, one.key
+
+
+def test_what_prepares_a_seam_shows_the_edges_of_the_seam() -> None:
+    """Tape is pinned to the shoulder that the next step sews; a test shows nothing."""
+    made = drafted("set-in-top")
+    steps = sewing_steps(made)
+    titles = [one.title for one in steps]
+    stay, sewn = titles.index("Stay the back's shoulders"), titles.index("Sew the shoulders")
+    assert step_shown(made, steps, stay) == step_shown(made, steps, sewn) != ()
+    assert step_shown(made, steps, titles.index("Try it on")) == ()
 
 
 def test_edges_that_meet_share_a_letter() -> None:

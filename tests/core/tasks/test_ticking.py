@@ -10,6 +10,7 @@ from making import DAY, MIDDLE, person
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Notch, Pattern
+from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks import ticking
 from tapewise_core.tasks.basis import Basis, after
 from tapewise_core.tasks.chores import CUT, FINISH, MARK, NEEDS, SEW, Chores, chores
@@ -55,7 +56,7 @@ def test_every_thing_to_tick_has_a_key_of_its_own(plain: Drafted) -> None:
 
 def test_a_piece_stays_cut_while_it_is_cut_the_same(plain: Drafted) -> None:
     """Another sleeve is cut again, back and front are not; the cloth stays washed, new sheets
-    are measured again, and what was sewn is open, since the sleeve comes into it."""
+    are measured again."""
     old, new = chores(plain), chores(drafted({"sleeve-length": "30 cm"}))
     for piece in ("Back", "Front", "Neckband"):
         assert keys(new, CUT)[piece] == keys(old, CUT)[piece]
@@ -64,7 +65,25 @@ def test_a_piece_stays_cut_while_it_is_cut_the_same(plain: Drafted) -> None:
     assert keys(new, MARK)["Sleeve"] != keys(old, MARK)["Sleeve"]
     same = {name for name, key in keys(new, BEFORE).items() if key in all_keys(old)}
     assert same == {"Wash and dry the cloth as the garment will be", "Measure the stretch"}
-    assert not {*keys(new, SEW).values(), *keys(new, FINISH).values()} & all_keys(old)
+    assert not {*keys(new, FINISH).values()} & all_keys(old)
+
+
+def test_what_is_sewn_stands_up_to_the_first_step_with_a_changed_piece(plain: Drafted) -> None:
+    """Shoulders and neckband stand when the sleeve changes; pinning it in and all after are open.
+    A longer body opens everything, for the first step lays tape on the back. Other machines change
+    no step that is done."""
+    old, longer = chores(plain), chores(drafted({"sleeve-length": "30 cm"}))
+    steps = next(part.items for part in longer if part.heading == SEW)
+    stands = [chore.key in all_keys(old) for chore in steps]
+    first = stands.index(False)
+    assert not any(stands[first:])
+    assert "Sew the neckband on" in steps[first - 1].key
+    assert "Pin the sleeves in" in steps[first].key
+    assert not {*keys(chores(drafted({"body-length": "70 cm"})), SEW).values()} & all_keys(old)
+    zigzag = draft(person(BODY), "set-in-top", {}, made=DAY, machines=frozenset({Machine.ZIGZAG}))
+    sewn = next(part.items for part in chores(zigzag) if part.heading == SEW)
+    assert sewn[1].key in all_keys(old)
+    assert sewn[1].says not in {one.says for part in old for one in part.items}
 
 
 def test_a_longer_body_is_cut_again_from_the_cloth_that_was_washed(plain: Drafted) -> None:

@@ -15,7 +15,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard, work
 from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work import Work
-from tapewise_tui import choosing, drafting, keys, liking, words
+from tapewise_tui import choosing, drafting, keys, liking, noting, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.fold import FoldDialog
 from tapewise_tui.dialogs.machines import MachinesDialog
@@ -69,7 +69,7 @@ class GarmentPage(Page):
 
     def begin(self) -> None:
         self.query_one(Choices).focus()
-        self.first_says = self.first_says or drafting.noted(self.desk)
+        self.first_says = self.first_says or noting.told(self.desk)
         if self.desk.marked:
             self.call_after_refresh(self.found, self.desk.marked)
             self.desk.marked = ""
@@ -131,7 +131,7 @@ class GarmentPage(Page):
         name = next(page.name for page in wizard.garments() if page.title == text)
         self.desk.change(name, made=work.of_garment(self.desk.work, name))
         self.show()
-        self.tell(drafting.noted(self.desk) or choosing.about(key, self.rows))
+        self.tell(noting.told(self.desk) or choosing.about(key, self.rows))
         return True
 
     @on(Choices.Tried)

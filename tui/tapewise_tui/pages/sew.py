@@ -12,7 +12,7 @@ from textual.widgets import Label, Static, TextArea
 from tapewise_core.tasks import ticking
 from tapewise_core.tasks.chores import FINISH, SEW, Chore, Chores, chores
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_tui import drafting, keys, words
+from tapewise_tui import drafting, keys, noting, words
 from tapewise_tui.item import Item
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
@@ -61,6 +61,9 @@ class SewPage(Page):
         self.chores = chores(self.draft, self.desk.work.cloth) if self.draft else ()
         if isinstance(result, str):
             self.warn(result)
+        area = self.query_one("#notes", TextArea)
+        if area.text != self.desk.work.notes:
+            area.load_text(self.desk.work.notes)
         self.query_one(TickList).fill(tuple(self._items()))
         self._mark()
         self._count()
@@ -82,8 +85,9 @@ class SewPage(Page):
         for part in self.chores:
             yield Item(None, part.heading)
             yield from (_item(chore, done) for chore in part.items)
+        yield Item(None, "At the end")
+        yield Item(noting.KEY, noting.SAYS, None)
         if self.draft and self.desk.work.sewn == self.fingerprint:
-            yield Item(None, "Sewn")
             yield Item(AGAIN, "Make the same once more: Enter takes all ticks off.", None)
 
     def _count(self) -> None:
@@ -97,6 +101,9 @@ class SewPage(Page):
     @on(TickList.Ticked)
     def tick(self, event: TickList.Ticked) -> None:
         event.stop()
+        if event.key == noting.KEY:
+            noting.begin(self)
+            return
         if event.key == AGAIN:
             self.desk.change("begun once more", made=ticking.once_more(self.desk.work))
             self.show()
@@ -118,9 +125,8 @@ class SewPage(Page):
         """Show what is marked alone: a step of sewing, else a piece to cut."""
         rows = self.query_one(TickList)
         marked = rows.items[rows.highlighted].key if rows.highlighted is not None else None
-        sewing = [
-            c.key for part in self.chores if part.heading in (SEW, FINISH) for c in part.items
-        ]
+        parts = [part for part in self.chores if part.heading in (SEW, FINISH)]
+        sewing = {chore.key for part in parts for chore in part.items} | {noting.KEY, AGAIN}
         self.desk.marked = marked or ""
         self.tapewise.go("stitch" if marked in sewing else "cut")
 

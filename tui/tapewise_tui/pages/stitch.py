@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
-from tapewise_core.tasks.chores import FINISH, SEW
+from collections.abc import Sequence
+from functools import partial
+
+from tapewise_core.tasks.chores import FINISH, SEW, Chore
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_tui import keys, words
+from tapewise_core.tasks.sewing import SewingStep, Shown, sewing_steps, step_shown
+from tapewise_core.tasks.work import PAGES
+from tapewise_tui import keys, noting
 from tapewise_tui.leaf_page import LeafPage
+from tapewise_tui.meeting_canvas import draw_meeting
 from tapewise_tui.widgets.leaf import Thing
 
 
@@ -14,31 +20,58 @@ class StitchPage(LeafPage):
 
     NAME = "stitch"
     PURPOSE = (
-        "One step of sewing a page. Enter ticks it and goes on to the next; right and left turn to "
-        "another step, Home and End to the first and the last. Ctrl+Z opens again what was ticked "
-        "too soon."
+        "One step of sewing a page, with the edges that meet drawn heavy. Enter ticks it and goes "
+        "on to the next; right and left turn to another step, Home and End to the first and the "
+        "last; down shows words that have no room. Ctrl+Z opens again what was ticked too soon."
     )
     BINDINGS = keys.of(back="to cutting out, piece by piece")
 
     def things(self, draft: Drafted) -> tuple[Thing, ...]:
-        found = [one for part in self.chores if part.heading in (SEW, FINISH) for one in part.items]
-        return tuple(
-            Thing(
-                f"Step {number} of {len(found)}",
-                (one.says,),
-                ((one.key, "done"),),
-                find=words.sentence(one.says),
-            )
-            for number, one in enumerate(found, start=1)
+        found, listed = sewing_steps(draft), {part.heading: part.items for part in self.chores}
+        ended = listed[FINISH]
+        total = len(found) + len(ended)
+        steps = (
+            _thing(one, chore, f"Step {at + 1} of {total}", step_shown(draft, found, at))
+            for at, (one, chore) in enumerate(zip(found, listed[SEW], strict=True))
         )
+        last = (
+            _last(chore, f"Step {at} of {total}")
+            for at, chore in enumerate(ended, start=len(found) + 1)
+        )
+        return (*steps, *last, self._notes())
 
-    def ended(self) -> str:
-        if self.desk.work.sewn:
-            return "All is sewn. F10 shows the whole list and your notes for the next time."
-        return "This is the last step; Home goes to the first."
+    def _notes(self) -> Thing:
+        """The last page: what to change the next time."""
+        notes = self.desk.work.notes.strip() or "Nothing is noted yet."
+        return Thing(noting.SAYS, (notes,), ((noting.KEY, "write them down"),), find=noting.SAYS)
+
+    def opened(self, key: str) -> bool:
+        if key == noting.KEY:
+            noting.begin(self)
+        return key == noting.KEY
 
     def action_back(self) -> None:
         self.tapewise.go("cut")
 
     def action_on(self) -> None:
-        self.tell("This is the last page.")
+        after = PAGES[PAGES.index("sew") + 1 :]
+        if after:
+            self.tapewise.go(after[0])
+        else:
+            self.tell("This is the last page.")
+
+
+def _thing(one: SewingStep, chore: Chore, place: str, pieces: Sequence[Shown]) -> Thing:
+    facts = dict(one.facts)
+    return Thing(
+        f"{place}: {one.title}",
+        (one.says, *(facts[label] for label in ("press", "look") if label in facts)),
+        ((chore.key, "done"),),
+        tuple(facts[label] for label in ("or",) if label in facts),
+        partial(draw_meeting, pieces=pieces) if pieces else None,
+        one.title,
+    )
+
+
+def _last(chore: Chore, place: str) -> Thing:
+    return Thing(f"{place}: at the end", (chore.says,), ((chore.key, "done"),), find=chore.says)

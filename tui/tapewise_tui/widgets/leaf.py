@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import textwrap
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from typing import ClassVar
 
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical, VerticalScroll
+from textual.events import Resize
 from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Static
@@ -88,24 +90,42 @@ class Leaf(Widget, can_focus=True):
         Binding("end", "turn(9999)", "Last", show=False),
     ]
 
+    thing: Thing | None = None
+    done: Sequence[str] = ()
+
     def compose(self) -> Iterable[Widget]:
         yield Static("", id="leaf-heading", markup=False)
         with Horizontal(id="leaf"):
             yield Picture()
-            with VerticalScroll(id="leaf-words", can_focus=False), Vertical(id="leaf-column"):
-                yield Static("", id="leaf-says", markup=False)
+            with Vertical(id="leaf-column"):
+                with VerticalScroll(id="leaf-words", can_focus=False):
+                    yield Static("", id="leaf-says", markup=False)
                 yield Static("", id="leaf-boxes", markup=False)
-                yield Static("", id="leaf-mind", classes="quiet", markup=False)
 
     def show(self, thing: Thing, done: Sequence[str]) -> None:
         """Show a thing and what of it is done."""
+        other = thing != self.thing
+        self.thing, self.done = thing, done
         self.query_one("#leaf-heading", Static).update(thing.heading)
-        self.query_one("#leaf-says", Static).update("\n".join(thing.says))
         self.query_one("#leaf-boxes", Static).update("\n".join(_boxes(thing, done)))
-        self.query_one("#leaf-mind", Static).update("\n".join(thing.mind))
         self.set_class(thing.paint is None, "bare")
         self.query_one(Picture).show(thing.paint)
-        self.query_one("#leaf-words").scroll_home(animate=False)
+        if other:
+            self.query_one("#leaf-words").scroll_home(animate=False)
+        self.call_after_refresh(self._spread)
+
+    def on_resize(self, event: Resize) -> None:
+        self.call_after_refresh(self._spread)
+
+    def _spread(self) -> None:
+        """Set the sentences with a blank line between them where there is room for it."""
+        if self.thing is None:
+            return
+        says = (*self.thing.says, *self.thing.mind)
+        room = self.query_one("#leaf-words").size
+        lines = sum(len(textwrap.wrap(one, max(room.width - 1, 8))) for one in says)
+        between = "\n\n" if lines + len(says) - 1 <= room.height else "\n"
+        self.query_one("#leaf-says", Static).update(between.join(says))
 
     def action_done(self) -> None:
         self.post_message(self.Done())
