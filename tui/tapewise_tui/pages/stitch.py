@@ -24,7 +24,7 @@ class StitchPage(LeafPage):
         "on to the next; right and left turn to another step, Home and End to the first and the "
         "last; down shows words that have no room. Ctrl+Z opens again what was ticked too soon."
     )
-    BINDINGS = keys.of(back="to cutting out, piece by piece")
+    BINDINGS = keys.of("fitting", back="to cutting out, piece by piece")
 
     def things(self, draft: Drafted) -> tuple[Thing, ...]:
         found, listed = sewing_steps(draft), {part.heading: part.items for part in self.chores}
