@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import contextlib
 import json
 import re
 import signal
@@ -184,8 +185,13 @@ def test_there_are_only_so_many_windows() -> None:
             await opened()
         assert refused.value.status == 503
         await windows[0].close()
-        await asyncio.sleep(0.05)
-        await opened()
+        ends = time.monotonic() + 10
+        while True:
+            with contextlib.suppress(aiohttp.WSServerHandshakeError):
+                await opened()
+                break
+            assert time.monotonic() < ends, "the window that was closed made no room"
+            await asyncio.sleep(0.02)
 
     served(steps)
 
@@ -259,10 +265,13 @@ def test_a_window_leads_from_nothing_to_written_files(tmp_path: Path) -> None:
             for key, words in (("Enter", "are there"), ("F9", "unlikely"), ("6", "the printer")):
                 await window.send_json(["stdin", KEYS.get(key, key)])
                 await see(words)
-            while not (tmp_path / "adaeze-nwosu-jersey-top" / "draft.json").exists():
+            written = tmp_path / "adaeze-nwosu-jersey-top" / "draft.json"
+            while not written.exists():
                 # a key pressed before the page stands does nothing: press it again
                 await window.send_json(["stdin", KEYS["Ctrl+S"]])
-                await asyncio.sleep(3)
+                again = time.monotonic() + 3
+                while not written.exists() and time.monotonic() < again:
+                    await asyncio.sleep(0.05)
 
     try:
         asyncio.run(asyncio.wait_for(path(), 240))
