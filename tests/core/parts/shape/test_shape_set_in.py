@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import cache
 
 import numpy as np
 import pytest
@@ -28,7 +29,12 @@ KINDS: tuple[dict[str, object], ...] = (
 
 def made(person: Person, kind: dict[str, object]) -> tuple[SetInWish, SetIn]:
     """A wish and what comes of it."""
-    asked = wish(person, **kind)  # type: ignore[arg-type]
+    return _made(person, tuple(kind.items()))
+
+
+@cache
+def _made(person: Person, kind: tuple[tuple[str, object], ...]) -> tuple[SetInWish, SetIn]:
+    asked = wish(person, **dict(kind))  # type: ignore[arg-type]
     return asked, set_in(asked)
 
 
