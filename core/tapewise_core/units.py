@@ -14,6 +14,9 @@ from tapewise_core.errors import ReadingError
 MM_PER_INCH = 25.4
 """Exact: the international inch, 1959."""
 
+MM_PER_YARD = 36 * MM_PER_INCH
+"""Exact: three feet."""
+
 
 class Unit(StrEnum):
     """The unit a person reads and types lengths in.

@@ -9,7 +9,7 @@ from read_aloud import remarks, spelt
 
 from tapewise_core.errors import OptionError
 from tapewise_core.geometry.outline import area, box_of
-from tapewise_core.sewing.cloth_needed import cloth_needed
+from tapewise_core.lay.lay import lay_of
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
@@ -83,7 +83,7 @@ def test_too_narrow_a_cloth_means_more_pieces() -> None:
     counts = []
     for length, width in (("55", "150"), ("75", "150"), ("75", "90"), ("100", "80")):
         made = skirt(skirt_length=length, cloth_width=width)
-        needed = cloth_needed(made.pattern, made.cloth)
+        needed = lay_of(made.pattern, made.cloth)
         assert needed.too_wide == ()
         counts.append(sum(piece.count for piece in made.pattern.pieces))
     assert counts == sorted(counts)
@@ -159,9 +159,9 @@ def test_panels_lie_head_to_tail() -> None:
     """Six panels take less cloth than six boxes one above the other would."""
     made = skirt(panels="6", skirt_length="60")
     (panel,) = made.pattern.pieces
-    needed = cloth_needed(made.pattern, made.cloth)
+    needed = lay_of(made.pattern, made.cloth)
     boxes = panel.count * box_of(panel.cut).height
-    assert needed.nested
+    assert needed.head_to_tail == ("skirt_panel",)
     assert needed.length < 0.7 * boxes
     assert 0.4 < needed.used < 0.95
 

@@ -7,9 +7,9 @@ from making import DAY, person
 from read_aloud import remarks, spelt
 
 from tapewise_core.errors import OptionError
+from tapewise_core.lay.lay import lay_of
 from tapewise_core.proofs.gathers import most_gathers
 from tapewise_core.proofs.proof import ProofId
-from tapewise_core.sewing.cloth_needed import cloth_needed
 from tapewise_core.sewing.order import sewing_order
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.mending import mended
@@ -48,7 +48,7 @@ def test_every_build_can_wear_one(who: str, asked: dict[str, str]) -> None:
     made = skirt(who, **asked)
     assert [proof.name for proof in made.failing if proof.id is not ProofId.CLOTH] == []
     tiers = [piece for piece in made.pattern.pieces if piece.name != "waistband"]
-    too_wide = cloth_needed(made.pattern, made.cloth).too_wide
+    too_wide = lay_of(made.pattern, made.cloth).too_wide
     assert not {piece.name for piece in tiers} & set(too_wide)
     for one in made.pattern.facts.levels:
         assert one.asked is None or one.given == pytest.approx(one.asked, abs=0.01)

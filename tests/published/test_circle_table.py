@@ -11,8 +11,8 @@ import pytest
 
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.outline import box_of
+from tapewise_core.lay.lay import lay_of
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.sewing.cloth_needed import cloth_needed
 from tapewise_core.tasks.drafting import Drafted, draft
 
 PARTS = ("1", "3/4", "1/2", "1/4")
@@ -98,15 +98,17 @@ def test_a_full_circle_needs_the_square_of_the_table() -> None:
     box = box_of(piece.cut)
     assert box.width * 2 == pytest.approx(1463, abs=0.5)
     assert box.height == pytest.approx(1463, abs=0.5)
-    assert cloth_needed(made.pattern, made.cloth).too_wide == ()
+    assert lay_of(made.pattern, made.cloth).too_wide == ()
 
 
-def test_two_halves_of_75_need_three_and_a_half_metres() -> None:
-    """Waist 70, length 75, hem 2 from 150 cm of cloth: about 3.5 m, the halves turned across."""
+def test_two_halves_of_75_need_three_and_a_half_metres_at_most() -> None:
+    """Waist 70, length 75, hem 2 from 150 cm of cloth: about 3.5 m one behind the other, turned
+    across; laid into each other they take less, and cover what practice does, 55 to 70 %."""
     made = skirt(70, "1", skirt_length="75", skirt_hem_allowance="2")
     assert [piece.name for piece in made.pattern.pieces] == ["skirt_back", "skirt_front"]
-    needed = cloth_needed(made.pattern, made.cloth)
-    assert needed.length == pytest.approx(3500, abs=60)
+    needed = lay_of(made.pattern, made.cloth)
+    assert needed.length < 3500
+    assert 0.55 < needed.used < 0.7
     assert needed.turned == ("skirt_back", "skirt_front")
 
 

@@ -11,6 +11,7 @@ COMMANDS: Mapping[str, str] = {
     "draft": "commands_draft",
     "check": "commands_draft",
     "batch": "commands_batch",
+    "cloth": "commands_cloth",
     "garments": "commands_shop",
     "measure": "commands_shop",
     "schema": "commands_shop",

@@ -12,9 +12,10 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
 from tapewise_core.units import Unit
 from tapewise_tui import telling
+from tapewise_tui.closer import checked, laid
 from tapewise_tui.exits import FINE, LOOK
 from tapewise_tui.printing import print_json, say
-from tapewise_tui.settings_asked import asked, unit_of, usual_machines
+from tapewise_tui.settings_asked import asked, unit_of, usual_machines, with_length
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.check_record import Gain
@@ -34,6 +35,7 @@ def demo(options: argparse.Namespace) -> int:
     made = {"person": people.DEMO, "garment": "jersey-top", "out": "tapewise-demo", "set": []}
     usual: dict[str, object] = {"unit": None, "machines": None, "format": [], "project": None}
     usual |= {"replace": False, "unfolded": False, "no_allowances": False, "piece": []}
+    usual |= {"cloth_length": None, "closer_lay": None}
     usual |= {
         "like": None,
         "hand": False,
@@ -52,13 +54,20 @@ def draft(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.judging import judged
     from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 
+    if options.cloth_length is not None:
+        with_length(asked(options.set), options.cloth_length)
+        options.set = [*options.set, f"cloth-length={options.cloth_length}"]
+    checked(options)
     project = _project(options)
     if None in (options.person, options.garment) or not (options.out or options.hand):
         raise OptionError("A draft needs PERSON, GARMENT and --out DIR, or a --project NAME.")
     if options.hand and options.json:
         raise OptionError("--hand prints a sheet to write in, and --json a record; leave one out.")
     profile = _person(options)
-    drafted = judged(_drafted(options, profile))
+    drafted = _drafted(options, profile)
+    if options.closer_lay is not None:
+        drafted = laid(drafted, options)
+    drafted = judged(drafted)
     if options.hand:
         say(hand_sheet(drafted))
     if not options.out:

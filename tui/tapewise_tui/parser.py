@@ -10,6 +10,7 @@ from tapewise_tui.parser_base import Commands, Parser, quiet
 from tapewise_tui.parser_base import add as _add
 from tapewise_tui.parser_base import machine_readable as _machine_readable
 from tapewise_tui.parser_base import unit as _unit
+from tapewise_tui.parser_cloth import closer, cloth, length
 from tapewise_tui.parser_faults import whole_number
 from tapewise_tui.parser_fitting import fitting
 from tapewise_tui.parser_loved import loved
@@ -33,7 +34,8 @@ def parser() -> Parser:
     top.add_argument("-V", "--version", action="version", version=f"tapewise {__version__}")
     commands = top.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for add in (
-        *(_demo, _draft, _batch, _check, _garments, _profiles, loved, fitting, projects, settings),
+        *(_demo, _draft, cloth, _batch, _check, _garments, _profiles, loved, fitting),
+        *(projects, settings),
         *(_measure, _schema, _serve, _words, _doctor, _help, _completion, _man),
     ):
         add(commands)
@@ -115,6 +117,8 @@ def _draft(commands: Commands[Parser]) -> None:
     command.add_argument("--like", metavar="NAME", help=help_)
     quiet(command)
     _style(command, out_needed=False)
+    length(command)
+    closer(command)
     _pages(command)
     _machine_readable(command)
 

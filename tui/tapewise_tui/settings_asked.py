@@ -25,6 +25,15 @@ def asked(settings: Iterable[str]) -> dict[str, str]:
     return found
 
 
+def with_length(settings: dict[str, str], length: str | None) -> dict[str, str]:
+    """Return settings with the length of cloth there is; raises OptionError if it is said twice."""
+    if length is None:
+        return settings
+    if "cloth-length" in settings:
+        raise OptionError("--cloth-length and --set cloth-length say the same; leave one out.")
+    return {**settings, "cloth-length": length}
+
+
 def usual_machines() -> str:
     """Return the machines set for the user, else those assumed."""
     from tapewise_core.tasks.settings import settings

@@ -132,6 +132,10 @@ def _sides_at(piece: Piece, height: float) -> list[Point]:
     return [p for edge in edges if (p := point_at_height(edge.path, height)) is not None]
 
 
+EITHER_WAY = "grain: along the cloth or across"
+"""Said beside the arrow of a piece that has no grain of its own."""
+
+
 def _grain(piece: Piece) -> tuple[Ink, ...]:
     start, end = piece.grain
     along = (end - start).unit()
@@ -144,7 +148,8 @@ def _grain(piece: Piece) -> tuple[Ink, ...]:
         Stroke(path, Layer.MARKS, width=0.4, name="grain", part=piece.name) for path in strokes
     ]
     if length > 40:
-        inks.append(_along("grain", start.toward(end, 0.5), along, 1.5, 3.0, piece.name))
+        says = EITHER_WAY if piece.turnable else "grain"
+        inks.append(_along(says, start.toward(end, 0.5), along, 1.5, 3.0, piece.name))
     return tuple(inks)
 
 

@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from tapewise_core.proofs.bare import armhole_lies
 from tapewise_core.proofs.cap import cap_fits
-from tapewise_core.proofs.cloth import pieces_fit
+from tapewise_core.proofs.cloth import length_fits, pieces_fit
 from tapewise_core.proofs.corners import smooth_across, square_to_fold
 from tapewise_core.proofs.cut import behind_fold, no_teeth
 from tapewise_core.proofs.fit import ease_for_cloth, girths_fit
@@ -52,6 +52,7 @@ PROVERS: Mapping[ProofId, Prover] = MappingProxyType(
         ProofId.ALLOWANCES: allowances,
         ProofId.TEETH: no_teeth,
         ProofId.CLOTH: pieces_fit,
+        ProofId.CLOTH_LENGTH: length_fits,
         ProofId.NOTCHES: notches_pair,
     }
 )

@@ -50,6 +50,7 @@ class ProofId(StrEnum):
     ALLOWANCES = "allowances"
     TEETH = "cut line without teeth"
     CLOTH = "pieces within the cloth"
+    CLOTH_LENGTH = "pieces on the length there is"
     NOTCHES = "notches"
 
 
@@ -73,6 +74,7 @@ ALWAYS = frozenset(
         ProofId.ALLOWANCES,
         ProofId.TEETH,
         ProofId.CLOTH,
+        ProofId.CLOTH_LENGTH,
         ProofId.NOTCHES,
     }
 )

@@ -87,7 +87,13 @@ WAYS: Mapping[ProofId, tuple[Way, ...]] = MappingProxyType(
         ),
         ProofId.CLOTH: (
             word("panels", "fewest"), less("skirt-length"), less("flare"), less("body-length"),
-            less("ease"), less("sleeve-length"),
+            less("ease"), less("sleeve-length"), word("lay", "open"), more("cloth-width"),
+        ),
+        ProofId.CLOTH_LENGTH: (
+            word("lay", "open"), word("nap", "no"), less("sleeve-length"), less("body-length"),
+            less("skirt-length"), less("flare"), less("body-length", "sleeve-length"),
+            word("panels", "2"), word("panels", "4"), word("panels", "6"),
+            word("circle", "1/2"), more("cloth-width"),
         ),
         ProofId.SIDE: (less("waist-shaping"), more("hip-ease", "bust-ease")),
     }
@@ -138,6 +144,7 @@ AGAINST: Mapping[ProofId, str] = MappingProxyType(
         ProofId.STRIDE: "legs of this length",
         ProofId.HAND: "a hand of this girth",
         ProofId.CLOTH: "a cloth of this width",
+        ProofId.CLOTH_LENGTH: "a cloth of this length",
         ProofId.UNDERARM_TOP: "an armscye of this depth",
         ProofId.UNDERARM_FOOT: "an arm of this girth on a back of this length",
     }

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from functools import partial
 
-from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.drafting.labels import LabelHead, allowance_words, title
 from tapewise_core.drafting.piece import Pattern
+from tapewise_core.lay.buying import purchase
+from tapewise_core.lay.lay import Lay
 from tapewise_core.paper.document import (
     Block,
     Bullets,
@@ -17,7 +19,7 @@ from tapewise_core.paper.document import (
     Table,
     Ticks,
 )
-from tapewise_core.sewing.cloth_needed import cloth_needed, cloth_words
+from tapewise_core.sewing.cloth_words import cloth_words
 from tapewise_core.sewing.cutting_out import cut_out
 from tapewise_core.sewing.lay_plan import lay_plan
 from tapewise_core.sewing.machines import Stitching
@@ -34,6 +36,7 @@ from tapewise_core.units import MM_PER_INCH, Unit, mm
 def checklist(
     pattern: Pattern,
     cloth: Cloth,
+    lay: Lay,
     stitching: Stitching,
     label: LabelHead,
     options: tuple[tuple[str, str], ...],
@@ -63,12 +66,12 @@ def checklist(
         *((Heading("Asked and given"), given) if given.rows else ()),
         *map(Paragraph, spelt(pattern.remarks)),
         Heading("What you need"),
-        Ticks(spelt(_needs(pattern, cloth, chain, stitching))),
+        Ticks(spelt(_needs(pattern, cloth, lay, label.unit, chain, stitching))),
         Heading("Before cutting"),
         Ticks(spelt(_before(pattern, cloth, label.unit, allowances=allowances))),
         Heading("Cut"),
         Ticks(tuple(cut_out(piece, unfolded=unfolded) for piece in pattern.pieces)),
-        *_plan(pattern, cloth, label),
+        *_plan(lay, cloth, label),
         Heading("Mark"),
         Ticks(spelt(marks(pattern))),
         Heading("Sew"),
@@ -87,15 +90,26 @@ def checklist(
     return Document(name, blocks)
 
 
-def _plan(pattern: Pattern, cloth: Cloth, label: LabelHead) -> tuple[Block, ...]:
-    plan = lay_plan(pattern, cloth, label)
-    return (Figure(plan, PLAN, "lay-plan.svg"),) if plan is not None else ()
+def _plan(lay: Lay, cloth: Cloth, label: LabelHead) -> tuple[Block, ...]:
+    plan = lay_plan(lay, cloth.as_cut, label)
+    return (Figure(plan, PLANS[cloth.spread], "lay-plan.svg"),) if plan is not None else ()
 
 
-PLAN = (
-    "How the pieces lie on the cloth, opened to its full width, its ribs running up and down. "
-    "Pieces that are cut on the fold are shown whole. Other ways may need less."
-)
+PLANS = {
+    Spread.OPEN: (
+        "How the pieces lie on the cloth, opened to its full width, its ribs running up and down. "
+        "Pieces that are cut on the fold are shown whole. Other ways may need less."
+    ),
+    Spread.FOLDED: (
+        "How the pieces lie on the cloth, folded lengthwise, its ribs running up and down: what "
+        "is not on the fold is cut from both layers. Other ways may need less."
+    ),
+    Spread.TUBE: (
+        "How the pieces lie on the tube, its ribs running up and down: what is on neither fold is "
+        "cut from both layers. Other ways may need less."
+    ),
+}
+"""What is said of the plan, by how the cloth lies."""
 
 FINISH = (
     "Press every seam after sewing it, lifting the iron rather than sliding it: jersey grows.",
@@ -118,11 +132,19 @@ MEASURE_THEM = "Measure them if you can, then draft again."
 
 
 def _needs(
-    pattern: Pattern, cloth: Cloth, chain: tuple[Operation, ...], stitching: Stitching
+    pattern: Pattern,
+    cloth: Cloth,
+    lay: Lay,
+    unit: Unit,
+    chain: tuple[Operation, ...],
+    stitching: Stitching,
 ) -> tuple[Told, ...]:
-    stretch = f"It is weft-knit jersey stretching at least {cloth.stretch * 100:.0f} % across."
+    along = f" and {cloth.stretch_along * 100:g} % along" if cloth.stretch_along else ""
+    stretches = f"{cloth.stretch * 100:.0f} % across{along}"
+    stretch = f"It is weft-knit jersey stretching at least {stretches}."
+    bill = purchase(lay, cloth.as_cut, unit)
     return (
-        joined((cloth_words(cloth_needed(pattern, cloth), cloth), (stretch,))),
+        joined((cloth_words(lay, cloth, unit, bill), (stretch,))),
         *notions(pattern, chain, stitching.machines),
         ("pins or clips; chalk; iron and board",),
     )
@@ -135,6 +157,11 @@ SQUARE = {Unit.CM: "100 mm", Unit.IN: "4 in"}
 """The printed square a reader measures, by the name that stands in it."""
 
 
+LATER = (
+    "Do not wash the cloth before you cut it: the pieces are drawn larger by what it shrinks, and "
+    "the garment is too large until it was washed."
+)
+
 WASH = "Wash and dry the cloth as the garment will be: cotton jersey shrinks 5 to 8 % in length."
 
 
@@ -142,7 +169,7 @@ def of_the_cloth(cloth: Cloth, unit: Unit) -> tuple[Told, ...]:
     """Return what is done to a cloth before cutting, whatever is cut from it."""
     marked = MARKED[unit]
     return (
-        (WASH,),
+        (WASH if cloth.washed else LATER,),
         said(
             "Measure the stretch: fold the cloth across, mark {} on the fold, stretch until it "
             "resists; at least {} must be reached. Let go: cloth that stays long will not hold a "

@@ -9,6 +9,8 @@ from tapewise_core.sewing.lying import along_grain, is_strip
 
 LENGTHWISE = "its grain line along the cloth"
 
+EITHER_WAY = "its arrow along the cloth or across it"
+
 
 def cut_out(piece: Piece, *, unfolded: bool = False) -> str:
     """Say how a piece is cut out; one printed ``unfolded`` never lies on a fold.
@@ -17,7 +19,8 @@ def cut_out(piece: Piece, *, unfolded: bool = False) -> str:
     """
     if unfolded and opens(piece):
         return (
-            f"{title(piece.name)}: cut {piece.count}, single, from one layer of cloth, {LENGTHWISE}"
+            f"{title(piece.name)}: cut {piece.count}, single, from one layer of cloth, "
+            f"{EITHER_WAY if piece.turnable else LENGTHWISE}"
         )
     notches = len(piece.notches)
     counted = f"; {notches} notch{'es' if notches > 1 else ''}" if notches else ""
@@ -26,6 +29,8 @@ def cut_out(piece: Piece, *, unfolded: bool = False) -> str:
 
 def _lies(piece: Piece) -> str:
     """How a piece lies on the cloth, as its grain arrow says."""
+    if piece.turnable:
+        return EITHER_WAY
     if piece.on_fold:
         return "the straight edge marked so on the fold"
     if not is_strip(piece):

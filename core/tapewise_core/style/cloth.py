@@ -3,13 +3,23 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import StrEnum
 
+from tapewise_core.drafting.cloth import Spread
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import About, said
 from tapewise_core.units import cm
+
+
+class Wash(StrEnum):
+    """When the cloth is washed for the first time: before it is cut, or after."""
+
+    BEFORE = "before"
+    AFTER = "after"
+
 
 CLOTH = Options.of(
     Option(
@@ -41,7 +51,75 @@ CLOTH = Options.of(
         low=0,
         high=20,
     ),
+    Option(
+        key="shrinkage-across",
+        group=Group.CLOTH,
+        says=said("how much narrower the cloth is after its first wash"),
+        kind=ValueKind.PERCENT,
+        default=0.0,
+        low=0,
+        high=20,
+    ),
+    Option(
+        key="stretch-along",
+        group=Group.CLOTH,
+        says=said("how far the cloth stretches along its ribs; 0 if it does not or was not tried"),
+        kind=ValueKind.PERCENT,
+        default=0.0,
+        low=0,
+        high=200,
+    ),
+    Option(
+        key="wash",
+        group=Group.CLOTH,
+        says=said(
+            "whether the cloth is washed before or after it is cut; after, all pieces are drawn "
+            "larger by what it will shrink"
+        ),
+        kind=ValueKind.CHOICE,
+        default=Wash.BEFORE,
+        choices=tuple(Wash),
+    ),
+    Option(
+        key="lay",
+        group=Group.CLOTH,
+        says=said(
+            "how the cloth lies to be cut: open in one layer, folded lengthwise, or a knitted "
+            "tube, whose width is then that all round"
+        ),
+        kind=ValueKind.CHOICE,
+        default=Spread.OPEN,
+        choices=tuple(Spread),
+    ),
+    Option(
+        key="nap",
+        group=Group.CLOTH,
+        says=said("whether all pieces must point the same way, as for a pile or a print"),
+        kind=ValueKind.SWITCH,
+        default="no",
+    ),
+    Option(
+        key="cloth-repeat",
+        group=Group.CLOTH,
+        says=said("the length after which the cloth's own pattern repeats; 0 for a plain cloth"),
+        default=0.0,
+        low=0,
+        high=100,
+    ),
+    Option(
+        key="cloth-length",
+        group=Group.CLOTH,
+        says=said("how much of the cloth there is, as bought; 0 where it is still to buy"),
+        default=0.0,
+        low=0,
+        high=2000,
+    ),
 )
+CUTTING = frozenset(
+    {"shrinkage-across", "stretch-along", "wash", "lay", "nap", "cloth-repeat", "cloth-length"}
+)
+"""What of it decides how the cloth is cut, and no line of the garment as it is worn."""
+
 WEIGHT = Option(
     key="cloth-weight",
     group=Group.CLOTH,
@@ -55,13 +133,20 @@ WEIGHT = Option(
 
 @dataclass(frozen=True, slots=True)
 class ClothStyle:
-    """``stretch`` and ``shrinkage`` as fractions, ``weight`` in grams for a square metre. A
-    garment that asks for the stretch alone is cut from a usual cloth that does not shrink."""
+    """Stretches and shrinkages as fractions, ``weight`` in grams for a square metre, lengths in
+    mm. A garment that asks for the stretch alone is cut from a usual cloth that does not shrink."""
 
     stretch: float
     width: float
     shrinkage: float
     weight: float
+    stretch_along: float
+    shrinkage_across: float
+    length: float
+    spread: Spread
+    nap: bool
+    repeat: float
+    washed: bool
 
     @classmethod
     def of(cls, style: Style) -> ClothStyle:
@@ -71,6 +156,13 @@ class ClothStyle:
             style.length("cloth-width", cm(USUAL_WIDTH)).mm,
             style.number("shrinkage", 0.0) / 100,
             style.number("cloth-weight", USUAL_WEIGHT),
+            style.number("stretch-along", 0.0) / 100,
+            style.number("shrinkage-across", 0.0) / 100,
+            style.length("cloth-length", cm(0)).mm,
+            Spread(style.choice("lay", Spread.OPEN)),
+            style.choice("nap", "no") == "yes",
+            style.length("cloth-repeat", cm(0)).mm,
+            Wash(style.choice("wash", Wash.BEFORE)) is Wash.BEFORE,
         )
 
 

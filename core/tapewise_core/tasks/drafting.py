@@ -15,12 +15,14 @@ from tapewise_core.drafting.control import control_sheet
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.instructions import instructions
 from tapewise_core.drafting.labels import LabelHead
+from tapewise_core.drafting.larger import larger
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.render import piece_drawing, whole_drawing
 from tapewise_core.drafting.unfolding import bare
 from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment as on_shelf
+from tapewise_core.lay.lay import Lay, lay_of
 from tapewise_core.measures.body import Body
 from tapewise_core.paper.document import Document, Paragraph
 from tapewise_core.paper.drawing import Drawing
@@ -42,7 +44,7 @@ from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_w
 from tapewise_core.tasks.loved.likeness import Likeness
 from tapewise_core.tasks.people import body_of, estimated_words, for_child
 from tapewise_core.tasks.posture import posture_remarks
-from tapewise_core.tasks.settled import as_drawn, held_back
+from tapewise_core.tasks.settled import as_drawn, for_later_wash, held_back
 from tapewise_core.text.told import Reader, capital, ended, joined, said
 from tapewise_core.units import Unit
 
@@ -80,6 +82,8 @@ class Drafted:
     """What fittings taught about her, and whether this draft has a use for it."""
     moved: Mapping[str, float] = field(default_factory=dict)
     """By how much that moved each option beyond what was asked or is usual."""
+    closer: Lay | None = None
+    """A lay that was looked for at length."""
 
     def on_sheets(self, shown: Shown) -> Drafted:
         """Return the draft as its sheets tell of it."""
@@ -149,7 +153,8 @@ class Drafted:
         The seams' stretch is left out: it follows from the machines, which change no line.
         """
         own = self.cloth
-        cloth = (own.stretch, own.band, own.width, own.shrinkage, own.weight)
+        larger = () if own.washed else (own.shrinkage_across,)
+        cloth = (own.stretch, own.band, own.width, own.shrinkage, own.weight, *larger)
         used = {key: self.body.values[key] for key in self.used}
         drawn = self.garment.name, used, self.style, cloth
         return fingerprint(self.person, *drawn, allowances=self.shown.allowances)
@@ -167,7 +172,7 @@ class Drafted:
 
     def drawings(self, shown: Shown = AS_DRAFTED) -> tuple[Drawing, ...]:
         """Return each piece at full size; raises OptionError for a piece there is not."""
-        pieces = self.pattern.pieces
+        pieces = self.cut.pieces
         draw = whole_drawing if shown.unfolded else piece_drawing
         return tuple(
             draw(piece if shown.allowances else bare(piece), number, len(pieces), self.label)
@@ -188,6 +193,20 @@ class Drafted:
                     f"There is no piece “{name}” in this draft; choose from {', '.join(names)}."
                 )
         return tuple(name for name in names if not asked or name in asked)
+
+    @cached_property
+    def lay(self) -> Lay:
+        """How the pieces lie on the cloth: the closer lay that was looked for, or a usual one."""
+        return self.closer or lay_of(self.cut, self.cloth.as_cut)
+
+    @cached_property
+    def cut(self) -> Pattern:
+        """The pattern as it is cut: larger than it is worn where the cloth shrinks only later."""
+        cloth, pattern = self.cloth, self.pattern
+        if cloth.washed:
+            return pattern
+        ways = cloth.shrinkage, cloth.shrinkage_across
+        return replace(pattern, pieces=tuple(larger(piece, *ways) for piece in pattern.pieces))
 
     @cached_property
     def told(self) -> tuple[Draft, ...]:
@@ -215,6 +234,7 @@ class Drafted:
         return checklist(
             self.pattern,
             self.cloth,
+            self.lay,
             self.stitching,
             self.label,
             options,
@@ -250,13 +270,18 @@ def draft(
     body, when = page.sees(whole), made or date.today()
     found = adjusted(Table(page, body, asked, read), profile.adjustments)
     style, pattern, ways = found.style, found.pattern, stitching(machines)
+    style, cloth = as_drawn(style, pattern.facts), cloth_of(style, ways)
     more = (*held_back(pattern.facts), *posture_remarks(whole, style), *for_child(profile))
     fitted = map(capital, used_told(found.applied, when))
-    told = (*map(ended, fitted), *left_told(found.applied), *pattern.remarks, *more)
+    told = (
+        *map(ended, fitted),
+        *left_told(found.applied),
+        *pattern.remarks,
+        *more,
+        *for_later_wash(cloth),
+    )
     remarks = tuple(dict.fromkeys(told))
     pattern = replace(pattern, remarks=remarks)
-    style = as_drawn(style, pattern.facts)
-    cloth = cloth_of(style, ways)
     proven = prove(Case(pattern, style, cloth))
     proofs = proven.proofs, proven.silent
     return Drafted(
@@ -277,4 +302,18 @@ def _whole(profile: Profile, page: Garment) -> Body:
 def cloth_of(style: Style, ways: Stitching) -> Cloth:
     """Return the cloth a style names; the band is cut from the same."""
     own = ClothStyle.of(style)
-    return Cloth(own.stretch, ways.seam_stretch, own.stretch, own.width, own.shrinkage, own.weight)
+    return Cloth(
+        own.stretch,
+        ways.seam_stretch,
+        own.stretch,
+        own.width,
+        own.shrinkage,
+        own.weight,
+        own.stretch_along,
+        own.shrinkage_across,
+        own.length,
+        own.spread,
+        own.nap,
+        own.repeat,
+        own.washed,
+    )

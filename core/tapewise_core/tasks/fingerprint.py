@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from hashlib import sha256
 
 from tapewise_core.measures.body import Value
+from tapewise_core.style.cloth import CUTTING, Wash
 from tapewise_core.style.style import Style
 
 SIGNS = "23456789ABCDEFGHJKMNPQRSTUVWXYZ"
@@ -29,6 +30,9 @@ LOOKS = {
 BARE = "without allowances"
 """What sheets say on which only stitch lines are drawn."""
 
+UNWASHED = "for cloth not washed yet"
+"""What sheets say whose pieces are drawn larger."""
+
 
 def fingerprint(
     person: str,
@@ -41,11 +45,13 @@ def fingerprint(
 ) -> str:
     """Return six letters and digits that are the same exactly where all of these are.
 
+    How the cloth is laid and what there is of it changes no line, and so nothing here.
     ``measures`` are those the style uses, ``cloth`` is plain data as the record keeps it.
     Sheets without ``allowances`` are another set: none may lie beside one that has them.
     """
     taken = {key: (round(one.cm, 2), one.origin.value) for key, one in measures.items()}
-    said = [person, garment, taken, style.as_json(), cloth, *(() if allowances else (BARE,))]
+    chosen = {key: one for key, one in style.as_json().items() if key not in CUTTING}
+    said = [person, garment, taken, chosen, cloth, *(() if allowances else (BARE,))]
     return signs_of(said)
 
 
@@ -71,8 +77,9 @@ def looks(style: Style, *, allowances: bool = True) -> str:
     """Return the style in three words or fewer, for the foot of a page.
 
     The cloth's stretch and the like are left out: they are not seen. That there are no
-    ``allowances`` comes before all of it.
+    ``allowances``, or that pieces are drawn larger, comes before all of it.
     """
     plain = style.as_json()
     seen = [_look(key, plain[key]) for key in LOOKS if key in plain][:3]
-    return ", ".join(seen if allowances else (BARE, *seen))
+    later = (UNWASHED,) if plain.get("wash") == Wash.AFTER else ()
+    return ", ".join((*(() if allowances else (BARE,)), *later, *seen))

@@ -5,8 +5,10 @@ from __future__ import annotations
 from tapewise_core.drafting.labels import title
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
-from tapewise_core.sewing.cloth_needed import cloth_needed, cloth_words
-from tapewise_core.sewing.lay_plan import lying
+from tapewise_core.lay.buying import purchase
+from tapewise_core.lay.lay import folds
+from tapewise_core.sewing.cloth_words import cloth_words
+from tapewise_core.tasks.cloth import fits
 from tapewise_core.tasks.drafting import Drafted
 
 
@@ -22,8 +24,8 @@ class LaidPiece:
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """The cloth as it lies there: its ``width`` and the ``length`` that is used [mm], where it is
-    folded across its width [mm], and the pieces on it.
+    """The cloth as it lies there: the ``width`` of one layer and the ``length`` that is used [mm],
+    where across its width it is folded [mm], and the pieces on it.
 
     ``fits`` is whether it may be bought; ``says`` is what to buy, or why not yet.
     """
@@ -38,16 +40,17 @@ class Laid:
 
 def laid(drafted: Drafted) -> Laid:
     """Return how a draft lies on its cloth."""
-    pattern, cloth = drafted.pattern, drafted.cloth
-    needed = cloth_needed(pattern, cloth)
-    names = [piece.name for piece in pattern.pieces]
+    cloth, lay = drafted.cloth.as_cut, drafted.lay
+    names = [piece.name for piece in drafted.pattern.pieces]
     pieces = tuple(
         LaidPiece(
             names.index(one.piece.name) + 1,
             title(one.piece.name),
             tuple(map(tuple, one.outlines())),
         )
-        for one in ([] if needed.too_wide else lying(pattern, cloth))
+        for one in ([] if lay.too_wide else lay.pieces)
     )
-    says = drafted.reader.spell(cloth_words(needed, cloth))
-    return Laid(cloth.width, needed.length, (), pieces, not needed.too_wide, says)
+    width = cloth.laid_width / cloth.layers
+    bill = purchase(lay, cloth, drafted.unit)
+    says = drafted.reader.spell(cloth_words(lay, drafted.cloth, drafted.unit, bill))
+    return Laid(width, lay.length, folds(cloth), pieces, fits(drafted), says)

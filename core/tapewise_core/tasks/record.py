@@ -137,7 +137,9 @@ FABRIC: Shape[Cloth] = Shape(
         Key("band_stretch", NUMBER, lambda cloth: _percent(cloth.band)),
         Key("seam_stretch", NUMBER, lambda cloth: _percent(cloth.seam)),
         Key("width", NUMBER, lambda cloth: in_cm(cloth.width)),
-        Key("shrinkage", NUMBER, lambda cloth: _percent(cloth.shrinkage)),
+        Key("shrinkage", NUMBER, lambda cloth: _percent(cloth.shrinkage), "along its ribs"),
+        Key("shrinkage_across", NUMBER, lambda cloth: _percent(cloth.shrinkage_across)),
+        Key("stretch_along", NUMBER, lambda cloth: _percent(cloth.stretch_along)),
     ),
 )
 
@@ -252,7 +254,7 @@ RECORD: Shape[Saved] = Shape(
         Key(
             "pieces",
             listed(PIECE.kind),
-            lambda saved: [PIECE.of(piece) for piece in saved.drafted.pattern.pieces],
+            lambda saved: [PIECE.of(piece) for piece in saved.drafted.cut.pieces],
         ),
         Key(
             "proofs",

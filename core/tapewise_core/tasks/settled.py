@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.style.kind import Value
 from tapewise_core.style.style import Style
@@ -33,3 +34,19 @@ def _armhole(style: Style, facts: Facts) -> dict[str, Value]:
 def held_back(facts: Facts) -> tuple[Told, ...]:
     """Return why a neckband is no shorter, as a remark; nothing where it lies as it should."""
     return (facts.neck.held_back,) if facts.neck and facts.neck.held_back else ()
+
+
+def for_later_wash(cloth: Cloth) -> tuple[Told, ...]:
+    """Return what to know of pieces drawn larger than the garment, for a cloth washed later."""
+    if cloth.washed:
+        return ()
+    shrinks = (cloth.shrinkage, cloth.shrinkage_across)
+    along, across = (f"{round((1 / (1 - share) - 1) * 100, 1):g}" for share in shrinks)
+    return (
+        (
+            f"The printed pieces are drawn larger than the garment, {along} % longer and {across} "
+            "% wider, because this cloth is washed only after it is cut. What was proved, and the "
+            "steps for drafting by hand, are of the garment after its wash: wash the cloth first "
+            "if you draft by hand.",
+        ),
+    )

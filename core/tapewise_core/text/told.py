@@ -10,8 +10,9 @@ from __future__ import annotations
 import string
 from collections.abc import Iterable
 from dataclasses import dataclass
+from fractions import Fraction
 
-from tapewise_core.units import MM_PER_INCH, Length, Unit, inside, sixteenths
+from tapewise_core.units import MM_PER_INCH, MM_PER_YARD, Length, Unit, inside, sixteenths
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +149,41 @@ class PaperSpan:
         return self.tell(Unit.CM)
 
 
-Part = str | Length | OptionKey | LineName | About | Span | Bound | OnPaper | PaperSpan | Spool
+@dataclass(frozen=True, slots=True)
+class Yardage:
+    """A length of cloth as it is bought [mm]: told to the centimetre in cm, and in yards to the
+    eighth where inches are read.
+
+    >>> Yardage(1450.0).tell(Unit.CM), Yardage(1485.9).tell(Unit.IN), Yardage(685.8).tell(Unit.IN)
+    ('145 cm', '1 5/8 yd', '3/4 yd')
+    """
+
+    mm: float
+
+    def tell(self, unit: Unit) -> str:
+        """Spell it in centimetres or in yards."""
+        if unit is Unit.CM:
+            return f"{round(self.mm / 10):g} cm"
+        whole, rest = divmod(Fraction(round(self.mm / MM_PER_YARD * 8), 8), 1)
+        return f"{' '.join(str(word) for word in (whole, rest) if word) or '0'} yd"
+
+    def __str__(self) -> str:
+        return self.tell(Unit.CM)
+
+
+Part = (
+    str
+    | Length
+    | OptionKey
+    | LineName
+    | About
+    | Span
+    | Bound
+    | OnPaper
+    | PaperSpan
+    | Spool
+    | Yardage
+)
 """What a sentence is made of."""
 
 Told = tuple[Part, ...]
@@ -232,7 +267,9 @@ class Reader:
         match part:
             case str():
                 return part
-            case Length() | About() | Span() | Bound() | OnPaper() | PaperSpan() | Spool():
+            case Length() | About() | Span() | Bound() | OnPaper() | PaperSpan():
+                return part.tell(self.unit)
+            case Spool() | Yardage():
                 return part.tell(self.unit)
             case OptionKey():
                 return part.key.replace("-", " ") if self.plain else part.key

@@ -74,9 +74,9 @@ LONG = {**MIDDLE, "waist_to_knee": 59.0, "waist_to_floor": 104.0}
 
 
 def drafts(profile: Profile) -> Iterator[Drafted]:
-    """Draft every garment in every style."""
+    """Draft every garment in every style, each plain one once from cloth of a known length."""
     for name, styles in STYLES.items():
-        for asked in styles:
+        for asked in (*styles, {"cloth-length": "400"}):
             yield draft(profile, name, asked, made=DAY)
 
 

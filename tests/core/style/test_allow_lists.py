@@ -19,7 +19,8 @@ from tapewise_core.units import Unit
 HEIRS = ("flared_dress", "skirted_dress", "set_in_top")
 """The garments that take options from the top."""
 
-CHOICES = [option.key for option in TOP if option.choices]
+CHOICES = [option.key for option in TOP if option.choices and option.group is not Group.CLOTH]
+"""What is drafted one way or another; how the cloth lies is the same for every garment."""
 
 NEW = Option(
     key="collar-height", group=Group.NECK, says=said("a collar"), default=4.0, low=1, high=9

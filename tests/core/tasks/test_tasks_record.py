@@ -38,6 +38,8 @@ def test_options_and_cloth_are_plain_numbers() -> None:
         "seam_stretch": 60.0,
         "width": 150.0,
         "shrinkage": 5.0,
+        "shrinkage_across": 0.0,
+        "stretch_along": 0.0,
     }
 
 

@@ -11,6 +11,7 @@ from tapewise_core.garments.flared_dress.style import FlareFrom
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.stride import to_knee
+from tapewise_core.style.cloth import CLOTH
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -44,7 +45,7 @@ OF_THE_TOP = (
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio", "band-sewn", "facing-width",
     "full-belly", "full-seat", "front-hem-drop",
-    "stretch", "cloth-width", "shrinkage",
+    *CLOTH.keys,
     "seam-allowance", "neck-allowance", "hem-allowance",
 )  # fmt: skip
 """The top's options that the dress has too."""

@@ -20,6 +20,7 @@ from tapewise_core.parts.shape.underarm import BARE_DROP, DROPS, SLEEVE_EASES, b
 from tapewise_core.parts.sleeve_options import WRIST_EASE
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.proofs.neck import BAND_SHARE
+from tapewise_core.style.cloth import CLOTH
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -125,7 +126,7 @@ OF_THE_TOP = (
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio", "band-sewn",
     "full-belly", "front-hem-drop",
-    "stretch", "cloth-width", "shrinkage",
+    *CLOTH.keys,
     "seam-allowance", "neck-allowance", "hem-allowance",
 )  # fmt: skip
 """The jersey top's options that this garment has too."""

@@ -7,7 +7,7 @@ from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hanging import growth
-from tapewise_core.style.cloth import WEIGHT
+from tapewise_core.style.cloth import CLOTH, WEIGHT
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -59,7 +59,7 @@ OF_THE_TOP = (
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio", "band-sewn", "facing-width",
     "full-belly", "front-hem-drop",
-    "stretch", "cloth-width", "shrinkage",
+    *CLOTH.keys,
     "seam-allowance", "neck-allowance", "hem-allowance",
 )  # fmt: skip
 """The top's options that a bodice has: none of the hem, which is the waist seam."""

@@ -1,0 +1,174 @@
+"""Finding places: each piece in turn as near to the beginning of the cloth as it goes.
+
+In which order, and which way each lies, is searched: from a few orders that cutters use (common
+practice: the longest, the largest, the widest first; head to tail) by small changes, keeping the
+best. The same pieces always lie the same.
+"""
+
+from __future__ import annotations
+
+import math
+import random
+from collections.abc import Sequence
+from typing import NamedTuple
+
+import numpy as np
+from numpy.lib.stride_tricks import sliding_window_view
+
+from tapewise_core.lay.lying import Floats, Lying
+from tapewise_core.lay.profile import STEP
+from tapewise_core.lay.sorts import Choice, Side, Sort
+
+
+class Effort(NamedTuple):
+    """How many lays are tried for each piece, and after how many in vain the search ends (our
+    choice)."""
+
+    tries: int
+    patience: int
+
+
+SHORT, USUAL, LONG = Effort(6, 6), Effort(50, 10), Effort(600, 250)
+"""For a proof that is asked again and again, for a draft, and where somebody asks for the cloth."""
+
+SEED = 1
+"""Every search begins alike."""
+
+
+class Plan(NamedTuple):
+    """In which order pieces are laid, how each is turned, and which of its choices it takes: the
+    best one in its turn if that is None."""
+
+    order: tuple[int, ...]
+    turns: tuple[int, ...]
+    choices: tuple[int | None, ...]
+
+
+class Found(NamedTuple):
+    """Where pieces lie, from the corner of the room they have, and the length they take [mm]."""
+
+    pieces: tuple[Lying, ...]
+    length: float
+
+
+class _Place(NamedTuple):
+    """A choice where it would lie, and where it would end [mm]."""
+
+    choice: Choice
+    column: int
+    along: float
+    end: float
+
+
+class _Laid(NamedTuple):
+    """A plan with its places, and the length they take [mm]."""
+
+    plan: Plan | None = None
+    places: tuple[_Place, ...] = ()
+    length: float = math.inf
+
+
+def packed(sorts: Sequence[Sort], wide: float, repeat: float, effort: Effort) -> Found:
+    """Return pieces on cloth so wide [mm]; every sort must have a choice that is no wider."""
+    if not sorts:
+        return Found((), 0.0)
+    chance, least = random.Random(SEED), max(sort.tall for sort in sorts)
+    tries, patience = (many * len(sorts) for many in effort)
+    starts, best, vain = _starts(sorts), _Laid(), 0
+    for number in range(max(tries, len(starts))):
+        begun = number < len(starts)
+        plan = starts[number] if begun else _changed(best.plan or starts[0], sorts, chance)
+        places = _laid(sorts, plan, wide, repeat, best.length)
+        vain += 1
+        if places is not None:
+            end = max(place.end for place in places)
+            vain = 0 if end < best.length - 1e-6 else vain
+            best = _Laid(plan, places, end)
+        if best.plan and (vain > patience or best.length <= least + 1e-6):
+            break
+    order = best.plan.order if best.plan else ()
+    placed = zip(order, best.places, strict=True)
+    return Found(tuple(_lying(sorts[i], place) for i, place in placed), best.length)
+
+
+def _lying(sort: Sort, place: _Place) -> Lying:
+    across = place.column * STEP + place.choice.profile.phase
+    return Lying(sort.piece, across, place.along, place.choice.way, sort.half)
+
+
+def _starts(sorts: Sequence[Sort]) -> list[Plan]:
+    """The lays that are tried first."""
+    count = range(len(sorts))
+    orders = (
+        sorted(count, key=lambda i: -sorts[i].tall),
+        sorted(count, key=lambda i: -sorts[i].tall * sorts[i].wide),
+        sorted(count, key=lambda i: -sorts[i].wide),
+    )
+    found = [
+        Plan(tuple(order), tuple(min(turn, len(sorts[i].turns) - 1) for i in count), choices)
+        for turn in (0, 1)
+        for order in orders
+        for choices in _head_to_tail(order)
+    ]
+    return list(dict.fromkeys(found))
+
+
+def _head_to_tail(order: Sequence[int]) -> tuple[tuple[int | None, ...], ...]:
+    """Each as it lies best; every other one upside down; the first one upside down."""
+    place = {i: n for n, i in enumerate(order)}
+    count = range(len(order))
+    return (
+        (None,) * len(order),
+        tuple(1 - place[i] % 2 for i in count),
+        tuple(1 if place[i] == 0 else None for i in count),
+    )
+
+
+def _changed(plan: Plan, sorts: Sequence[Sort], chance: random.Random) -> Plan:
+    """The same with a piece or two laid sooner or later, or otherwise."""
+    order, turns, choices = list(plan.order), list(plan.turns), list(plan.choices)
+    for _ in range(chance.choice((1, 1, 2, 3))):
+        what, i = chance.random(), chance.randrange(len(sorts))
+        if what < 0.6:
+            order.insert(chance.randrange(len(order)), order.pop(i))
+        elif what < 0.9:
+            choices[i] = chance.choice((None, 0, 1))
+        else:
+            turns[i] = chance.randrange(len(sorts[i].turns))
+    return Plan(tuple(order), tuple(turns), tuple(choices))
+
+
+def _laid(
+    sorts: Sequence[Sort], plan: Plan, wide: float, repeat: float, most: float
+) -> tuple[_Place, ...] | None:
+    """Places for all in the order of a plan; None if one finds none, or ends beyond the most."""
+    taken, places = np.zeros(math.ceil(wide / STEP) + 2), []
+    for i in plan.order:
+        turn, picked = sorts[i].turns[plan.turns[i]], plan.choices[i]
+        choices = turn if picked is None else (turn[picked % len(turn)],)
+        found = [_place(one, taken, wide, repeat) for one in choices]
+        best = min(filter(None, found), key=lambda place: place.end, default=None)
+        if best is None or best.end > most:
+            return None
+        shape = best.choice.profile
+        under = taken[best.column : best.column + len(shape.low)]
+        np.maximum(under, best.along + shape.high, out=under)
+        places.append(best)
+    return tuple(places)
+
+
+def _place(choice: Choice, taken: Floats, wide: float, repeat: float) -> _Place | None:
+    """Where a choice lies nearest to the beginning of the cloth."""
+    shape = choice.profile
+    last = int((wide - shape.wide - shape.phase) / STEP + 1e-9)
+    if last < 0 or shape.wide > wide + 1e-6:
+        return None
+    first = last if choice.side is Side.RIGHT else 0
+    last = 0 if choice.side is Side.LEFT else last
+    part = taken[first : last + len(shape.low)]
+    starts = (sliding_window_view(part, len(shape.low)) - shape.low).max(1)
+    at = int(starts.argmin())
+    along = max(float(starts[at]), 0.0)
+    if repeat:
+        along = math.ceil((along + choice.matched) / repeat - 1e-9) * repeat - choice.matched
+    return _Place(choice, first + at, along, along + shape.tall)

@@ -1,0 +1,125 @@
+"""What ``tapewise cloth`` does: questions about the cloth of a garment."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING
+
+from tapewise_core.errors import OptionError
+from tapewise_core.tasks import people
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit, parse_length, parse_number
+from tapewise_tui.closer import laid
+from tapewise_tui.exits import FINE, LOOK
+from tapewise_tui.printing import print_json, say
+from tapewise_tui.settings_asked import asked, unit_of, with_length
+
+if TYPE_CHECKING:
+    from tapewise_core.tasks.cloth import ClothAnswer, Longest, Offer
+    from tapewise_core.tasks.drafting import Drafted
+
+DEAREST = 1e5
+"""No price is higher than this (our choice)."""
+
+
+def cloth(options: argparse.Namespace) -> int:
+    """Say how much cloth is needed, whether it fits, how long it can be, and which is cheaper."""
+    from tapewise_core.tasks import cloth as tasks
+    from tapewise_core.tasks.drafting import draft
+
+    profile = people.person(options.person)
+    options.unit = options.unit or profile.unit.value
+    unit = unit_of(options.unit)
+    offers = _offers(options, unit)
+    settings = with_length(asked(options.set), options.cloth_length)
+    drafted = draft(profile, options.garment, settings, unit=unit)
+    if len(offers) > 1:
+        answers = tasks.compared(drafted, offers)
+    else:
+        drafted = tasks.on_cloth(drafted, offers[0]) if offers else drafted
+        drafted = laid(drafted, options)
+        price = offers[0].price if offers else _price(options.price)
+        answers = (tasks.cloth_answer(drafted, price),)
+    longest = tasks.longest(drafted) if len(answers) == 1 else None
+    if options.json:
+        print_json(_json(drafted, answers, longest))
+    elif not options.quiet:
+        say("\n".join(_lines(drafted, answers, longest)))
+    return FINE if all(answer.fits for answer in answers) else LOOK
+
+
+def _offers(options: argparse.Namespace, unit: Unit) -> list[Offer]:
+    """The cloths that are asked about; raises OptionError for one that is said twice."""
+    from tapewise_core.tasks.cloth import Offer
+
+    usual = _price(options.price)
+    found: list[Offer] = []
+    for text in options.width:
+        width, equals, price = text.partition("=")
+        mm = parse_length(width, unit, of="--width")
+        if any(offer.width == mm for offer in found):
+            raise OptionError(f"--width names {width.strip()} twice; name it once.")
+        found.append(Offer(mm, _price(price) if equals else usual))
+    return found
+
+
+def _price(text: str | None) -> float | None:
+    if text is None:
+        return None
+    price = parse_number(text)
+    if not 0 <= price <= DEAREST:
+        raise OptionError(f"A price is a number from 0 to {DEAREST:g}, not {text.strip()[:24]}.")
+    return price
+
+
+def _lines(
+    drafted: Drafted, answers: Sequence[ClothAnswer], longest: Longest | None
+) -> Iterator[str]:
+    from tapewise_core.tasks.cloth import cheapest_words
+
+    reader = Reader(drafted.unit)
+    yield f"{drafted.garment.title} for {drafted.person}:"
+    yield from (reader.spell(answer.says) for answer in answers)
+    if longest is not None:
+        yield reader.spell(longest.says)
+    if len(answers) > 1:
+        yield reader.spell(cheapest_words(answers))
+
+
+def _json(
+    drafted: Drafted, answers: Sequence[ClothAnswer], longest: Longest | None
+) -> dict[str, object]:
+    """The same for a machine; lengths in cm."""
+    from tapewise_core.tasks.cloth import cheapest
+
+    reader, best = Reader(drafted.unit), cheapest(answers)
+    found: dict[str, object] = {
+        "garment": drafted.garment.name,
+        "person": drafted.person,
+        "cloths": [_answer(answer, reader) for answer in answers],
+        "cheapest": None if best is None else _cm(best.width),
+    }
+    if longest is not None:
+        length = None if longest.length is None else _cm(longest.length)
+        found["longest"] = {"option": longest.key, "length": length}
+    return found
+
+
+def _answer(answer: ClothAnswer, reader: Reader) -> dict[str, object]:
+    price = answer.bill.price
+    return {
+        "width": _cm(answer.width),
+        "fits": answer.fits,
+        "length": _cm(answer.lay.length),
+        "least": _cm(answer.bill.least),
+        "buy": _cm(answer.bill.buy),
+        "used": round(answer.lay.used, 3),
+        "price": None if price is None else round(price, 2),
+        "too_wide": list(answer.lay.too_wide),
+        "says": reader.spell(answer.says),
+    }
+
+
+def _cm(mm: float) -> float:
+    return round(mm / 10, 2)
