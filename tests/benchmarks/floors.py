@@ -34,13 +34,16 @@ def here(act: Callable[[], object], runs: int = 9) -> float:
 
 
 def started(*arguments: str, runs: int = 5) -> float:
-    """Return the processor time of a Python program from its start to its end [s]."""
+    """Return the processor time of a Python program from its start to its end [s].
+
+    The first run leaves its bytecode, as setting a program up does, and does not count.
+    """
     times = []
-    for _ in range(runs):
+    for _ in range(runs + 1):
         before = _children()
         subprocess.run([sys.executable, *arguments], stdout=subprocess.DEVNULL, check=True)
         times.append(_children() - before)
-    return median(times)
+    return median(times[1:])
 
 
 def _children() -> float:

@@ -101,6 +101,8 @@ def main(number: int) -> None:
         data = Path(folder) / "data"
         data.mkdir()
         os.environ["TAPEWISE_DATA"] = str(data)
+        os.environ["PYTHONPYCACHEPREFIX"] = f"{folder}/bytecode"
+        os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
         app.machines(data)
         bare, empty = started("-c", "pass"), app.alone(app.EMPTY)
         told((("bare interpreter", bare, bare, ""), ("empty Textual app", empty, empty, "")))

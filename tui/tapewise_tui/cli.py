@@ -103,6 +103,7 @@ def _run(given: list[str]) -> int:
         return run()
     from tapewise_tui.parser import parser
 
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")  # it would look for them first
     top = parser()
     options = top.parse_args(given)
     options.top = top

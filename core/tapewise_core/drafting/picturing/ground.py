@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 Place = tuple[float, float]
@@ -39,13 +39,13 @@ class Ground:
         xs, ys = [x for x, _ in corners], [y for _, y in corners]
         if min(xs) < 0 or min(ys) < 0 or max(xs) > self.width or max(ys) > self.height:
             return None
-        left: dict[int, float] = {}
-        right: dict[int, float] = {}
+        first = int(min(ys) / CELL)
+        left = [math.inf] * (int(max(ys) / CELL) - first + 1)
+        right = [-math.inf] * len(left)
         for a, b in pairwise((*corners, corners[0])):
-            for row, low, high in _spans(a, b):
-                left[row] = min(left.get(row, low), low)
-                right[row] = max(right.get(row, high), high)
-        return [(row, self._bits(left[row], right[row])) for row in left if row < self.many]
+            _reach(a, b, first, left, right)
+        spans = enumerate(zip(left, right, strict=True), first)
+        return [(row, self._bits(*span)) for row, span in spans if row < self.many]
 
     def is_free(self, rows: Rows) -> bool:
         """Say whether none of some cells is taken."""
@@ -110,17 +110,26 @@ class Ground:
         return ((1 << (last - first + 1)) - 1) << first if last >= first else 0
 
 
-def _spans(a: Place, b: Place) -> Iterator[tuple[int, float, float]]:
-    """The rows a straight line runs through, with how far it reaches across in each [mm]."""
+def _reach(a: Place, b: Place, first: int, left: list[float], right: list[float]) -> None:
+    """Let rows reach as far across as a straight line does that runs through them [mm].
+
+    The rows are counted from the ``first``; the line lies wholly on the picture.
+    """
     (ax, ay), (bx, by) = (a, b) if a[1] <= b[1] else (b, a)
-    first, last = math.floor(ay / CELL), math.floor(by / CELL)
-    if first == last or by - ay < 1e-9:
-        low, high = min(ax, bx), max(ax, bx)
-        for row in range(first, last + 1):
-            yield row, low, high
-        return
-    slope = (bx - ax) / (by - ay)
-    for row in range(first, last + 1):
-        above = ax + slope * (min(max(row * CELL, ay), by) - ay)
-        below = ax + slope * (min(max((row + 1) * CELL, ay), by) - ay)
-        yield row, min(above, below), max(above, below)
+    begins, ends = int(ay / CELL), int(by / CELL)
+    flat = begins == ends or by - ay < 1e-9
+    slope = 0.0 if flat else (bx - ax) / (by - ay)
+    above = ax
+    for row in range(begins, ends + 1):
+        if flat:
+            below = bx
+        else:
+            deep = (row + 1) * CELL
+            below = ax + slope * ((deep if deep < by else by) - ay)
+        low, high = (above, below) if above < below else (below, above)
+        at = row - first
+        if low < left[at]:
+            left[at] = low
+        if high > right[at]:
+            right[at] = high
+        above = ax if flat else below

@@ -84,11 +84,12 @@ class Placing:
 
     def _about(self, words: Words, at: Place, far: bool) -> Iterator[tuple[Place, float]]:
         """Places for words about a point, with how far off they are, the best first."""
+        ways = [(x, y, _support(words, x, y)) for x, y in _DIRECTIONS]
         for gap in GAPS:
             if gap >= LED and not far:
                 return
-            for x, y in _DIRECTIONS:
-                reach = gap + _support(words, x, y)
+            for x, y, own in ways:
+                reach = gap + own
                 yield (at[0] + x * reach, at[1] + y * reach), gap
         yield from self._anywhere(at)
 
