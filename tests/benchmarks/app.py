@@ -1,6 +1,7 @@
 """What somebody waits for in the app, as shares of what an empty Textual app takes, by hand.
 
-Processor time, measured beside each other, so that a busy machine changes little:
+Processor time, measured beside each other, so that a busy machine changes little. A page is turned
+from rest, its memory tidied up, as the app does by itself once a page is read:
 ``python tests/benchmarks/app.py``.
 """
 
@@ -19,6 +20,7 @@ from statistics import median
 from textual.worker import WorkerCancelled
 
 from tapewise_core.tasks.people import person
+from tapewise_tui import tidying
 from tapewise_tui.app import TapewiseApp
 from tapewise_tui.widgets.choices import Choices
 from tapewise_tui.widgets.live import LivePattern
@@ -29,28 +31,29 @@ from textual.app import App
 from textual.widgets import Static
 class Empty(App):
     def compose(self): yield Static("empty")
-    def on_ready(self): self.exit()
+    def on_ready(self):
+        print(time.process_time())
+        self.exit()
 Empty().run(headless=True)
-print(time.process_time())
 """
 
 FIRST = """
 import time
+from tapewise_tui import tidying
+tidying.later()
 from tapewise_tui import app
-app.warm_up = lambda: None
 class First(app.TapewiseApp):
     def shown(self, page):
-        super().shown(page)
+        print(time.process_time())
         self.exit()
 First().run(headless=True)
-print(time.process_time())
 """
 
 PAGES = ("table", "review", "garment", "prove", "save", "sew", "measure")
 
 
 def alone(code: str) -> float:
-    """Return what a program takes from the start of the interpreter to its end [s]."""
+    """Return what a program takes from the start of the interpreter to its first screen [s]."""
     done = [
         subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
         for _ in range(5)
@@ -69,9 +72,12 @@ async def settled(app: TapewiseApp) -> None:
 async def turned() -> dict[str, float]:
     """Return what each page takes until it stands, and a key until its preview is drawn [s]."""
     LivePattern.REST = 60.0
+    tidying.later()
     app, found = TapewiseApp(), {name: [0.0] * 0 for name in (*PAGES, "a key in the garment")}
     async with app.run_test(size=(120, 40)) as pilot:
         app.open_person(person("Marta Lindqvist"), "measure")
+        await settled(app)
+        tidying.keep()
 
         async def timed(name: str) -> None:
             await settled(app)
@@ -80,6 +86,7 @@ async def turned() -> dict[str, float]:
 
         for _ in range(5):
             for name in PAGES:
+                tidying.tidy()
                 began = time.process_time()
                 app.go(name)
                 await timed(name)

@@ -78,7 +78,7 @@ def test_the_cursor_stays_on_one_of_several_proofs_of_one_kind() -> None:
         kinds = [proof.id for proof in at.page.proofs]
         second = next(row for row, kind in enumerate(kinds) if kind in kinds[:row])
         table = at.page.query_one(Rows)
-        table.move_cursor(row=second)
+        table.move_cursor(second)
         at.page.show()
         assert table.cursor_row == second
 

@@ -8,7 +8,7 @@ from walking import Walk, walk
 
 from tapewise_core.tasks.people import person, store
 from tapewise_tui.app import TapewiseApp
-from tapewise_tui.keys import KEYS, at_work, shown
+from tapewise_tui.keys import KEYS, at_work, both
 from tapewise_tui.page import Page
 from tapewise_tui.turning import PAGE_OF
 from tapewise_tui.widgets.foot import Foot
@@ -22,12 +22,32 @@ def test_no_key_has_two_meanings() -> None:
     for part in ("key", "action", "word"):
         found = [getattr(row, part) for row in KEYS.values()]
         assert len(found) == len(set(found)), part
+    keys = [key for row in KEYS.values() for key in (row.key, row.other) if key]
+    assert len(keys) == len(set(keys))
+
+
+def test_what_a_browser_keeps_has_another_key(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Ctrl+N and Ctrl+T open windows there: the footer names the other key, and it works."""
+    assert all(row.other for row in KEYS.values() if row.key in ("ctrl+n", "ctrl+t", "ctrl+w"))
+    monkeypatch.setattr(TapewiseApp, "is_web", True)
+
+    async def steps(at: Walk) -> None:
+        assert "+ New" in at.text()
+        assert "Ctrl+N New" not in at.text()
+        look = at.app.theme
+        await at.press("shift+f2")
+        assert at.app.theme != look
+        await at.press("plus")
+        assert "Whose measures are these?" in at.text() or "Name" in at.text()
+        assert at.app.screen is not at.page
+
+    walk(steps)
 
 
 @pytest.mark.parametrize("page", [Page, *PAGE_OF.values()], ids=lambda page: page.__name__)
 def test_a_page_gives_no_key_a_meaning_of_its_own(page: type[Page]) -> None:
     """Whatever a page binds and shows is in the table, word for word; Escape alone is free."""
-    rows = {row.key: row for row in KEYS.values()}
+    rows = {key: row for row in KEYS.values() for key in (row.key, row.other)}
     for found in page.BINDINGS:
         assert isinstance(found, Binding)
         if found.key != "escape":
@@ -69,8 +89,8 @@ def test_help_and_palette_know_every_key_of_the_page() -> None:
         await at.press("f1")
         table = at.app.screen.rows  # type: ignore[attr-defined]
         for row in there:
-            assert f"{row.word} ({shown(row.key)})" in known
-            assert shown(row.key) in dict(table)
+            assert f"{row.word} ({both(row)})" in known
+            assert both(row) in dict(table)
 
     walk(steps)
 

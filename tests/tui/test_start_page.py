@@ -14,7 +14,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
 from tapewise_core.units import Unit
-from tapewise_tui.widgets.rows import AT_ONCE, Rows
+from tapewise_tui.widgets.rows import Rows
 
 
 def saved() -> list[str]:
@@ -253,17 +253,17 @@ def test_an_age_is_asked_and_may_be_left_out() -> None:
 
 
 def test_a_long_list_stands_whole_and_the_last_person_can_be_reached() -> None:
-    """More people than are put into the table at once; the cursor is where one stopped."""
-    for number in range(AT_ONCE + 30):
+    """More people than there are lines; the cursor is where one stopped."""
+    for number in range(130):
         store.save(Profile.of(f"Pupil {number:03}"))
-    work.save(work.Work(f"Pupil {AT_ONCE + 20:03}", page="measure", when="2026-11-01T10:00:00"))
+    work.save(work.Work("Pupil 120", page="measure", when="2026-11-01T10:00:00"))
 
     async def steps(at: Walk) -> None:
         table = at.page.query_one(Rows)
         assert table.row_count == len(store.listing())
         assert table.at is not None
-        assert table.at.endswith(f"pupil-{AT_ONCE + 20:03}.json")
-        assert f"Pupil {AT_ONCE + 20:03}" in at.text()
+        assert table.at.endswith("pupil-120.json")
+        assert "Pupil 120" in at.text()
 
     walk(steps)
 
@@ -388,5 +388,22 @@ def test_a_page_later_it_is_said_where_the_deleted_are() -> None:
         assert "F8 offers to bring back Zoe Hart" in at.said
         await change(at, "bring back zoe")
         assert saved() == ["Zoe Hart"]
+
+    walk(steps)
+
+
+def test_letters_that_nothing_is_written_with_are_answered() -> None:
+    """The list of garments says that it has none; Enter then begins nothing, letters go again."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("ctrl+n")
+        await at.type("Zoe Hart", "enter", "enter", "enter", "enter")
+        assert "What is made for Zoe Hart?" in at.text()
+        await at.type("xyz")
+        assert "Nothing here is written with “xyz”." in at.text()
+        await at.press("enter")
+        assert "What is made for Zoe Hart?" in at.text()
+        await at.press("backspace", "backspace", "backspace", "enter", "enter")
+        assert at.page.NAME == "measure"
 
     walk(steps)

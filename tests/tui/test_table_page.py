@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from datetime import date
+from pathlib import Path
 
 import pytest
 from textual.events import Key
 from walking import LARGE, SMALL, Walk, walk
 
+from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.order import KEYS
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
@@ -246,5 +248,52 @@ def test_a_whole_person_in_inches_is_shown_whole() -> None:
         line = next(line for line in at.text().splitlines() if line.strip().startswith("bust"))
         assert line.endswith(" 36 3/4")
         assert at.page.query_one(Field).value == "36 3/4"
+
+    walk(steps, (60, 15))
+
+
+def test_where_the_elastic_sits_is_asked_on_the_way_on() -> None:
+    """Once, where a waist was typed and it was not said; the answer is kept."""
+    begin(("waist", 74.0))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "f4")
+        assert "where does the elastic sit?" in at.text()
+        await at.type("navel", "enter")
+        assert at.page.NAME == "review"
+        assert store.load("Ada Quist").waist_site is WaistSite.NAVEL
+        await at.press("f10", "f4")
+        assert at.page.NAME == "review"
+
+    walk(steps)
+
+
+def test_the_measuring_sheet_is_written_from_the_page(tmp_path: Path) -> None:
+    """One key writes it beside where the app was started; what else has that name stays."""
+    begin(("waist", 74.0), garment="circle-skirt")
+    place = tmp_path / "measuring-sheet-circle-skirt-cm.pdf"
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "ctrl+b")
+        assert str(place) in at.said
+        assert place.read_bytes().startswith(b"%PDF")
+        place.write_text("mine")
+        await at.press("ctrl+b")
+        assert at.said.startswith("!")
+        assert place.read_text() == "mine"
+
+    walk(steps)
+
+
+def test_a_line_that_is_cut_short_is_read_whole_on_f1() -> None:
+    """In a small terminal the help begins with what ends in three dots on the page."""
+    begin(("waist", 74.0), ("hip", 99.0))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        cut = next(line for line in at.text().splitlines() if line.endswith("…")).strip(" …")
+        await at.press("f1")
+        shown = " ".join(at.text().replace("│", " ").split())
+        assert f"In full: {cut}" in shown
 
     walk(steps, (60, 15))

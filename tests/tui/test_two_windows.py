@@ -8,6 +8,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from textual.events import Key
 from walking import Walk, walk
 
 from tapewise_core.measures.body import Origin
@@ -16,6 +17,7 @@ from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
 from tapewise_tui.cli import main
 from tapewise_tui.desk import Desk
+from tapewise_tui.widgets.field import Field
 
 NAME = "Ada Byron"
 
@@ -104,13 +106,45 @@ def test_the_app_asks_which_counts(windows: tuple[Desk, Desk], key: str, counts:
         await at.press("enter")
         assert main(("profiles", "set", NAME, "hip=97")) == 0
         await at.type("100", "enter")  # beside the 98 read before, so that it is 99
-        await at.type("100", "enter")  # typed on without looking: nothing is answered by it
+        await at.press("enter")  # typed on without looking: nothing is answered by it
         assert "Which counts?" in at.text()
         assert "what was entered here, 99 cm" in at.text()
         await at.press(key)
         assert "Which counts?" not in at.text()
         assert on_file()["hip"] == counts
         assert at.page.desk.profile.values()["hip"].cm == counts
+
+    walk(steps)
+
+
+def ahead(at: Walk, *keys: str) -> None:
+    """Send keys at once, as from somebody who does not wait."""
+    for key in keys:
+        letter = "." if key == "full_stop" else key if len(key) == 1 else None
+        at.app.post_message(Key(key, letter))
+
+
+@pytest.mark.parametrize("key", ["f6", "f7"])
+def test_what_is_typed_on_while_that_is_asked_is_kept(windows: tuple[Desk, Desk], key: str) -> None:
+    """Numbers typed ahead before and over the question land in the measures they were meant for."""
+    work.save(work.Work(NAME, page="table", measure="bust"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        at.page.found("hip")
+        assert main(("profiles", "set", NAME, "hip=97")) == 0
+        following = at.app.desk.order[at.app.desk.order.index("hip") + 1 :][:2]
+        ahead(at, "1", "0", "0", "enter", "3", "1")
+        await at.settle()
+        assert "Which counts?" in at.text()
+        ahead(at, "full_stop", "5", "enter", "1", "4")
+        await at.settle()
+        await at.press(key)
+        assert on_file()["hip"] == {"f6": 100.0, "f7": 97.0}[key]
+        assert on_file()[following[0]] == 31.5
+        assert at.page.query_one(Field).value == "14"
+        await at.press("enter")
+        assert on_file()[following[1]] == 14.0
 
     walk(steps)
 

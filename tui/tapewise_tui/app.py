@@ -20,7 +20,7 @@ from tapewise_core.tasks import people
 from tapewise_core.tasks.settings import found, settings
 from tapewise_core.tasks.work import PLACES, Work
 from tapewise_core.units import Unit
-from tapewise_tui import keys, trouble, words
+from tapewise_tui import keys, tidying, trouble, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.exits import BROKEN, WRONG
 from tapewise_tui.page import Page, Wizard
@@ -46,12 +46,17 @@ class TapewiseApp(App[None], inherit_bindings=False):
         super().__init__()
         self.desk = desk or Desk()
         self.way = Way()
-        self.warm = False
+        self.warm = self.tidies = False
         for theme in THEMES:
             self.register_theme(theme)
-        self.theme = THEMES[0].name
+        self._first_look()
         if ascii_only():
             self._filters.append(PlainFilter())
+
+    def _first_look(self) -> None:
+        """Begin in the first look, so that the style sheet is read once, not twice."""
+        self.set_reactive(App.theme, THEMES[0].name)
+        self.stylesheet.set_variables(self.get_css_variables())
 
     def on_mount(self) -> None:
         on_hang_up(self._hang_up)
@@ -113,12 +118,19 @@ class TapewiseApp(App[None], inherit_bindings=False):
             self.way.stands(page.NAME)
             self.desk.place(page.NAME)
             self._warm_up()
+            if self.tidies:
+                self.set_timer(tidying.REST, tidying.tidy)
 
     def _warm_up(self) -> None:
         """Once the first page stands, read what the others need."""
         if not self.warm:
             self.warm = True
-            self.run_worker(warm_up, thread=True, group="warm up")
+            self.run_worker(self._read_ahead, thread=True, group="warm up")
+
+    def _read_ahead(self) -> None:
+        warm_up()
+        if self.tidies:
+            tidying.keep()
 
     def fall_back(self, page: Page, error: Exception) -> None:
         """Turn to the page before in place of one that cannot be shown, else to a plainer one."""
@@ -136,12 +148,17 @@ class TapewiseApp(App[None], inherit_bindings=False):
         desk = self.desk
         if desk.asked and self.screen is page:
             dialog = ClashDialog(desk.asked[0], desk.profile.name, desk.unit)
-            self.push_screen(dialog, lambda mine: self._answered(page, mine=bool(mine)))
+
+            def answered(mine: bool | None) -> None:
+                self._answered(page, mine=bool(mine))
+                page.type_on(dialog.typed)
+
+            self.push_screen(dialog, answered)
 
     def _answered(self, page: Page, *, mine: bool) -> None:
         name = NAMES[self.desk.asked[0].key]
         self.desk.settle(mine=mine)
-        page.show()
+        page.show_again()
         page.tell(f"{name}: {'what was entered here' if mine else 'what is on file'} counts.")
 
     def action_turn(self, name: str) -> None:
@@ -200,7 +217,9 @@ class TapewiseApp(App[None], inherit_bindings=False):
         if page is not None and self.screen is page:
             from tapewise_tui.dialogs.help import HelpDialog
 
-            self.push_screen(HelpDialog(page.NAME, page.PURPOSE, keys.at_work(page)))
+            self.push_screen(
+                HelpDialog(page.NAME, page.PURPOSE, keys.at_work(page), page.cut_short())
+            )
 
     def action_pages(self) -> None:
         if self.screen is self.page:
@@ -272,7 +291,7 @@ class TapewiseApp(App[None], inherit_bindings=False):
             yield SystemCommand("Trying on", says, self.action_fitting)
         for row, says in keys.at_work(screen):
             act = partial(self.run_action, row.action, screen)
-            yield SystemCommand(f"{row.word} ({keys.shown(row.key)})", words.sentence(says), act)
+            yield SystemCommand(f"{row.word} ({keys.both(row)})", words.sentence(says), act)
 
 
 _WIZARD: type[Wizard] = TapewiseApp
@@ -304,6 +323,7 @@ def run() -> int:
     with contextlib.suppress(TapewiseError):  # the first page says what is wrong
         people.store.tidy()
     app = TapewiseApp()
+    app.tidies = True
     app.theme = settings().look or app.theme
     app.run()
     return app.return_code or 0

@@ -98,6 +98,9 @@ def _wrong(error: TapewiseError, unit: str | None) -> int:
 
 def _run(given: list[str]) -> int:
     if not given:
+        from tapewise_tui import tidying
+
+        tidying.later()
         from tapewise_tui.app import run
 
         return run()

@@ -41,7 +41,7 @@ class Desk:
         self.past: list[State] = []
         self.future: list[State] = []
         self.trouble = ""
-        self.asked_machines = False
+        self.asked_machines = self.asked_site = False
         self.marked = ""
         self.drawn: tuple[tuple[Profile, object, object], ...] = ()
         self.asked: tuple[people.store.Clash, ...] = ()
@@ -116,7 +116,7 @@ class Desk:
         made, remark = work.take_up(profile.name)
         self.state = State(profile, project or made)
         self._seen = {one.title: one for one in (project or made,)}
-        self.all_measures = False
+        self.all_measures = self.asked_site = False
         self.past, self.future, self.asked = [], [], ()
         return remark
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from typing import ClassVar
 
 from textual import on
@@ -16,7 +16,7 @@ from tapewise_core.tasks.figure import figure_of
 from tapewise_tui import keys, measuring, progress, reviewing, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
-from tapewise_tui.page import Page
+from tapewise_tui.measures_page import MeasuresPage
 from tapewise_tui.widgets.entry_line import FIGURE, WIDE, EntryLine
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.rows import Cell, Rows
@@ -24,7 +24,7 @@ from tapewise_tui.widgets.sure import SureLine
 from tapewise_tui.widgets_drawn import FigureView
 
 
-class EntryPage(Page):
+class EntryPage(MeasuresPage):
     """The keyboard belongs to the field; arrows move the row it stands for."""
 
     COLUMNS: ClassVar[int] = 1
@@ -134,9 +134,9 @@ class EntryPage(Page):
         table = self.query_one(Rows)
         if self.rows and table.cursor_row != self.spot[0]:
             there = table.cursor_row
-            table.move_cursor(row=self.spot[0])
+            table.move_cursor(self.spot[0])
             self.keep_typed()
-            table.move_cursor(row=there)
+            table.move_cursor(there)
             self.mark()
 
     def action_go(self, way: str) -> None:
@@ -146,7 +146,7 @@ class EntryPage(Page):
         if way in ("left", "right"):
             self.spot = (self.spot[0], (self.spot[1] + 1) % self.COLUMNS)
         else:
-            self.query_one(Rows).go(way)
+            self.query_one(Rows).action_go(way)
         self.mark()
 
     def entered(self, text: str) -> None:
@@ -158,7 +158,7 @@ class EntryPage(Page):
             self.mark()
             self.tell("That was the last row; F4 goes on.")
             return
-        self.query_one(Rows).go("down")
+        self.query_one(Rows).action_go("down")
         self.mark()
 
     def _kept(self) -> bool:
@@ -200,20 +200,6 @@ class EntryPage(Page):
         self.desk.place(measure=key)
         self.tapewise.go("measure")
 
-    def action_all(self) -> None:
-        """List all measures, or the garment's alone again."""
-        if not self.keep_typed():
-            return
-        self.desk.all_measures = not self.desk.all_measures
-        self.show()
-        self.tell(progress.scope(self.desk))
-
-    def action_take(self) -> None:
-        """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""
-        if not self.keep_typed():
-            return
-        self._do(lambda: measuring.take_offered(self.desk, self.key))
-
     def action_confirm(self) -> None:
         """Confirm the measures that a remark is about, else the one of the row."""
         if not self.keep_typed():
@@ -224,13 +210,4 @@ class EntryPage(Page):
         if not keys:
             self.warn("It was not measured; type what the tape says.")
             return
-        self._do(lambda: measuring.confirm(self.desk, keys))
-
-    def _do(self, act: Callable[[], str]) -> None:
-        try:
-            says = act()
-        except TapewiseError as error:
-            self.warn(error)
-            return
-        self.show()
-        self.tell(says)
+        self.act(lambda: measuring.confirm(self.desk, keys))

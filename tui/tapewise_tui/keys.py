@@ -19,6 +19,7 @@ class Key:
     """A key as Textual names it, the action, its word in footers, and what it does in a sentence.
 
     ``rank`` says how soon it stays out of a footer that has too little room; the lowest stay.
+    ``other`` does the same, for browsers, which keep the first to themselves.
     """
 
     key: str
@@ -26,6 +27,7 @@ class Key:
     word: str
     says: str
     rank: int
+    other: str = ""
 
 
 KEYS: Mapping[str, Key] = {
@@ -39,8 +41,9 @@ KEYS: Mapping[str, Key] = {
     "confirm": Key("f7", "confirm", "Confirm", "keep what was read as right, though unlikely", 6),
     "change": Key("f8", "change", "Change", "go to where what is marked is changed", 3),
     "pages": Key("f9", "app.pages", "Pages", "turn to any page", 7),
-    "new": Key("ctrl+n", "new", "New", "begin with somebody new", 1),
+    "new": Key("ctrl+n", "new", "New", "begin with somebody new", 1, "plus"),
     "write": Key("ctrl+s", "write", "Write", "write the files", 1),
+    "sheet": Key("ctrl+b", "sheet", "Blank", "write the measuring sheet, to fill in by hand", 9),
     "open": Key("ctrl+o", "open", "Open", "open the folder on the desktop", 3),
     "all": Key("ctrl+l", "all", "All", "show all there is, or only what matters", 3),
     "table": Key("f10", "table", "Sheet", "all on one sheet, or one a page", 2),
@@ -57,7 +60,9 @@ KEYS: Mapping[str, Key] = {
     "delete": Key("delete", "delete", "Delete", "delete what is marked, once you said yes", 5),
     "undo": Key("ctrl+z", "app.undo", "Undo", "take the last change back", 9),
     "redo": Key("ctrl+y", "app.redo", "Redo", "make it again", 10),
-    "look": Key("ctrl+t", "app.look", "Look", "chalk on dark cloth, or ink on paper", 11),
+    "look": Key(
+        "ctrl+t", "app.look", "Look", "chalk on dark cloth, or ink on paper", 11, "shift+f2"
+    ),
     "palette": Key("ctrl+p", "app.command_palette", "All commands", "find anything by name", 10),
 }
 """Every key that means something on more than a field, in the order of a footer."""
@@ -78,7 +83,7 @@ MOVES = (
 
 def of(*names: str, **says: str) -> list[BindingType]:
     """Return keys for a page, some of them with what they do there."""
-    return [_binding(name, says.get(name, "")) for name in (*names, *says)]
+    return [made for name in (*names, *says) for made in _bindings(KEYS[name], says.get(name, ""))]
 
 
 def of_the_app() -> list[BindingType]:
@@ -107,9 +112,22 @@ def shown(key: str) -> str:
     >>> shown("f1"), shown("ctrl+q"), shown("delete")
     ('F1', 'Ctrl+Q', 'Delete')
     """
-    return "+".join(part.capitalize() for part in key.split("+"))
+    return "+".join(_SIGNS.get(part, part.capitalize()) for part in key.split("+"))
 
 
-def _binding(name: str, says: str) -> Binding:
-    row = KEYS[name]
-    return Binding(row.key, row.action, row.word, tooltip=says or row.says)
+def both(row: Key) -> str:
+    """Spell a key with the other one that does the same.
+
+    >>> both(KEYS["new"]), both(KEYS["help"])
+    ('Ctrl+N or +', 'F1')
+    """
+    return " or ".join(shown(key) for key in (row.key, row.other) if key)
+
+
+_SIGNS = {"plus": "+"}
+
+
+def _bindings(row: Key, says: str) -> Iterator[Binding]:
+    yield Binding(row.key, row.action, row.word, tooltip=says or row.says)
+    if row.other:
+        yield Binding(row.other, row.action, row.word, show=False)

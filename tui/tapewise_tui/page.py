@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import textwrap
 from collections.abc import Iterable, Sequence
 from typing import ClassVar, Protocol, cast
 
@@ -12,7 +13,7 @@ from textual.containers import Container
 from textual.events import Key
 from textual.screen import Screen
 from textual.widget import Widget
-from textual.widgets import Input
+from textual.widgets import Input, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
@@ -151,6 +152,11 @@ class Page(Screen[None]):
         told = trouble.told if isinstance(trouble, TapewiseError) else trouble
         self.query_one(Saying).warn(legible(self.desk.reader.spell(told)))
 
+    def cut_short(self) -> list[str]:
+        """Return the lines that have less room on the page than they need."""
+        lines = (line for line in self.query(Static) if isinstance(line.content, str))
+        return [str(line.content) for line in lines if line.is_on_screen and _is_cut(line)]
+
     def findable(self) -> tuple[Sequence[Line], str | None]:
         """Return the lines that F5 finds, and the key of the one marked."""
         return (), None
@@ -188,6 +194,20 @@ class Page(Screen[None]):
             event.stop()
             fields.first().catch(event.character)
 
+    def show_again(self) -> None:
+        """Draw the page afresh; what is typed into its field and not entered stays there."""
+        field = next(iter(self.query(Field)), None)
+        typed = field.value if field and field.touched else None
+        self.show()
+        if field and typed is not None:
+            field.catch(typed)
+
+    def type_on(self, keys: Iterable[tuple[str, str | None]]) -> None:
+        """Give the page's field keys that were pressed while something lay over the page."""
+        for field in self.query(Field):
+            for key, letter in keys:
+                field.post_message(Key(key, letter))
+
     def action_unit(self) -> None:
         if self.keep_typed():
             self.tapewise.switch_unit()
@@ -199,3 +219,10 @@ class Page(Screen[None]):
     def action_on(self) -> None:
         place = PAGES.index(self.NAME)
         self.tapewise.go(PAGES[min(place + 1, len(PAGES) - 1)])
+
+
+def _is_cut(line: Static) -> bool:
+    """Whether a line of text has more rows than are shown."""
+    text, (width, height) = str(line.content), line.size
+    rows = (max(len(textwrap.wrap(part, max(width, 1))), 1) for part in text.splitlines())
+    return bool(text) and sum(rows) > height

@@ -11,6 +11,7 @@ from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.paper_asked import with_pages
 from tapewise_core.tasks.settings import PAPERS
 from tapewise_core.text.told import OnPaper
+from tapewise_core.units import Unit
 from tapewise_tui import drafting
 from tapewise_tui.desk import Desk
 from tapewise_tui.item import Item
@@ -96,6 +97,19 @@ def _here() -> Path:
         return Path.cwd()
     except OSError:
         return Path.home()
+
+
+def sheet(garment: str | None, unit: Unit) -> str:
+    """Write the measuring sheet of a garment, or of all measures; return what to say.
+
+    Raises FilesError where it cannot be written, or something else stands there.
+    """
+    from tapewise_core.tasks.sheet import measuring_sheet  # few want it
+    from tapewise_core.tasks.sheet_files import write_sheet
+
+    place = _here() / f"measuring-sheet-{garment or 'all'}-{unit.value}.pdf"
+    write_sheet(measuring_sheet(garment, unit), place)
+    return f"The measuring sheet is written: {place}. Print it at any size, fill it in by hand."
 
 
 def summary(result: Drafted | str) -> str:

@@ -71,8 +71,10 @@ def warm_up() -> None:
     """Read the code of pages, garments and estimates while the person reads the first page."""
     from tapewise_core.tasks import judging, wizard
     from tapewise_core.tasks.people import check
+    from tapewise_tui import person_acts
 
     assert judging
+    assert person_acts
     list(PAGE_OF.values())
     wizard.garments()
     check(Profile.of("nobody").with_value("height", 168.0))

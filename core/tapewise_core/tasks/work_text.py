@@ -15,7 +15,6 @@ from typing import Any
 
 from tapewise_core.garments import shelf
 from tapewise_core.sewing.machines import Machine
-from tapewise_core.style.settle import measured_now
 from tapewise_core.tasks.asked_paper import Paper
 from tapewise_core.tasks.json_object import object_of
 from tapewise_core.text.legible import legible
@@ -136,6 +135,8 @@ def _known(
 ) -> tuple[str, ...]:
     for name in names:
         if name not in there_are:
+            from tapewise_core.style.settle import measured_now  # for the rare file alone
+
             now = measured_now(name)
             told.append(f"the {what} “{_short(name)}”{f' ({now})' if now else ''}")
     return tuple(name for name in names if name in there_are)

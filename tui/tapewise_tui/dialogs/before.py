@@ -20,6 +20,10 @@ MORE = {"Read": " You are asked for both."}
 HELP = "is wanted for the last ones; with two mirrors or a photograph you manage alone."
 
 
+BEGINS = "Enter begins. A room that is warm is half the accuracy."
+MORE_BELOW = "Down shows the rest."
+
+
 class BeforeDialog(ModalScreen[None]):
     """A page of advice, once; for a child with what to heed in a child's clothes."""
 
@@ -35,7 +39,15 @@ class BeforeDialog(ModalScreen[None]):
             yield Static("Before the first measure", classes="heading")
             with VerticalScroll(id="advice-rows"):
                 yield Static(self._table())
-            yield Static("Enter begins. A room that is warm is half the accuracy.", classes="quiet")
+            yield Static(BEGINS, classes="quiet", id="begins", markup=False)
+
+    def on_mount(self) -> None:
+        self.call_after_refresh(self._say_more)
+
+    def _say_more(self) -> None:
+        """Say that there is more, where some of it lies below."""
+        more = self.query_one("#advice-rows").max_scroll_y > 0
+        self.query_one("#begins", Static).update(f"{MORE_BELOW} {BEGINS}" if more else BEGINS)
 
     def _table(self) -> Table:
         rows = Table.grid(padding=(0, 2, 0, 0))

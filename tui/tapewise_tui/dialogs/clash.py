@@ -5,6 +5,7 @@ from __future__ import annotations
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
+from textual.events import Key
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
@@ -13,11 +14,15 @@ from tapewise_core.profiles.profile import Reading
 from tapewise_core.profiles.store import Clash
 from tapewise_core.units import Unit
 
+GO_ON = ("enter", "tab", "backspace", "up", "down")
+"""Keys besides letters that belong to what is typed on."""
+
 
 class ClashDialog(ModalScreen[bool]):
     """Returns whether what was entered here counts; leaving it lets stand what is on file.
 
-    Enter answers nothing: whoever types on without looking must not decide by it.
+    Enter answers nothing: whoever types on without looking must not decide by it. What is typed
+    meanwhile is kept for the page below.
     """
 
     BINDINGS = [
@@ -28,6 +33,13 @@ class ClashDialog(ModalScreen[bool]):
     def __init__(self, clash: Clash, name: str, unit: Unit) -> None:
         super().__init__()
         self.clash, self.name_, self.unit = clash, name, unit
+        self.typed: list[tuple[str, str | None]] = []
+
+    def on_key(self, event: Key) -> None:
+        """Keep what is typed on, numbers apart from each other."""
+        if event.is_printable or event.key in GO_ON:
+            event.stop()
+            self.typed.append((event.key, event.character))
 
     def compose(self) -> ComposeResult:
         mine, theirs = (_spelt(row, self.unit) for row in (self.clash.mine, self.clash.theirs))

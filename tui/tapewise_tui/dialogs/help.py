@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from rich.table import Table
 from textual.app import ComposeResult
@@ -12,7 +12,7 @@ from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from tapewise_core.text.glossary import GLOSSARY
-from tapewise_tui.keys import MOVES, Key, shown
+from tapewise_tui.keys import MOVES, Key, both
 
 EVERYWHERE = (
     "Every answer is kept as soon as it is given, so the terminal can be closed at any time. "
@@ -21,18 +21,22 @@ EVERYWHERE = (
 
 
 class HelpDialog(ModalScreen[None]):
-    """Help, with the keys that work on the page under it."""
+    """Help, with the keys that work on the page under it, and the lines ``cut`` short there."""
 
     BINDINGS = [Binding("escape,f1,enter,q", "dismiss", "Close")]
 
-    def __init__(self, page: str, purpose: str, keys: Iterable[tuple[Key, str]]) -> None:
+    def __init__(
+        self, page: str, purpose: str, keys: Iterable[tuple[Key, str]], cut: Sequence[str] = ()
+    ) -> None:
         super().__init__()
-        self.page, self.purpose = page, purpose
-        self.rows = (*((shown(key.key), says) for key, says in keys), *MOVES)
+        self.page, self.purpose, self.cut = page, purpose, cut
+        self.rows = (*((both(key), says) for key, says in keys), *MOVES)
 
     def compose(self) -> ComposeResult:
         with VerticalScroll(id="card"):
             yield Static(f"{self.page.capitalize()}", classes="heading")
+            for line in self.cut:
+                yield Static(f"In full: {line}", markup=False, classes="cut")
             yield Static(self.purpose, markup=False)
             yield Static(_table(self.rows), classes="gap")
             yield Static(EVERYWHERE, markup=False, classes="gap")

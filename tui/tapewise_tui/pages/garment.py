@@ -237,7 +237,10 @@ class GarmentPage(Page):
             )
 
     def _machines(self) -> None:
-        self.app.push_screen(MachinesDialog(self.desk.work.machines), self._machined)
+        """Ask for the machines; none is ticked until somebody has said which there are."""
+        known = settings().machines or self.desk.work.machines != Work("").machines
+        there = self.desk.work.machines if known else ()
+        self.app.push_screen(MachinesDialog(there), self._machined)
 
     def _machined(self, machines: tuple[str, ...] | None) -> None:
         if machines is None:

@@ -19,7 +19,7 @@ from tapewise_core.tasks import people
 from tapewise_core.tasks.figure import figure_of
 from tapewise_tui import keys, measuring, progress, words
 from tapewise_tui.dialogs.jump import jump_dialog
-from tapewise_tui.page import Page
+from tapewise_tui.measures_page import MeasuresPage
 from tapewise_tui.widgets.readings import Readings
 from tapewise_tui.widgets.site import SiteField
 from tapewise_tui.widgets.sure import SureLine
@@ -27,7 +27,7 @@ from tapewise_tui.widgets.trail import Trail
 from tapewise_tui.widgets_drawn import FigureView
 
 
-class MeasurePage(Page):
+class MeasurePage(MeasuresPage):
     """One measure at a time."""
 
     NAME = "measure"
@@ -164,6 +164,9 @@ class MeasurePage(Page):
         else:
             self.tapewise.go("review", says or "That was the last one.")
 
+    def done(self, says: str) -> None:
+        self._next(says)
+
     def _turn(self, key: str, says: str = "") -> None:
         self.desk.place(measure=key)
         self.show()
@@ -217,23 +220,6 @@ class MeasurePage(Page):
 
     def action_table(self) -> None:
         self.tapewise.go("table")
-
-    def action_all(self) -> None:
-        """Go through all measures, or through the garment's alone again."""
-        if not self.keep_typed():
-            return
-        self.desk.all_measures = not self.desk.all_measures
-        self.show()
-        self.tell(progress.scope(self.desk))
-
-    def action_take(self) -> None:
-        """Take the value proposed for a slip; with nothing measured, leave it to the estimate."""
-        if not self.keep_typed():
-            return
-        try:
-            self._next(measuring.take_offered(self.desk, self.key))
-        except TapewiseError as error:
-            self.warn(error)
 
     def action_confirm(self) -> None:
         if not self.keep_typed():

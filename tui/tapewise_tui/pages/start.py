@@ -18,10 +18,8 @@ from tapewise_core.profiles.store import Entry
 from tapewise_core.tasks import people, work
 from tapewise_tui import keys, peopling, trouble
 from tapewise_tui.desk import Desk
-from tapewise_tui.dialogs.person import PersonDialog
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
-from tapewise_tui.person_acts import PersonActs, ask_what, delete_person
 from tapewise_tui.widgets.find import FindDialog
 from tapewise_tui.widgets.rows import Rows
 
@@ -30,7 +28,7 @@ WELCOME = (
     "cuts, and says how to sew it. Take a tape, an elastic and about twenty minutes."
 )
 
-BEGIN = "Ctrl+N begins: who is measured, what is made for her or him, and then the measures."
+BEGIN = "Ctrl+N, or +, begins: who is measured, what is made for her or him, and then the measures."
 
 MANY = 60
 """People above which the list counts what is missing and leaves unlikely values to the review, so
@@ -96,7 +94,7 @@ class StartPage(Page):
         self._resume(table)
         table.focus()
         if len(entries) <= MANY:
-            self._judge(tuple(self.entries.items()))
+            self.call_after_refresh(self._judge, tuple(self.entries.items()))
 
     @working(thread=True, exclusive=True, group="judge")
     def _judge(self, entries: tuple[tuple[str, Entry], ...]) -> None:
@@ -170,6 +168,8 @@ class StartPage(Page):
         self.open()
 
     def action_new(self) -> None:
+        from tapewise_tui.dialogs.person import PersonDialog
+
         self.app.push_screen(PersonDialog(), self._made)
 
     def _made(self, profile: Profile | None) -> None:
@@ -180,6 +180,8 @@ class StartPage(Page):
         except TapewiseError as error:
             self.warn(error)
             return
+        from tapewise_tui.person_acts import ask_what
+
         ask_what(self, profile)
 
     def action_change(self) -> None:
@@ -188,6 +190,8 @@ class StartPage(Page):
         if entry is None or entry.profile is None:
             self.warn(entry.fault if entry else f"Nobody is on file. {BEGIN}")
             return
+        from tapewise_tui.person_acts import PersonActs  # what opens a dialog is read by then
+
         acts = PersonActs(self, entry, entry.profile, self._do)
         there = dict(acts.there_are())
 
@@ -199,6 +203,8 @@ class StartPage(Page):
         self.app.push_screen(FindDialog(entry.name, lines), chosen)
 
     def action_delete(self) -> None:
+        from tapewise_tui.person_acts import delete_person
+
         entry = self._chosen()
         if entry is not None:
             delete_person(self, entry, self._do)

@@ -7,12 +7,16 @@ from collections.abc import Mapping, Sequence
 from textual import on
 from textual.widgets import Input
 
+from tapewise_core.measures.body import WaistSite
 from tapewise_tui import keys, measuring, progress, reviewing
 from tapewise_tui.desk import Desk
 from tapewise_tui.entry_page import EntryPage
+from tapewise_tui.line import Line
 from tapewise_tui.widgets.entry_line import WIDTHS, guessed
 from tapewise_tui.widgets.field import Field
+from tapewise_tui.widgets.find import FindDialog
 from tapewise_tui.widgets.rows import Cell, Rows
+from tapewise_tui.widgets.site import SITES
 
 NAMES = ("", ", 2nd reading")
 
@@ -93,6 +97,21 @@ class TablePage(EntryPage):
         self.tapewise.go("start")
 
     def action_on(self) -> None:
+        """Go on to the review; once, where a waist was typed, ask where the elastic sits."""
+        if not self.keep_typed():
+            return
+        profile = self.desk.profile
+        unsaid = profile.waist_site is WaistSite.NOT_SAID and "waist" in profile.measures
+        if not unsaid or self.desk.asked_site:
+            self.tapewise.go("review")
+            return
+        self.desk.asked_site = True
+        lines = [Line(site, says) for says, site in SITES]
+        self.app.push_screen(FindDialog("The waist: where does the elastic sit?", lines), self._sat)
+
+    def _sat(self, site: str | None) -> None:
+        if site is not None and WaistSite(site) is not self.desk.profile.waist_site:
+            self.desk.waist_site(WaistSite(site))
         self.tapewise.go("review")
 
     def action_table(self) -> None:

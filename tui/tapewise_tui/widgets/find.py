@@ -76,7 +76,8 @@ class FindDialog(ModalScreen[str | None]):
     def _narrow(self, typed: str) -> None:
         rows = self.query_one(OptionList)
         rows.clear_options()
-        rows.add_options([_option(line) for line in self._left(typed)])
+        left = [_option(line) for line in self._left(typed)]
+        rows.add_options(left or [_option(Line(None, _nothing(typed)))])
         self._mark(None)
 
     def _left(self, typed: str) -> Iterator[Line]:
@@ -98,6 +99,10 @@ class FindDialog(ModalScreen[str | None]):
 
     def action_move(self, way: str) -> None:
         getattr(self.query_one(OptionList), f"action_{way}")()
+
+
+def _nothing(typed: str) -> str:
+    return f"Nothing here is written with “{typed.strip()}”. Backspace takes letters away."
 
 
 def _option(line: Line) -> Option:

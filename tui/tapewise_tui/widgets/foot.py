@@ -32,12 +32,22 @@ class Foot(Widget):
 
     def rows(self) -> list[Key]:
         """The keys that work now, those that must be there first."""
-        return _fitting([row for row, _ in at_work(self.screen)], self.size.width - 2)
+        kept = [row for row, _ in at_work(self.screen)]
+        while sum(map(self._wide, kept)) - 2 > self.size.width - 2 and any(r.rank for r in kept):
+            kept.remove(max(reversed(kept), key=lambda row: row.rank))
+        return kept
+
+    def _named(self, row: Key) -> str:
+        """The key, in a browser one that it does not keep to itself."""
+        return shown(row.other if self.app.is_web and row.other else row.key)
+
+    def _wide(self, row: Key) -> int:
+        return len(self._named(row)) + len(row.word) + 3
 
     def render(self) -> Text:
         line, bright = Text(no_wrap=True), self.get_component_rich_style("foot--key", partial=True)
         for row in self.rows():
-            line.append(shown(row.key), bright).append(f" {row.word}  ")
+            line.append(self._named(row), bright).append(f" {row.word}  ")
         line.rstrip()
         return line
 
@@ -45,19 +55,7 @@ class Foot(Widget):
         """Do what the key under the pointer does."""
         at = event.x - 1
         for row in self.rows():
-            if 0 <= at < _wide(row):
+            if 0 <= at < self._wide(row):
                 await self.app.run_action(row.action, self.screen)
                 return
-            at -= _wide(row)
-
-
-def _fitting(rows: list[Key], width: int) -> list[Key]:
-    """As many keys as have room, those of the lowest rank."""
-    kept = list(rows)
-    while sum(map(_wide, kept)) - 2 > width and any(row.rank for row in kept):
-        kept.remove(max(reversed(kept), key=lambda row: row.rank))
-    return kept
-
-
-def _wide(row: Key) -> int:
-    return len(shown(row.key)) + len(row.word) + 3
+            at -= self._wide(row)
