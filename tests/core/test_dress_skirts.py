@@ -6,6 +6,7 @@ import pytest
 from making import DAY, MIDDLE, person
 from read_aloud import remarks
 
+from tapewise_core.errors import OptionError
 from tapewise_core.parts.hanging import growth
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.order import operations
@@ -43,6 +44,9 @@ def level(made: Drafted, name: str) -> float:
         {"skirt": "straight"},
         {"skirt": "straight", "skirt_length": "85"},
         {"skirt": "straight", "flare": "8", "vent": "slits"},
+        {"sleeve_cut": "set-in"},
+        {"sleeve_cut": "set-in", "skirt": "straight", "sleeve": "long"},
+        {"sleeve_cut": "set-in", "skirt": "gathered", "neckline": "v", "fit": "straight"},
     ],
 )
 def test_every_build_can_wear_it(who: str, asked: dict[str, str]) -> None:
@@ -112,3 +116,53 @@ def test_options_of_another_skirt_are_not_at_work() -> None:
     idle = {one.key for one in made.garment.options if not one.at_work(made.style)}
     assert {"circle", "panels", "fullness", "tiers", "tier-fullness", "vent-length"} <= idle
     assert not {"flare", "vent", "hip-ease", "skirt-length"} & idle
+
+
+def test_a_set_in_bodice_is_the_set_in_top_cut_at_the_waist() -> None:
+    """The same shoulder and sleeve; below the armhole the side ends at the waist seam."""
+    whole = {**MIDDLE, **LEGS}
+    top = draft(person(whole), "set-in-top", {"fit": "fitted", "waist-shaping": "100"}, made=DAY)
+    made = dress(sleeve_cut="set-in", fit="fitted", weight_allowance="no")
+    for piece in ("back", "front"):
+        mine, other = made.pattern.piece(piece), top.pattern.piece(piece)
+        assert mine.length("shoulder") == pytest.approx(other.length("shoulder"))
+        assert not mine.has_edge("hem")
+        assert mine.points["waist_seam_side"].y == pytest.approx(405.0, abs=0.01)
+    assert made.pattern.piece("sleeve").length("sleeve_hem") > 0
+    assert level(made, "upper_arm") == pytest.approx(level(top, "upper_arm"), abs=0.3)
+
+
+def test_a_full_bust_keeps_its_dart_above_the_waist_seam() -> None:
+    """Let down in front, taken up by a side dart, and the waist seam still meets the skirt."""
+    made = dress("full bust", sleeve_cut="set-in", bust_room="side-dart")
+    assert made.pattern.piece("front").has_edge("dart_upper")
+    assert not made.failing
+
+
+def test_each_cut_has_its_own_sleeve_unasked() -> None:
+    """A cap is grown on; a set-in sleeve is short, and its ease is the fit's."""
+    grown, set_in = (dress(sleeve_cut=cut).style for cut in ("grown-on", "set-in"))
+    assert set_in.choice("sleeve") == "short"
+    assert set_in.length("sleeve-ease").mm != grown.length("sleeve-ease").mm
+
+
+@pytest.mark.parametrize(
+    ("asked", "says"),
+    [
+        ({"sleeve": "cap"}, "A cap is no sleeve to set in"),
+        ({"sleeve_length": "9"}, "a set-in sleeve's cap asks for 14 cm at least"),
+        ({"neck_finish": "facing"}, "set neck-finish to band or turned"),
+    ],
+)
+def test_what_no_set_in_sleeve_has_is_refused(asked: dict[str, str], says: str) -> None:
+    """With what would do."""
+    with pytest.raises(OptionError, match=says):
+        dress(sleeve_cut="set-in", **asked)
+
+
+def test_a_grown_on_bodice_is_silent_about_armholes() -> None:
+    """By its style, since the other cut has them."""
+    made = dress()
+    silent = {one.id: made.reader.spell(one.reason) for one in made.silent}
+    for about in (ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE):
+        assert silent[about].startswith("The sleeves are grown on")

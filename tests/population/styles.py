@@ -18,7 +18,7 @@ STYLES = {
     },
     "eased": {
         "fit": "eased", "sleeve": "short", "neckline": "boat", "waist-shaping": "0",
-        "circle": "1/4", "flare": "12", "tiers": "4",
+        "circle": "1/4", "flare": "12", "tiers": "4", "sleeve-cut": "set-in",
     },
 }  # fmt: skip
 """By name, as a person would type them."""

@@ -46,7 +46,7 @@ INCH = 2.54
 
 
 def gathered(waist: float, **asked: str) -> Drafted:
-    """Draft a gathered skirt whose edge is a waist [in]."""
+    """Draft a gathered skirt whose edge is a waist in inches."""
     options = {key.replace("_", "-"): value for key, value in asked.items()}
     return draft(person({**BLOCK, "waist": waist * INCH}), "gathered-skirt", options, made=DAY)
 

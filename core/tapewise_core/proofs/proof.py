@@ -180,10 +180,12 @@ class Case:
 
 
 def without(case: Case, about: ProofId, key: str, thing: str) -> Silent:
-    """Return the silence of a style without sleeves, where the garment's option ``key`` says that
-    it may have them; else that it has no such thing."""
+    """Return the silence of a style without sleeves, or with grown-on ones, where the garment's
+    option ``key`` says that it may have others; else that it has no such thing."""
     if case.facts.bare and case.offers(key):
         return Silent(about, said("It has no sleeves."))
+    if case.offers("sleeve-cut"):
+        return Silent(about, said("The sleeves are grown on, in one with the body."))
     return lacking(about, thing)
 
 

@@ -81,7 +81,7 @@ def armholes_inside(case: Case) -> Answer:
         for edge in piece.edges
         if edge.name == f"armhole{twin}" and f"side_neck{twin}" in piece.points
     )
-    if not found and case.offers("armhole-finish"):
+    if not found and (case.offers("armhole-finish") or case.offers("sleeve-cut")):
         return Silent(ProofId.ARMHOLE, said("The sleeves are grown on: no armhole is cut."))
     return found or lacking(ProofId.ARMHOLE, "armhole")
 

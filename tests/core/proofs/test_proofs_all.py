@@ -60,6 +60,7 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"weight-allowance": "no"},
         {"skirt": "gathered", "tiers": "2"},
         {"skirt": "straight", "skirt-length": "85"},
+        {"sleeve-cut": "set-in", "sleeve": "long"},
     ),
     "set-in-top": (
         PLAIN,

@@ -52,6 +52,8 @@ SKIRTS = (
     {"skirt": "straight"},
     {"skirt": "straight", "skirt-length": "85"},
     {"skirt": "straight", "vent": "slits"},
+    {"sleeve-cut": "set-in"},
+    {"sleeve-cut": "set-in", "skirt": "straight", "sleeve": "long", "sleeve-sewn": "round"},
 )
 BARE: tuple[Asked, ...] = tuple(
     {"sleeve": "none", "armhole-finish": finish, **more}

@@ -195,17 +195,20 @@ def _seams(whole: Whole, style: SetInStyle, arms: Arms) -> tuple[Seam, ...]:
     """The seams in the order in which they are told, each side's beside the other's."""
     sides = [side_seams(sewn, half.trunk.full) for half, sewn in whole.sides]
     shoulders, seams, hems = zip(*sides, strict=True)
+    last = () if style.bodice else hems
     darts = (dart for _, sewn in whole.sides for dart in dart_seams(whole.front, sewn))
     neck = whole.finish.seams
     if not style.figure.even:
         neck = tuple(all_round(seam, style.neck) for seam in neck)
     if arms.bare:
-        return (*darts, *shoulders, *neck, *seams, *arms.seams, *hems)
-    return (*darts, *shoulders, *neck, *arms.seams, *seams, *arms.own, *hems)
+        return (*darts, *shoulders, *neck, *seams, *arms.seams, *last)
+    return (*darts, *shoulders, *neck, *arms.seams, *seams, *arms.own, *last)
 
 
 def _joins(whole: Whole) -> tuple[Join, ...]:
-    sides = (side_joins(half.halves.front, sewn) for half, sewn in whole.sides)
+    sides = (
+        side_joins(half.halves.front, sewn, half.trunk.style.lower) for half, sewn in whole.sides
+    )
     return tuple(join for side in sides for join in side)
 
 
@@ -222,7 +225,7 @@ def _facts(
         neck=finish.neck,
         underarm=Underarm(seam.at.underarm, at.armscye.depth + lower, at.waist.depth),
         side=Side(own),
-        hem=body_hem(body, style.hem, finish.back, finish.front),
+        hem=None if style.bodice else body_hem(body, style.hem, finish.back, finish.front),
         bare=BareArmhole(arms.bare.taken, trunk.drawn.swing) if arms.bare else None,
         levels=levels,
     )

@@ -36,14 +36,14 @@ from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import waist_dart_steps
-from tapewise_core.parts.hem import curved_hem, hem_path
+from tapewise_core.parts.hem import curved_hem, hem_path, mark_corner
 from tapewise_core.parts.neck_options import own_half_width
 from tapewise_core.parts.neckline import back_neckline, neckline_off
-from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps, set_off
+from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.waist_darts import DartLevels, WaistDart, back_dart
 from tapewise_core.parts.side_draft import NAPE_AT
-from tapewise_core.text.told import said
+from tapewise_core.text.told import LineName, said
 from tapewise_core.units import Length, cm, mm
 
 SLOPE_RUN = cm(20)
@@ -58,10 +58,16 @@ def draft_back(body: Body, trunk: Trunk, title: str) -> Draft:
     draft = _neckline(draft, style)
     wide = quarters(body, style, drawn, front=False)
     draft, names = seam_steps(draft, drawn.seam, sides.back, fold_of(draft), wide)
-    draft = set_off(draft, "B", "M", sides.back.end, "the side at the hem")
+    draft = mark_corner(draft, sides.back.end, style.lower)
     draft = draft.curve("side", sides.back, (*names, "M"))
     draft = armhole_line(draft, drawn.back_armhole, "T", "the armhole's middle, on the back")
-    return hem_line(*_hem_centre(with_dart(draft, waist_dart(plan, drawn), "W"), style), style)
+    darted = with_dart(draft, waist_dart(plan, drawn), waist_of(style))
+    return hem_line(*_hem_centre(darted, style), style)
+
+
+def waist_of(style: SetInStyle) -> str:
+    """The point on the fold at the waist: a bodice's own may be higher than the body's."""
+    return "B" if style.bodice else "W"
 
 
 def waist_dart(plan: Planned, drawn: SetIn) -> WaistDart | None:
@@ -74,7 +80,8 @@ def waist_dart(plan: Planned, drawn: SetIn) -> WaistDart | None:
 
 def dart_levels(plan: Planned, drawn: SetIn) -> DartLevels:
     """The heights between which a waist dart lies."""
-    return DartLevels(drawn.seam.at.bust, drawn.seam.at.waist, plan.wish.levels.hip.depth)
+    hip = None if plan.wish.hem is None else plan.wish.levels.hip.depth
+    return DartLevels(drawn.seam.at.bust, drawn.seam.at.waist, hip)
 
 
 def _levels(body: Body, trunk: Trunk, title: str) -> Draft:
@@ -86,9 +93,10 @@ def _levels(body: Body, trunk: Trunk, title: str) -> Draft:
         .down("N", "A", long(body["armscye_depth"], style), "the armscye line")
         .down("N", "E", mm(drawn.seam.at.bust), said("the bust line, {}", at.bust.how))
         .down("N", "W", long(body["back_waist_length"], style), "the waist line")
-        .down("W", "J", long(body["hip_depth"], style), "the hip line")
-        .down("N", "B", style.trunk.length, "the hem")
     )
+    if not style.bodice:
+        draft = draft.down("W", "J", long(body["hip_depth"], style), "the hip line")
+    draft = draft.down("N", "B", style.trunk.length, said("the {}", LineName(style.lower)))
     drop = drawn.drop + plan.wish.lower
     if drop > 0.05:
         return draft.down("A", "K", mm(drop), "the underarm's level")
@@ -102,7 +110,10 @@ def long(length: Length, style: SetInStyle) -> Length:
 
 def fold_of(draft: Draft) -> Fold:
     """The points on the fold from which the side seam is set off."""
-    return Fold("K" if "K" in draft.paper.points else "A", "E", "W", "J")
+    underarm = "K" if "K" in draft.paper.points else "A"
+    if "J" not in draft.paper.points:
+        return Fold(underarm, "E", "B", None)
+    return Fold(underarm, "E", "W", "J")
 
 
 def quarters(body: Body, style: SetInStyle, drawn: SetIn, *, front: bool) -> SeamQuarters:
@@ -182,4 +193,4 @@ def hem_line(draft: Draft, centre: str, style: SetInStyle) -> Draft:
     lines = draft.paper.lines
     side = lines.get("side_2", lines["side"])
     path = (curved_hem if style.hem.curved else hem_path)(draft[centre], side.end, lean(side))
-    return draft.curve("hem", path, (centre, "M"))
+    return draft.curve(style.lower, path, (centre, "M"))

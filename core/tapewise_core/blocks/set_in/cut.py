@@ -19,6 +19,7 @@ from tapewise_core.parts.darts import (
     side_edges,
     waist_dart,
 )
+from tapewise_core.parts.hem import EDGE_OF, HEM, lower_of
 from tapewise_core.parts.shape.cap import Cap
 from tapewise_core.parts.side_marks import side_notches
 
@@ -31,7 +32,8 @@ CROWN, SLEEVE_SEAM = "shoulder seam and crown", "sleeve seam"
 def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
     """Return one half on the fold."""
     lines, name = draft.paper.lines, "front" if front else "back"
-    centre = ruled(lines["hem"].start, lines["neckline"].start)
+    lower = lower_of(draft)
+    centre = ruled(lines[lower].start, lines["neckline"].start)
     edges = _edges(lines["neckline"], lines["shoulder"], lines["armhole"], trunk, front=front)
     side = trunk.sides.front if front else None
     seam = trunk.style.allowances.along("side")
@@ -41,13 +43,13 @@ def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
     x, foot, height = points["underarm"].x * 0.55, centre.start.y, centre.length()
     return make_piece(
         name,
-        (*edges, *sides, _edge("hem", lines["hem"].reversed(), trunk.style),
+        (*edges, *sides, _lower(lower, lines[lower].reversed(), trunk.style),
          Edge("centre", centre, 0.0, fold=True)),
         points,
         (Point(x, foot - height * 0.55), Point(x, foot - height * 0.12)),
         notches=_notches(draft, trunk, front=front),
         on_fold=True,
-        levels={key: levels[key] for key in ("armscye", "bust", "waist", "hip")},
+        levels={key: levels[key] for key in SHOWN if key in levels},
         darts=_darts(trunk, front=front),
     )  # fmt: skip
 
@@ -65,8 +67,17 @@ def _edges(
 
 
 def _edge(line: str, path: Path, style: SetInStyle) -> Edge:
-    """An edge with its allowance; a hem is turned."""
-    return Edge(line, path, style.allowances.along(line), turned=line == "hem")
+    """An edge with its allowance."""
+    return Edge(line, path, style.allowances.along(line))
+
+
+def _lower(line: str, path: Path, style: SetInStyle) -> Edge:
+    """The lower edge: a hem that is turned, or a waist seam."""
+    return Edge(EDGE_OF[line], path, style.allowances.along(line), turned=line == HEM)
+
+
+SHOWN = ("armscye", "bust", "waist", "hip")
+"""The levels that a piece names."""
 
 
 def _points(draft: Draft, name: str, levels: dict[str, float], side: Path) -> dict[str, Point]:
@@ -77,11 +88,11 @@ def _points(draft: Draft, name: str, levels: dict[str, float], side: Path) -> di
         "side_neck": lines["shoulder"].start,
         "shoulder_point": lines["shoulder"].end,
         "underarm": lines["armhole"].end,
-        "hem_side": side.end,
-        "centre_hem": lines["hem"].start,
+        f"{lower_of(draft)}_side": side.end,
+        "centre_hem": lines[lower_of(draft)].start,
     }
     for level in ("bust", "waist", "hip"):
-        at = point_at_height(side, levels[level])
+        at = point_at_height(side, levels[level]) if level in levels else None
         if at is not None:
             points[f"{level}_side"] = at
     return points
@@ -100,7 +111,7 @@ def _side_notches(trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
     points = {
         f"{key}_side": at
         for key in ("waist", "hip")
-        if (at := point_at_height(back, heights[key])) is not None
+        if key in heights and (at := point_at_height(back, heights[key])) is not None
     }
     notches = (*full_notches(trunk.full), *side_notches(back, points))
     return beside(notches, trunk.sides.front, trunk.full) if front else notches

@@ -12,6 +12,7 @@ from tapewise_core.blocks.set_in.back import (
     hem_line,
     lower_by,
     quarters,
+    waist_of,
     with_dart,
     with_shoulder,
 )
@@ -23,10 +24,12 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import eased_side_steps, side_dart_steps
+from tapewise_core.parts.hem import mark_corner
 from tapewise_core.parts.neckline import front_curve
 from tapewise_core.parts.seam_steps import seam_steps, set_off
 from tapewise_core.parts.shape.set_in import SetIn
 from tapewise_core.parts.shape.waist_darts import WaistDart, front_dart
+from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 
 
@@ -74,29 +77,34 @@ def _side(draft: Draft, body: Body, trunk: Trunk) -> Draft:
     if is_plain(drawn, plan):
         wide = quarters(body, trunk.style, drawn, front=True)
         draft, names = seam_steps(draft, drawn.seam, front.upper, fold, wide)
-        draft = set_off(draft, "B", "M", front.upper.end, "the side at the hem")
+        draft = mark_corner(draft, front.upper.end, trunk.style.lower)
         return draft.curve("side", front.upper, (*names, "M"))
     called = "the underarm"
     if drawn.swing:
         called = "the underarm, turned out and up about the armhole's middle by the dart's width"
     draft = set_off(draft, fold.underarm, "U", front.upper.start, called)
     end = (front.lower or front.upper).end
-    draft = set_off(draft, "B", "M", end, "the side at the hem")
+    draft = mark_corner(draft, end, trunk.style.lower)
     if front.dart:
         return side_dart_steps(draft, front, "U", "E", "M")
-    return eased_side_steps(draft, front, "U", ("W", plan.room.lower), "M")
+    return eased_side_steps(draft, front, "U", (waist_of(trunk.style), plan.room.lower), "M")
 
 
 def _hem(draft: Draft, trunk: Trunk) -> Draft:
     plan, style = trunk.plan, trunk.style
     by, centre = plan.room.lower + style.fullness.front_hem_drop.mm, "B"
     if by > 0.05:
-        draft, centre = draft.down("B", "O", mm(by), "the hem on the centre front"), "O"
-    dart, waist = waist_dart(plan, trunk.drawn), "W"
+        draft, centre = _lower_centre(draft, by, style), "O"
+    dart, waist = waist_dart(plan, trunk.drawn), waist_of(style)
     if dart and plan.room.lower > 0.05:
         called = "the waist line of the front, let down"
-        draft, waist = draft.down("W", "W1", mm(plan.room.lower), called), "W1"
+        draft, waist = draft.down(waist, "W1", mm(plan.room.lower), called), "W1"
     return hem_line(with_dart(draft, dart, waist), centre, style)
+
+
+def _lower_centre(draft: Draft, by: float, style: SetInStyle) -> Draft:
+    called = said("the {} on the centre front", LineName(style.lower))
+    return draft.down("B", "O", mm(by), called)
 
 
 def waist_dart(plan: Planned, drawn: SetIn) -> WaistDart | None:

@@ -10,7 +10,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.bust_told import room_told
 from tapewise_core.parts.shape.underarm import BARE_IN
 from tapewise_core.parts.trunk_levels import hangs_told
-from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.text.told import LineName, OptionKey, Told, said
 from tapewise_core.units import Length, mm
 
 
@@ -59,7 +59,8 @@ def _no_dart(trunk: Trunk) -> Told:
     """The hem lies too near the bust for a dart."""
     if trunk.plan.dart_fits or not (trunk.plan.room.left > 0.5):
         return ()
-    return said("The hem lies too near the bust for a side dart.")
+    words = "The {} lies too near the bust for a side dart."
+    return said(words, LineName(trunk.style.lower))
 
 
 def _narrow(trunk: Trunk) -> Told:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.piece import EdgeRun, Fullness, Join, Piece, Seam, SeamKind
 from tapewise_core.parts.darts import SIDES
+from tapewise_core.parts.hem import EDGE_OF
 from tapewise_core.parts.two_sides import Sewn
 from tapewise_core.sewing.closing import SIDES_CLOSED
 from tapewise_core.sewing.edges import SLEEVE_HEM, TURNED_UP
@@ -44,17 +45,17 @@ def sleeve_seams(*, flat: bool) -> tuple[Seam, Seam]:
     )
 
 
-def side_joins(front: Piece, sewn: Sewn) -> tuple[Join, ...]:
-    """Return the lines of one side that run on across a seam.
+def side_joins(front: Piece, sewn: Sewn, lower: str) -> tuple[Join, ...]:
+    """Return the lines of one side that run on across a seam, its ``lower`` edge among them.
 
     An armhole must be one true curve [conover, volume 9].
     """
-    last = "side_2" if front.has_edge("dart_upper") else "side"
+    last, edge = "side_2" if front.has_edge("dart_upper") else "side", EDGE_OF[lower]
     return (
         sewn.join("neckline across the shoulder", "neckline", "shoulder"),
         sewn.join("armhole across the shoulder", "armhole", "shoulder"),
         sewn.join("armhole across the side seam", "armhole", "side"),
-        sewn.join("hem across the side seam", "hem", "side", last),
+        sewn.join(f"{edge} across the side seam", edge, "side", last),
     )
 
 

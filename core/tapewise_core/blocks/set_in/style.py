@@ -8,6 +8,7 @@ from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.bare_style import BareStyle
 from tapewise_core.parts.figure_style import FigureStyle, FullnessStyle
 from tapewise_core.parts.fitted_style import FittedStyle
+from tapewise_core.parts.hem import HEM
 from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.neck_style import NeckStyle, Sewn
 from tapewise_core.parts.sleeve_style import SleeveStyle
@@ -46,7 +47,8 @@ class ArmholeStyle:
 
 @dataclass(frozen=True, slots=True)
 class SetInStyle:
-    """The views of the garment's parts."""
+    """The views of the garment's parts; ``lower`` is what the body ends at: its hem, or the waist
+    seam of a bodice."""
 
     trunk: TrunkStyle
     figure: FigureStyle
@@ -59,12 +61,13 @@ class SetInStyle:
     fitted: FittedStyle
     bare: BareStyle | None
     """How the armholes are finished without sleeves; None with them."""
+    lower: str = HEM
 
     @classmethod
-    def of(cls, style: Style) -> SetInStyle:
-        """Read it from a style."""
+    def of(cls, style: Style, length: Length | None = None) -> SetInStyle:
+        """Read it from a style; ``length`` is for a garment that sets the body's length itself."""
         return cls(
-            TrunkStyle.of(style),
+            TrunkStyle.of(style, length),
             FigureStyle.of(style),
             NeckStyle.of(style),
             SleeveStyle.of(style),
@@ -75,3 +78,8 @@ class SetInStyle:
             FittedStyle.of(style),
             BareStyle.of(style),
         )
+
+    @property
+    def bodice(self) -> bool:
+        """Whether it ends at the waist, to have a skirt joined to it."""
+        return self.lower != HEM

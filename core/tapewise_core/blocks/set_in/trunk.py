@@ -40,14 +40,15 @@ class Trunk:
         at, lower = self.plan.wish.levels, self.plan.room.lower if front else 0.0
         seam = self.drawn.seam.at
         part = 0.0 if self.sides.front.dart else smooth(seam.bust, seam.underarm, seam.waist)
-        return {
+        found = {
             "armscye": at.armscye.depth,
             "bust": seam.bust + part * lower,
             "under_bust": at.under_bust.depth + lower,
             "waist": at.waist.depth + lower,
-            "high_hip": at.high_hip.depth + lower,
-            "hip": at.hip.depth + lower,
         }
+        if self.style.bodice:
+            return found
+        return {**found, "high_hip": at.high_hip.depth + lower, "hip": at.hip.depth + lower}
 
 
 def armhole_allowance(sides: Sequence[SetIn], style: SetInStyle) -> float:
@@ -61,12 +62,17 @@ def armhole_allowance(sides: Sequence[SetIn], style: SetInStyle) -> float:
 
 def trunk_of(plan: Planned, drawn: SetIn, style: SetInStyle, allowance: float) -> Trunk:
     """Return the trunk, with what the front's side is longer by and where it is taken in."""
-    sides = at_bust(
-        ended(drawn, style.trunk.length, style.hem, style.fitted.sides_higher), drawn, plan
-    )
+    sides = at_bust(_ended(drawn, style), drawn, plan)
     back, front = sides.back, sides.front
     waist = distance_at_height(back, drawn.seam.at.waist) or back.length()
     more = front.length - back.length()
     gathered = bool(plan.room.gathered) or more > easable(plan.wish.stretch) + 1
     full = fullness(front, back.length(), waist, gathered=gathered)
     return Trunk(plan, drawn, sides, style, full, allowance)
+
+
+def _ended(drawn: SetIn, style: SetInStyle) -> Sides:
+    """The sides down to the hem; a bodice's end at the waist as they are drawn."""
+    if style.bodice:
+        return Sides(drawn.back_side, drawn.front_side)
+    return ended(drawn, style.trunk.length, style.hem, style.fitted.sides_higher)

@@ -26,6 +26,9 @@ point [mm] [baldt]."""
 DART_ROOM = 150.0
 """A hem nearer to the bust line than this leaves no room for a side dart [mm] (our choice)."""
 
+DART_ROOM_ABOVE_WAIST = 110.0
+"""The same for a waist seam, which a dart may come nearer to [mm] (our choice)."""
+
 BELOW_DART = 20.0
 """A waist dart ends at least so far above the hem [mm] (our choice)."""
 
@@ -48,8 +51,9 @@ class Planned:
 
 def planned(body: Body, style: SetInStyle, lower: float = 0.0) -> Planned:
     """Return what a body and a style ask for, on a side that is lower by so much [mm]."""
-    at = levels_for(body, style.trunk)
-    fits = style.trunk.length.mm >= at.bust.depth + DART_ROOM
+    at = _levels(body, style)
+    room_below = DART_ROOM_ABOVE_WAIST if style.bodice else DART_ROOM
+    fits = style.trunk.length.mm >= at.bust.depth + room_below
     cup = _cup(body, at) if fits else min(_cup(body, at), ORDINARY_CUP)
     room = _room(body, style, fits=fits)
     wide = _across(body, style, cup, room)
@@ -61,12 +65,27 @@ def planned(body: Body, style: SetInStyle, lower: float = 0.0) -> Planned:
         at, quarters(body, style.trunk), _side(style, at), line.back, line.front, wide,
         body["upper_arm"].mm, fit_of(style), cup, room, style.trunk.stretch,
         apex + stop_before(at.bust.girth, at.armscye.girth),
-        max(style.trunk.length.mm - min(style.fitted.sides_higher, 0.0), at.hip.depth),
+        _hem(style, at),
         sleeve_ease=None if ease is None else ease.mm, drop=None if drop is None else drop.mm,
         lower=lower, shorter=style.armhole.shorter, found=found_of(style.fitted),
         sleeveless=style.bare is not None,
     )  # fmt: skip
     return Planned(wish, line, apex, fits)
+
+
+def _levels(body: Body, style: SetInStyle) -> Levels:
+    """The body's levels; a bodice's waist lies where it ends."""
+    at = levels_for(body, style.trunk)
+    if not style.bodice:
+        return at
+    return replace(at, waist=replace(at.waist, depth=style.trunk.length.mm))
+
+
+def _hem(style: SetInStyle, at: Levels) -> float | None:
+    """The hem's height on the fold [mm], that of the hip at the least; none on a bodice."""
+    if style.bodice:
+        return None
+    return max(style.trunk.length.mm - min(style.fitted.sides_higher, 0.0), at.hip.depth)
 
 
 def found_of(fitted: FittedStyle) -> Found:
@@ -84,7 +103,9 @@ def _cup(body: Body, at: Levels) -> float:
 
 
 def _side(style: SetInStyle, at: Levels) -> SideWish:
-    """A waist dart has to end above the hem."""
+    """A waist dart has to end above the hem; a bodice's opens into its seam."""
+    if style.bodice:
+        return SideWish(style.trunk.shaping, darts=style.trunk.darts)
     end = at.waist.depth + BACK_DOWN * (at.hip.depth - at.waist.depth) + BELOW_DART
     return SideWish(style.trunk.shaping, darts=style.trunk.darts and end < style.trunk.length.mm)
 

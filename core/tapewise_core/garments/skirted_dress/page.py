@@ -11,6 +11,7 @@ from __future__ import annotations
 from dataclasses import replace
 from types import MappingProxyType
 
+from tapewise_core.blocks.set_in.assemble import assemble as assemble_set_in
 from tapewise_core.blocks.skirt.hung import Hung, grams_on, hung, hung_agrees
 from tapewise_core.blocks.skirt.hung_options import Skirt
 from tapewise_core.blocks.top.agree import agree as top_agrees
@@ -22,8 +23,9 @@ from tapewise_core.drafting.facts import Facts, Passage, Waist
 from tapewise_core.drafting.piece import Girth, Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.skirted_dress import SAYS, TITLE
-from tapewise_core.garments.skirted_dress.options import OPTIONS, shortened_by
-from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style
+from tapewise_core.garments.skirted_dress.cut_style import SleeveCut
+from tapewise_core.garments.skirted_dress.options import OPTIONS, cut_agrees, shortened_by
+from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style, set_in_style
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.fitted_options import BODICE_FITTED
 from tapewise_core.parts.hanging import hangs
@@ -77,6 +79,8 @@ def _plain_waist(body: Body, style: Style) -> float:
 
 def bodice_of(body: Body, style: Style, shorter: float) -> Pattern:
     """Return the top that ends at the waist, shorter by an amount [mm]."""
+    if SleeveCut.of(style) is SleeveCut.SET_IN:
+        return assemble_set_in("skirted-dress", TITLE, body, set_in_style(body, style, shorter))
     return assemble("skirted-dress", TITLE, body, bodice_style(body, style, shorter), bodice_plan)
 
 
@@ -129,8 +133,21 @@ def _heavy(grams: float, shorter: float) -> Told:
 
 def agree(body: Body, style: Style) -> tuple[Told, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    faults = top_agrees(body, bodice_style(body, style, 0.0))
+    faults = cut_agrees(style) or top_agrees(body, bodice_style(body, style, 0.0))
     return faults or hung_agrees(body, style, _plain_waist(body, style))
+
+
+ARMHOLES = {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE}
+"""What set-in sleeves answer for besides."""
+
+ACROSS = {"across_back": (1.0, "the armhole"), "across_front": (1.0, "the armhole")}
+"""How far a set-in sleeve's armhole follows the widths across."""
+
+
+def idle_for(style: Style) -> tuple[str, ...]:
+    """Return the measures that a style makes no use of: only armholes ask for the widths across."""
+    across = tuple(ACROSS) if SleeveCut.of(style) is SleeveCut.GROWN_ON else ()
+    return (*idle(style), *across)
 
 
 SKIRTED_DRESS = Garment(
@@ -138,14 +155,14 @@ SKIRTED_DRESS = Garment(
     title=TITLE,
     says=SAYS,
     needs=NEEDS,
-    helps=(*LONG_HELPS, OVER_SHOULDERS),
-    measured_only=(*MEASURED_ONLY, OVER_SHOULDERS),
-    idle=idle,
+    helps=(*LONG_HELPS, *ACROSS, OVER_SHOULDERS),
+    measured_only=(*MEASURED_ONLY, "across_front", OVER_SHOULDERS),
+    idle=idle_for,
     options=OPTIONS,
     fitted=BODICE_FITTED,
     agree=agree,
     draft=draft,
-    covers=COVERS | {ProofId.WAIST, ProofId.GATHERS, ProofId.HEM},
-    moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
-    sources=("ansur1", "ansur2", "iso8559-1"),
+    covers=COVERS | ARMHOLES | {ProofId.WAIST, ProofId.GATHERS, ProofId.HEM},
+    moves=MappingProxyType({**MOVES, **ACROSS, "waist_to_knee": (1.0, "the length")}),
+    sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.figure_style import FullnessStyle
+from tapewise_core.parts.hem import WAIST_SEAM
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
@@ -24,15 +27,36 @@ class JoinedStyle:
 
 
 def bodice_style(body: Body, style: Style, shorter: float) -> TopStyle:
-    """Return the style of the top whose hem is the waist seam, shorter by an amount [mm].
-
-    The ease at the hip is the skirt's, and no business of a bodice.
-    """
-    own = Style({key: chosen for key, chosen in style.chosen.items() if key != "hip-ease"})
-    top = TopStyle.of(own, body["back_waist_length"] - mm(shorter))
-    lifted = top.fullness.front_hem_drop + JoinedStyle.of(style).bust_lift
+    """Return the style of a grown-on top whose hem is the waist seam, shorter by an amount [mm]."""
+    top = TopStyle.of(_own(style), _length(body, shorter))
     return replace(
         top,
-        fullness=replace(top.fullness, front_hem_drop=lifted),
+        fullness=_lifted(top.fullness, style),
         fitted=replace(top.fitted, sides_higher=0.0),  # that is the skirt's hem
     )
+
+
+def set_in_style(body: Body, style: Style, shorter: float) -> SetInStyle:
+    """Return the same of a top with set-in sleeves."""
+    top = SetInStyle.of(_own(style), _length(body, shorter))
+    return replace(
+        top,
+        fullness=_lifted(top.fullness, style),
+        fitted=replace(top.fitted, sides_higher=0.0),
+        lower=WAIST_SEAM,
+    )
+
+
+def _own(style: Style) -> Style:
+    """A style without the ease at the hip, which is the skirt's and no business of a bodice."""
+    return Style({key: chosen for key, chosen in style.chosen.items() if key != "hip-ease"})
+
+
+def _length(body: Body, shorter: float) -> Length:
+    return body["back_waist_length"] - mm(shorter)
+
+
+def _lifted(fullness: FullnessStyle, style: Style) -> FullnessStyle:
+    """The centre front's own length, and what the bust lifts."""
+    lifted = fullness.front_hem_drop + JoinedStyle.of(style).bust_lift
+    return replace(fullness, front_hem_drop=lifted)
