@@ -24,7 +24,7 @@ from tapewise_core.sewing.cutting_out import cut_out
 from tapewise_core.sewing.lay_plan import lay_plan
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.marks import marks
-from tapewise_core.sewing.minding import cautions
+from tapewise_core.sewing.minding import BLADES, at_machine, at_pressing, cautions
 from tapewise_core.sewing.notions import notions
 from tapewise_core.sewing.operation import Operation
 from tapewise_core.sewing.order import operations, words
@@ -46,10 +46,11 @@ def checklist(
     *,
     allowances: bool = True,
     unfolded: bool = False,
+    child: bool = False,
 ) -> Document:
     """Return the checklist; ``options`` are keys with spelt values, ``proved`` is what was proved,
     ``given`` a table of the levels, which may have no row; ``allowances`` and ``unfolded`` say how
-    the printed pieces are."""
+    the printed pieces are, ``child`` whether a child will wear it."""
     reader = Reader(label.unit)
 
     def spelt(sentences: tuple[Told, ...]) -> tuple[str, ...]:
@@ -70,20 +71,23 @@ def checklist(
         Heading("Before cutting"),
         Ticks(spelt(_before(pattern, cloth, label.unit, allowances=allowances))),
         Heading("Cut"),
+        Paragraph(BLADES),
         Ticks(tuple(cut_out(piece, unfolded=unfolded) for piece in pattern.pieces)),
         *_plan(lay, cloth, label),
         Heading("Mark"),
         Ticks(spelt(marks(pattern))),
         Heading("Sew"),
+        Paragraph(at_machine(stitching)),
         Ticks(
             spelt(tuple(map(words, chain))),
             numbered=True,
             pictures=tuple(partial(picture, pattern, one) for one in chain),
         ),
         Heading("Press and finish"),
+        Paragraph(at_pressing(chain)),
         Ticks(FINISH),
         Heading("Mind"),
-        Bullets(spelt(cautions(chain, stitching))),
+        Bullets(spelt(cautions(chain, stitching, child=child))),
         Heading("Chosen style"),
         Table(("option", "value"), options),
     )
@@ -146,7 +150,7 @@ def _needs(
     return (
         joined((cloth_words(lay, cloth, unit, bill), (stretch,))),
         *notions(pattern, chain, stitching.machines),
-        ("pins or clips; chalk; iron and board",),
+        ("scissors or a rotary cutter; pins or clips; chalk; iron and board",),
     )
 
 
@@ -172,8 +176,8 @@ def of_the_cloth(cloth: Cloth, unit: Unit) -> tuple[Told, ...]:
         (WASH if cloth.washed else LATER,),
         said(
             "Measure the stretch: fold the cloth across, mark {} on the fold, stretch until it "
-            "resists; at least {} must be reached. Let go: cloth that stays long will not hold a "
-            "neckline.",
+            "resists; at least {} must be reached. Let go: cloth that stays long bags when it is "
+            "worn.",
             mm(marked),
             mm(marked * (1 + cloth.stretch)),
         ),

@@ -20,9 +20,9 @@ def sides(work: Work) -> tuple[Operation, ...]:
     bags = ", going round each pocket's bag instead of across its opening" if pockets else ""
     stitch, ease = work.stitching.seam, _full(work)
     do = said(
-        "Sew {} from the {} to the {}{}, {}notches matched, {}{} from the edge: {}.",
-        *_named(work), _end(work), bags, _matched(work), (*ease, ", ") if ease else (), work.at,
-        stitch.words,
+        "Sew {} from the {} to the {}{}{}, {}{} from the edge: {}.",
+        *_named(work), _end(work), bags, work.matched(*_underarm(work)),
+        (*ease, ", ") if ease else (), work.at, stitch.words,
     )  # fmt: skip
     meets = (*work.joins(), *(Meeting(bag.first) for bag in pockets))
     press = "Press towards the back, pockets towards the front." if pockets else PRESS_BACK
@@ -55,8 +55,9 @@ def _sewn_with_sleeve(work: Work) -> bool:
     return "sleeve" in pieces or not of_kind(work.pattern, SeamKind.SLEEVE)
 
 
-def _matched(work: Work) -> str:
-    return "underarm and " if _named(work)[1] == "sleeve's hem" else ""
+def _underarm(work: Work) -> tuple[str, ...]:
+    """What is matched besides notches where a sleeve is closed in one with the side."""
+    return ("underarm",) if _named(work)[1] == "sleeve's hem" else ()
 
 
 def _full(work: Work) -> Told:

@@ -18,7 +18,7 @@ KNOT = "Knot the threads; they are not sewn back over."
 
 def side(work: Work) -> tuple[Operation, ...]:
     """Side darts, from the mouth to the tip, pressed down."""
-    stitch = work.stitching.light or work.stitching.seam
+    stitch = work.stitching.ring
     if stitch.cuts:
         run = "running off past the tip, the fold beside the knife and not under it"
     else:
@@ -46,7 +46,7 @@ def waist(pattern: Pattern, stitching: Stitching) -> tuple[Operation, ...]:
     pieces = [piece for piece in pattern.pieces if piece.darts]
     if not pieces:
         return ()
-    stitch = stitching.light or stitching.small
+    stitch = stitching.small if stitching.ring.cuts else stitching.ring
     names = joined([(title(piece.name).lower(),) for piece in pieces], " and ")
     open_ = any(
         dart.mouth(edge.path) is not None

@@ -51,13 +51,16 @@ SPREAD: Told = ("spread the gathers evenly between the marks",)
 
 def gathered(work: Work, key: str, edge: Told, to: Told, ratio: float, stage: Stage) -> Operation:
     """Return how an edge is gathered, told for a length of what it is sewn to."""
+    stitch = work.stitching.gathering
     do = said(
-        "Gather the {}: two rows of long running stitches within its allowance, by machine or by "
-        "hand, the threads left long; draw up one thread of each until it is as long as the edge "
-        "of the {}, and spread the gathers, {} of this edge to each {} of that.",
-        edge, to, About(PER * ratio), About(PER),
+        "Gather the {}: {} within its allowance, the threads left long; draw up one thread of each "
+        "until it is as long as the edge of the {}, and spread the gathers, {} of this edge to "
+        "each {} of that.",
+        edge, stitch.words, to, About(PER * ratio), About(PER),
     )  # fmt: skip
-    return work.do(key, "Gather an edge", do, stage, sort=Sort.PREPARE, after=("panels",))
+    return work.do(
+        key, "Gather an edge", do, stage, sort=Sort.PREPARE, after=("panels",), stitches=(stitch,)
+    )
 
 
 def joined(work: Work) -> tuple[Operation, ...]:

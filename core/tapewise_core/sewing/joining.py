@@ -56,9 +56,9 @@ def shoulders(work: Work) -> tuple[Operation, ...]:
     stitch, ease = work.stitching.seam, _eased(work)
     also = (", ", *ease) if ease else ()
     sewn = said(
-        "Sew the shoulder seams, right sides together, notches matched{}, {} from the edge, "
+        "Sew the shoulder seams, right sides together{}{}, {} from the edge, "
         "through the stay: {}.",
-        also, work.at, stitch.words,
+        work.matched(), also, work.at, stitch.words,
     )  # fmt: skip
     return (
         _stay(work),
@@ -82,10 +82,10 @@ def one_shoulder(work: Work, half: Half) -> Operation:
     """Return one shoulder by itself: the first, or the one that closes a neck sewn flat."""
     stitch, ease, first = work.stitching.seam, _eased(work), half is Half.FIRST
     do = said(
-        "Sew {} shoulder seam, right sides together, notches matched{}, {} from the edge, through "
+        "Sew {} shoulder seam, right sides together{}{}, {} from the edge, through "
         "the stay: {}.{}",
-        "one" if first else "the other",
-        (", ", *ease) if ease else (), work.at, stitch.words,
+        "one" if first else "the other", work.matched(), (", ", *ease) if ease else (), work.at,
+        stitch.words,
         " Leave the other open." if first else "",
     )  # fmt: skip
     key, title = ("shoulders", "Sew one shoulder") if first else SECOND
@@ -143,11 +143,8 @@ def _eased(work: Work) -> Told:
     if abs(surplus) <= UNNOTICED:
         return ()
     longer = seam.first if surplus > 0 else seam.second
-    return said(
-        "the {}'s extra {} eased in between the notches",
-        LineName(longer[0].piece),
-        mm(abs(surplus)),
-    )
+    where = "between the notches" if work.matched() else "evenly"
+    return said("the {}'s extra {} eased in {}", LineName(longer[0].piece), mm(abs(surplus)), where)
 
 
 SHOULDERS = Way("shoulders on a stay", shoulders)

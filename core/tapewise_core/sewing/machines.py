@@ -19,6 +19,7 @@ from tapewise_core.sewing.stitches import (
     LOCKSTITCH,
     NARROW_ZIGZAG,
     NEATENED,
+    ONE_ROW,
     OVEREDGE,
     SHORT,
     STRETCHED,
@@ -65,6 +66,7 @@ def stitching(machines: frozenset[Machine]) -> Stitching:
     zigzag, cover = Machine.ZIGZAG in machines, Machine.COVERSTITCH in machines
     household, overlocker = zigzag or Machine.STRAIGHT in machines, Machine.OVERLOCKER in machines
     sewn = NARROW_ZIGZAG if zigzag else STRETCHED if household else None
+    light = NARROW_ZIGZAG if zigzag else ONE_ROW if household else None
     seam = OVEREDGE if overlocker else sewn or BACKSTITCH
     topstitch = COVER if cover else NARROW_ZIGZAG if zigzag else None
     by_hand = BY_HAND if overlocker else CATCH
@@ -76,7 +78,7 @@ def stitching(machines: frozenset[Machine]) -> Stitching:
         hem=hem,
         edge=topstitch or hem,
         ring=LOCKSTITCH if household else seam,
-        light=sewn or (None if overlocker else BACKSTITCH),
+        light=light or (None if overlocker else BACKSTITCH),
         neaten=OVEREDGE if overlocker else NEATENED if zigzag else None,
         small=SHORT if household else BACKSTITCH,
         basted=ZIGZAGGED if zigzag else BASTED,

@@ -57,6 +57,10 @@ STRETCHED = Stitch(
     "straight stitch (301) 2.5 mm long, the cloth stretched a little as you sew, and a second row "
     "beside it in the allowance", "301", _HOUSEHOLD, 6,
 )  # fmt: skip
+ONE_ROW = Stitch(
+    "straight stitch (301) 2.5 mm long, the cloth stretched a little as you sew", "301",
+    _HOUSEHOLD, 3,
+)  # fmt: skip
 LOCKSTITCH = Stitch("straight stitch (301)", "301", _HOUSEHOLD, 3)
 SHORT = Stitch("short straight stitches (301)", "301", _HOUSEHOLD, 4)
 COVER = Stitch("two-needle cover stitch (406)", "406", (Machine.COVERSTITCH,), 14)
@@ -79,5 +83,5 @@ LAPPED_BY_HAND = Stitch("sew the lap firmly by hand", "202", _HAND, 8)
 GATHERING = Stitch("two rows of long straight stitches (301)", "301", _HOUSEHOLD, 5)
 GATHERING_BY_HAND = Stitch("two rows of running stitches by hand (209)", "209", _HAND, 3)
 
-MILLIMETRES = (NARROW_ZIGZAG.words, STRETCHED.words, TWIN.words)
+MILLIMETRES = (NARROW_ZIGZAG.words, STRETCHED.words, ONE_ROW.words, TWIN.words)
 """Words told in millimetres to every reader: machines' dials and twin needles are marked so."""

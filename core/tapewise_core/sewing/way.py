@@ -45,6 +45,17 @@ class Work:
         way = laid[0] if laid else Laid.TOGETHER
         return tuple(Meeting(seam.first, seam.second, way) for seam in self.seams)
 
+    def matched(self, *more: str) -> str:
+        """Say what is matched along the seams: notches where they have any, and ``more``."""
+        runs = [run for seam in self.seams for run in (*seam.first, *seam.second)]
+        notched = any(
+            notch.edge in run.edges
+            for run in runs
+            for notch in self.pattern.piece(run.piece).notches
+        )
+        named = (*more, *(("notches",) if notched else ()))
+        return f", {' and '.join(named)} matched" if named else ""
+
     def halves(self, half: Half) -> tuple[Meeting, ...]:
         """Return how the seams' edges meet on one half of the body: the first, or the last."""
         if len(self.seams) == 1:

@@ -243,6 +243,7 @@ class Drafted:
             doubt,
             allowances=self.shown.allowances,
             unfolded=self.shown.unfolded,
+            child=bool(for_child(self.profile)),
         )
 
 

@@ -7,6 +7,7 @@ again; a ``Reader`` at the edge spells a sentence in one unit and one manner.
 
 from __future__ import annotations
 
+import re
 import string
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -29,16 +30,19 @@ class OptionKey:
 class LineName:
     """A line, edge or piece of the pattern by its name in the record, such as ``sleeve_hem``.
 
-    >>> str(LineName("sleeve_hem_2")), str(LineName("split"))
-    ('sleeve hem', 'slit')
+    >>> str(LineName("sleeve_hem_2")), str(LineName("side_4")), str(LineName("split"))
+    ('sleeve hem', 'side', 'slit')
     """
 
     name: str
 
     def __str__(self) -> str:
-        name = self.name.removesuffix("_2")
+        name = _NUMBERED.sub("", self.name)
         return CALLED.get(name, name.replace("_", " "))
 
+
+_NUMBERED = re.compile(r"_[2-9]$")
+"""What tells edges of one name apart on a piece."""
 
 CALLED = {"split": "slit", "outer": "outer edge"}
 """Lines whose names in the record are not what people call them."""

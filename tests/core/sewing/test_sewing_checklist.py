@@ -13,7 +13,7 @@ from tapewise_core.sewing.cutting_out import cut_out
 from tapewise_core.sewing.edges import TURNED_UP
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.marks import marks
-from tapewise_core.sewing.minding import cautions, of_weight
+from tapewise_core.sewing.minding import at_machine, at_pressing, cautions, for_children, of_weight
 from tapewise_core.sewing.operation import Operation
 from tapewise_core.sewing.order import operations
 from tapewise_core.sewing.stitches import MILLIMETRES
@@ -91,15 +91,40 @@ def test_only_a_circle_is_told_of_its_weight() -> None:
 def test_a_knife_is_minded_where_there_is_one() -> None:
     """Nobody without an overlocker is warned of one."""
     for machines, there in (("zigzag", False), ("overlocker", True)):
-        said = cautions(chain(SAMPLES["hem"]), stitching(read_machines(machines)))
+        said = cautions(chain(SAMPLES["hem"]), stitching(read_machines(machines)), child=False)
         assert ("overlocker knife" in str(said)) is there
 
 
 def test_a_childs_height_is_told_in_the_readers_unit() -> None:
     """134 cm in the standard, 52 3/4 in for whoever reads inches."""
-    said = cautions(chain(SAMPLES["hem"]), stitching(read_machines("zigzag")))
-    assert "(134 cm)" in Reader(Unit.CM).spell(said[4])
-    assert "(52 3/4 in)" in Reader(Unit.IN).spell(said[4])
+    said = for_children(chain(SAMPLES["hem"]))
+    assert "(134 cm)" in Reader(Unit.CM).spell(said[0])
+    assert "(52 3/4 in)" in Reader(Unit.IN).spell(said[0])
+
+
+def test_a_childs_garment_says_what_concerns_children_and_no_other_does() -> None:
+    """Cords, small parts and nightwear; a belt where there is one."""
+    ways = stitching(read_machines("zigzag"))
+    grown = str(cautions(chain(SAMPLES["belt"]), ways, child=False))
+    young = str(cautions(chain(SAMPLES["belt"]), ways, child=True))
+    for word in ("drawstrings", "small parts", "nightwear", "sew the belt down"):
+        assert word in young
+        assert word not in grown
+    assert "the belt" not in str(cautions(chain(SAMPLES["hem"]), ways, child=True))
+
+
+def test_cautions_stand_where_the_danger_is() -> None:
+    """Blades at cutting, the needle at sewing, the iron and what melts at pressing."""
+    text = markdown(top().checklist())
+    parts = {part.split("\n")[0]: part for part in text.split("## ")}
+    assert "Blades:" in parts["Cut"]
+    assert "hands clear of needle and overlocker knife" in parts["Sew"]
+    assert "The iron burns" in parts["Press and finish"]
+    assert "Clear elastic melts" in parts["Press and finish"]
+    assert "Follow your local rules" in parts["Mind"]
+    assert "Clear elastic melts" not in at_pressing(chain(SAMPLES["belt"]))
+    by_hand = at_machine(stitching(read_machines("hand")))
+    assert "Machines" not in by_hand
 
 
 def test_sections_stand_in_the_order_of_the_work() -> None:

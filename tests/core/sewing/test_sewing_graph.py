@@ -87,7 +87,7 @@ STYLES: dict[str, tuple[Asked, ...]] = {
     "skirted-dress": (*NECKS, *FACED, *BODIES[:3], {"circle": "1/2", "panels": "4"}, *SKIRTS),
     "set-in-top": (
         *NECKS, *BODIES, {"sleeve-sewn": "round"}, {"sleeve-sewn": "round", "band-sewn": "flat"},
-        {"sleeve-sewn": "round", **BODIES[0]},
+        {"sleeve-sewn": "round", **BODIES[0]}, *BARE,
     ),
 }  # fmt: skip
 """The styles in which the order differs."""

@@ -10,7 +10,7 @@ from seams_made_up import BACK, FRONT, SAMPLES, SKIRT, pattern_of, rectangle, se
 from test_sewing_golden import SETS
 
 from tapewise_core.drafting.making import UNNOTICED
-from tapewise_core.drafting.piece import Pattern, Piece, SeamKind
+from tapewise_core.drafting.piece import Notch, Pattern, Piece, SeamKind
 from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP
 from tapewise_core.sewing.joining import SHOULDERS
 from tapewise_core.sewing.machines import read_machines, stitching
@@ -91,10 +91,20 @@ def test_a_surplus_is_told_only_where_there_is_one() -> None:
     """A front 4 mm longer is eased in, by that much; equal ones and a hair are not."""
     assert not any("eased" in said for said in order(SAMPLES["shoulders"], "zigzag"))
     eased = sentence("shoulders-eased", "zigzag", "Sew the shoulder")
-    assert "the front's extra 0.4 cm eased in between the notches" in eased
+    assert "the front's extra 0.4 cm eased in evenly" in eased
     for longer, told in ((UNNOTICED, False), (UNNOTICED + 0.5, True)):
         wide = replace(SAMPLES["shoulders"], pieces=(FRONT, _widened(longer)))
         assert ("the back's extra" in " ".join(order(wide, "zigzag"))) is told
+
+
+def test_notches_are_matched_where_there_are_any() -> None:
+    """And what is eased in lies between them."""
+    assert "matched" not in sentence("shoulders-eased", "zigzag", "Sew the shoulder")
+    notch = (Notch("top", 40.0, "a"), Notch("top", 160.0, "b"))
+    pieces = tuple(replace(piece, notches=notch) for piece in SAMPLES["shoulders-eased"].pieces)
+    said = " ".join(order(replace(SAMPLES["shoulders-eased"], pieces=pieces), "zigzag"))
+    assert "right sides together, notches matched" in said
+    assert "eased in between the notches" in said
 
 
 def _widened(by: float) -> Piece:
