@@ -22,6 +22,13 @@ from tapewise_core.drafting.piece import (
 )
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.bare_ways import (
+    ARM_FACING,
+    ARM_FACING_RING,
+    ARMBAND,
+    ARMBAND_RING,
+    TURNED_ARMHOLE,
+)
 from tapewise_core.sewing.closing import PANELS, SIDES_CLOSED
 from tapewise_core.sewing.darts import SIDE_DART
 from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP, VENT
@@ -166,6 +173,26 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         "v-facing": pattern_of(
             (FACED, BACK),
             (seam(SeamKind.FACING, V_FACING, "back_facing top", "back top"),),
+        ),
+        "armband-ring": _banded(SeamKind.BAND_JOIN, ARMBAND_RING, "neckband left, neckband right"),
+        "armband": _banded(SeamKind.ARMBAND, ARMBAND, "neckband top, back top"),
+        "armhole-turned": pattern_of(
+            _BODY, (seam(SeamKind.ARM_EDGE, TURNED_ARMHOLE, "front left", "back left"),)
+        ),
+        "arm-facing-ring": pattern_of(
+            (FACED,),
+            (
+                seam(
+                    SeamKind.FACING_SHOULDER,
+                    ARM_FACING_RING,
+                    "back_facing left",
+                    "back_facing right",
+                ),
+            ),
+        ),
+        "arm-facing": pattern_of(
+            (FACED, BACK),
+            (seam(SeamKind.ARM_FACING, ARM_FACING, "back_facing top", "back top"),),
         ),
         "pocket": pattern_of((BAG,), (_POCKET,)),
         "sleeves": pattern_of(
