@@ -175,20 +175,51 @@ MOVES = {
 """Every change, by its key."""
 
 
+def waist_at_fold(piece: str) -> Size:
+    """The waist's height at the centre [mm]."""
+
+    def height(pattern: Pattern) -> float:
+        path = pattern.piece(piece).edge("waist").path
+        return min((path.start, path.end), key=lambda end: abs(end.x)).y
+
+    return height
+
+
+STRAIGHT = "straight-skirt"
+BACK_WAIST, FRONT_WAIST = waist_at_fold("skirt_back"), waist_at_fold("skirt_front")
+OTHER_MOVES = {
+    "seat-longer, straight skirt": Move(STRAIGHT, ((BACK_WAIST, -10),), (FRONT_WAIST,)),
+    "back-waist-shorter, straight skirt": Move(STRAIGHT, ((BACK_WAIST, 10),), (FRONT_WAIST,)),
+    "front-hem-lower, straight skirt": Move(STRAIGHT, ((FRONT_WAIST, -10),), (BACK_WAIST,)),
+    "seat-longer, dress": Move(DRESS, ((HEMS[1], 10),), (HEMS[0],)),
+    "seat-longer, set-in top": Move(SET_IN, ((HEMS[1], 10),), (HEMS[0],)),
+    "sleeve-wider, grown-on": Move(
+        TOP, ((edge("back", "sleeve_hem"), 5),), asked={"sleeve": "elbow"}, within=0.3
+    ),
+    "sides-raised, dress": Move(DRESS, ((edge("skirt_back", "side"), -10),), asked={"panels": "2"}),
+}
+"""Other ways that some changes have on other garments."""
+
+
+def what(key: str) -> str:
+    """The change of a row."""
+    return key.split(",")[0]
+
+
 @lru_cache(maxsize=128)
 def drafted(key: str, amount: float) -> Drafted:
     """The garment a change is measured on, with so much of it."""
-    move = MOVES[key]
+    move = {**MOVES, **OTHER_MOVES}[key]
     who = WHO
     if amount:
-        one = Adjustment(what=key, amount=amount, date=DAY, garment=move.garment)
+        one = Adjustment(what=what(key), amount=amount, date=DAY, garment=move.garment)
         who = WHO.having(adjustments=(one,))
     return draft(who, move.garment, dict(move.asked), made=DAY)
 
 
 def off(key: str, amount: float) -> list[str]:
     """What a change of an amount does otherwise than it should; nothing where all is right."""
-    move = MOVES[key]
+    move = {**MOVES, **OTHER_MOVES}[key]
     before, after = drafted(key, 0.0).pattern, drafted(key, amount).pattern
     found = []
     for number, (size, each) in enumerate(move.moves):

@@ -7,6 +7,9 @@ from __future__ import annotations
 
 from tapewise_core.fitting.change import Change, Measured, Way
 
+BELLY: Way = {"full-belly": 1}
+"""A skirt's front is longer above, at its waist."""
+
 NO_FRONT = "has no front over the bust"
 NO_NECK = "has no neckline"
 NO_BAND = "has no neckband whose length could change"
@@ -31,7 +34,13 @@ _ALL = (
         NO_SHARES,
         {"bust-ease": 2, "bust-forward": 0.5},
     ),
-    _one("front-hem-lower", "front hem lowered {} at the centre", NO_CENTRE, {"front-hem-drop": 1}),
+    _one(
+        "front-hem-lower",
+        "front hem lowered {} at the centre",
+        NO_CENTRE,
+        {"front-hem-drop": 1},
+        BELLY,
+    ),
     _one(
         "back-shorter",
         "back shortened {} at the centre below",
@@ -123,6 +132,7 @@ _ALL = (
         "centre front lengthened {} below the bust",
         NO_CENTRE,
         {"front-hem-drop": 1},
+        BELLY,
     ),
     _one(
         "seat-longer",

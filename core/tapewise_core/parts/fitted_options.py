@@ -75,5 +75,8 @@ SET_IN_FITTED = FITTED.only(
 )  # fmt: skip
 """What a body with set-in sleeves is drafted for."""
 
+STRAIGHT_FITTED = FITTED.only("back-waist-shorter")
+"""What a straight skirt is drafted for."""
+
 SKIRT_FITTED = FITTED.only("sides-higher")
 """What a circle skirt is drafted for."""

@@ -73,6 +73,16 @@ def test_what_cannot_be_drawn_is_left_out_alone() -> None:
     assert "forward-shoulder" in CM.spell(drafted.applied[1].why)
 
 
+def test_a_skirt_of_another_kind_says_why() -> None:
+    """The hem of a circle skirt is levelled; under the same bodice a gathered one is left alone."""
+    one = Adjustment(what="sides-raised", amount=1.0, date=THIRD)
+    who = WHO.having(adjustments=(one,))
+    drafted = draft(who, "skirted-dress", {"skirt": "gathered"}, made=DAY)
+    assert "gathered skirt takes no change" in CM.spell(drafted.applied[0].why)
+    drafted = draft(who, "skirted-dress", {"panels": "2"}, made=DAY)
+    assert drafted.applied[0].used
+
+
 def test_nobody_else_and_a_newer_version_do_no_harm() -> None:
     """A change that this version does not know is told and left alone."""
     who = WHO.having(adjustments=(Adjustment(what="hem of glass", amount=1.0),))

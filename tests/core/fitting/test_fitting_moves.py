@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 import pytest
-from fitted_pieces import MOVES, drafted, off
+from fitted_pieces import MOVES, OTHER_MOVES, drafted, off, what
 from hand_compares import compared
 
 from tapewise_core.fitting.changes import CHANGES
@@ -50,6 +50,14 @@ def test_a_change_the_wrong_way_is_seen(
     monkeypatch.setitem(CHANGES, key, replace(whole, ways=turned))
     amount = next(r for s in SYMPTOMS.values() for r in remedies(s) if r.change.key == key).low
     assert off(key, amount)
+
+
+@pytest.mark.parametrize("key", OTHER_MOVES)
+def test_other_garments_have_ways_of_their_own(key: str) -> None:
+    """A skirt's waist in place of a top's hem, more ease in place of a solved cap."""
+    remedy = next(r for s in SYMPTOMS.values() for r in remedies(s) if r.change.key == what(key))
+    assert off(key, remedy.high) == []
+    assert off(key, remedy.low) == []
 
 
 @pytest.mark.parametrize("key", MOVES)

@@ -80,9 +80,11 @@ def draft_back(plan: StraightPlan) -> Draft:
     )
     draft = _side(draft, plan)
     centre = "A"
-    if style.dip.mm > HAIR:
-        centre = "K"
-        draft = draft.down("A", "K", style.dip, "the waist at the centre back")
+    if abs(style.dip.mm) > HAIR:
+        centre, called = "K", "the waist at the centre back"
+        lower = style.dip.mm > 0
+        way, by = (draft.down, style.dip) if lower else (draft.up, mm(-style.dip.mm))
+        draft = way("A", "K", by, called)
     draft = draft.curve("waist", plan.shape.back_waist, (centre, "S"))
     draft = draft.curve("hem", plan.shape.hem, ("D", "G"))
     return _vent(_slit(draft, plan), plan, centre)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.style.style import Style
-from tapewise_core.units import Length, cm
+from tapewise_core.units import Length, cm, mm
 
 
 class Vent(StrEnum):
@@ -43,12 +44,18 @@ class StraightStyle:
             style.length("flare"),
             Vent(style.choice("vent")),
             style.length("vent-length"),
-            BACK_DIP,
+            _dip(style),
             style.length("full-belly"),
             style.length("seam-allowance"),
             style.length("skirt-hem-allowance"),
             style.number("cloth-weight"),
         )
+
+
+def _dip(style: Style) -> Length:
+    """The usual dip, and what fittings found; below nothing the waist goes up there."""
+    found = FittedStyle.of(style).back_shorter
+    return BACK_DIP + mm(found).called("after fittings") if found else BACK_DIP
 
 
 BACK_DIP = cm(1)

@@ -34,6 +34,7 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.straight_skirt import SAYS, TITLE
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.fitted_options import STRAIGHT_FITTED
 from tapewise_core.parts.hanging import hangs
 from tapewise_core.parts.waist_held import (
     elastic_lengths,
@@ -118,6 +119,7 @@ STRAIGHT_SKIRT = Garment(
     helps=("high_hip", "waist_to_knee", "waist_to_floor"),
     measured_only=("high_hip",),
     options=OPTIONS,
+    fitted=STRAIGHT_FITTED,
     agree=agree,
     draft=draft,
     covers=COVERS,
