@@ -7,7 +7,8 @@ A docstring cites an entry by its key in brackets, such as ``[baldt]``, and an o
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+
+from tapewise_core.frozen import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

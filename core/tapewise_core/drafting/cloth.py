@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
+
+from tapewise_core.frozen import dataclass
 
 SELVEDGES = 30.0
 """What both selvedges together take off a cloth's width [mm] (common practice, 20 to 40)."""

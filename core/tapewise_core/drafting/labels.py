@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from tapewise_core.drafting.piece import Piece
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import TextLine

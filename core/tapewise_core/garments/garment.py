@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from tapewise_core.drafting.piece import Pattern
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.options import Options

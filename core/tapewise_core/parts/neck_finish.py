@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Neck
 from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.facing import cut_facing, draft_facing, facing_seams
 from tapewise_core.parts.neck_style import NeckFinish, NeckStyle

@@ -8,7 +8,7 @@ and the right of the front the wearer's left.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
@@ -29,6 +29,7 @@ from tapewise_core.drafting.piece import (
     SeamKind,
     make_piece,
 )
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Casing, Level, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.waist_finish import casing_of, elastic_length
 from tapewise_core.parts.waist_style import WaistStyle

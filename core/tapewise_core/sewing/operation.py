@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import IntEnum, StrEnum
 
 from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.stitches import Stitch
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length

@@ -9,10 +9,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Mapping
-from dataclasses import asdict, dataclass, field, fields, replace
+from dataclasses import asdict, field, fields, replace
 from types import MappingProxyType
 from typing import Any
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.garments import shelf
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.asked_paper import Paper

@@ -7,7 +7,7 @@ without a fold; one sleeve goes into both armholes.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from types import MappingProxyType
 
 from tapewise_core.blocks.set_in.back import draft_back
@@ -30,6 +30,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import BareArmhole, Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Join, Pattern, Piece, Seam
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_finish import Bare, finish_armhole
 from tapewise_core.parts.darts import dart_seams

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.errors import DraftError
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from tapewise_core.blocks.set_in.ends import Sides, at_bust, ended, smooth
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.piece import Fullness
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.parts.darts import fullness
 from tapewise_core.parts.shape.bust_room import easable

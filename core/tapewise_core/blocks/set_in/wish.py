@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.blocks.set_in.shoulders import Shoulders, fit_of, narrowest, shoulder, shoulders
 from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body, Reference
 from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.parts.shape.bust_room import Room, fitted_room

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from itertools import pairwise
 
 from tapewise_core.blocks.skirt.gathered_piece import SEAM, Cut, Tier, cut_tier, draft_tier
@@ -13,6 +12,7 @@ from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import EdgeRun, Girth, Piece, Seam, SeamKind
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hanging import finished_area, weight
 from tapewise_core.parts.waistband import Marks

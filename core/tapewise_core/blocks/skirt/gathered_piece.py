@@ -9,10 +9,9 @@ Half a panel on the fold, as drawn::
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.text.told import About

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.parts.circle import radius_of
 
 COUNTS = (1, 2, 4, 6, 8, 10, 12)

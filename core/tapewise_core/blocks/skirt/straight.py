@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.blocks.skirt.straight_cut import BACK, FRONT, cut_back, cut_front
 from tapewise_core.blocks.skirt.straight_draft import StraightPlan, draft_back, draft_front
@@ -21,6 +21,7 @@ from tapewise_core.drafting.piece import (
     Seam,
     SeamKind,
 )
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hanging import finished_area, weight
 from tapewise_core.parts.stride import skirt_hem

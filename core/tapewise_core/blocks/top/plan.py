@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.blocks.top.foot import Foot, foot_of, taken_up
 from tapewise_core.blocks.top.front_side import FrontPlan, front_plan
 from tapewise_core.blocks.top.refusing import check_sleeve
 from tapewise_core.blocks.top.style import TopStyle
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Vector
 from tapewise_core.measures.body import Body

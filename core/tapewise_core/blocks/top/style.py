@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from tapewise_core.frozen import dataclass
 from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.figure_style import FigureStyle, FullnessStyle
 from tapewise_core.parts.fitted_style import FittedStyle

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.top.style import TopStyle
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import FullnessStyle
 from tapewise_core.parts.hem import WAIST_SEAM

@@ -7,9 +7,10 @@ where it is not measured nothing is made longer.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 

@@ -8,8 +8,8 @@ takes it into the side seam.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point, Vector
 
 FLATTEST = 5.0

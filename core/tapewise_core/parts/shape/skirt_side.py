@@ -7,8 +7,9 @@ other is named.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.profiles.fitted import Loved
 from tapewise_core.profiles.profile import Profile

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from types import MappingProxyType
+
+from tapewise_core.frozen import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

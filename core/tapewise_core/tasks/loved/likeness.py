@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Pattern
+from tapewise_core.frozen import dataclass
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.sleeve_style import SleeveStyle
 from tapewise_core.style.style import Style
