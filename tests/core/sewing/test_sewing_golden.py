@@ -12,6 +12,7 @@ from pathlib import Path
 from pkgutil import walk_packages
 
 import pytest
+from machine_sets import SETS
 from seams_made_up import SAMPLES
 
 import tapewise_core
@@ -24,19 +25,6 @@ from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 FOLDER = Path(__file__).with_name("golden")
-
-SETS = (
-    "overlocker, coverstitch",
-    "overlocker",
-    "zigzag",
-    "overlocker, zigzag",
-    "coverstitch, zigzag",
-    "overlocker, coverstitch, zigzag",
-    "straight",
-    "overlocker, straight",
-    "hand",
-)
-"""Every set of machines that can sew a garment."""
 
 
 def told(pattern: Pattern, machines: str, unit: Unit) -> str:

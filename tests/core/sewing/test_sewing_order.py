@@ -6,8 +6,8 @@ import re
 from dataclasses import replace
 
 import pytest
+from machine_sets import SETS
 from seams_made_up import BACK, FRONT, SAMPLES, SKIRT, pattern_of, rectangle, seam
-from test_sewing_golden import SETS
 
 from tapewise_core.drafting.making import UNNOTICED
 from tapewise_core.drafting.piece import Notch, Pattern, Piece, SeamKind
