@@ -31,7 +31,7 @@ from tapewise_core.paper.tiling import tiled
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Option
 from tapewise_core.style.settle import settle
-from tapewise_core.tasks import guesses, people, shop, wizard
+from tapewise_core.tasks import cloth_tests, guesses, people, shop, wizard
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.files import pattern_set
 from tapewise_core.tasks.people import body_of, person
@@ -254,10 +254,11 @@ def _misread(key: str, unit: Unit) -> Iterator[str]:
 
 @EACH_UNIT
 def test_the_fold_test_is_told_in_one_unit(unit: Unit) -> None:
-    """A fold that cannot be."""
-    with pytest.raises(ReadingError) as refused:
-        wizard.stretch_from_fold("1", unit)
-    assert foreign([Reader(unit).spell(refused.value.told)], unit) == []
+    """A fold that cannot be, and a square after its wash that cannot."""
+    for test in (cloth_tests.stretch_from_fold, cloth_tests.shrinkage_from_wash):
+        with pytest.raises(ReadingError) as refused:
+            test("1", unit)
+        assert foreign([Reader(unit).spell(refused.value.told)], unit) == []
 
 
 @pytest.mark.parametrize(

@@ -214,6 +214,29 @@ def test_the_fold_test_works_out_the_stretch() -> None:
     walk(steps)
 
 
+def test_the_wash_test_works_out_both_shrinkages() -> None:
+    """20 cm that are 18.4 along and 20.2 across after a wash: 8 % along, and none across. What
+    cannot be left of the square is refused."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        value(at, "fold")
+        await at.press("enter")
+        await at.press("tab", "tab")
+        await at.type("8")
+        await at.press("enter")
+        assert "8 cm cannot be" in at.text().replace("\n", " ")
+        await at.press("backspace")
+        await at.type("18.4")
+        await at.press("tab")
+        await at.type("20.2")
+        await at.press("enter")
+        assert asked() == {"shrinkage": "8", "shrinkage-across": "0"}
+
+    walk(steps)
+
+
 def test_machines_that_cannot_sew_are_refused() -> None:
     """A coverstitch alone joins nothing; with a zigzag machine it is kept."""
     begin("garment")

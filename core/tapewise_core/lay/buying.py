@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.frozen import dataclass
 from tapewise_core.lay.lay import Lay
 from tapewise_core.units import MM_PER_YARD, Unit
 

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
 from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.frozen import dataclass
 from tapewise_core.lay.lying import Floats, Lying, lines_of
 from tapewise_core.lay.packing import USUAL, Effort, packed
 from tapewise_core.lay.sorts import Sort, room, sorts

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from tapewise_core.drafting.extent import lies_across_paper
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.unfolding import NEAR, opens
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point

@@ -6,9 +6,10 @@ Everything is worked out anew for each cloth: on another width a skirt may be cu
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.errors import OptionError
+from tapewise_core.frozen import dataclass
 from tapewise_core.lay.buying import Purchase, purchase
 from tapewise_core.lay.closer import closer_lay, there_is_a_library
 from tapewise_core.lay.lay import Lay, lay_of

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.errors import OptionError
 from tapewise_core.frozen import dataclass
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
@@ -22,12 +22,8 @@ from tapewise_core.tasks.missing import missing as missing
 from tapewise_core.tasks.missing import refuse_wrong as refuse_wrong
 from tapewise_core.tasks.missing import with_stand_ins
 from tapewise_core.tasks.people import body_of
-from tapewise_core.text.told import Reader, said
-from tapewise_core.units import Length, Unit, parse_length
-from tapewise_core.units import mm as millimetres
-
-FOLD = {Unit.CM: 100.0, Unit.IN: 4 * 25.4}
-"""The stretch of cloth marked for the fold test [mm]: 10 cm, or 4 in."""
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Length, Unit
 
 MACHINES = {
     "overlocker": "an overlocker (serger): seams that stretch, trimmed",
@@ -179,19 +175,3 @@ def plainly(name: str, key: str, text: str, unit: Unit) -> str:
     if isinstance(value, Length):
         return f"{round(value.mm / 10, 6):g} cm"
     return value if isinstance(value, str) else f"{value:g}"
-
-
-def stretch_from_fold(text: str, unit: Unit) -> float:
-    """Return a cloth's stretch [%] from how far the marked fold reaches when it resists.
-
-    Raises ReadingError for what is no length, or shorter than the fold that was marked.
-
-    >>> stretch_from_fold("15", Unit.CM), stretch_from_fold("6 1/2", Unit.IN)
-    (50.0, 62.5)
-    """
-    reached, marked = parse_length(text, unit), FOLD[unit]
-    if not marked <= reached <= 3 * marked:
-        template = "{} of cloth reach {} or more when pulled, and hardly over {}; {} cannot be."
-        lengths = (millimetres(size) for size in (marked, marked, 3 * marked, reached))
-        raise ReadingError(said(template, *lengths))
-    return round((reached - marked) / marked * 100, 1)

@@ -1,29 +1,50 @@
-"""The fold test: how far the cloth stretches, from two marks and a ruler."""
+"""A cloth tried: how far it stretches by the fold test, and what its first wash takes off."""
 
 from __future__ import annotations
 
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
-from textual.containers import Vertical
+from textual.containers import Horizontal, Vertical
 from textual.screen import ModalScreen
 from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.tasks import wizard
+from tapewise_core.tasks import cloth_tests
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
-HOW = (
+FOLD = (
     "Fold the washed cloth across, a hand's breadth from the cut edge. Mark {marked} on the "
     "fold with two pins. Hold one pin at the ruler's end and pull the other until the cloth "
     "resists; do not force it. Read where the second pin is. Then let go: cloth that stays "
     "long will not hold a neckline."
 )
 
+WASH = (
+    "The wash test: mark a square of {square} on unwashed cloth, wash and dry it as the garment "
+    "will be, and measure it again."
+)
 
-class FoldDialog(ModalScreen[float | None]):
-    """Returns the stretch in per cent."""
+ASKED = {
+    "stretch": "The {marked} across reach",
+    "stretch-along": "Folded lengthwise, {marked} along reach",
+    "shrinkage": "After its wash the {square} along are",
+    "shrinkage-across": "After its wash the {square} across are",
+}
+"""What is read, by the option that it finds out."""
+
+FOUND = {
+    "stretch": "a stretch of {} %",
+    "stretch-along": "{} % along",
+    "shrinkage": "{} % shrinkage",
+    "shrinkage-across": "{} % across",
+}
+"""What a reading says."""
+
+
+class FoldDialog(ModalScreen[dict[str, str] | None]):
+    """Returns the cloth's options that were found out, as they are typed."""
 
     BINDINGS = [Binding("escape", "dismiss(None)", "Leave it")]
 
@@ -32,28 +53,46 @@ class FoldDialog(ModalScreen[float | None]):
         self.unit = unit
 
     def compose(self) -> ComposeResult:
-        marked = self.unit.spell(wizard.FOLD[self.unit])
         with Vertical(id="card"):
             yield Static("The fold test", classes="heading")
-            yield Static(HOW.format(marked=marked), markup=False)
-            yield Label(f"The {marked} reach", classes="gap")
-            yield Input(placeholder=self.unit.value, compact=True)
+            yield Static(self._told(FOLD), markup=False)
+            yield from self._fields("stretch", "stretch-along")
+            yield Static(self._told(WASH), classes="gap", markup=False)
+            yield from self._fields("shrinkage", "shrinkage-across")
             yield Static("", id="fault", classes="wrong", markup=False)
-            yield Static("Enter keeps it · Escape leaves it", classes="quiet")
+            yield Static("Tab goes on · Enter keeps what is filled in · Escape leaves it",
+                         classes="quiet")  # fmt: skip
+
+    def _told(self, words: str) -> str:
+        spell, unit = self.unit.spell, self.unit
+        return words.format(
+            marked=spell(cloth_tests.FOLD[unit]), square=spell(cloth_tests.SQUARE[unit])
+        )
+
+    def _fields(self, *keys: str) -> ComposeResult:
+        for key in keys:
+            with Horizontal():
+                yield Label(self._told(ASKED[key]))
+                yield Input(placeholder=self.unit.value, compact=True, name=key)
+
+    def _typed(self) -> dict[str, str]:
+        return {str(field.name): field.value for field in self.query(Input)}
 
     @on(Input.Changed)
     def tried(self, event: Input.Changed) -> None:
         try:
-            stretch = wizard.stretch_from_fold(event.value, self.unit)
+            found = cloth_tests.tested(self._typed(), self.unit)
         except TapewiseError:
-            self.query_one("#fault", Static).update("")
-            return
-        self.query_one("#fault", Static).update(f"That is a stretch of {stretch:g} %.")
+            found = {}
+        told = ", ".join(FOUND[key].format(value) for key, value in found.items())
+        self.query_one("#fault", Static).update(f"That is {told}." if told else "")
 
     @on(Input.Submitted)
     def keep(self, event: Input.Submitted) -> None:
         try:
-            self.dismiss(wizard.stretch_from_fold(event.value, self.unit))
+            found = cloth_tests.tested(self._typed(), self.unit)
         except TapewiseError as error:
             said = Reader(self.unit).spell(error.told)
             self.query_one("#fault", Static).update(f"! {said}")
+            return
+        self.dismiss(found or None)

@@ -230,11 +230,14 @@ class GarmentPage(Page):
     def _fold(self) -> None:
         self.app.push_screen(FoldDialog(self.desk.unit), self._folded)
 
-    def _folded(self, stretch: float | None) -> None:
-        if stretch is not None:
-            self._kept(
-                f"stretch {stretch:g} %", self.desk.work.with_option("stretch", f"{stretch:g}")
-            )
+    def _folded(self, found: dict[str, str] | None) -> None:
+        if found is None:
+            return
+        work = self.desk.work
+        for key, percent in found.items():
+            work = work.with_option(key, percent)
+        told = ", ".join(f"{key.replace('-', ' ')} {value} %" for key, value in found.items())
+        self._kept(told, work)
 
     def _machines(self) -> None:
         """Ask for the machines; none is ticked until somebody has said which there are."""
