@@ -110,7 +110,20 @@ def _starts(sorts: Sequence[Sort]) -> list[Plan]:
         for order in orders
         for choices in _head_to_tail(order)
     ]
-    return list(dict.fromkeys(found))
+    return list(dict.fromkeys((*found, _pinwheel(orders[0], sorts))))
+
+
+WHEEL = ((0, 1), (1, 1), (1, 0), (0, 0))
+"""How four pieces lie about their middle: each one's turn, and which of its choices."""
+
+
+def _pinwheel(order: Sequence[int], sorts: Sequence[Sort]) -> Plan:
+    """Four and four about a middle, as far as they may be turned: quarters of a circle lie well
+    so."""
+    wheel = {i: WHEEL[n % len(WHEEL)] for n, i in enumerate(order)}
+    count = range(len(order))
+    turns = tuple(min(wheel[i][0], len(sorts[i].turns) - 1) for i in count)
+    return Plan(tuple(order), turns, tuple(wheel[i][1] for i in count))
 
 
 def _head_to_tail(order: Sequence[int]) -> tuple[tuple[int | None, ...], ...]:

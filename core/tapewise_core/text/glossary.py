@@ -36,10 +36,15 @@ GLOSSARY = (
     Term("fold", "“on the fold”: the piece is half of what is cut; lay its edge on folded cloth"),
     Term("girth", "a length all the way round the body or the garment"),
     Term("grain", "the lengthwise direction of the cloth; the arrow on a piece lies along it"),
+    Term("nap", "a pile, print or shading for which all pieces must point one way"),
     Term("nape", "the bone you feel where the back of the neck meets the back"),
     Term("negative ease", "the garment is smaller than the body, and the cloth stretches over it"),
     Term("notch", "a short mark across an edge; two that belong together meet when sewn"),
     Term("overlocker", "a machine that sews, trims and binds a seam that stretches", "serger"),
+    Term("repeat", "the length after which a cloth's own pattern begins anew"),
+    Term(
+        "selvedge", "the firm edge along both sides of a cloth; nothing is cut from it", "selvage"
+    ),
     Term("slit", "an opening left unsewn at the end of a seam, to stride or for the look"),
     Term("stay", "a tape or elastic sewn into a seam so that it cannot grow long"),
     Term("stretch", "how far the cloth gives: per cent that a marked length on the fold gains"),
