@@ -191,6 +191,12 @@ OTHER_MOVES = {
     "seat-longer, straight skirt": Move(STRAIGHT, ((BACK_WAIST, -10),), (FRONT_WAIST,)),
     "back-waist-shorter, straight skirt": Move(STRAIGHT, ((BACK_WAIST, 10),), (FRONT_WAIST,)),
     "front-hem-lower, straight skirt": Move(STRAIGHT, ((FRONT_WAIST, -10),), (BACK_WAIST,)),
+    "back-waist-shorter, set-in dress": Move(
+        DRESS, ((HEMS[1], -10),), (HEMS[0],), asked={"sleeve-cut": "set-in"}
+    ),
+    "sides-back, set-in dress": Move(
+        DRESS, ((BUSTS[0], 10), (BUSTS[1], -10)), asked={"sleeve-cut": "set-in"}
+    ),
     "seat-longer, dress": Move(DRESS, ((HEMS[1], 10),), (HEMS[0],)),
     "seat-longer, set-in top": Move(SET_IN, ((HEMS[1], 10),), (HEMS[0],)),
     "sleeve-wider, grown-on": Move(

@@ -80,7 +80,7 @@ def test_folds_and_overlays_fit_any_canvas(plain: bool) -> None:
         draw_folds(canvas, symptom.folds)
         assert "chosen" in canvas.tones.values()
         assert "cut" in canvas.tones.values()
-    trial = tried(person(NAME), seen("jersey-top", "front-neck-chokes", "front"))
+    trial = tried(person(NAME), seen(person(NAME), "jersey-top", "front-neck-chokes", "front"))
     pairs = overlaid(trial.before.pattern.pieces, trial.after.pattern.pieces)
     canvas = Canvas(40, 12, ascii=plain)
     draw_overlay(canvas, pairs)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import sys
+from collections.abc import Mapping
 from datetime import date
 from pathlib import Path
 
@@ -81,8 +82,8 @@ def _remove(options: argparse.Namespace) -> int:
 
 def _proposed(options: argparse.Namespace, profile: Profile) -> int:
     there = sys.stdin.isatty() and not options.json
-    found = _seen(options, there=there)
     style, day = asked(options.set), _day(options.date)
+    found = _seen(options, profile, style, there=there)
     unit, machines = Unit(options.unit), machines_named(usual_machines())
     amount = None
     if options.amount is not None and found.remedy is not None:
@@ -152,7 +153,9 @@ def _save(changed: Profile, before: Profile) -> None:
         raise FilesError("Another window changed the same meanwhile; do it once more.")
 
 
-def _seen(options: argparse.Namespace, *, there: bool) -> Seen:
+def _seen(
+    options: argparse.Namespace, profile: Profile, style: Mapping[str, str], *, there: bool
+) -> Seen:
     """What was tried on and seen, asked for where somebody is at a terminal."""
     if options.garment is None:
         rows = [(str(row["name"]), str(row["says"])) for row in garment_list()]
@@ -168,7 +171,7 @@ def _seen(options: argparse.Namespace, *, there: bool) -> Seen:
     if there and what and what.question and options.answer is None:
         answers = [(one.key, one.says) for one in what.answers]
         options.answer = chosen(what.question, answers)
-    return seen(options.garment, options.symptom, options.answer or "")
+    return seen(profile, options.garment, options.symptom, options.answer or "", style)
 
 
 def _day(text: str | None) -> date:

@@ -6,6 +6,7 @@ choice: three fittings of the 2 cm that one may change.
 
 from __future__ import annotations
 
+from tapewise_core.parts.sleeve_style import WITH_SLEEVE
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -18,8 +19,14 @@ LEVEL = 25.0
 """A grown-on sleeve is laid flatter by no more than this in all [degrees]."""
 
 
-def _length(key: str, says: Told) -> Option:
-    return Option(key=key, group=Group.FIGURE, says=says, default=0.0, low=-MOST, high=MOST)
+SLEEVED = ("sleeve", *WITH_SLEEVE)
+"""Where there is a sleeve to be changed."""
+
+
+def _length(key: str, says: Told, where: tuple[str, ...] = ()) -> Option:
+    return Option(
+        key=key, group=Group.FIGURE, says=says, default=0.0, low=-MOST, high=MOST, where=where
+    )
 
 
 FITTED = Options.of(
@@ -31,10 +38,12 @@ FITTED = Options.of(
     _length("bust-forward", said("the front's share of the bust, after fittings")),
     _length("hip-forward", said("the front's share of the hip, after fittings")),
     _length("underarm-lower", said("how far the underarm moves down after fittings")),
-    _length("sleeve-wider", said("room round the upper arm, after fittings")),
+    _length("sleeve-wider", said("room round the upper arm, after fittings"), SLEEVED),
     _length("back-shorter", said("how much shorter the centre back is below, after fittings")),
     _length("back-waist-shorter", said("how far the waist seam goes up behind after fittings")),
-    _length("cap-forward", said("how far the sleeve is turned in its armhole after fittings")),
+    _length(
+        "cap-forward", said("how far the sleeve is turned in its armhole after fittings"), SLEEVED
+    ),
     _length("sides-higher", said("how far the hem is taken up at the sides after fittings")),
     Option(
         key="sleeve-flatter",
@@ -51,6 +60,7 @@ FITTED = Options.of(
         says=said("what the neckband is longer by after fittings; a minus is shorter"),
         kind=ValueKind.PERCENT,
         default=0.0,
+        where=("neck-finish", "band"),
         low=-15,
         high=15,
     ),

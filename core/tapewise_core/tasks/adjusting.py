@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import field, replace
 from datetime import date
+from functools import cached_property
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import DraftError, OptionError
@@ -91,24 +92,29 @@ class Table:
             raise OptionError(joined(faults))
         return Adjusted(style, page.draft(self.body, style), moves=moves)
 
+    @cached_property
+    def at_work(self) -> frozenset[str]:
+        """The options that have something to do in the style that was asked for.
+
+        Raises OptionError for options that are wrong.
+        """
+        style = settle(self.page.options, self.asked, self.body, self.unit)
+        options = (*self.page.options, *self.page.fitted)
+        return frozenset(option.key for option in options if option.at_work(style))
+
     def moves(self, one: Adjustment) -> dict[str, float] | Told:
         """Return what an adjustment moves here, or why nothing."""
         change = CHANGES.get(one.what)
         if change is None:
             return (UNKNOWN,)
-        found = change.moves(one.amount, _keys(self.page))
-        return lacking(self.page, change) if found is None else found
+        found = change.moves(one.amount, self.at_work)
+        return self.lacking(change) if found is None else found
 
-
-def _keys(page: Garment) -> frozenset[str]:
-    return frozenset((*page.options.keys, *page.fitted.keys))
-
-
-def lacking(page: Garment, change: Change) -> Told:
-    """Say why a garment has no way for a change; nothing where it has one."""
-    if change.moves(1.0, _keys(page)) is not None:
-        return ()
-    return (f"the {page.title.lower()} {change.lacks}.",)
+    def lacking(self, change: Change) -> Told:
+        """Say why the garment has no way for a change; nothing where it has one."""
+        if change.moves(1.0, self.at_work) is not None:
+            return ()
+        return (f"the {self.page.title.lower()} {change.lacks}.",)
 
 
 def adjusted(table: Table, adjustments: Sequence[Adjustment]) -> Adjusted:

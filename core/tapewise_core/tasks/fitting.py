@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import date
+from types import MappingProxyType
 
 from tapewise_core.drafting.overlay import overlaid, overlay
 from tapewise_core.errors import OptionError
@@ -21,11 +22,12 @@ from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.proof import Proof
 from tapewise_core.sewing.machines import Machine
-from tapewise_core.tasks.adjusting import adjustment_told, lacking
+from tapewise_core.tasks.adjusting import Table, adjustment_told
 from tapewise_core.tasks.adjustments import kept as kept
 from tapewise_core.tasks.adjustments import line_of as line_of
 from tapewise_core.tasks.adjustments import without as without
 from tapewise_core.tasks.drafting import USUAL_MACHINES, Drafted, draft
+from tapewise_core.tasks.people import body_of
 from tapewise_core.tasks.tube import caution as caution
 from tapewise_core.tasks.tube import tube_told as tube_told
 from tapewise_core.text.told import Told, said
@@ -47,20 +49,27 @@ class Seen:
     passed: tuple[tuple[str, Told], ...] = ()
 
 
-def seen(garment: str, key: str, answer: str = "") -> Seen:
-    """Return what a symptom and the answer to its question ask of a garment.
+def seen(
+    profile: Profile,
+    garment: str,
+    key: str,
+    answer: str = "",
+    asked: Mapping[str, str] = MappingProxyType({}),
+) -> Seen:
+    """Return what a symptom and the answer to its question ask of a garment as it was asked for.
 
     Raises OptionError for a symptom, an answer or a garment that there is not, and for a question
     that was not answered.
     """
-    page, what = shelf.garment(garment), symptom(key)
+    what, page = symptom(key), shelf.garment(garment)
+    table = Table(page, page.sees(body_of(profile)[0]), asked, profile.unit)
     if not answer and len(what.answers) > 1:
         ways = "; ".join(f"{one.key}: {one.says}" for one in what.answers)
         raise OptionError(f"{what.question} Answer {ways}.")
     given = what.answer(answer) if answer else what.answers[0]
     passed: list[tuple[str, Told]] = []
     for remedy in given.remedies:
-        why = lacking(page, remedy.change)
+        why = table.lacking(remedy.change)
         if not why:
             return Seen(what, given, garment, remedy, tuple(passed))
         passed.append((remedy.change.plain, why))

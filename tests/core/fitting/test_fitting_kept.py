@@ -35,7 +35,7 @@ CM = Reader(Unit.CM)
 
 def found(key: str = "back-neck-stands-off", answer: str = "above") -> Adjustment:
     """What a fitting on a jersey top found."""
-    return tried(WHO, seen("jersey-top", key, answer), 0.5, day=THIRD).adjustment
+    return tried(WHO, seen(WHO, "jersey-top", key, answer), 0.5, day=THIRD).adjustment
 
 
 def test_a_later_draft_of_any_garment_uses_it_and_says_so() -> None:
@@ -78,9 +78,27 @@ def test_a_skirt_of_another_kind_says_why() -> None:
     one = Adjustment(what="sides-raised", amount=1.0, date=THIRD)
     who = WHO.having(adjustments=(one,))
     drafted = draft(who, "skirted-dress", {"skirt": "gathered"}, made=DAY)
-    assert "gathered skirt takes no change" in CM.spell(drafted.applied[0].why)
+    assert "takes no change of its hem at the sides" in CM.spell(drafted.applied[0].why)
     drafted = draft(who, "skirted-dress", {"panels": "2"}, made=DAY)
     assert drafted.applied[0].used
+
+
+def test_a_style_without_the_place_has_no_use_for_its_change() -> None:
+    """A turned neckline has no band, a bare arm no sleeve, a grown-on sleeve no armhole."""
+    days = ("band-longer", 3.0), ("sleeve-wider", 1.0), ("underarm-raised", 1.0)
+    found = tuple(Adjustment(what=what, amount=by, date=THIRD) for what, by in days)
+    who = WHO.having(adjustments=found)
+    used = {
+        ("jersey-top", "neck-finish", "turned"): [False, True, False],
+        ("set-in-top", "neck-finish", "band"): [True, True, True],
+        ("set-in-top", "sleeve", "none"): [True, False, True],
+        ("skirted-dress", "sleeve-cut", "grown-on"): [True, True, False],
+        ("skirted-dress", "sleeve-cut", "set-in"): [True, True, True],
+    }
+    for (garment, key, word), uses in used.items():
+        drafted = draft(who, garment, {key: word, "fit": "eased"}, made=DAY)
+        assert [one.used for one in drafted.applied] == uses, (garment, word)
+    assert seen(WHO, "jersey-top", "band-puckers", asked={"neck-finish": "turned"}).remedy is None
 
 
 def test_nobody_else_and_a_newer_version_do_no_harm() -> None:
@@ -119,7 +137,7 @@ def test_one_fitting_changes_no_more_than_two_centimetres_at_a_place() -> None:
 
 def test_amounts_are_typed_within_the_limits_and_refused_beyond() -> None:
     """In the reader's unit; what was told passes as it was told."""
-    remedy = seen("jersey-top", "back-neck-stands-off", "above").remedy
+    remedy = seen(WHO, "jersey-top", "back-neck-stands-off", "above").remedy
     assert remedy is not None
     assert read_amount(remedy, "0.5", Unit.CM) == 0.5
     assert read_amount(remedy, "3/8", Unit.IN) == pytest.approx(0.95, abs=0.01)
@@ -130,7 +148,7 @@ def test_amounts_are_typed_within_the_limits_and_refused_beyond() -> None:
     )
     with pytest.raises(ReadingError):
         read_amount(remedy, "a bit", Unit.CM)
-    band = seen("jersey-top", "band-puckers").remedy
+    band = seen(WHO, "jersey-top", "band-puckers").remedy
     assert band is not None
     assert read_amount(band, "4 %", Unit.CM) == 4.0
 
@@ -138,18 +156,18 @@ def test_amounts_are_typed_within_the_limits_and_refused_beyond() -> None:
 def test_a_question_must_be_answered() -> None:
     """The sentence has the question and its answers; near names are offered."""
     with pytest.raises(OptionError, match=r"lifted a little\? Answer yes: .*; no: "):
-        seen("jersey-top", "front-neck-gapes")
+        seen(WHO, "jersey-top", "front-neck-gapes")
     with pytest.raises(OptionError, match=r"“maybe” is no answer for front-neck-gapes"):
-        seen("jersey-top", "front-neck-gapes", "maybe")
+        seen(WHO, "jersey-top", "front-neck-gapes", "maybe")
     with pytest.raises(OptionError, match="did you mean band-waves"):
-        seen("jersey-top", "band-wave")
+        seen(WHO, "jersey-top", "band-wave")
 
 
 def test_a_cause_that_no_pattern_mends_is_advice() -> None:
     """Cloth that spirals is not drafted away, and a sleeve that is cut on has no pitch."""
     with pytest.raises(OptionError, match="Wash the cloth"):
-        tried(WHO, seen("set-in-top", "sleeve-twists", "cloth"))
-    other = seen("jersey-top", "sleeve-twists", "sleeve")
+        tried(WHO, seen(WHO, "set-in-top", "sleeve-twists", "cloth"))
+    other = seen(WHO, "jersey-top", "sleeve-twists", "sleeve")
     assert other.remedy is None
     with pytest.raises(OptionError, match="no armhole of its own"):
         tried(WHO, other)
@@ -157,7 +175,7 @@ def test_a_cause_that_no_pattern_mends_is_advice() -> None:
 
 def test_a_proposal_breaks_no_proof_where_less_would_not() -> None:
     """The least is proposed where the middle would fail; what moves is told before and after."""
-    trial = tried(WHO, seen("jersey-top", "band-waves", "all"), day=THIRD)
+    trial = tried(WHO, seen(WHO, "jersey-top", "band-waves", "all"), day=THIRD)
     assert trial.failing == () or trial.adjustment.amount == 3.0
     names = {name: (old, new) for name, old, new in trial.moved}
     old, new = names["neckband length"]

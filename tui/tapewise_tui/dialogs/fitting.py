@@ -180,7 +180,8 @@ class FittingDialog(Screen[None]):
 
     def _answered(self, symptom: Symptom, answer: str) -> None:
         try:
-            found = seen(self.desk.work.garment, symptom.key, answer)
+            made = self.desk.work
+            found = seen(self.desk.profile, made.garment, symptom.key, answer, made.asked)
             trial = self._tried(found)
         except TapewiseError as error:
             self._warn(error)

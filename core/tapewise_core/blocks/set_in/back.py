@@ -184,7 +184,8 @@ def _hem_centre(draft: Draft, style: SetInStyle) -> tuple[Draft, str]:
     by = style.fitted.back_shorter
     if not by:
         return draft, "B"
-    called = f"the hem on the centre back, {'shorter' if by > 0 else 'longer'} after fittings"
+    how = "shorter" if by > 0 else "longer"
+    called = said("the {} on the centre back, {} after fittings", LineName(style.lower), how)
     return (draft.up if by > 0 else draft.down)("B", "B1", mm(abs(by)), called), "B1"
 
 

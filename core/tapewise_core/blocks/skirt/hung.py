@@ -25,7 +25,6 @@ from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import EdgeRun, Girth, Join, Piece, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.parts.hanging import weight
 from tapewise_core.parts.shape.skirt_side import SkirtSide
 from tapewise_core.parts.stride import skirt_hem
@@ -35,7 +34,7 @@ from tapewise_core.sewing.gathers import GATHERED_WAIST
 from tapewise_core.sewing.waist import STAYED_WAIST
 from tapewise_core.sewing.way import Way
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import Told, said
+from tapewise_core.text.told import Told
 from tapewise_core.units import Length, mm
 
 
@@ -194,10 +193,7 @@ STRIPS = 12
 
 def hung_agrees(body: Body, style: Style, edge: float) -> tuple[Told, ...]:
     """Return a sentence for every pair of the skirt's values that disagree on a waist seam [mm]."""
-    chosen = Skirt.of(style)
-    if chosen is not Skirt.CIRCLE and FittedStyle.of(style).sides_higher:
-        return (said("A {} skirt takes no change of its hem at the sides alone.", chosen.value),)
-    match chosen:
+    match Skirt.of(style):
         case Skirt.CIRCLE:
             wanted = SkirtStyle.of(style)
             return width_agrees(wanted, ring(wanted, edge, wanted.seam.mm))

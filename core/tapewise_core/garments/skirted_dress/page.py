@@ -24,10 +24,10 @@ from tapewise_core.drafting.piece import Girth, Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.skirted_dress import SAYS, TITLE
 from tapewise_core.garments.skirted_dress.cut_style import SleeveCut
+from tapewise_core.garments.skirted_dress.fitted import DRESS_FITTED
 from tapewise_core.garments.skirted_dress.options import OPTIONS, cut_agrees, shortened_by
 from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style, set_in_style
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.fitted_options import BODICE_FITTED
 from tapewise_core.parts.hanging import hangs
 from tapewise_core.parts.hem import WAIST_SEAM
 from tapewise_core.parts.waist_seam import back_half, marked, waist_join, waist_seam
@@ -159,7 +159,7 @@ SKIRTED_DRESS = Garment(
     measured_only=(*MEASURED_ONLY, "across_front", OVER_SHOULDERS),
     idle=idle_for,
     options=OPTIONS,
-    fitted=BODICE_FITTED,
+    fitted=DRESS_FITTED,
     agree=agree,
     draft=draft,
     covers=COVERS | ARMHOLES | {ProofId.WAIST, ProofId.GATHERS, ProofId.HEM},
