@@ -22,11 +22,17 @@ from tapewise_core.drafting.piece import (
 )
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.band_ways import (
+    ARMBAND,
+    ARMBAND_RING,
+    CUFF_ON,
+    CUFF_RING,
+    HEM_BAND,
+    HEM_RING,
+)
 from tapewise_core.parts.bare_ways import (
     ARM_FACING,
     ARM_FACING_RING,
-    ARMBAND,
-    ARMBAND_RING,
     TURNED_ARMHOLE,
 )
 from tapewise_core.sewing.closing import PANELS, SIDES_CLOSED
@@ -175,6 +181,10 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
             (seam(SeamKind.FACING, V_FACING, "back_facing top", "back top"),),
         ),
         "armband-ring": _banded(SeamKind.BAND_JOIN, ARMBAND_RING, "neckband left, neckband right"),
+        "cuff-ring": _banded(SeamKind.BAND_JOIN, CUFF_RING, "neckband left, neckband right"),
+        "cuff": _banded(SeamKind.CUFF, CUFF_ON, "neckband top, back top"),
+        "hem-band-ring": _banded(SeamKind.BAND_JOIN, HEM_RING, "neckband left, neckband right"),
+        "hem-band": _banded(SeamKind.HEM_BAND, HEM_BAND, "neckband top, back top"),
         "armband": _banded(SeamKind.ARMBAND, ARMBAND, "neckband top, back top"),
         "armhole-turned": pattern_of(
             _BODY, (seam(SeamKind.ARM_EDGE, TURNED_ARMHOLE, "front left", "back left"),)

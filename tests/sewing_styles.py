@@ -48,8 +48,16 @@ BARE: tuple[Asked, ...] = tuple(
 )
 """Without sleeves, both armholes alike and apart."""
 
+ENDS: tuple[Asked, ...] = (
+    {"hem-finish": "band"},
+    {"sleeve-finish": "cuff", "sleeve": "long"},
+    {"hem-finish": "band", "sleeve-finish": "cuff", "sleeve": "elbow", "neckline": "v"},
+    {"hem-finish": "band", "sleeve": "none"},
+)
+"""Bands round hem and sleeves."""
+
 STYLES: dict[str, tuple[Asked, ...]] = {
-    "jersey-top": (*NECKS, *FACED, *BODIES, SLIT, {**FACED[1], **BODIES[0]}, *BARE),
+    "jersey-top": (*NECKS, *FACED, *BODIES, SLIT, {**FACED[1], **BODIES[0]}, *BARE, *ENDS),
     "flared-dress": (
         *NECKS, *FACED, SLIT,
         {"pockets": "yes", "belt": "yes", "bust-room": "side-dart", **SLIT},
@@ -73,7 +81,7 @@ STYLES: dict[str, tuple[Asked, ...]] = {
     "skirted-dress": (*NECKS, *FACED, *BODIES[:3], {"circle": "1/2", "panels": "4"}, *SKIRTS),
     "set-in-top": (
         *NECKS, *BODIES, {"sleeve-sewn": "round"}, {"sleeve-sewn": "round", "band-sewn": "flat"},
-        {"sleeve-sewn": "round", **BODIES[0]}, *BARE,
+        {"sleeve-sewn": "round", **BODIES[0]}, *BARE, *ENDS,
     ),
 }  # fmt: skip
 """The styles in which the order differs."""

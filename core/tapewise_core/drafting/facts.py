@@ -71,6 +71,16 @@ class BareArmhole:
     turned: float = 0.0
 
 
+@dataclass(frozen=True, slots=True)
+class EndBand:
+    """A band round a hem or a sleeve's end: its own length, and the girth of what it is pulled
+    over [mm], None where nothing wider than its own place passes."""
+
+    name: str
+    opening: float
+    over: float | None = None
+
+
 class Passage(StrEnum):
     """What has to pass the body at the waist."""
 
@@ -135,6 +145,7 @@ class Facts:
     underarm: Underarm | None = None
     side: Side | None = None
     bare: BareArmhole | None = None
+    ends: tuple[EndBand, ...] = ()
     waist: Waist | None = None
     casing: Casing | None = None
     hem: Hem | None = None

@@ -183,6 +183,8 @@ class SeamKind(StrEnum):
     BAND_JOIN = "band join"
     SLEEVE = "sleeve"
     ARMBAND = "armhole band"
+    CUFF = "cuff"
+    HEM_BAND = "hem band"
     ARM_EDGE = "armhole edge"
     ARM_FACING = "armhole facing"
     WAIST = "waist"

@@ -3,21 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import EdgeRun, Notch, Piece, Seam, SeamKind
+from tapewise_core.frozen import dataclass
 from tapewise_core.parts.arm_facing import arm_facing_seams, cut_arm_facing, draft_arm_facing
-from tapewise_core.parts.armband import (
-    armband_join,
-    armband_seam,
-    cut_armband,
-    draft_armband,
-    ratio_of,
-)
+from tapewise_core.parts.band_ways import ARMBAND, ARMBAND_RING
 from tapewise_core.parts.bare_style import ArmholeFinish, BareStyle
 from tapewise_core.parts.bare_ways import TURNED_ARMHOLE
+from tapewise_core.parts.edge_band import (
+    DIGITS,
+    BandKind,
+    BandSize,
+    Mark,
+    band_join,
+    band_seam,
+    cut_band,
+    draft_band,
+)
 from tapewise_core.parts.neck_finish import Halves
+from tapewise_core.parts.shape.band import Band, armband
 from tapewise_core.parts.two_sides import Sewn
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length
@@ -46,17 +51,37 @@ def _round(sewn: Sewn) -> tuple[EdgeRun, ...]:
     return (*sewn.run("back", ("armhole",), up=True), *sewn.run("front", ("armhole",)))
 
 
+MARKS = (
+    "Mark both long edges where the armhole is marked: the shoulder's seam, two strokes at the "
+    "back, one in front. The join goes to the side seam."
+)
+
+ARM = BandKind(
+    "armband", "armhole", "Armhole band", MARKS, 2, SeamKind.ARMBAND, ARMBAND_RING, ARMBAND
+)
+
+
+def ratio_of(armhole: float, style: BareStyle) -> Band:
+    """Return a band's ratio for a whole armhole [mm]: as chosen, or as it is worked out."""
+    if style.ratio is not None:
+        return Band(style.ratio, ())
+    found = armband(armhole, style.width.mm, style.stretch)
+    return Band(round(found.ratio, DIGITS), found.held_back)
+
+
 def _band(halves: Halves, sides: Sequence[Sewn], style: BareStyle) -> Bare:
     back, front = halves.back.length("armhole"), halves.front.length("armhole")
     band = ratio_of(back + front, style)
     whole = Length(back + front, ("the whole armhole, ", back, " + ", front))
-    draft = draft_armband(whole, style, band.ratio)
-    piece = cut_armband(draft, style, _marks(halves, back, front))
-    seams = (armband_join(), *(armband_seam(_round(one), band.ratio, one.where) for one in sides))
+    size = BandSize(style.width, style.allowance, style.seam)
+    draft = draft_band(ARM, whole, size, band.ratio)
+    piece = cut_band(ARM, draft, size, _marks(halves, back, front))
+    on = (band_seam(ARM, _round(one), band.ratio, one.where) for one in sides)
+    seams = (band_join(ARM), *on)
     return Bare((draft,), (piece,), seams, (1 - band.ratio) * front, band.held_back)
 
 
-def _marks(halves: Halves, back: float, front: float) -> tuple[tuple[float, str, int], ...]:
+def _marks(halves: Halves, back: float, front: float) -> tuple[Mark, ...]:
     """The armhole's marks as shares of it, walked from the back's underarm."""
     whole = back + front
 

@@ -1,4 +1,4 @@
-"""Sewing an armhole without a sleeve: a band, an edge turned in, a facing. Common practice."""
+"""Sewing an armhole without a sleeve: an edge turned in, a facing. Common practice."""
 
 from __future__ import annotations
 
@@ -10,55 +10,6 @@ from tapewise_core.sewing.stitches import BACKSTITCH
 from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import said
 from tapewise_core.units import mm
-
-
-def ring(work: Work) -> tuple[Operation, ...]:
-    """Each band's ends joined."""
-    stitch = work.stitching.ring
-    do = said(
-        "Join each armhole band's ends into a ring, right sides together, {} from the edge: {}.",
-        work.at, stitch.words,
-    )  # fmt: skip
-    fold = "old the band lengthwise, wrong sides together, and press."
-    press = f"F{fold}" if stitch.cuts else f"Press the join open, f{fold}"
-    return (
-        work.do(
-            "armband-ring", "Join the armhole bands' ends", do, Stage.CLOSE, meets=work.joins(),
-            lies=Lies.FLAT, stitches=(stitch,), press=(press,),
-        ),
-    )  # fmt: skip
-
-
-def band(work: Work) -> tuple[Operation, ...]:
-    """A band sewn round each armhole, once sides and shoulders are closed."""
-    pin = said(
-        "Pin each band round its armhole, right sides together: the join at the side seam, and "
-        "the marks on each other, two strokes at the back, one in front."
-    )
-    do = said(
-        "Sew the bands on with the band uppermost, both its layers, {} from the edge, stretching "
-        "only the band: {}.",
-        work.at, work.stitching.seam.words,
-    )  # fmt: skip
-    first = tuple(run for seam in work.seams[:1] for run in seam.first)
-    second = tuple(run for seam in work.seams for run in seam.second)
-    check = said(
-        "Put it on: the band lies on the body all round. If it stands off in front, it is too "
-        "long; unpick it there and shorten it now."
-    )
-    return (
-        work.do(
-            "armband-pin", "Pin the armhole bands on", pin, Stage.ROUND, sort=Sort.PREPARE,
-            after=("shoulders", "sides", "armband-ring"),
-        ),
-        work.do(
-            "armband", "Sew the armhole bands on", do, Stage.ROUND, lies=Lies.ROUND,
-            meets=(Meeting(work.whole(first), work.whole(second), Laid.FOLDED),),
-            stitches=(work.stitching.seam,), after=("armband-pin",),
-            ease=("stretch only the band, evenly between the pins",),
-            press=("Press the allowance towards the body.",), check=check,
-        ),
-    )  # fmt: skip
 
 
 def turned(work: Work) -> tuple[Operation, ...]:
@@ -157,8 +108,6 @@ def _inside(work: Work) -> Operation:
     )  # fmt: skip
 
 
-ARMBAND_RING = Way("armhole's band joined into a ring", ring)
-ARMBAND = Way("armhole's band in the round", band)
 TURNED_ARMHOLE = Way("armhole's edge turned in", turned)
 ARM_FACING_RING = Way("armhole's facing joined into a ring", facing_ring)
 ARM_FACING = Way("armhole faced", facing)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from tapewise_core.frozen import dataclass
+from tapewise_core.parts.end_style import cuff
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
@@ -38,7 +39,7 @@ class SleeveStyle:
         if style.choice("sleeve", SleeveKind.SHORT) == SleeveKind.NONE:
             return cls(mm(0), mm(0), mm(0))
         return cls(
-            style.length("sleeve-length"),
+            style.length("sleeve-length") - cuff(style),
             style.length("sleeve-ease"),
             style.length("sleeve-hem-ease"),
         )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from tapewise_core.frozen import dataclass
+from tapewise_core.parts.end_style import hem_band
 from tapewise_core.parts.shape.band import close_fit
 from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.style.style import Style
@@ -47,7 +48,7 @@ class TrunkStyle:
         One that ends at the waist goes in to it all the way and has no hip.
         """
         return cls(
-            style.length("body-length", length),
+            style.length("body-length", length) - hem_band(style),
             style.length("ease"),
             style.length("bust-ease"),
             style.length("waist-ease"),

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from tapewise_core.proofs.bands import bands_fit, bands_pass
 from tapewise_core.proofs.bare import armhole_lies
 from tapewise_core.proofs.cap import cap_fits
 from tapewise_core.proofs.cloth import length_fits, pieces_fit
@@ -37,6 +38,8 @@ PROVERS: Mapping[ProofId, Prover] = MappingProxyType(
         **{about: as_asked(about) for about in ASKED},
         ProofId.EASE: ease_for_cloth,
         ProofId.HAND: hand_passes,
+        ProofId.BAND: bands_fit,
+        ProofId.BAND_OVER: bands_pass,
         ProofId.SEAM: seams_meet,
         ProofId.CAP: cap_fits,
         ProofId.CAP_HEIGHT: cap_height,

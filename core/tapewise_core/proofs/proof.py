@@ -35,6 +35,8 @@ class ProofId(StrEnum):
     HEM = "hem as asked"
     EASE = "ease for this cloth"
     HAND = "hand through the sleeve"
+    BAND = "band against its edge"
+    BAND_OVER = "band over the body"
     SEAM = "seam as long on both sides"
     CAP = "sleeve cap against armhole"
     CAP_HEIGHT = "height of the sleeve cap"
@@ -61,6 +63,8 @@ NAMES = {
     ProofId.WAIST: "{of} over the body",
     ProofId.GIRTH: "{of} of the garment",
     ProofId.SEAM: "{of}",
+    ProofId.BAND: "{of} against its edge",
+    ProofId.BAND_OVER: "{of} over the body",
     ProofId.LINE: "{of}",
 }
 """How a proof is named where that is not its subject followed by its id."""

@@ -69,6 +69,11 @@ WAYS: Mapping[ProofId, tuple[Way, ...]] = MappingProxyType(
             more("sleeve-hem-ease"), more("sleeve-ease", "sleeve-hem-ease"),
             less("sleeve-length"), word("sleeve", "elbow"),
         ),
+        ProofId.BAND: (
+            more("hem-band-ratio"), more("cuff-ratio"), more("armhole-band-ratio"),
+            word("hem-finish", "turned"), word("sleeve-finish", "turned"),
+        ),
+        ProofId.BAND_OVER: (more("hem-band-ratio"), more("cuff-ratio"), more("sleeve-hem-ease")),
         ProofId.CAP: (more("cap-shortening"), less("cap-shortening")),
         ProofId.CAP_HEIGHT: (
             more("sleeve-ease"), less("sleeve-ease"), more("armhole-drop"), less("armhole-drop"),

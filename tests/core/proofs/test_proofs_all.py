@@ -29,6 +29,7 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"neck-finish": "turned", "body-length": "105"},
         {"body-length": "105", "hem": "split"},
         {"sleeve": "none"},
+        {"sleeve": "long", "sleeve-finish": "cuff", "hem-finish": "band"},
     ),
     "flared-dress": (
         PLAIN,
@@ -67,6 +68,7 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"neckline": "v", "sleeve": "long", "hem": "curved"},
         {"body-length": "105", "neck-finish": "turned"},
         {"sleeve": "none", "armhole-finish": "facing"},
+        {"sleeve": "long", "sleeve-finish": "cuff", "hem-finish": "band"},
     ),
 }
 """Styles with every part that proofs look for, by garment."""

@@ -19,7 +19,7 @@ from tapewise_core.parts.darts import (
     side_edges,
     waist_dart,
 )
-from tapewise_core.parts.hem import EDGE_OF, HEM, lower_of
+from tapewise_core.parts.hem import EDGE_OF, lower_of
 from tapewise_core.parts.shape.cap import Cap
 from tapewise_core.parts.side_marks import side_notches
 
@@ -73,7 +73,8 @@ def _edge(line: str, path: Path, style: SetInStyle) -> Edge:
 
 def _lower(line: str, path: Path, style: SetInStyle) -> Edge:
     """The lower edge: a hem that is turned, or a waist seam."""
-    return Edge(EDGE_OF[line], path, style.allowances.along(line), turned=line == HEM)
+    turned = style.allowances.turned(line)
+    return Edge(EDGE_OF[line], path, style.allowances.along(line), turned=turned)
 
 
 SHOWN = ("armscye", "bust", "waist", "hip")
@@ -137,11 +138,12 @@ def _armhole_notches(draft: Draft, trunk: Trunk, *, front: bool) -> tuple[Notch,
 def cut_sleeve(draft: Draft, solved: Cap, trunk: Trunk) -> Piece:
     """Return the sleeve, marked where it meets back, shoulder and front."""
     lines = draft.paper.lines
-    seam, hem = trunk.style.allowances.seam.mm, trunk.style.allowances.hem.mm
+    allowances = trunk.style.allowances
+    seam, hem = allowances.seam.mm, allowances.along("sleeve_hem")
     edges = (
         Edge("cap", lines["cap"], trunk.armhole_allowance),
         Edge("underarm", lines["underarm"], seam),
-        Edge("sleeve_hem", lines["sleeve_hem"].reversed(), hem, turned=True),
+        Edge("sleeve_hem", lines["sleeve_hem"].reversed(), hem, allowances.turned("sleeve_hem")),
         Edge("underarm_2", lines["underarm_2"].reversed(), seam),
     )
     names = {"crown": "O", "back_underarm": "L", "front_underarm": "R", "hem_middle": "Q"}

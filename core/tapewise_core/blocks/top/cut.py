@@ -19,7 +19,7 @@ from tapewise_core.parts.darts import (
     side_edges,
     waist_dart,
 )
-from tapewise_core.parts.hem import EDGE_OF, HEM, lower_of
+from tapewise_core.parts.hem import EDGE_OF, lower_of
 from tapewise_core.parts.side_marks import CLEAR, side_notches
 
 SLIT = 15.0
@@ -93,7 +93,8 @@ def _edges(half: _Half) -> tuple[Edge, ...]:
         edges[-1:] = _split(edges[-1], style.hem.slit.mm)
     lower = lower_of(half.draft)
     path = lines[lower].reversed()
-    last = Edge(EDGE_OF[lower], path, style.allowances.along(lower), turned=lower == HEM)
+    turned = style.allowances.turned(lower)
+    last = Edge(EDGE_OF[lower], path, style.allowances.along(lower), turned=turned)
     return (*edges, last)
 
 
@@ -103,7 +104,7 @@ def _edge(half: _Half, line: str, path: Path) -> Edge:
     if line == "neckline":
         slants = half.front and style.neck.pointed
         return Edge(line, path, width, style.neck.turned, slants=slants)
-    return Edge(line, path, width, line == "sleeve_hem")
+    return Edge(line, path, width, style.allowances.turned(line))
 
 
 def _cap_hem(half: _Half, path: Path) -> Edge:

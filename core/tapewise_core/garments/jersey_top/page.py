@@ -31,6 +31,10 @@ from tapewise_core.garments.jersey_top import BARE_TITLE, SAYS, TITLE
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_options import BARE
 from tapewise_core.parts.bare_style import is_bare
+from tapewise_core.parts.end_agree import ends_agree
+from tapewise_core.parts.end_finish import with_ends
+from tapewise_core.parts.end_options import ENDS
+from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.fitted_options import GROWN_ON_FITTED
 from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
@@ -42,6 +46,11 @@ from tapewise_core.text.told import OptionKey, Told, said
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
+    return with_ends(_drafted(body, style), body, EndStyle.of(style))
+
+
+def _drafted(body: Body, style: Style) -> Pattern:
+    """The body with its sleeves, if any, all but its bands."""
     if is_bare(style):
         return set_in("jersey-top", BARE_TITLE, body, SetInStyle.of(style))
     top = TopStyle.of(style)
@@ -51,7 +60,7 @@ def draft(body: Body, style: Style) -> Pattern:
 
 
 def _agree(body: Body, style: Style) -> tuple[Told, ...]:
-    found = agree(body, TopStyle.of(style))
+    found = (*agree(body, TopStyle.of(style)), *ends_agree(style))
     return (*found, NO_SLIT) if is_bare(style) and HemStyle.of(style).split else found
 
 
@@ -71,7 +80,7 @@ def _idle(style: Style) -> tuple[str, ...]:
     return (*idle(style), *idle_below(style), *across)
 
 
-OPTIONS = TOP.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE)) + BARE
+OPTIONS = TOP.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE)) + BARE + ENDS
 
 
 JERSEY_TOP = Garment(
@@ -86,7 +95,7 @@ JERSEY_TOP = Garment(
     fitted=GROWN_ON_FITTED,
     agree=_agree,
     draft=draft,
-    covers=COVERS | {ProofId.ARMHOLE, ProofId.GAPE},
+    covers=COVERS | {ProofId.ARMHOLE, ProofId.GAPE, ProofId.BAND, ProofId.BAND_OVER},
     moves=MappingProxyType({**MOVES, **dict.fromkeys(ACROSS, (1.0, "the armhole"))}),
     sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

@@ -21,6 +21,7 @@ from tapewise_core.blocks.set_in.options import (
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import BODY
 from tapewise_core.parts.bare_options import BARE
+from tapewise_core.parts.end_options import ENDS
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish
@@ -77,6 +78,7 @@ def options_from(top: Options) -> Options:
         .narrowed(WORDS)
         + ARMHOLE
         + BARE
+        + ENDS
     )
 
 

@@ -26,6 +26,9 @@ from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.set_in_top import SAYS, TITLE
 from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.end_agree import ends_agree
+from tapewise_core.parts.end_finish import with_ends
+from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.fitted_options import SET_IN_FITTED
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
@@ -34,12 +37,13 @@ from tapewise_core.text.told import Told
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
-    return assemble("set-in-top", TITLE, body, SetInStyle.of(style))
+    pattern = assemble("set-in-top", TITLE, body, SetInStyle.of(style))
+    return with_ends(pattern, body, EndStyle.of(style))
 
 
 def agree(body: Body, style: Style) -> tuple[Told, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    return top_agrees(body, TopStyle.of(style))
+    return (*top_agrees(body, TopStyle.of(style)), *ends_agree(style))
 
 
 ACROSS = {"across_back": (1.0, "the armhole"), "across_front": (1.0, "the armhole")}
@@ -58,7 +62,9 @@ SET_IN_TOP = Garment(
     fitted=SET_IN_FITTED,
     agree=agree,
     draft=draft,
-    covers=COVERS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE, ProofId.GAPE},
+    covers=COVERS
+    | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE, ProofId.GAPE}
+    | {ProofId.BAND, ProofId.BAND_OVER},
     moves=MappingProxyType({**MOVES, **ACROSS}),
     sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

@@ -1,0 +1,91 @@
+"""A band round an edge: a strip across the grain, shorter than the edge, folded along its middle
+and joined into a ring. Armholes, sleeves' ends and hems are finished so."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
+from tapewise_core.frozen import dataclass
+from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.path import ruled
+from tapewise_core.geometry.point import Point
+from tapewise_core.parts.strip import corners, draft_strip, rule_strip
+from tapewise_core.sewing.way import Way
+from tapewise_core.units import Length
+
+DIGITS = 2
+"""A ratio is worked out to so many digits, so that it reads as it is used (our choice)."""
+
+Mark = tuple[float, str, int]
+"""A share of the edge, walked from the band's join, the pair it belongs to, and its strokes."""
+
+
+@dataclass(frozen=True, slots=True)
+class BandKind:
+    """What a band is for: the piece's name and its edge's, the draft's title, what is told of its
+    marks, how many are cut, and how it is sewn."""
+
+    name: str
+    edge: str
+    title: str
+    marks: str
+    count: int
+    seam: SeamKind
+    ring: Way
+    sewn: Way
+
+
+@dataclass(frozen=True, slots=True)
+class BandSize:
+    """A band's finished width, and what is added along the edge and at its join."""
+
+    width: Length
+    allowance: Length
+    join: Length
+
+
+def draft_band(kind: BandKind, edge: Length, size: BandSize, ratio: float) -> Draft:
+    """Return the band as drawn by hand; ``edge`` is the whole stitched edge."""
+    called = "the band's length, seam to seam"
+    draft = draft_strip(kind.title, "across", edge * ratio, called, size.width)
+    return rule_strip(draft, "band").note(kind.marks)
+
+
+def cut_band(kind: BandKind, draft: Draft, size: BandSize, marks: Sequence[Mark] = ()) -> Piece:
+    """Return the band as a piece, both its long edges marked."""
+    a, b, c, d = corners(draft)
+    edges = (
+        Edge(kind.edge, ruled(a, b), size.allowance.mm),
+        Edge("join", ruled(b, c), size.join.mm),
+        Edge(f"{kind.edge}_2", ruled(c, d), size.allowance.mm),
+        Edge("join_2", ruled(d, a), size.join.mm),
+    )
+    middle = draft["M"].y
+    notches = tuple(
+        Notch(edge, b.x * (share if edge == kind.edge else 1 - share), pair, strokes)
+        for edge in (kind.edge, f"{kind.edge}_2")
+        for share, pair, strokes in marks
+    )
+    return make_piece(
+        kind.name,
+        edges,
+        {"join": a, "join_2": b},
+        (Point(b.x * 0.9, middle * 0.4), Point(b.x * 0.9, middle * 1.6)),
+        notches=notches,
+        count=kind.count,
+        inner={"fold": ruled(Point(0.0, middle), Point(b.x, middle))},
+        label=Box(16, 3, max(b.x * 0.6, 80), middle - 2),
+    )
+
+
+def band_join(kind: BandKind) -> Seam:
+    """Return the seam that makes a ring of the band."""
+    ends = (EdgeRun(kind.name, ("join",)),), (EdgeRun(kind.name, ("join_2",)),)
+    return Seam(SeamKind.BAND_JOIN, *ends, making=kind.ring, where=kind.title.lower())
+
+
+def band_seam(kind: BandKind, edge: tuple[EdgeRun, ...], ratio: float, where: str = "") -> Seam:
+    """Return the band's seam round an edge, walked from the band's join."""
+    return Seam(kind.seam, (EdgeRun(kind.name, (kind.edge,)),), edge, ratio, kind.sewn, where)

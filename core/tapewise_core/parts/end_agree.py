@@ -1,0 +1,39 @@
+"""What a hem band and cuffs do not go with; each message names the options and what would be
+right."""
+
+from __future__ import annotations
+
+from tapewise_core.parts.end_style import EndStyle
+from tapewise_core.parts.figure_style import FigureStyle
+from tapewise_core.parts.hem_style import HemShape, HemStyle
+from tapewise_core.style.style import Style
+from tapewise_core.text.told import OptionKey, Told, said
+
+
+def ends_agree(style: Style) -> tuple[Told, ...]:
+    """Return a sentence for each that disagrees; none if all agree."""
+    ends, even = EndStyle.of(style), FigureStyle.of(style).even
+    found = []
+    if ends.band.mm and HemStyle.of(style).shape is not HemShape.STRAIGHT:
+        found.append(STRAIGHT)
+    if (ends.band.mm or ends.cuff.mm) and not even:
+        found.append(EVEN)
+    if ends.cuff.mm and ends.capped:
+        found.append(CAP)
+    return tuple(found)
+
+
+STRAIGHT = said(
+    "A hem band is sewn to a straight hem; set {} to straight, or {} to turned.",
+    OptionKey("hem"), OptionKey("hem-finish"),
+)  # fmt: skip
+
+EVEN = said(
+    "Bands are drafted for shoulders that are alike; set {} to none, or {} and {} to turned.",
+    OptionKey("lower-shoulder"), OptionKey("hem-finish"), OptionKey("sleeve-finish"),
+)  # fmt: skip
+
+CAP = said(
+    "A cap opens under the arm and takes no cuff; set {} to short or longer, or {} to turned.",
+    OptionKey("sleeve"), OptionKey("sleeve-finish"),
+)  # fmt: skip

@@ -1,0 +1,169 @@
+"""A top's ends with bands: a hem band, and cuffs, added to a pattern whose body and sleeves were
+drafted so much shorter."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from types import MappingProxyType
+
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.facts import EndBand
+from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam, SeamKind
+from tapewise_core.frozen import dataclass
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.band_ways import CUFF_ON, CUFF_RING, HEM_BAND, HEM_RING
+from tapewise_core.parts.edge_band import (
+    DIGITS,
+    BandKind,
+    BandSize,
+    Mark,
+    band_join,
+    band_seam,
+    cut_band,
+    draft_band,
+)
+from tapewise_core.parts.end_style import EndStyle
+from tapewise_core.parts.shape.band import USABLE
+from tapewise_core.text.told import Told, said
+from tapewise_core.units import Length
+
+HEM = BandKind(
+    "hem_band", "hem", "Hem band",
+    "Mark both long edges: the join goes to the centre back, the middle to the centre front, and "
+    "the other two marks to the side seams.",
+    1, SeamKind.HEM_BAND, HEM_RING, HEM_BAND,
+)  # fmt: skip
+
+CUFF = BandKind(
+    "cuff", "sleeve_hem", "Cuff", "The join goes to the underarm seam.",
+    2, SeamKind.CUFF, CUFF_RING, CUFF_ON,
+)  # fmt: skip
+
+PART = {
+    "hem_band": "The hem band, {} wide, is part of the length asked for.",
+    "cuff": "The cuffs, {} wide, are part of the sleeves' length asked for.",
+}
+
+SHORTER = 0.9
+"""A hem band's length as a share of the hem (common practice)."""
+
+SIDE, MIDDLE = "hem at the side seam", "hem at the centre front"
+
+
+@dataclass(frozen=True, slots=True)
+class _End:
+    """One kind of band, drafted and cut, with its seams and what proofs ask of it."""
+
+    draft: Draft
+    piece: Piece
+    seams: tuple[Seam, ...]
+    fact: EndBand
+    told: Told
+
+
+def with_ends(pattern: Pattern, body: Body, style: EndStyle) -> Pattern:
+    """Return a pattern with the bands a style asks for, of a body whose sides are alike."""
+    if style.band.mm:
+        pattern = _with(_marked(pattern), _hem(pattern, body, style), SeamKind.HEM)
+        pattern = _longer(pattern, style.band, BODY)
+    if style.cuff.mm:
+        pattern = _with(pattern, _cuff(pattern, style), SeamKind.SLEEVE_HEM)
+        pattern = _longer(pattern, style.cuff, SLEEVE)
+    return pattern
+
+
+BODY = ("centre back length", "centre front length", "side length")
+SLEEVE = ("overarm length", "sleeve length")
+"""Lengths of the finished garment that a band is part of."""
+
+
+def _longer(pattern: Pattern, by: Length, names: tuple[str, ...]) -> Pattern:
+    more = {name: pattern.lengths[name] + by.mm for name in names if name in pattern.lengths}
+    return replace(pattern, lengths=MappingProxyType({**pattern.lengths, **more}))
+
+
+def _with(pattern: Pattern, end: _End, instead: SeamKind) -> Pattern:
+    """The pattern with a band in place of a turned hem."""
+    seams = [seam for seam in pattern.seams if seam.kind is not instead]
+    facts = replace(pattern.facts, ends=(*pattern.facts.ends, end.fact))
+    return replace(
+        pattern,
+        drafts=(*pattern.drafts, with_allowances(end.draft, end.piece)),
+        pieces=(*pattern.pieces, end.piece),
+        seams=(*seams, *end.seams),
+        facts=facts,
+        remarks=(*pattern.remarks, *filter(None, (end.told,))),
+    )
+
+
+def _marked(pattern: Pattern) -> Pattern:
+    """Back and front marked where the band's marks go."""
+    marks = {"back": (0.0, SIDE), "front": (pattern.piece("front").length("hem"), MIDDLE)}
+
+    def marked(piece: Piece) -> Piece:
+        if piece.name not in marks:
+            return piece
+        at, pair = marks[piece.name]
+        return replace(piece, notches=(*piece.notches, Notch("hem", at, pair)))
+
+    return replace(pattern, pieces=tuple(map(marked, pattern.pieces)))
+
+
+def _hem(pattern: Pattern, body: Body, style: EndStyle) -> _End:
+    back, front = (pattern.piece(name).length("hem") for name in ("back", "front"))
+    whole = Length(2 * (back + front), ("the whole hem, 2 × (", back, " + ", front, ")"))
+    over = max(body["bust"].mm, body["hip"].mm)
+    ratio = style.band_ratio or _hem_ratio(whole.mm, over, style.stretch)
+    side = back / whole.mm
+    marks = ((side, SIDE, 1), (0.5, MIDDLE, 1))
+    walk = (EdgeRun("back", ("hem",), 2, True), EdgeRun("front", ("hem",), 2))
+    return _made(HEM, whole, style.band, style.seam, ratio, walk, over, marks)
+
+
+def _hem_ratio(hem: float, over: float, stretch: float) -> float:
+    """Nine tenths, or as much more as what passes needs, and as the seam can be stretched by."""
+    least = max(over / (1 + USABLE * stretch) / hem, 1 / (1 + USABLE * stretch))
+    return _up(min(max(SHORTER, least), 1.0))
+
+
+def _cuff(pattern: Pattern, style: EndStyle) -> _End:
+    level = next(one for one in pattern.facts.levels if one.name in ("sleeve_hem", "upper_arm"))
+    level = next((one for one in pattern.facts.levels if one.name == "sleeve_hem"), level)
+    hand = pattern.facts.hand
+    if any(piece.name == "sleeve" for piece in pattern.pieces):
+        around = pattern.piece("sleeve").length("sleeve_hem")
+        whole = Length(around, ("the sleeve's end ", around))
+        walk: tuple[EdgeRun, ...] = (EdgeRun("sleeve", ("sleeve_hem",)),)
+    else:
+        back, front = (pattern.piece(name).length("sleeve_hem") for name in ("back", "front"))
+        whole = Length(back + front, ("the sleeve's end, ", back, " + ", front))
+        walk = (EdgeRun("back", ("sleeve_hem",)), EdgeRun("front", ("sleeve_hem",), 1, True))
+    ratio = style.cuff_ratio or _cuff_ratio(whole.mm, level.body, hand, style.stretch)
+    return _made(CUFF, whole, style.cuff, style.seam, ratio, walk, hand, ())
+
+
+def _cuff_ratio(end: float, arm: float, hand: float | None, stretch: float) -> float:
+    """As close as the arm, but so that the seam can be sewn and a hand passes."""
+    stretched = 1 + USABLE * stretch
+    least = max(1 / stretched, (hand or 0.0) / stretched / end)
+    return _up(min(max(arm / end, least), 1.0))
+
+
+def _up(ratio: float) -> float:
+    """A ratio that may be no less, in its last digit."""
+    near = round(ratio, DIGITS)
+    return near if near >= ratio - 1e-9 else min(round(near + 10**-DIGITS, DIGITS), 1.0)
+
+
+def _made(
+    kind: BandKind, edge: Length, width: Length, seam: Length, ratio: float,
+    walk: tuple[EdgeRun, ...], over: float | None, marks: Sequence[Mark],
+) -> _End:  # fmt: skip
+    size = BandSize(width, seam, seam)
+    draft = draft_band(kind, edge, size, ratio)
+    piece = cut_band(kind, draft, size, [*marks, *((1 - at, name, n) for at, name, n in marks[:1])])
+    seams = (band_join(kind), band_seam(kind, walk, ratio))
+    told = said(PART[kind.name], width)
+    return _End(draft, piece, seams, EndBand(kind.title.lower(), edge.mm * ratio, over), told)
