@@ -16,6 +16,7 @@ from tapewise_core.parts.edge_band import (
     BandKind,
     BandSize,
     Mark,
+    at_least,
     band_join,
     band_seam,
     cut_band,
@@ -66,7 +67,8 @@ def ratio_of(armhole: float, style: BareStyle) -> Band:
     if style.ratio is not None:
         return Band(style.ratio, ())
     found = armband(armhole, style.width.mm, style.stretch)
-    return Band(round(found.ratio, DIGITS), found.held_back)
+    ratio = at_least(found.ratio) if found.held_back else round(found.ratio, DIGITS)
+    return Band(ratio, found.held_back)
 
 
 def _band(halves: Halves, sides: Sequence[Sewn], style: BareStyle) -> Bare:

@@ -46,6 +46,12 @@ class BandSize:
     join: Length
 
 
+def at_least(ratio: float) -> float:
+    """Return a ratio that may be no less, to its last digit, and no more than 1."""
+    near = round(ratio, DIGITS)
+    return near if near >= ratio - 1e-9 else min(round(near + 10**-DIGITS, DIGITS), 1.0)
+
+
 def draft_band(kind: BandKind, edge: Length, size: BandSize, ratio: float) -> Draft:
     """Return the band as drawn by hand; ``edge`` is the whole stitched edge."""
     called = "the band's length, seam to seam"

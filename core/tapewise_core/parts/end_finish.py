@@ -15,10 +15,10 @@ from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.band_ways import CUFF_ON, CUFF_RING, HEM_BAND, HEM_RING
 from tapewise_core.parts.edge_band import (
-    DIGITS,
     BandKind,
     BandSize,
     Mark,
+    at_least,
     band_join,
     band_seam,
     cut_band,
@@ -125,7 +125,7 @@ def _hem(pattern: Pattern, body: Body, style: EndStyle) -> _End:
 def _hem_ratio(hem: float, over: float, stretch: float) -> float:
     """Nine tenths, or as much more as what passes needs, and as the seam can be stretched by."""
     least = max(over / (1 + USABLE * stretch) / hem, 1 / (1 + USABLE * stretch))
-    return _up(min(max(SHORTER, least), 1.0))
+    return at_least(min(max(SHORTER, least), 1.0))
 
 
 def _cuff(pattern: Pattern, style: EndStyle) -> _End:
@@ -148,13 +148,7 @@ def _cuff_ratio(end: float, arm: float, hand: float | None, stretch: float) -> f
     """As close as the arm, but so that the seam can be sewn and a hand passes."""
     stretched = 1 + USABLE * stretch
     least = max(1 / stretched, (hand or 0.0) / stretched / end)
-    return _up(min(max(arm / end, least), 1.0))
-
-
-def _up(ratio: float) -> float:
-    """A ratio that may be no less, in its last digit."""
-    near = round(ratio, DIGITS)
-    return near if near >= ratio - 1e-9 else min(round(near + 10**-DIGITS, DIGITS), 1.0)
+    return at_least(min(max(arm / end, least), 1.0))
 
 
 def _made(
