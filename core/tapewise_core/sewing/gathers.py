@@ -42,14 +42,18 @@ def _tier(work: Work, seam: Seam) -> tuple[Operation, ...]:
         check=(TAKEN_OUT,),
     )  # fmt: skip
     named = replace(sewn, allowance=at)
-    return gathered(work, f"{key}-gather", edge, (upper,), seam.ratio, Stage.ROUND), named
+    return gathered(
+        work, f"{key}-gather", f"Gather the {lower}", edge, (upper,), seam.ratio, Stage.ROUND
+    ), named
 
 
 SPREAD: Told = ("spread the gathers evenly between the marks",)
 """What is eased, and where."""
 
 
-def gathered(work: Work, key: str, edge: Told, to: Told, ratio: float, stage: Stage) -> Operation:
+def gathered(
+    work: Work, key: str, title: str, edge: Told, to: Told, ratio: float, stage: Stage
+) -> Operation:
     """Return how an edge is gathered, told for a length of what it is sewn to."""
     stitch = work.stitching.gathering
     do = said(
@@ -58,15 +62,15 @@ def gathered(work: Work, key: str, edge: Told, to: Told, ratio: float, stage: St
         "each {} of that.",
         edge, stitch.words, to, About(PER * ratio), About(PER),
     )  # fmt: skip
-    return work.do(
-        key, "Gather an edge", do, stage, sort=Sort.PREPARE, after=("panels",), stitches=(stitch,)
-    )
+    return work.do(key, title, do, stage, sort=Sort.PREPARE, after=("panels",), stitches=(stitch,))
 
 
 def joined(work: Work) -> tuple[Operation, ...]:
     """A skirt gathered to a bodice on a stay."""
     stay, pin, sewn = joined_waist(work)
-    skirt = gathered(work, "waist-gather", SKIRT, ("bodice",), work.seams[0].ratio, Stage.WAIST)
+    skirt = gathered(
+        work, "waist-gather", GATHER, SKIRT, ("bodice",), work.seams[0].ratio, Stage.WAIST
+    )
     pinned = said(
         "Pin bodice and skirt together at their marks, right sides facing, the gathers spread "
         "evenly between."
@@ -75,6 +79,7 @@ def joined(work: Work) -> tuple[Operation, ...]:
 
 
 SKIRT: Told = ("skirt's upper edge",)
+GATHER = "Gather the skirt"
 
 
 def _with_gathers(sewn: Operation) -> Operation:
@@ -88,7 +93,7 @@ def band(work: Work) -> tuple[Operation, ...]:
     ratio, edge = 1 / seam.drawn_in, work.pattern.run_length(seam.second) * seam.drawn_in
     to = said("band stretched to {}", mm(edge))
     return (
-        gathered(work, "waist-gather", SKIRT, to, ratio, Stage.WAIST),
+        gathered(work, "waist-gather", GATHER, SKIRT, to, ratio, Stage.WAIST),
         pin,
         _with_gathers(sewn),
     )

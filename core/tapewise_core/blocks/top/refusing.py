@@ -27,9 +27,9 @@ def check_sleeve(made: Grown, arm_of: Callable[[float], Arm], side: SideOf, ease
         mm(arm.upper),
     )
     if works is None:
-        raise DraftError((*cannot, " Take the top with set-in sleeves."))
+        raise DraftError((*cannot, " Take set-in sleeves."))
     would = said(
-        " The shortest that works is {} {}; or take the top with set-in sleeves.",
+        " The shortest that works is {} {}; or take set-in sleeves.",
         OptionKey("sleeve-length"),
         mm(works),
     )
