@@ -11,7 +11,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_tui.canvas import Dot
 from tapewise_tui.pattern_places import arrangements
 
-GAP, WORDS, COLUMN = 4.0, 12.0, 22.0
+GAP, WORDS, COLUMN = 4.0, 12.0, 20.0
 """Room beside a piece, below it for its words, and across for them [dots]."""
 
 FINER = 0.97

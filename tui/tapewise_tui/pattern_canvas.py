@@ -34,8 +34,7 @@ def draw_pattern(canvas: Canvas, places: Sequence[Placed], selected: str | None)
 
 
 def draw_piece(canvas: Canvas, piece: Piece) -> None:
-    """Draw one piece as large as there is room, as it lies on the cloth, its ribs up and down;
-    the fold and the grain are named."""
+    """Draw one piece as large as there is room, as it is printed; fold and grain are named."""
     for place in placed((piece,), canvas.width, canvas.height + GAP):
         _cut(canvas, place)
         _stitch(canvas, place, chosen=False)

@@ -21,11 +21,14 @@ def how_many(piece: Piece) -> str:
 
 
 def which_way(piece: Piece) -> str:
-    """Say which side of the printed piece is up, or what lies on the fold."""
+    """Say which side of the printed piece is up, or what lies on the fold; nothing of a strip, of
+    which either side may be up."""
     if piece.on_fold:
         return "The straight edge marked so lies on the fold: do not cut along it."
     if piece.mirrored:
         return "From one layer: half of them printed side up, half down. From two: as it is."
+    if is_strip(piece):
+        return ""
     return "Printed side up, the right side of the cloth up."
 
 

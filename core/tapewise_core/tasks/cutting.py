@@ -33,20 +33,21 @@ def cuttings(drafted: Drafted, parts: Sequence[Chores]) -> tuple[Cutting, ...]:
     """Return a draft's pieces in the order of the checklist."""
     listed = {part.heading: part.items for part in parts}
     pieces = drafted.pattern.pieces
-    marked = (piece for piece in pieces if piece.notches)
-    marks = {
-        piece.name: (chore.key, f"marked: {_words(chore)}")
-        for piece, chore in zip(marked, listed[MARK], strict=False)
-    }
+    marked = (piece.name for piece in pieces if piece.notches)
+    marks = dict(zip(marked, listed[MARK], strict=False))
     return tuple(
-        Cutting(
-            piece,
-            title(piece.name),
-            (how_many(piece), which_way(piece), grain(piece)),
-            ((chore.key, "cut out"), *filter(None, (marks.get(piece.name),))),
-        )
+        _cutting(piece, chore, marks.get(piece.name))
         for piece, chore in zip(pieces, listed[CUT], strict=True)
     )
+
+
+def _cutting(piece: Piece, cut: Chore, mark: Chore | None) -> Cutting:
+    says = tuple(filter(None, (how_many(piece), which_way(piece), grain(piece))))
+    done = ((cut.key, "cut out"),)
+    if mark is None:
+        return Cutting(piece, title(piece.name), says, done)
+    says = (*says, f"Then mark {_words(mark)}.")
+    return Cutting(piece, title(piece.name), says, (*done, (mark.key, "marked")))
 
 
 def _words(chore: Chore) -> str:

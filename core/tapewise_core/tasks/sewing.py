@@ -36,10 +36,10 @@ class SewingStep:
     operation: Operation
 
 
-def sewing_steps(drafted: Drafted) -> tuple[SewingStep, ...]:
-    """Return a draft's steps of sewing, first to last."""
+def sewing_steps(drafted: Drafted, reader: Reader | None = None) -> tuple[SewingStep, ...]:
+    """Return a draft's steps of sewing, first to last, spelt for its own reader or another."""
     chain = operations(drafted.pattern, drafted.stitching)
-    return tuple(_step(operation, drafted.reader) for operation in chain)
+    return tuple(_step(operation, reader or drafted.reader) for operation in chain)
 
 
 def step_picture(drafted: Drafted, step: SewingStep) -> Drawing | None:

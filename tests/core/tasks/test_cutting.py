@@ -43,5 +43,6 @@ def test_words_follow_how_a_piece_is_cut() -> None:
     single = replace(piece("sleeve"), mirrored=False, count=1)
     assert how_many(single) == "Cut 1, single: from one layer."
     assert "up" in which_way(single)
+    assert which_way(piece("neckband")) == ""
     assert "across the cloth" in grain(piece("neckband"))
     assert "across" not in grain(piece("back"))

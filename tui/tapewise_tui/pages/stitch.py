@@ -27,7 +27,10 @@ class StitchPage(LeafPage):
     BINDINGS = keys.of("fitting", back="to cutting out, piece by piece")
 
     def things(self, draft: Drafted) -> tuple[Thing, ...]:
-        found, listed = sewing_steps(draft), {part.heading: part.items for part in self.chores}
+        found, listed = (
+            sewing_steps(draft, self.desk.reader),
+            {part.heading: part.items for part in self.chores},
+        )
         ended = listed[FINISH]
         total = len(found) + len(ended)
         steps = (
