@@ -31,6 +31,13 @@ def test_the_lay_is_shown_from_any_page_after_the_measures(size: tuple[int, int]
             await at.press("escape")
             assert at.app.screen is at.page
         desk = at.app.desk
+        await at.press("ctrl+r", "right", "space")
+        assert dict(desk.work.asked) == {"lay": "folded", "nap": "yes"}
+        assert "open [folded] tube" in at.text()
+        assert "fold top" in at.text()
+        assert "Fold the cloth lengthwise" in " ".join(at.app.screen.lay.says.split())  # type: ignore[attr-defined]
+        await at.press("left", "left", "escape", "ctrl+z")
+        assert desk.work.asked["lay"] == "open"
         desk.change("narrow", made=desk.work.with_option("cloth-width", "50 cm"))
         at.app.go("garment")
         await at.settle()

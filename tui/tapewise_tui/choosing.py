@@ -53,7 +53,7 @@ def _options(rows: list[OptionRow], headed: bool) -> Iterator[ChoiceLine]:
         if row.key == "stretch":
             yield ChoiceLine(FOLD, "  try your cloth", "…", opens=True)
         if row.key == "cloth-width":
-            yield ChoiceLine(BUY, "  how much to buy", "…", opens=True)
+            yield ChoiceLine(BUY, "  cloth to buy", "…", opens=True)
 
 
 def _rest(desk: Desk, rows: tuple[OptionRow, ...], every: bool) -> Iterator[ChoiceLine]:

@@ -16,6 +16,12 @@ SHARES = (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8)
 """Where across and down a piece its name may stand, best first."""
 
 
+def lies(cloth: Laid) -> bool:
+    """Say whether the cloth is drawn lying, its ribs from left to right: where it is longer than
+    wide."""
+    return cloth.length > cloth.width
+
+
 def draw_lay(canvas: Canvas, cloth: Laid) -> None:
     """Draw the cloth as large as there is room, its ribs up and down, or lying where it is longer
     than wide."""
@@ -37,7 +43,7 @@ class _View:
 
     def __init__(self, canvas: Canvas, cloth: Laid) -> None:
         self.canvas = canvas
-        self.lies = cloth.length > cloth.width
+        self.lies = lies(cloth)
         size = (cloth.length, cloth.width) if self.lies else (cloth.width, cloth.length)
         room = (canvas.width - 1, canvas.height - 1)
         self.times = min(have / max(wanted, 1.0) for have, wanted in zip(room, size, strict=True))

@@ -34,9 +34,10 @@ class Basis:
         """Return what ticks of a pattern rest on; ``called`` is the cloth's name, if it has one.
 
         A cloth of one name is the same whatever was found out about it; one without a name is
-        known by its stretch, width, shrinkage and weight alone.
+        known by its stretch, width, shrinkage and weight alone. How it is laid out changes nothing.
         """
-        known = called or [cloth.stretch, cloth.width, cloth.shrinkage, cloth.weight]
+        shrinks = cloth.shrinkage, cloth.shrinkage_across, cloth.washed
+        known = called or [cloth.stretch, cloth.stretch_along, cloth.width, shrinks, cloth.weight]
         own = signs_of([garment, known])
         pieces = {one.name: signs_of([own, _cut(one)]) for one in pattern.pieces}
         marked = {

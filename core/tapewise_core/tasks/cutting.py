@@ -32,7 +32,7 @@ class Cutting:
 def cuttings(drafted: Drafted, parts: Sequence[Chores]) -> tuple[Cutting, ...]:
     """Return a draft's pieces in the order of the checklist."""
     listed = {part.heading: part.items for part in parts}
-    pieces = drafted.pattern.pieces
+    pieces = drafted.cut.pieces
     marked = (piece.name for piece in pieces if piece.notches)
     marks = dict(zip(marked, listed[MARK], strict=False))
     return tuple(

@@ -104,6 +104,15 @@ def test_another_cloth_takes_over_nothing(plain: Drafted, other: Mapping[str, st
     assert not all_keys(chores(plain)) & all_keys(chores(drafted(other)))
 
 
+def test_how_the_cloth_is_laid_changes_nothing_that_is_done(plain: Drafted) -> None:
+    """But how much of it is bought; pieces for cloth that is washed later are cut larger."""
+    old, folded = chores(plain), chores(drafted({"lay": "folded", "nap": "yes"}))
+    assert keys(folded, CUT) == keys(old, CUT)
+    assert keys(folded, SEW) == keys(old, SEW)
+    later = chores(drafted({"wash": "after"}), "red rib")
+    assert not {*keys(later, CUT).values()} & all_keys(chores(plain, "red rib"))
+
+
 def test_a_cloth_of_one_name_is_the_same_whatever_was_found_out_about_it(plain: Drafted) -> None:
     """Its stretch is measured once it is washed; the cloth of another name is another."""
     old, new = chores(plain, "red rib"), chores(drafted({"shrinkage": "8"}), "red rib")

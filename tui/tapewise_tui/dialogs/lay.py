@@ -15,10 +15,13 @@ from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.laid import Laid, laid
 from tapewise_tui import drafting
 from tapewise_tui.desk import Desk
-from tapewise_tui.lay_canvas import draw_lay
+from tapewise_tui.lay_canvas import draw_lay, lies
 from tapewise_tui.widgets.leaf import Picture
 
-KEYS = "Up, Down: more words · Escape: close"
+KEYS = "Left, Right: lay · Space: nap · Down: read on · Escape"
+
+LIES, NAP = "lay", "nap"
+"""The options that may be tried here."""
 
 
 class LayDialog(Screen[None]):
@@ -26,28 +29,35 @@ class LayDialog(Screen[None]):
 
     BINDINGS = [
         Binding("escape,ctrl+r,enter", "dismiss", "Close"),
+        Binding("right", "lie(1)", show=False),
+        Binding("left", "lie(-1)", show=False),
+        Binding("space", "nap", show=False),
         Binding("down", "scroll(1)", show=False),
         Binding("up", "scroll(-1)", show=False),
     ]
 
     DEFAULT_CSS = """
     LayDialog { background: $background; }
-    LayDialog > .heading, LayDialog > .quiet, LayDialog > #lay-names { padding: 0 2; }
+    LayDialog > Static { padding: 0 2; }
+    LayDialog > #lay-way { height: 1; text-style: bold; margin-bottom: 1; }
+    LayDialog.-short > #lay-way { margin: 0; }
     LayDialog.-short > .heading { margin: 0; }
     LayDialog.-short > #lay-told { margin: 0; max-height: 3; }
     LayDialog > #lay-names { height: auto; max-height: 2; }
-    LayDialog > #lay-told { height: auto; max-height: 6; padding: 0 2; margin-bottom: 1; }
+    LayDialog > #lay-told { height: auto; max-height: 6; padding: 0 2; }
     LayDialog > Picture { width: 1fr; height: 1fr; margin: 0 2; }
     """
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.desk = desk
+        self.lay: Laid | None = None
 
     def compose(self) -> ComposeResult:
         yield Static("The cloth", classes="heading", markup=False)
         with VerticalScroll(id="lay-told", can_focus=False):
             yield Static("", id="lay-words", markup=False)
+        yield Static("", id="lay-way", markup=False)
         yield Picture()
         yield Static("", id="lay-names", markup=False)
         yield Static(KEYS, classes="quiet", markup=False)
@@ -59,14 +69,36 @@ class LayDialog(Screen[None]):
         """Draw afresh from the desk."""
         found = drafting.drafted(self.desk)
         if isinstance(found, Drafted):
-            self._show(laid(found))
+            self.lay = laid(found)
+            self._show(found, self.lay)
 
-    def _show(self, lay: Laid) -> None:
+    def _show(self, found: Drafted, lay: Laid) -> None:
+        self.query_one("#lay-way", Static).update(_way(found))
         words = self.query_one("#lay-words", Static)
         words.update(lay.says if lay.fits else f"! {lay.says}")
         words.set_class(not lay.fits, "wrong")
         self.query_one("#lay-names", Static).update(_names(lay))
         self.query_one(Picture).show(partial(draw_lay, cloth=lay) if lay.pieces else None)
+
+    def action_lie(self, by: int) -> None:
+        """Lay the cloth another way: open, folded or as a tube."""
+        self._turn(LIES, by)
+
+    def action_nap(self) -> None:
+        """Let all pieces point one way, or either."""
+        self._turn(NAP, 1)
+
+    def _turn(self, key: str, by: int) -> None:
+        """Keep the next word of an option, unless the garment lacks it or cannot be drafted so."""
+        found = drafting.drafted(self.desk)
+        if isinstance(found, str) or key not in found.garment.options:
+            return
+        words = found.garment.options[key].words
+        word = words[(words.index(str(found.style.chosen[key].value)) + by) % len(words)]
+        made = self.desk.work.with_option(key, word)
+        if isinstance(drafting.of(self.desk.profile, made, self.desk), Drafted):
+            self.desk.change(f"{key} {word}", made=made)
+            self.show()
 
     def action_scroll(self, by: int) -> None:
         """Show words that have no room."""
@@ -80,4 +112,21 @@ def _names(lay: Laid) -> str:
         f"{number} {name}{f' ({count})' if count > 1 else ''}"
         for (number, name), count in sorted(many.items())
     )
-    return ", ".join(told)
+    ribs = "left to right" if lies(lay) else "up and down"
+    edges = ("top", "bottom") if lies(lay) else ("left", "right")
+    folds = " and ".join(edges[across > 0] for across in lay.folds)
+    return f"{', '.join(told)}. Ribs {ribs}{f', fold {folds}' if folds else ''}."
+
+
+def _way(found: Drafted) -> str:
+    """How the cloth lies and whether it has a nap, what is chosen in brackets."""
+    told = [
+        f"{says} {_chosen(found.garment.options[key].words, str(found.style.chosen[key].value))}"
+        for key, says in ((LIES, "The cloth lies"), (NAP, "nap"))
+        if key in found.garment.options
+    ]
+    return " · ".join(told)
+
+
+def _chosen(words: tuple[str, ...], at: str) -> str:
+    return " ".join(f"[{word}]" if word == at else word for word in words)

@@ -57,8 +57,10 @@ class SewPage(Page):
     def show(self) -> None:
         super().show()
         result = drafting.drafted(self.desk)
-        self.draft = result if isinstance(result, Drafted) else None
-        self.chores = chores(self.draft, self.desk.work.cloth) if self.draft else ()
+        draft = result if isinstance(result, Drafted) else None
+        if draft is not self.draft:
+            self.draft = draft
+            self.chores = chores(draft, self.desk.work.cloth) if draft else ()
         if isinstance(result, str):
             self.warn(result)
         area = self.query_one("#notes", TextArea)
