@@ -1,6 +1,5 @@
 """Every symptom leads to a change that moves the redrafted garment the right way, by its amount."""
 
-from collections.abc import Iterator
 from dataclasses import replace
 
 import pytest
@@ -11,14 +10,6 @@ from tapewise_core.fitting.changes import CHANGES
 from tapewise_core.fitting.symptom import MOST_A_FITTING, Remedy, Symptom
 from tapewise_core.fitting.symptoms import SYMPTOMS
 from tapewise_core.proofs.proof import ProofId
-
-
-@pytest.fixture
-def fresh() -> Iterator[None]:
-    """Nothing drafted before or after stands in for what is drafted here."""
-    drafted.cache_clear()
-    yield
-    drafted.cache_clear()
 
 
 def remedies(symptom: Symptom) -> list[Remedy]:
@@ -41,15 +32,13 @@ def test_a_symptom_moves_the_garment_the_right_way(symptom: Symptom) -> None:
 
 
 @pytest.mark.parametrize("key", CHANGES)
-def test_a_change_the_wrong_way_is_seen(
-    key: str, monkeypatch: pytest.MonkeyPatch, fresh: None
-) -> None:
+def test_a_change_the_wrong_way_is_seen(key: str, monkeypatch: pytest.MonkeyPatch) -> None:
     """The measuring would tell if a change were turned round."""
     whole = CHANGES[key]
     turned = tuple({option: -share for option, share in way.items()} for way in whole.ways)
     monkeypatch.setitem(CHANGES, key, replace(whole, ways=turned))
     amount = next(r for s in SYMPTOMS.values() for r in remedies(s) if r.change.key == key).low
-    assert off(key, amount)
+    assert off(key, amount + 0.01)  # what no other test drafts, and so remembers
 
 
 @pytest.mark.parametrize("key", OTHER_MOVES)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable
 from functools import partial
 
 from rich.text import Text
@@ -16,8 +16,6 @@ from textual.widgets.option_list import Option
 
 from tapewise_core.drafting.overlay import overlaid
 from tapewise_core.errors import TapewiseError
-from tapewise_core.tasks import wizard
-from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.fitting import (
     SYMPTOMS,
     Seen,
@@ -28,22 +26,19 @@ from tapewise_core.tasks.fitting import (
     line_of,
     read_amount,
     seen,
-    tried,
-    tube_told,
     without,
 )
-from tapewise_tui import drafting, words
+from tapewise_tui import trying, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.fitting_canvas import draw_folds, draw_overlay
+from tapewise_tui.line import Line
+from tapewise_tui.trying import KEPT
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.leaf import Picture
 
 LOOK = "Enter: this is seen · Delete: take off what is kept · Escape: close"
 ANSWER = "Enter: that is the answer · Escape: back"
 TRIED = "Enter: try another amount · F4: keep it for later drafts · Escape: back"
-
-TUBE, KEPT = "tube", "kept-"
-"""Keys of the lines that are no symptoms."""
 
 AGAIN = "One thing at a time: baste it, try on again, then the next."
 
@@ -90,28 +85,11 @@ class FittingDialog(Screen[None]):
     def on_mount(self) -> None:
         self._look()
 
-    def _look(self, at: str = "", say: str = "") -> None:
+    def _look(self, at: str = "") -> None:
         """Show all that may be seen, and what is kept."""
         self.symptom = self.found = self.trial = None
         self._stand("Trying on: what is seen?", LOOK, tried=False)
-        self._fill(list(self._lines()), at)
-        if say:
-            self._say(say)
-
-    def _lines(self) -> Iterator[Option]:
-        if self._tube():
-            yield _option(TUBE, "Nothing cut yet? First a tube of cheap jersey")
-        for one in SYMPTOMS.values():
-            yield _option(one.key, one.says)
-        if self.desk.profile.adjustments:
-            yield Option(Text(f"Kept with {self.desk.profile.name}", "bold"), disabled=True)
-        for number, row in enumerate(self.desk.profile.adjustments, 1):
-            told = self.desk.reader.spell(line_of(row, self.desk.today))
-            yield _option(f"{KEPT}{number}", told)
-
-    def _tube(self) -> str:
-        made = drafting.drafted(self.desk)
-        return self.desk.reader.spell(tube_told(made)) if isinstance(made, Drafted) else ""
+        self._fill(trying.lines(self.desk), at)
 
     def _stand(self, heading: str, keys: str, *, tried: bool) -> None:
         self.set_class(tried, "-tried")
@@ -120,8 +98,8 @@ class FittingDialog(Screen[None]):
         if not tried:
             self.query_one(OptionList).focus()
 
-    def _fill(self, options: list[Option], at: str = "") -> None:
-        rows = self.query_one(OptionList)
+    def _fill(self, lines: Iterable[Line], at: str = "") -> None:
+        rows, options = self.query_one(OptionList), [_option(line) for line in lines]
         rows.clear_options()
         rows.add_options(options)
         keys = [option.id for option in options]
@@ -143,16 +121,11 @@ class FittingDialog(Screen[None]):
         if self.trial is not None or event.option is not self._at:
             return
         if self.symptom is not None:
-            answer = self.symptom.answer(key)
-            self._say(f"{self.symptom.question} {words.sentence(answer.cause)}.")
+            self._say(trying.answered(self.symptom, key))
             return
         one = SYMPTOMS.get(key)
-        picture = self.query_one(Picture)
-        picture.show(partial(draw_folds, folds=one.folds) if one else None)
-        if one is not None:
-            self._say(f"{words.sentence(one.says)}. {one.question}")
-        else:
-            self._say(self._tube() if key == TUBE else "Later drafts of any garment use it.")
+        self.query_one(Picture).show(partial(draw_folds, folds=one.folds) if one else None)
+        self._say(trying.about(key, self.desk))
 
     @property
     def _at(self) -> Option | None:
@@ -176,25 +149,18 @@ class FittingDialog(Screen[None]):
             return
         self.symptom = symptom
         self._stand(symptom.question, ANSWER, tried=False)
-        self._fill([_option(answer.key, answer.says) for answer in symptom.answers])
+        self._fill(Line(answer.key, answer.says) for answer in symptom.answers)
 
     def _answered(self, symptom: Symptom, answer: str) -> None:
         try:
             made = self.desk.work
             found = seen(self.desk.profile, made.garment, symptom.key, answer, made.asked)
-            trial = self._tried(found)
+            trial = trying.trial_of(self.desk, found)
         except TapewiseError as error:
             self._warn(error)
             return
         self.symptom, self.found = symptom, found
         self._show(trial)
-
-    def _tried(self, found: Seen, amount: float | None = None) -> Trial:
-        desk = self.desk
-        return tried(
-            desk.profile, found, amount, desk.work.asked, day=desk.today, unit=desk.unit,
-            machines=wizard.machines(desk.work.machines),
-        )  # fmt: skip
 
     def _show(self, trial: Trial) -> None:
         """Show a change that was tried: what it moves, before and after over each other."""
@@ -202,20 +168,13 @@ class FittingDialog(Screen[None]):
         spell, found = self.desk.reader.spell, self.found
         assert found is not None
         assert found.remedy is not None
-        told = found.remedy.change.amount_told
         self._stand(words.sentence(spell(trial.says)), TRIED, tried=True)
-        unit = self.desk.unit
-        self._fill([Option(Text(f"{name}: {unit.spell(old)} → {unit.spell(new)}"), disabled=True)
-                    for name, old, new in trial.moved])  # fmt: skip
+        self._fill(trying.moved(trial, self.desk))
         pairs = overlaid(trial.before.pattern.pieces, trial.after.pattern.pieces)
         self.query_one(Picture).show(partial(draw_overlay, pairs=pairs))
-        limits = f"{spell(told(found.remedy.low))} to {spell(told(found.remedy.high))}"
-        says = f"{words.sentence(found.answer.cause)}. Dotted is before. At one fitting {limits}:"
-        for proof in trial.failing:
-            says = f"! After it {proof.name} fails. {says}"
-        self._say(says)
+        self._say(trying.says(found, trial, self.desk))
         field = self.query_one(Field)
-        field.put(spell(told(trial.adjustment.amount)))
+        field.put(spell(found.remedy.change.amount_told(trial.adjustment.amount)))
         field.focus()
 
     def _amount(self, text: str) -> None:
@@ -224,7 +183,8 @@ class FittingDialog(Screen[None]):
         if found is None or found.remedy is None:
             return
         try:
-            self._show(self._tried(found, read_amount(found.remedy, text, self.desk.unit)))
+            amount = read_amount(found.remedy, text, self.desk.unit)
+            self._show(trying.trial_of(self.desk, found, amount))
         except TapewiseError as error:
             self._warn(error)
 
@@ -270,5 +230,7 @@ class FittingDialog(Screen[None]):
             self.dismiss(None)
 
 
-def _option(key: str, text: str) -> Option:
-    return Option(Text(text, no_wrap=True, overflow="ellipsis"), id=key)
+def _option(line: Line) -> Option:
+    if line.key is None:
+        return Option(Text(line.text, "bold"), disabled=True)
+    return Option(Text(line.text, no_wrap=True, overflow="ellipsis"), id=line.key)
