@@ -9,7 +9,7 @@ import pytest
 from seams_made_up import SAMPLES
 from sewing_styles import drafted
 
-from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.drafting.piece import EdgeRun, Seam, SeamKind
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.neck import BAND
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Stage
@@ -19,12 +19,12 @@ from tapewise_core.sewing.way import Way, Work
 
 
 def test_a_new_way_finds_its_place_by_its_edges_alone() -> None:
-    """A part that names no other: a band at the armhole goes before the sides or after them."""
+    """Whatever its stage: a flat band goes before the sides, one in the round after them."""
 
     def flat(work: Work) -> tuple[Operation, ...]:
         stitch = work.stitching.seam
         return (
-            work.do("armhole-band", "Band", ("Sew it.",), Stage.JOIN, meets=work.joins(),
+            work.do("armhole-band", "Band", ("Sew it.",), Stage.ROUND, meets=work.joins(),
                     lies=Lies.FLAT, stitches=(stitch,), after=("shoulders",)),
         )  # fmt: skip
 
@@ -45,6 +45,20 @@ def test_a_new_way_finds_its_place_by_its_edges_alone() -> None:
         keys = [operation.key for operation in chain]
         assert (keys.index("armhole-band") < keys.index("sides")) is before
         assert keys.index("shoulders") < keys.index("armhole-band")
+
+
+def test_what_is_sewn_to_a_part_of_an_edge_goes_before_the_edge() -> None:
+    """Whatever its stage: a label on the side is on it before the side is closed."""
+
+    def label(work: Work) -> tuple[Operation, ...]:
+        part = Meeting((), (EdgeRun("front", ("side",)),), partly=True)
+        return (work.do("label", "Label", ("Sew it.",), Stage.WAIST, meets=(part,)),)
+
+    pattern = drafted("set-in-top", 0)
+    more = Seam(SeamKind.BELT, pattern.seams[0].first, (), making=Way("label", label))
+    labelled = replace(pattern, seams=(*pattern.seams, more))
+    keys = [one.key for one in operations(labelled, stitching(read_machines("zigzag")))]
+    assert keys.index("label") < keys.index("sides")
 
 
 def test_operations_that_each_ask_to_be_first_are_refused() -> None:
