@@ -180,7 +180,7 @@ _AMOUNT = re.compile(
     r"(?:(?P<feet>\d{1,2}) ?(?:'|ft|feet|foot) ?)?"
     r"(?:(?P<decimal>\d{0,9}[.,]\d{1,20}|\d{1,9}[.,])"
     r"|(?:(?P<whole>\d{1,6})(?![\d/])(?:[ -](?=\d+/))?)?(?:(?P<top>\d{1,3})/(?P<bottom>\d{1,3}))?)"
-    r" ?(?P<unit>mm|cm|m|inches|inch|in|\"|'')?\.?"
+    r" ?(?P<unit>mm|cm|m|yards|yard|yd|inches|inch|in|\"|'')?\.?"
 )
 _NUMBER = re.compile(r"[-+]?(?:\d{1,15}[.,]?\d{0,20}|[.,]\d{1,20})")
 """No power of ten and no underscore: what people write, not what programs do."""
@@ -191,8 +191,11 @@ _RAISED = re.compile("([⁰¹²³⁴-⁹]{1,3})[⁄∕/]([₀-₉]{1,3})")
 _MARKED = ("<super>", "<sub>", "<circle>")
 """Digits written so mean a power, an index or a list's number: never part of a length."""
 
-_UNIT_MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000)}
 _INCH = Fraction(254, 10)
+_UNIT_MM = {
+    **{"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000)},
+    **dict.fromkeys(("yd", "yard", "yards"), 36 * _INCH),
+}
 _PLAIN = str.maketrans("−–″”“′’⁄∕", '--"""\'\'//')
 
 
@@ -209,8 +212,8 @@ def parse_length(text: str, unit: Unit, *, signed: bool = False, of: str = "") -
     [36.25, 36.25, 36.25, 36.25]
     >>> parse_length("36¹⁄₄", Unit.IN) / 25.4
     36.25
-    >>> parse_length("5'6\\"", Unit.CM)
-    1676.4
+    >>> parse_length("5'6\\"", Unit.CM), parse_length("1 1/2 yd", Unit.IN)
+    (1676.4, 1371.6)
     """
     if not text.strip():
         opening = f"{of}: nothing" if of else "Nothing"

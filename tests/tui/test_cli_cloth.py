@@ -42,6 +42,8 @@ def test_it_says_whether_a_length_will_do(capsys: pytest.CaptureFixture[str]) ->
     assert "DO NOT CUT YET: there are 140 cm of this cloth, and 155 cm are needed." in said
     assert "The longest skirt-length that fits on this cloth is 52 cm." in said
     assert run(*asked, "1.6m") == 0
+    assert run(*asked, "1 1/2 yd") == 1
+    assert run(*asked, "1 3/4 yd") == 0
     capsys.readouterr()
 
 
