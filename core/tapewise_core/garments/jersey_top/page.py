@@ -9,8 +9,6 @@ from __future__ import annotations
 from dataclasses import replace
 from types import MappingProxyType
 
-from tapewise_core.blocks.set_in.assemble import assemble as set_in
-from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.top.agree import agree
 from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.needs import (
@@ -51,7 +49,10 @@ def draft(body: Body, style: Style) -> Pattern:
 
 def _drafted(body: Body, style: Style) -> Pattern:
     """The body with its sleeves, if any, all but its bands."""
-    if is_bare(style):
+    if is_bare(style):  # another block, which most tops do without
+        from tapewise_core.blocks.set_in.assemble import assemble as set_in
+        from tapewise_core.blocks.set_in.style import SetInStyle
+
         return set_in("jersey-top", BARE_TITLE, body, SetInStyle.of(style))
     top = TopStyle.of(style)
     pattern = assemble("jersey-top", TITLE, body, top, plan_of)
