@@ -34,7 +34,7 @@ def neckline_off(draft: Draft, depth: Length) -> Draft:
     called = "the neckline on the centre back"
     if depth.mm > 0:
         return draft.down("N", "N1", depth, called)
-    return draft.up("N", "N1", mm(0) - depth, called)
+    return draft.up("N", "N1", mm(-depth.mm), f"{called}, raised after fittings")
 
 
 def boat_neckline(centre: Point, neck: Point, overarm: Vector) -> Path:
