@@ -166,3 +166,23 @@ def test_a_grown_on_bodice_is_silent_about_armholes() -> None:
     silent = {one.id: made.reader.spell(one.reason) for one in made.silent}
     for about in (ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE):
         assert silent[about].startswith("The sleeves are grown on")
+
+
+@pytest.mark.parametrize("who", PEOPLE)
+@pytest.mark.parametrize("cut", ["grown-on", "set-in"])
+def test_the_side_seam_of_a_straight_skirt_goes_on_from_the_bodices(who: str, cut: str) -> None:
+    """A front made wider for the cup has a skirt front as much wider below it; hip and hem stay."""
+    made = dress(who, skirt="straight", sleeve_cut=cut, flare="4")
+    halves = {name: made.pattern.piece(name) for name in ("back", "skirt_back", "skirt_front")}
+    seam = halves["back"].sewn("waist")
+    assert halves["skirt_back"].length("waist") == pytest.approx(seam, abs=0.1)
+    sides = [halves[f"skirt_{name}"].edge("side").path.length() for name in ("back", "front")]
+    assert sides[0] == pytest.approx(sides[1], abs=0.01)
+    for one in made.pattern.facts.levels:
+        if one.name in ("hip", "hem") and not one.held_back:
+            assert one.asked is not None
+            assert one.given == pytest.approx(one.asked, abs=0.1)
+    for drawn in made.pattern.drafts:
+        for step in drawn.steps:
+            for start, end, by in step.stated():
+                assert (drawn[end] - drawn[start]).length() == pytest.approx(by.mm, abs=0.01)

@@ -15,8 +15,8 @@ from tapewise_core.blocks.skirt.ring_marks import notches_on, waist_marks
 from tapewise_core.blocks.skirt.ring_options import count_of, longest_skirts, ring, width_agrees
 from tapewise_core.blocks.skirt.ring_piece import cut_ring, draft_ring, names_of
 from tapewise_core.blocks.skirt.ring_seams import panel_seams, waist_runs
-from tapewise_core.blocks.skirt.straight_draft import plan_straight
 from tapewise_core.blocks.skirt.straight_options import length_agrees
+from tapewise_core.blocks.skirt.straight_plan import plan_straight
 from tapewise_core.blocks.skirt.straight_style import StraightStyle
 from tapewise_core.blocks.skirt.style import SkirtStyle
 from tapewise_core.drafting.draft import Draft
@@ -75,7 +75,7 @@ def hung(body: Body, style: Style, edge: float, back: float) -> Hung:
         case Skirt.GATHERED:
             return _gathered(body, GatheredStyle.of(style), seam)
         case Skirt.STRAIGHT:
-            return _straight(body, hanging(StraightStyle.of(style)), seam)
+            return _straight(body, hanging(StraightStyle.of(style)), seam, back)
 
 
 def hanging(style: StraightStyle) -> StraightStyle:
@@ -139,8 +139,8 @@ def _gathered(body: Body, style: GatheredStyle, edge: Length) -> Hung:
     )
 
 
-def _straight(body: Body, style: StraightStyle, edge: Length) -> Hung:
-    plan = plan_straight(body, style, edge)
+def _straight(body: Body, style: StraightStyle, edge: Length, back: float) -> Hung:
+    plan = plan_straight(body, style, edge, back)
     skirt = straight.straight_skirt(plan, style.seam.mm, casing=False, marked=True)
     side = Mark(skirt.back.length("waist"), straight.SIDE, 2)
     return Hung(

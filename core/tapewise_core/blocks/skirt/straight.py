@@ -6,7 +6,8 @@ import math
 from dataclasses import replace
 
 from tapewise_core.blocks.skirt.straight_cut import BACK, FRONT, cut_back, cut_front
-from tapewise_core.blocks.skirt.straight_draft import StraightPlan, draft_back, draft_front
+from tapewise_core.blocks.skirt.straight_draft import draft_back, draft_front
+from tapewise_core.blocks.skirt.straight_plan import StraightPlan
 from tapewise_core.blocks.skirt.straight_style import Vent
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Hem, Level
@@ -134,11 +135,11 @@ def skirt_joins(skirt: StraightSkirt) -> tuple[Join, ...]:
 
 def hem_of(skirt: StraightSkirt, body: Body) -> Hem:
     """Return the hem, and the girth where its vent or slits begin."""
-    style, shape = skirt.plan.style, skirt.plan.shape
+    plan, style = skirt.plan, skirt.plan.style
     found = skirt_hem(body, style.length.mm, hem_round(skirt))
     if style.vent is Vent.NONE:
         return found
-    above = 4 * shape.width(style.length.mm - style.vent_length.mm)
+    above = plan.around(style.length.mm - style.vent_length.mm)
     return replace(found, slit=style.vent_length.mm, above_slit=above)
 
 
@@ -157,13 +158,13 @@ def skirt_levels(skirt: StraightSkirt, body: Body) -> tuple[Level, ...]:
     """Return high hip, hip and hem, as asked and as measured on the pieces."""
     shape, plan = skirt.plan.shape, skirt.plan
     asked, ease, hip = plan.hip.mm, plan.style.hip_ease.mm, body["hip"].mm
-    drawn = 4 * shape.width(shape.wish.hip_depth)
+    drawn = plan.around(shape.wish.hip_depth)
     high = body["high_hip"].mm if "high_hip" in body else (body["waist"].mm + hip) / 2
     out = 4 * plan.style.flare.mm
     why = _let_out(plan, drawn)
     return (
         Level(
-            "high_hip", None, high, None, None, 4 * shape.width(shape.wish.halfway),
+            "high_hip", None, high, None, None, plan.around(shape.wish.halfway),
         ),
         Level("hip", None, hip, ease, asked, drawn, why),
         Level("hem", None, hip, ease + out, asked + out, hem_round(skirt), why),

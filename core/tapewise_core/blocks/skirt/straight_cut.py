@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.blocks.skirt.straight_draft import StraightPlan
+from tapewise_core.blocks.skirt.straight_plan import StraightPlan
 from tapewise_core.blocks.skirt.straight_style import Vent
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece

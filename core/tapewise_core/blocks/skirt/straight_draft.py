@@ -15,18 +15,12 @@ The front is traced from the back; K is F there.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
-from tapewise_core.blocks.skirt.straight_style import StraightStyle, Vent
+from tapewise_core.blocks.skirt.straight_plan import HAIR, StraightPlan
+from tapewise_core.blocks.skirt.straight_style import Vent
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.measures.body import Body
 from tapewise_core.parts.seam_steps import set_off
-from tapewise_core.parts.shape.skirt_side import SkirtSide, SkirtWish, skirt_side
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length, cm, mm
-
-HAIR = 0.05
-"""Nobody sets off less [mm]."""
 
 UNDERLAP = cm(4)
 """How wide a vent's underlap is (common practice)."""
@@ -35,71 +29,42 @@ SLOPED = UNDERLAP
 """The underlap's upper edge slopes up to the seam at 45 degrees (common practice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class StraightPlan:
-    """A straight skirt on a waist's edge of a length, with the working that a person reads."""
-
-    style: StraightStyle
-    edge: Length
-    hip: Length
-    depth: Length
-    shape: SkirtSide
-
-    @property
-    def vented(self) -> bool:
-        """Whether there is a vent at the centre back."""
-        return self.style.vent is Vent.BACK
-
-
-def plan_straight(body: Body, style: StraightStyle, edge: Length) -> StraightPlan:
-    """Return the plan of a skirt on a waist edge."""
-    hip, depth = body["hip"] + style.hip_ease, body["hip_depth"]
-    high = (body["high_hip"] + style.hip_ease).mm / 4 if "high_hip" in body else 0.0
-    wish = SkirtWish(
-        edge.mm / 4,
-        hip.mm / 4,
-        depth.mm,
-        style.length.mm,
-        style.flare.mm,
-        high,
-        style.dip.mm,
-        style.belly.mm,
-    )
-    return StraightPlan(style, edge, hip, depth, skirt_side(wish))
-
-
 def draft_back(plan: StraightPlan) -> Draft:
     """Return the back half as drawn by hand."""
-    style = plan.style
-    fold = "the centre back" + ("" if plan.vented else ", on the fold")
-    draft = (
-        Draft("Skirt back")
-        .start("A", f"the waist line on {fold}")
-        .down("A", "H", plan.depth, "the hip line")
-        .down("A", "D", style.length, "the hem at the centre back")
-    )
-    draft = _side(draft, plan)
+    style, shape = plan.style, plan.half(front=False)
+    fold = "centre back" + ("" if plan.vented else ", on the fold")
+    draft = _side(_levels("Skirt back", plan, fold, "centre back"), plan, front=False)
     centre = "A"
     if abs(style.dip.mm) > HAIR:
         centre, called = "K", "the waist at the centre back"
         lower = style.dip.mm > 0
         way, by = (draft.down, style.dip) if lower else (draft.up, mm(-style.dip.mm))
         draft = way("A", "K", by, called)
-    draft = draft.curve("waist", plan.shape.back_waist, (centre, "S"))
-    draft = draft.curve("hem", plan.shape.hem, ("D", "G"))
+    draft = draft.curve("waist", shape.back_waist, (centre, "S"))
+    draft = draft.curve("hem", shape.hem, ("D", "G"))
     return _vent(_slit(draft, plan), plan, centre)
 
 
-def _side(draft: Draft, plan: StraightPlan) -> Draft:
+def _levels(title: str, plan: StraightPlan, fold: str, centre: str) -> Draft:
+    """The waist line, the hip line and the hem, marked on the fold."""
+    return (
+        Draft(title)
+        .start("A", f"the waist line on the {fold}")
+        .down("A", "H", plan.depth, "the hip line")
+        .down("A", "D", plan.style.length, f"the hem at the {centre}")
+    )
+
+
+def _side(draft: Draft, plan: StraightPlan, *, front: bool) -> Draft:
     """Set off the side's points from the centre and draw it."""
-    shape, flare = plan.shape, plan.shape.side.end.x - plan.shape.hip.x
-    corner = shape.corner
-    out = _exact(plan.edge / 4, corner.x, "what its curve is longer")
+    shape = plan.half(front=front)
+    flare, corner = shape.side.end.x - shape.hip.x, shape.corner
+    out = _exact(_quarter(plan, plan.edge, front), corner.x, "what its curve is longer")
     rises = -corner.y > HAIR
     draft = draft.across("A", "B" if rises else "S", out, "a quarter of the waist's edge")
     if rises:
         draft = draft.up("B", "S", mm(-corner.y), "the side at the waist")
-    wide = _exact(plan.hip / 4, shape.hip.x, "")
+    wide = _exact(_quarter(plan, plan.hip, front), shape.hip.x, "")
     draft = draft.across("H", "Q", wide, _hip_words(plan))
     words = "the side at the hem"
     if flare > HAIR:
@@ -108,6 +73,14 @@ def _side(draft: Draft, plan: StraightPlan) -> Draft:
         words += ", pegged in"
     draft = set_off(draft, "Q", "G", shape.side.end, words)
     return draft.curve("side", shape.side, ("S", "Q", "G"))
+
+
+def _quarter(plan: StraightPlan, whole: Length, front: bool) -> Length:
+    """A quarter of a girth, and what the front has more and the back less of it."""
+    if not plan.further:
+        return whole / 4
+    more = plan.further if front else -plan.further
+    return whole / 4 + mm(more).called("the bodice's side seam")
 
 
 def _hip_words(plan: StraightPlan) -> Told:
@@ -155,10 +128,19 @@ def _vent(draft: Draft, plan: StraightPlan, centre: str) -> Draft:
 
 def draft_front(back: Draft, plan: StraightPlan) -> Draft:
     """Return the front half: the back's side and hem, with a waist of its own."""
-    known = [name for name in back.paper.points if name in ("A", "S", "Q", "G", "D")]
-    draft = Draft("Skirt front").trace(back.title, back.paper.only(known, ("side", "hem")))
-    centre = "A"
+    draft, centre = _front_side(back, plan), "A"
     if plan.style.belly.mm > HAIR:
         centre = "F"
         draft = draft.up("A", "F", plan.style.belly, "the waist at the centre front")
-    return draft.curve("waist", plan.shape.front_waist, (centre, "S"))
+    draft = draft.curve("waist", plan.half(front=True).front_waist, (centre, "S"))
+    return _slit(draft, plan) if plan.further else draft
+
+
+def _front_side(back: Draft, plan: StraightPlan) -> Draft:
+    """The back traced, or drawn anew where the side seam does not lie halfway."""
+    if plan.further:
+        draft = _levels("Skirt front", plan, "centre front, on the fold", "centre front")
+        draft = _side(draft, plan, front=True)
+        return draft.curve("hem", plan.half(front=True).hem, ("D", "G"))
+    known = [name for name in back.paper.points if name in ("A", "S", "Q", "G", "D")]
+    return Draft("Skirt front").trace(back.title, back.paper.only(known, ("side", "hem")))

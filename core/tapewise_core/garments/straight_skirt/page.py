@@ -20,7 +20,6 @@ from tapewise_core.blocks.skirt.straight import (
     skirt_seams,
     straight_skirt,
 )
-from tapewise_core.blocks.skirt.straight_draft import plan_straight
 from tapewise_core.blocks.skirt.straight_options import (
     BELLY,
     HIP_EASE,
@@ -28,6 +27,7 @@ from tapewise_core.blocks.skirt.straight_options import (
     STRAIGHT_LENGTHS,
     length_agrees,
 )
+from tapewise_core.blocks.skirt.straight_plan import plan_straight
 from tapewise_core.blocks.skirt.straight_style import StraightStyle
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.piece import Pattern

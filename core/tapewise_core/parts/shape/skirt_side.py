@@ -19,12 +19,9 @@ RISE_SHARE, MOST_RISE = 0.25, 15.0
 """The side rises above the waist line by a quarter of what the hip's quarter is wider than the
 waist's, up to this: 1 to 1.5 cm on a usual figure."""
 
-BENT_AT = 1 / 3
-"""The hip's curve has its upper handle so far down to the hip line (our choice)."""
-
-HANDLE = 0.4
-"""The hip's curve comes to the hip line along its tangent, over this share of its depth (our
-choice)."""
+BENT_AT, HANDLE = 1 / 3, 0.4
+"""The hip's curve has its upper handle so far down to the hip line, and comes to that line along
+its tangent over this share of its depth (our choice)."""
 
 USUAL_BULGE, MOST_BULGE = 0.45, 1.0
 """How far out that handle stands between the waist's quarter and the hip's: usually, and where the
@@ -33,11 +30,9 @@ belly is full (our choice)."""
 REACHED = 0.85
 """A curve of the most bulge has this share of the hip's surplus halfway down (our geometry)."""
 
-EDGE = 0.35
-"""A hem or a waist leaves the side square over this share of its width at the most."""
-
-PEGGED = 0.2
-"""The same for a hem under a side that goes in, which would else rise to a point (our choice)."""
+EDGE, PEGGED = 0.35, 0.2
+"""A hem or a waist leaves the side square over this share of its width at the most, a hem under a
+side that goes in over less, or it would rise to a point (our choice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,10 +67,8 @@ class SkirtWish:
 
 @dataclass(frozen=True, slots=True)
 class SkirtSide:
-    """The lines of a quarter: ``side`` runs down, the others out from the fold.
-
-    ``hip`` is where the side passes the hip line.
-    """
+    """The lines of a quarter: ``side`` runs down, the others out from the fold;
+    ``hip`` is where the side passes the hip line."""
 
     wish: SkirtWish
     side: Path
@@ -94,13 +87,18 @@ class SkirtSide:
         at = point_at_height(self.side, depth)
         return self.side.end.x if at is None else at.x
 
+    def moved(self, out: float) -> SkirtSide:
+        """Return it with the whole side so far further out."""
+        by = Vector(out, 0)
+        return _lined(self.wish, self.side.moved(by), self.hip + by) if out else self
+
 
 def skirt_side(wish: SkirtWish) -> SkirtSide:
     """Return the quarter whose waist and hem, walked along their curves, are as asked."""
     wide = replace(wish, hip=wish.widened)
     lower = _lower(wide)
-    drawn = _drawn(wide, wide.waist, lower)
     x = wide.waist
+    drawn = _drawn(wide, x, lower)
     for _ in range(6):
         x -= (drawn.back_waist.length() + drawn.front_waist.length()) / 2 - wide.waist
         drawn = _drawn(wide, x, lower)
@@ -111,13 +109,16 @@ def _drawn(wish: SkirtWish, x: float, lower: Path) -> SkirtSide:
     """The quarter with its waist's corner so far out."""
     over = max(wish.hip - x, 0.0)
     corner = Point(x, -min(RISE_SHARE * over, MOST_RISE))
-    upper = _upper(wish, corner, lower)
-    side = upper.then(lower)
+    return _lined(wish, _upper(wish, corner, lower).then(lower), lower.start)
+
+
+def _lined(wish: SkirtWish, side: Path, hip: Point) -> SkirtSide:
+    """A side with waist and hem drawn to it."""
     back, front = (
         _squared(side.start, side.leaving().square(), Point(0, fold))
         for fold in (wish.dip, -wish.raised)
     )
-    return SkirtSide(wish, side, lower.start, back, front, _hem(lower, wish.length))
+    return SkirtSide(wish, side, hip, back, front, _hem(side, wish.length))
 
 
 def _upper(wish: SkirtWish, corner: Point, lower: Path) -> Path:
@@ -172,17 +173,15 @@ def _level(out: float, long: float) -> Vector:
     return Vector(out, math.sqrt(max(long * long - out * out, 1.0)))
 
 
-STRAIGHT_ON = 0.02
-"""Slopes that differ by less go on in one line (our choice)."""
-
-BENT = 1 / 6
-"""The side bends over a third of its length below the hip (our choice)."""
+STRAIGHT_ON, BENT = 0.02, 1 / 6
+"""Slopes that differ by less go on in one line; else the side bends over a third of its length
+below the hip (our choice)."""
 
 
-def _hem(lower: Path, fold: float) -> Path:
+def _hem(side: Path, fold: float) -> Path:
     """The hem from the fold, square to it and to the side."""
-    share = EDGE if lower.arriving().x >= 0 else PEGGED
-    return _squared(lower.end, lower.arriving().square(), Point(0, fold), share)
+    share = EDGE if side.arriving().x >= 0 else PEGGED
+    return _squared(side.end, side.arriving().square(), Point(0, fold), share)
 
 
 def _squared(corner: Point, inward: Vector, fold: Point, share: float = EDGE) -> Path:
