@@ -7,6 +7,7 @@ import random
 from pathlib import Path
 
 import pytest
+from textual.events import Key
 from textual.widgets import Input
 from walking import LARGE, Walk, walk
 
@@ -19,8 +20,11 @@ from tapewise_tui.app import TapewiseApp
 from tapewise_tui.keys import KEYS
 from tapewise_tui.pages.garment import GarmentPage
 
-PRESSES = int(os.environ.get("TAPEWISE_KEYS", "150"))
+PRESSES = int(os.environ.get("TAPEWISE_KEYS", "1000"))
 """How many keys the walk presses; set the variable for a longer one."""
+
+BURSTS = (1, 1, 3, 8, 20)
+"""How many keys are sent at once, by chance: from somebody who looks to somebody who does not."""
 
 SEED = int(os.environ.get("TAPEWISE_SEED", "20261102"))
 """Where the walk's chance begins; a walk that failed is walked again by its seed."""
@@ -56,16 +60,18 @@ def at_random(chance: random.Random) -> str:
     return chance.choice(chance.choice((FUNCTION, MOVES, OTHERS, "0123456789", ("typed",))))
 
 
-async def one(at: Walk, key: str, chance: random.Random) -> None:
-    """Press one key, type a text into the field with the cursor, or choose a garment."""
-    field = at.app.screen.focused
-    if key == "typed" and isinstance(field, Input):
-        field.value = chance.choice(TYPED)
-    elif key == "typed" and isinstance(at.app.screen, GarmentPage):
-        at.app.screen.take("garment", chance.choice(wizard.garments()).title)
-    elif key != "typed":
-        await at.pilot.press(key)
-    await at.settle()
+def burst(at: Walk, keys: list[str], chance: random.Random) -> None:
+    """Send some keys faster than anything is drawn; a text goes into the field with the cursor,
+    a garment is chosen where there is none."""
+    for key in keys:
+        field = at.app.screen.focused
+        if key != "typed":
+            letter = key if len(key) == 1 else " " if key == "space" else None
+            at.app.post_message(Key(key, letter))
+        elif isinstance(field, Input):
+            field.value = chance.choice(TYPED)
+        elif isinstance(at.app.screen, GarmentPage) and at.app.screen.stands:
+            at.app.screen.take("garment", chance.choice(wizard.garments()).title)
 
 
 def lost(at: Walk) -> str:
@@ -87,10 +93,12 @@ def test_keys_at_random_never_stop_the_app(size: tuple[int, int], data_folder: P
     pressed: list[str] = []
 
     async def steps(at: Walk) -> None:
-        for _ in range(PRESSES // 2):
+        while len(pressed) < PRESSES // 2:
             page = at.page.NAME
-            pressed.append(f"{page}: {(key := at_random(chance))}")
-            await one(at, key, chance)
+            keys = [at_random(chance) for _ in range(chance.choice(BURSTS))]
+            pressed.extend(f"{page}: {key}" for key in keys)
+            burst(at, keys, chance)
+            await at.settle()
             assert not (data_folder / "trouble.txt").exists(), pressed[-12:]
             assert not lost(at), pressed[-12:]
 

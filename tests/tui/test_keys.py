@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from textual.binding import Binding
+from textual.events import Key
 from walking import Walk, walk
 
 from tapewise_core.tasks.people import person, store
@@ -173,5 +174,21 @@ def test_keys_before_a_page_stands_do_no_harm() -> None:
         at.app.go("sew")
         await at.settle()
         assert at.page.NAME == "sew"
+
+    walk(steps)
+
+
+def test_a_question_is_answered_once_however_fast_one_types() -> None:
+    """Two digits over the list of pages: the first one counts, and the app goes on."""
+    store.save(person(NAME))
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(store.load(NAME), "prove")
+        await at.settle()
+        await at.press("f9")
+        for digit in "34":
+            at.app.screen.post_message(Key(digit, digit))
+        await at.settle()
+        assert at.page.NAME == "review"
 
     walk(steps)

@@ -109,6 +109,8 @@ class TapewiseApp(App[None], inherit_bindings=False):
 
     def _turn(self, name: str, say: str = "", warn: str = "") -> None:
         new = PAGE_OF[name](self.desk)
+        if self.page is not None:
+            self.page.leave()
         new.first_says, new.first_warns = say, warn
         self.switch_screen(new)
 
@@ -212,6 +214,12 @@ class TapewiseApp(App[None], inherit_bindings=False):
         page.show()
         page.tell(f"{done}: {says}." if says else nothing)
 
+    def action_command_palette(self) -> None:
+        from tapewise_tui.dialogs.palette import Palette
+
+        if not isinstance(self.screen, Palette):
+            self.push_screen(Palette(id="--command-palette"))
+
     def action_help(self) -> None:
         page = self.page
         if page is not None and self.screen is page:
@@ -283,6 +291,11 @@ class TapewiseApp(App[None], inherit_bindings=False):
         self.theme = names[(names.index(self.theme) + 1) % len(names)]
         self.desk.usual("look", self.theme)
 
+    async def _act_on(self, screen: Screen[object], action: str) -> None:
+        """Do something that was chosen for a page, if that stands."""
+        if not isinstance(screen, Page) or screen.stands:
+            await self.run_action(action, screen)
+
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
         for name in PLACES:
             yield SystemCommand(f"Page: {name}", "Turn to this page", partial(self.go, name))
@@ -290,7 +303,7 @@ class TapewiseApp(App[None], inherit_bindings=False):
             says = words.sentence(keys.KEYS["fitting"].says)
             yield SystemCommand("Trying on", says, self.action_fitting)
         for row, says in keys.at_work(screen):
-            act = partial(self.run_action, row.action, screen)
+            act = partial(self._act_on, screen, row.action)
             yield SystemCommand(f"{row.word} ({keys.both(row)})", words.sentence(says), act)
 
 

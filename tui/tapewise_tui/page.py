@@ -66,7 +66,7 @@ class Page(Screen[None]):
         super().__init__()
         self.desk = desk
         self.first_says = self.first_warns = ""
-        self.stands = False
+        self.stands = self.gone = False
         self._fault: Exception | None = None
 
     @property
@@ -104,6 +104,8 @@ class Page(Screen[None]):
 
     def _stand(self) -> None:
         """Say what led here, what is wrong rather than what is well, now that the page stands."""
+        if self.gone:
+            return
         self.stands = True
         self.refresh_bindings()
         self.tapewise.shown(self)
@@ -112,8 +114,12 @@ class Page(Screen[None]):
         if self.first_warns:
             self.warn(self.first_warns)
 
+    def leave(self) -> None:
+        """Do nothing more: another page takes the place, whatever was pressed by then."""
+        self.stands, self.gone = False, True
+
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
-        """A page that is still being made does nothing of its own yet, however fast one types."""
+        """A page that is still being made, or left, does nothing, however fast one types."""
         return None if action in ACTS and not self.stands else True
 
     def begin(self) -> None:

@@ -6,11 +6,12 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 from textual.widgets import Input, Static
 
+from tapewise_tui.widgets.dialog import Dialog
 
-class AskDialog(ModalScreen[str | None]):
+
+class AskDialog(Dialog[str | None]):
     """Returns the line typed, or None if it was left."""
 
     BINDINGS = [Binding("escape", "dismiss(None)", "Leave it")]
@@ -32,7 +33,7 @@ class AskDialog(ModalScreen[str | None]):
         self.dismiss(" ".join(event.value.split()))
 
 
-class SureDialog(ModalScreen[bool]):
+class SureDialog(Dialog[bool]):
     """Returns whether it shall be done; Enter and Escape mean no."""
 
     BINDINGS = [

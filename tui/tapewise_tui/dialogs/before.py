@@ -6,13 +6,13 @@ from rich.table import Table
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical, VerticalScroll
-from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from tapewise_core.measures.advice import KNOW, before
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people
 from tapewise_core.text.told import Reader
+from tapewise_tui.widgets.dialog import Dialog
 
 MORE = {"Read": " You are asked for both."}
 """What is to be said on the screen besides, after the advice for everywhere."""
@@ -24,7 +24,7 @@ BEGINS = "Enter begins. A room that is warm is half the accuracy."
 MORE_BELOW = "Down shows the rest."
 
 
-class BeforeDialog(ModalScreen[None]):
+class BeforeDialog(Dialog[None]):
     """A page of advice, once; for a child with what to heed in a child's clothes."""
 
     VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-tight"), (32, "-low")]

@@ -6,19 +6,19 @@ from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
 from textual.events import Key
-from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Reading
 from tapewise_core.profiles.store import Clash
 from tapewise_core.units import Unit
+from tapewise_tui.widgets.dialog import Dialog
 
 GO_ON = ("enter", "tab", "backspace", "up", "down")
 """Keys besides letters that belong to what is typed on."""
 
 
-class ClashDialog(ModalScreen[bool]):
+class ClashDialog(Dialog[bool]):
     """Returns whether what was entered here counts; leaving it lets stand what is on file.
 
     Enter answers nothing: whoever types on without looking must not decide by it. What is typed

@@ -35,6 +35,7 @@ from tapewise_tui.line import Line
 from tapewise_tui.trying import KEPT
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.leaf import Picture
+from tapewise_tui.widgets.lines import Lines
 
 LOOK = "Enter: this is seen · Delete: take off what is kept · Escape: close"
 ANSWER = "Enter: that is the answer · Escape: back"
@@ -76,7 +77,7 @@ class FittingDialog(Screen[None]):
     def compose(self) -> ComposeResult:
         yield Static("", id="fit-heading", classes="heading", markup=False)
         with Horizontal(id="fit"):
-            yield OptionList(id="fit-rows")
+            yield Lines(id="fit-rows")
             yield Picture()
         yield Static("", id="fit-says", markup=False)
         yield Field(self._amount, id="fit-amount")

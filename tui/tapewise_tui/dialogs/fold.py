@@ -6,13 +6,13 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Horizontal, Vertical
-from textual.screen import ModalScreen
 from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import cloth_tests
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
+from tapewise_tui.widgets.dialog import Dialog
 
 FOLD = (
     "Fold the washed cloth across, a hand's breadth from the cut edge. Mark {marked} on the "
@@ -43,7 +43,7 @@ FOUND = {
 """What a reading says."""
 
 
-class FoldDialog(ModalScreen[dict[str, str] | None]):
+class FoldDialog(Dialog[dict[str, str] | None]):
     """Returns the cloth's options that were found out, as they are typed."""
 
     BINDINGS = [Binding("escape", "dismiss(None)", "Leave it")]

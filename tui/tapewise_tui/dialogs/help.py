@@ -8,11 +8,11 @@ from rich.table import Table
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import VerticalScroll
-from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from tapewise_core.text.glossary import GLOSSARY
 from tapewise_tui.keys import MOVES, Key, both
+from tapewise_tui.widgets.dialog import Dialog
 
 EVERYWHERE = (
     "Every answer is kept as soon as it is given, so the terminal can be closed at any time. "
@@ -20,7 +20,7 @@ EVERYWHERE = (
 )
 
 
-class HelpDialog(ModalScreen[None]):
+class HelpDialog(Dialog[None]):
     """Help, with the keys that work on the page under it, and the lines ``cut`` short there."""
 
     BINDINGS = [Binding("escape,f1,enter,q", "dismiss", "Close")]

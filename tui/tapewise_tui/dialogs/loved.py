@@ -5,7 +5,6 @@ from __future__ import annotations
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical, VerticalScroll
-from textual.screen import ModalScreen
 from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
@@ -16,12 +15,13 @@ from tapewise_core.tasks.loved.noticing import odd
 from tapewise_core.tasks.people import body_of
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
+from tapewise_tui.widgets.dialog import Dialog
 from tapewise_tui.widgets.field import Field
 
 STRETCH = "How far its cloth stretches across, in %"
 
 
-class LovedDialog(ModalScreen[tuple[str, Profile] | None]):
+class LovedDialog(Dialog[tuple[str, Profile] | None]):
     """Returns the garment's name and the person who has it; nothing where it was left.
 
     What is unlikely is told once; kept again, it stays as it was typed.

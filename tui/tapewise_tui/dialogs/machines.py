@@ -5,15 +5,15 @@ from __future__ import annotations
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard
+from tapewise_tui.widgets.dialog import Dialog
 from tapewise_tui.widgets.toggles import Tick
 
 
-class MachinesDialog(ModalScreen[tuple[str, ...] | None]):
+class MachinesDialog(Dialog[tuple[str, ...] | None]):
     """Returns the names of the machines ticked."""
 
     BINDINGS = [

@@ -5,11 +5,12 @@ from __future__ import annotations
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 from textual.widgets import Static, TextArea
 
+from tapewise_tui.widgets.dialog import Dialog
 
-class NotesDialog(ModalScreen[str]):
+
+class NotesDialog(Dialog[str]):
     """Returns what is written when it is closed, by whatever key."""
 
     BINDINGS = [Binding("escape,f4", "close", "Close", priority=True)]

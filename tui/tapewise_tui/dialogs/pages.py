@@ -7,11 +7,12 @@ from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
 from textual.events import Key
-from textual.screen import ModalScreen
 from textual.widgets import OptionList, Static
 from textual.widgets.option_list import Option
 
 from tapewise_core.tasks.work import PAGES
+from tapewise_tui.widgets.dialog import Dialog
+from tapewise_tui.widgets.lines import Lines
 
 WHAT = {
     "start": "people, and where you stopped",
@@ -24,7 +25,7 @@ WHAT = {
 }
 
 
-class PagesDialog(ModalScreen[str | None]):
+class PagesDialog(Dialog[str | None]):
     """The pages as a list; a number or Enter turns to one."""
 
     BINDINGS = [Binding("escape,f9", "dismiss(None)", "Close")]
@@ -32,7 +33,7 @@ class PagesDialog(ModalScreen[str | None]):
     def compose(self) -> ComposeResult:
         with Vertical(id="card"):
             yield Static("Turn to", classes="heading")
-            yield OptionList(
+            yield Lines(
                 *(
                     Option(f"{number} {page.capitalize():<9}{WHAT[page]}", id=page)
                     for number, page in enumerate(PAGES, start=1)

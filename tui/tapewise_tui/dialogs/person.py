@@ -5,7 +5,6 @@ from __future__ import annotations
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical, VerticalScroll
-from textual.screen import ModalScreen
 from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
@@ -16,6 +15,7 @@ from tapewise_core.tasks.people_changes import aged
 from tapewise_core.tasks.settings import settings
 from tapewise_core.units import Unit
 from tapewise_tui import words
+from tapewise_tui.widgets.dialog import Dialog
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.toggles import OneOf, Radios
 
@@ -26,7 +26,7 @@ BUILDS = {
 }
 
 
-class PersonDialog(ModalScreen[Profile | None]):
+class PersonDialog(Dialog[Profile | None]):
     """Asks for a new person, or changes what is known of one."""
 
     VERTICAL_BREAKPOINTS = [(0, "-short"), (22, "-low")]

@@ -7,8 +7,9 @@ from pathlib import Path
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical, VerticalScroll
-from textual.screen import ModalScreen
 from textual.widgets import Static
+
+from tapewise_tui.widgets.dialog import Dialog
 
 SAYS = (
     "Nothing says that Tapewise wrote these files, and the draft has files of the same names. "
@@ -16,7 +17,7 @@ SAYS = (
 )
 
 
-class ReplacingDialog(ModalScreen[bool]):
+class ReplacingDialog(Dialog[bool]):
     """Returns whether the files may be replaced; leaving it means no."""
 
     BINDINGS = [

@@ -5,11 +5,12 @@ from __future__ import annotations
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import VerticalScroll
-from textual.screen import ModalScreen
 from textual.widgets import Static
 
+from tapewise_tui.widgets.dialog import Dialog
 
-class TellDialog(ModalScreen[None]):
+
+class TellDialog(Dialog[None]):
     """A heading and lines; Escape or Enter closes it."""
 
     BINDINGS = [Binding("escape,enter,f8", "dismiss", "Close")]

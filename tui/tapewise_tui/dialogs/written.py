@@ -11,13 +11,14 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 from textual.widgets import OptionList, Static
 from textual.widgets.option_list import Option
 
 from tapewise_core.text.told import Reader
 from tapewise_tui import opening, words
 from tapewise_tui.saving import PRINTER
+from tapewise_tui.widgets.dialog import Dialog
+from tapewise_tui.widgets.lines import Lines
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.files import Written
@@ -33,7 +34,7 @@ WHAT = {"print": "Print this", "read": "Read this", "keep": "Keep this"}
 KEYS = "Enter opens the file · F: its folder · C copies its path · F4: on to sewing · Escape"
 
 
-class WrittenDialog(ModalScreen[None]):
+class WrittenDialog(Dialog[None]):
     """The files of one draft."""
 
     BINDINGS = [
@@ -52,7 +53,7 @@ class WrittenDialog(ModalScreen[None]):
             yield Static(f"Written to {self.folder}", classes="heading", markup=False)
             for says in self.written.failed_words(self.reader):
                 yield Static(f"! {says}", classes="wrong", markup=False)
-            yield OptionList(*self._rows(), id="files")
+            yield Lines(*self._rows(), id="files")
             removed = self.written.removed_words()
             if removed:
                 yield Static(removed, classes="quiet", markup=False)

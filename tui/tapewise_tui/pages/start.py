@@ -83,6 +83,8 @@ class StartPage(Page):
         self.call_after_refresh(self._fill)
 
     def _fill(self) -> None:
+        if self.gone:  # left again before it stood
+            return
         try:
             entries = people.store.listing()
         except TapewiseError as error:

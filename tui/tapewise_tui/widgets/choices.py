@@ -15,6 +15,7 @@ from textual.widgets import OptionList
 from textual.widgets.option_list import Option
 
 from tapewise_tui.widgets.choice_line import ChoiceLine, begins, told
+from tapewise_tui.widgets.lines import Lines
 
 BEGINS = "0123456789,.-−½¼¾⅛⅜⅝⅞"
 """Signs that begin an entry; letters look for a line."""
@@ -23,7 +24,7 @@ MOVES = {"up": "cursor_up", "down": "cursor_down"}
 """Keys that keep what is typed and go on."""
 
 
-class Choices(OptionList):
+class Choices(Lines):
     """Arrows move and take words, digits begin an entry, letters go to a line.
 
     ``keep`` is asked to keep a text for a key, an empty one for the usual; it returns whether it

@@ -9,14 +9,15 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 from textual.widgets import Input, OptionList, Static
 from textual.widgets.option_list import Option
 
 from tapewise_tui.line import Line
+from tapewise_tui.widgets.dialog import Dialog
+from tapewise_tui.widgets.lines import Lines
 
 
-class FindDialog(ModalScreen[str | None]):
+class FindDialog(Dialog[str | None]):
     """All lines; typing leaves those with every word typed, Enter returns the key of one."""
 
     BINDINGS = [
@@ -45,7 +46,7 @@ class FindDialog(ModalScreen[str | None]):
                 compact=True,
                 select_on_focus=False,
             )
-            yield OptionList(*map(_option, self.lines))
+            yield Lines(*map(_option, self.lines))
             yield Static("Enter takes the line marked · Escape leaves", classes="quiet")
 
     def on_mount(self) -> None:

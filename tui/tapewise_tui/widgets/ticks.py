@@ -16,9 +16,10 @@ from textual.widgets.option_list import Option
 
 from tapewise_tui.item import Item
 from tapewise_tui.line import Line
+from tapewise_tui.widgets.lines import Lines
 
 
-class TickList(OptionList):
+class TickList(Lines):
     """Things to tick with Enter or Space."""
 
     BINDINGS = [Binding("space", "select", "Tick", show=False)]
