@@ -13,7 +13,6 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 import numpy as np
-from numpy.lib.stride_tricks import sliding_window_view
 
 from tapewise_core.lay.lying import Floats, Lying
 from tapewise_core.lay.profile import STEP
@@ -170,6 +169,13 @@ def _laid(
     return tuple(places)
 
 
+def _windows(part: Floats, wide: int) -> Floats:
+    """Every run of so many columns, one a row, without copying: numpy's own function for it takes
+    longer than what is done with it here, and a lay asks thousands of times."""
+    many, (step,) = len(part) - wide + 1, part.strides
+    return np.ndarray((many, wide), part.dtype, part, strides=(step, step))
+
+
 def _place(choice: Choice, taken: Floats, wide: float, repeat: float) -> _Place | None:
     """Where a choice lies nearest to the beginning of the cloth."""
     shape = choice.profile
@@ -179,7 +185,7 @@ def _place(choice: Choice, taken: Floats, wide: float, repeat: float) -> _Place 
     first = last if choice.side is Side.RIGHT else 0
     last = 0 if choice.side is Side.LEFT else last
     part = taken[first : last + len(shape.low)]
-    starts = (sliding_window_view(part, len(shape.low)) - shape.low).max(1)
+    starts = (_windows(part, len(shape.low)) - shape.low).max(1)
     at = int(starts.argmin())
     along = max(float(starts[at]), 0.0)
     if repeat:
