@@ -39,8 +39,9 @@ def test_a_tick_stays_when_the_unit_changes() -> None:
 
 
 def test_what_a_new_draft_leaves_true_stays_ticked_and_the_rest_is_told() -> None:
-    """The cloth stays washed, what was cut is open once it has changed; the last seam ends it, and
-    the same is made once more; the next garment begins with what was noted."""
+    """The cloth stays washed though its stretch is measured later, what was cut is open once it
+    has changed; the last seam ends it, and the same is made once more; the next garment begins with
+    what was noted."""
     store.save(person(NAME))
     made = work.Work(NAME, page="sew", when="2026-11-01T10:00:00", notes="neck higher")
     work.save(made)
@@ -54,6 +55,16 @@ def test_what_a_new_draft_leaves_true_stays_ticked_and_the_rest_is_told() -> Non
                 chores.to(str(chores.items.index(item)))
                 await at.press("space")
         desk = at.app.desk
+        await at.press("f9", "4")
+        at.page.found("fold")
+        await at.press("enter")
+        await at.type("15.5", "enter")
+        while at.app.screen is not at.page:
+            await at.press("enter")
+        assert desk.work.asked["stretch"] == "55"
+        await at.press("f9", "7")
+        assert len(ticked(at)) == 2
+        chores = at.page.query_one(TickList)
         desk.change("longer", made=desk.work.with_option("body-length", "80 cm"))
         at.page.show()
         assert [text[:4] for text in ticked(at)] == ["Wash"]

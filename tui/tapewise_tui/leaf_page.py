@@ -44,13 +44,17 @@ class LeafPage(Page):
         draft = result if isinstance(result, Drafted) else None
         if draft is not self.draft:
             self.draft = draft
-            self.chores = chores(draft, self.desk.work.cloth) if draft else ()
+            self.chores = chores(draft, ticking.known_as(self.desk.work)) if draft else ()
         self.all = self.things(self.draft) if self.draft else ()
         if isinstance(result, str):
             self.warn(result)
         if self.at < 0:
             self.at = self._first()
         self._turn(0)
+
+    def minds(self, heading: str) -> tuple[str, ...]:
+        """Return what the checklist says to mind under a heading."""
+        return tuple(part.mind for part in self.chores if part.heading == heading and part.mind)
 
     @property
     def fingerprint(self) -> str:

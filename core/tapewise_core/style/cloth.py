@@ -120,6 +120,11 @@ CUTTING = frozenset(
 )
 """What of it decides how the cloth is cut, and no line of the garment as it is worn."""
 
+KNOWN_BY = frozenset(
+    {"stretch", "stretch-along", "cloth-width", "shrinkage", "shrinkage-across", "cloth-weight"}
+)
+"""What tells one cloth from another that has no name."""
+
 WEIGHT = Option(
     key="cloth-weight",
     group=Group.CLOTH,

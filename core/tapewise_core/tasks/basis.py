@@ -36,15 +36,19 @@ class Basis:
         A cloth of one name is the same whatever was found out about it; one without a name is
         known by its stretch, width, shrinkage and weight alone. How it is laid out changes nothing.
         """
-        shrinks = cloth.shrinkage, cloth.shrinkage_across, cloth.washed
-        known = called or [cloth.stretch, cloth.stretch_along, cloth.width, shrinks, cloth.weight]
-        own = signs_of([garment, known])
+        own = signs_of([garment, called or cloth_signs(cloth)])
         pieces = {one.name: signs_of([own, _cut(one)]) for one in pattern.pieces}
         marked = {
             one.name: signs_of([pieces[one.name], _lines(one), _notches(one)])
             for one in pattern.pieces
         }
         return cls(own, pieces, marked, signs_of([own, marked]))
+
+
+def cloth_signs(cloth: Cloth) -> str:
+    """Return the signs of a cloth without a name."""
+    shrinks = cloth.shrinkage, cloth.shrinkage_across, cloth.washed
+    return signs_of([cloth.stretch, cloth.stretch_along, cloth.width, shrinks, cloth.weight])
 
 
 def after(signs: str, what: object) -> str:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import accumulate
 
 from tapewise_core.frozen import dataclass
-from tapewise_core.paper.document import Bullets, Document, Heading, Ticks
+from tapewise_core.paper.document import Bullets, Document, Heading, Paragraph, Ticks
 from tapewise_core.sewing.checklist import of_the_cloth
 from tapewise_core.sewing.operation import Operation, Sort
 from tapewise_core.sewing.order import operations
@@ -19,8 +19,8 @@ from tapewise_core.units import Unit
 NEEDS, CUT, MARK, SEW, FINISH = "What you need", "Cut", "Mark", "Sew", "Press and finish"
 """Headings of the checklist whose things rest on something of their own."""
 
-_List = tuple[str, tuple[str, ...], bool]
-"""A heading, what stands under it, and whether it is to be ticked."""
+_List = tuple[str, tuple[str, ...], bool, str]
+"""A heading, what stands under it, whether it is to be ticked, and what is said before."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,10 +33,11 @@ class Chore:
 
 @dataclass(frozen=True, slots=True)
 class Chores:
-    """Things to do, or only to be minded, under one heading."""
+    """Things to do, or only to be minded, under one heading; ``mind`` is said before them."""
 
     heading: str
     items: tuple[Chore, ...]
+    mind: str = ""
 
 
 def chores(drafted: Drafted, cloth: str = "") -> tuple[Chores, ...]:
@@ -49,18 +50,20 @@ def chores(drafted: Drafted, cloth: str = "") -> tuple[Chores, ...]:
         tuple(_listed(replace(drafted, unit=unit).checklist())) for unit in (drafted.unit, Unit.CM)
     )
     return tuple(
-        Chores(heading, tuple(map(Chore, items, keys)) if keys else tuple(map(Chore, items)))
-        for (heading, items, _), keys in zip(shown, _keys(drafted, cloth, told), strict=True)
+        Chores(heading, tuple(map(Chore, items, keys) if keys else map(Chore, items)), mind)
+        for (heading, items, _, mind), keys in zip(shown, _keys(drafted, cloth, told), strict=True)
     )
 
 
 def _listed(checklist: Document) -> Iterator[_List]:
-    heading = ""
+    heading = mind = ""
     for block in checklist.blocks:
         if isinstance(block, Heading):
-            heading = block.text
+            heading, mind = block.text, ""
+        elif isinstance(block, Paragraph):
+            mind = block.text
         elif isinstance(block, Ticks | Bullets):
-            yield heading, block.items, isinstance(block, Ticks)
+            yield heading, block.items, isinstance(block, Ticks), mind
 
 
 def _keys(drafted: Drafted, cloth: str, lists: tuple[_List, ...]) -> Iterator[tuple[str, ...]]:
@@ -68,7 +71,7 @@ def _keys(drafted: Drafted, cloth: str, lists: tuple[_List, ...]) -> Iterator[tu
     basis = Basis.of(drafted.garment.name, drafted.cloth, drafted.cut, cloth)
     chain = operations(drafted.pattern, drafted.stitching)
     sewn = tuple(accumulate(_sewn(chain, basis), after, initial=basis.cloth))[1:]
-    for heading, told, to_tick in lists:
+    for heading, told, to_tick, _ in lists:
         if heading == SEW:
             told, rests = tuple(one.title for one in chain), sewn
         elif heading == FINISH:

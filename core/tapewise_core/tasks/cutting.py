@@ -8,12 +8,8 @@ from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.in_hand import grain, how_many, which_way
-from tapewise_core.sewing.minding import BLADES
 from tapewise_core.tasks.chores import CUT, MARK, Chore, Chores
 from tapewise_core.tasks.drafting import Drafted
-
-CAUTION = BLADES
-"""What to mind with every piece."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -94,7 +94,7 @@ def copied(name: str, to: str, person: str | None = None) -> Work:
     own = _named(to)
     if any(_same(there.title, own) for there in work.projects(one.person)):
         raise OptionError(f"{one.person} has a project “{own}” already; choose another name.")
-    made = replace(one, name=own, drafts=(), folder="", ticked=(), sewn="", notes="")
+    made = replace(one, name=own, drafts=(), folder="", ticked=(), tried="", sewn="", notes="")
     work.save(made)
     return made
 

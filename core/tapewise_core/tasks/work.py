@@ -110,7 +110,7 @@ def of_garment(work: Work, garment: str) -> Work:
     there = usable(place_of(replace(work, garment=garment, name="")))
     if there is None:
         new = replace(work, garment=garment, name="", asked={}, ticked=(), drafts=(), folder="")
-        return replace(new, cloth="", sewn="", notes="")
+        return replace(new, cloth="", tried="", sewn="", notes="")
     return replace(there, person=work.person, owner=work.owner, page=work.page, when=work.when)
 
 

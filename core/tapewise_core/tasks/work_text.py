@@ -39,13 +39,11 @@ PLACES = (*PAGES, *PART_OF)
 class Work:
     """One project for one person; ``asked`` maps options to what was typed.
 
-    ``name`` is empty while it is called after its garment; ``owner`` is the person's id, and
-    ``cloth`` what the cloth is called. ``drafts`` says what was written so far: when, where,
-    and the fingerprint on its sheets. ``overlap``, ``margin`` and ``roll_width`` say what is
-    asked of paper, empty for the usual. ``ticked`` are things done, each with the signs of what it
-    rests on, and ``sewn`` is the fingerprint of the draft that was sewn to the end
-    (:mod:`tapewise_core.tasks.ticking`). ``page`` and ``measure`` are where the person stopped,
-    ``when`` is when.
+    ``name`` is empty while it is called after its garment, ``owner`` is the person's id, ``cloth``
+    what the cloth is called. ``drafts`` says what was written: when, where, the fingerprint on its
+    sheets. ``overlap``, ``margin`` and ``roll_width`` are wishes for paper, empty if usual. How
+    ``ticked``, ``tried`` and ``sewn`` are kept: ``tasks/ticking.py``. ``page`` and ``measure`` are
+    where the person stopped, ``when`` is when.
     """
 
     person: str
@@ -66,6 +64,7 @@ class Work:
     name: str = ""
     owner: str = field(default="", compare=False)
     cloth: str = ""
+    tried: str = ""
     drafts: tuple[Mapping[str, str], ...] = ()
 
     @property
@@ -84,8 +83,11 @@ class Work:
 
     def with_option(self, key: str, text: str | None) -> Work:
         """Return the work with an option chosen, or back at its usual value if None."""
+        from tapewise_core.style.cloth import KNOWN_BY  # not before it is wanted
+
         kept = {name: value for name, value in self.asked.items() if name != key}
-        return replace(self, asked={**kept, key: text} if text is not None else kept)
+        asked = {**kept, key: text} if text is not None else kept
+        return replace(self, asked=asked, tried="" if key in KNOWN_BY else self.tried)
 
     def toggled(self, item: str) -> Work:
         """Return the work with one thing ticked, or no longer."""

@@ -120,6 +120,22 @@ def test_a_cloth_of_one_name_is_the_same_whatever_was_found_out_about_it(plain: 
     assert not all_keys(old) & all_keys(chores(plain, "blue rib"))
 
 
+def test_what_is_found_out_by_trying_a_cloth_makes_it_no_other(plain: Drafted) -> None:
+    """It was washed before its stretch was measured; a stretch that is typed anew is of another."""
+    old = chores(plain)
+    washed = keys(old, BEFORE)["Wash and dry the cloth as the garment will be"]
+    made = ticking.toggled(Work("Ada"), washed, old, plain.fingerprint)
+    tried = ticking.found_out(made, {"stretch": "60"}, plain.cloth)
+    again = ticking.found_out(tried, {"shrinkage": "6"}, drafted(tried.asked).cloth)
+    for one in (tried, again):
+        new = drafted(one.asked)
+        assert washed in ticking.done(one, chores(new, ticking.known_as(one)), new.fingerprint)
+    typed = again.with_option("stretch", "40")
+    new = drafted(typed.asked)
+    assert ticking.done(typed, chores(new, ticking.known_as(typed)), new.fingerprint) == ()
+    assert again.with_option("hem", "straight").tried
+
+
 def test_another_garment_takes_over_nothing(plain: Drafted) -> None:
     """Not even the cloth: that is another length of it."""
     other = draft(person(BODY), "jersey-top", {}, made=DAY)

@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from functools import partial
 
-from tapewise_core.drafting.piece import Piece
-from tapewise_core.tasks import cutting
-from tapewise_core.tasks.cutting import Cutting
+from tapewise_core.tasks.chores import CUT
+from tapewise_core.tasks.cutting import Cutting, cuttings
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_tui import keys
-from tapewise_tui.canvas import Canvas
 from tapewise_tui.leaf_page import LeafPage
 from tapewise_tui.pattern_canvas import draw_piece
 from tapewise_tui.widgets.leaf import Thing
@@ -28,8 +26,9 @@ class CutPage(LeafPage):
     BINDINGS = keys.of(back="to all there is to do", on="on to sewing, step by step")
 
     def things(self, draft: Drafted) -> tuple[Thing, ...]:
-        found = cutting.cuttings(draft, self.chores)
-        return tuple(_thing(one, number, len(found)) for number, one in enumerate(found, start=1))
+        found = cuttings(draft, self.chores)
+        mind, total = self.minds(CUT), len(found)
+        return tuple(_thing(one, f"{at} of {total}", mind) for at, one in enumerate(found, start=1))
 
     def ended(self) -> str:
         left = sum(key not in self.done for one in self.all for key, _ in one.boxes)
@@ -44,16 +43,12 @@ class CutPage(LeafPage):
         self.tapewise.go("stitch")
 
 
-def _thing(one: Cutting, number: int, total: int) -> Thing:
+def _thing(one: Cutting, place: str, mind: tuple[str, ...]) -> Thing:
     return Thing(
-        f"Piece {number} of {total}: {one.name}",
+        f"Piece {place}: {one.name}",
         one.says,
         one.done,
-        (cutting.CAUTION,),
-        partial(_paint, one.piece),
+        mind,
+        partial(draw_piece, piece=one.piece),
         one.name,
     )
-
-
-def _paint(piece: Piece, canvas: Canvas) -> None:
-    draw_piece(canvas, piece)

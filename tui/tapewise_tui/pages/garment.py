@@ -12,7 +12,7 @@ from textual.widget import Widget
 from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.tasks import wizard, work
+from tapewise_core.tasks import ticking, wizard, work
 from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work import Work
 from tapewise_tui import choosing, drafting, keys, liking, noting, words
@@ -233,11 +233,11 @@ class GarmentPage(Page):
     def _folded(self, found: dict[str, str] | None) -> None:
         if found is None:
             return
-        work = self.desk.work
-        for key, percent in found.items():
-            work = work.with_option(key, percent)
+        before = drafting.drafted(self.desk)
+        cloth = None if isinstance(before, str) else before.cloth
+        made = ticking.found_out(self.desk.work, found, cloth)
         told = ", ".join(f"{key.replace('-', ' ')} {value} %" for key, value in found.items())
-        self._kept(told, work)
+        self._kept(told, made)
 
     def _machines(self) -> None:
         """Ask for the machines; none is ticked until somebody has said which there are."""

@@ -60,7 +60,7 @@ class SewPage(Page):
         draft = result if isinstance(result, Drafted) else None
         if draft is not self.draft:
             self.draft = draft
-            self.chores = chores(draft, self.desk.work.cloth) if draft else ()
+            self.chores = chores(draft, ticking.known_as(self.desk.work)) if draft else ()
         if isinstance(result, str):
             self.warn(result)
         area = self.query_one("#notes", TextArea)
@@ -86,6 +86,8 @@ class SewPage(Page):
         done = ticking.done(self.desk.work, self.chores, self.fingerprint)
         for part in self.chores:
             yield Item(None, part.heading)
+            if part.mind:
+                yield Item(None, part.mind, None)
             yield from (_item(chore, done) for chore in part.items)
         yield Item(None, "At the end")
         yield Item(noting.KEY, noting.SAYS, None)

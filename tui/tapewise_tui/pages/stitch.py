@@ -33,12 +33,13 @@ class StitchPage(LeafPage):
         )
         ended = listed[FINISH]
         total = len(found) + len(ended)
+        mind = self.minds(SEW)  # with the first step alone
         steps = (
-            _thing(one, chore, f"Step {at + 1} of {total}", step_shown(draft, found, at))
+            _thing(one, chore, f"Step {at + 1} of {total}", step_shown(draft, found, at), mind[at:])
             for at, (one, chore) in enumerate(zip(found, listed[SEW], strict=True))
         )
         last = (
-            _last(chore, f"Step {at} of {total}")
+            _last(chore, f"Step {at} of {total}", self.minds(FINISH))
             for at, chore in enumerate(ended, start=len(found) + 1)
         )
         return (*steps, *last, self._notes())
@@ -64,17 +65,20 @@ class StitchPage(LeafPage):
             self.tell("This is the last page.")
 
 
-def _thing(one: SewingStep, chore: Chore, place: str, pieces: Sequence[Shown]) -> Thing:
+def _thing(
+    one: SewingStep, chore: Chore, place: str, pieces: Sequence[Shown], mind: tuple[str, ...]
+) -> Thing:
     facts = dict(one.facts)
     return Thing(
         f"{place}: {one.title}",
         (one.says, *(facts[label] for label in ("press", "look") if label in facts)),
         ((chore.key, "done"),),
-        tuple(facts[label] for label in ("or",) if label in facts),
+        (*(facts[label] for label in ("or",) if label in facts), *mind),
         partial(draw_meeting, pieces=pieces) if pieces else None,
         one.title,
     )
 
 
-def _last(chore: Chore, place: str) -> Thing:
-    return Thing(f"{place}: at the end", (chore.says,), ((chore.key, "done"),), find=chore.says)
+def _last(chore: Chore, place: str, mind: tuple[str, ...]) -> Thing:
+    boxes = ((chore.key, "done"),)
+    return Thing(f"{place}: at the end", (chore.says,), boxes, mind, find=chore.says)
