@@ -32,6 +32,7 @@ STYLES: tuple[dict[str, str], ...] = (
     {"waist_finish": "band"},
     {"tiers": "3", "skirt_length": "95"},
     {"tiers": "2", "waist_finish": "band", "cloth_width": "100", "cloth_weight": "300"},
+    {"tiers": "3", "wash": "after", "shrinkage_across": "9"},
 )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.drafting.cloth import Spread
+from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.frozen import dataclass
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -169,6 +169,15 @@ class ClothStyle:
             style.length("cloth-repeat", cm(0)).mm,
             Wash(style.choice("wash", Wash.BEFORE)) is Wash.BEFORE,
         )
+
+    @property
+    def usable_width(self) -> float:
+        """What a garment's pieces, as they are worn, may take of the width [mm]."""
+        cloth = Cloth(
+            self.stretch, 0.0, 0.0, self.width, spread=self.spread, washed=self.washed,
+            shrinkage_across=self.shrinkage_across,
+        )  # fmt: skip
+        return cloth.usable_width
 
 
 USUAL_WIDTH, USUAL_WEIGHT = 150.0, 200.0

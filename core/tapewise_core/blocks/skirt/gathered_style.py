@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.cloth import SELVEDGES
 from tapewise_core.frozen import dataclass
+from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
@@ -11,8 +11,8 @@ from tapewise_core.units import Length
 @dataclass(frozen=True, slots=True)
 class GatheredStyle:
     """``fullness`` is what the skirt's upper edge has for each length of the waist's, and
-    ``tier_fullness`` each lower tier for each length of the one above; ``usable_width`` is the
-    cloth's between the selvedges [mm], ``cloth_weight`` in grams for a square metre."""
+    ``tier_fullness`` each lower tier for each length of the one above; ``usable_width`` is what
+    they may take of the cloth's [mm], ``cloth_weight`` in grams for a square metre."""
 
     length: Length
     fullness: float
@@ -33,7 +33,7 @@ class GatheredStyle:
             style.number("tier-fullness"),
             style.length("seam-allowance"),
             style.length("skirt-hem-allowance"),
-            style.length("cloth-width").mm - SELVEDGES,
+            ClothStyle.of(style).usable_width,
             style.number("cloth-weight"),
         )
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.cloth import SELVEDGES
 from tapewise_core.frozen import dataclass
 from tapewise_core.parts.circle import PARTS
 from tapewise_core.parts.fitted_style import FittedStyle
+from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
@@ -26,6 +26,7 @@ class SkirtStyle:
     seam: Length
     cloth_width: Length
     cloth_weight: float
+    usable_width: float
     sides_higher: float
 
     @classmethod
@@ -41,10 +42,6 @@ class SkirtStyle:
             style.length("seam-allowance"),
             style.length("cloth-width"),
             style.number("cloth-weight"),
+            ClothStyle.of(style).usable_width,
             FittedStyle.of(style).sides_higher,
         )
-
-    @property
-    def usable_width(self) -> float:
-        """The cloth's width between the selvedges [mm]."""
-        return self.cloth_width.mm - SELVEDGES
