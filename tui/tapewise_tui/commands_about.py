@@ -63,7 +63,7 @@ def _python() -> str:
 
 
 PARTS = ("textual", "pydantic", "shapely", "reportlab", "svgwrite", "platformdirs", "filelock")
-EXTRAS = {"serve": "textual-serve", "cluster": "distributed"}
+EXTRAS = {"serve": "textual-serve", "cluster": "distributed", "lay": "spyrrow"}
 
 
 def doctor(options: argparse.Namespace) -> int:

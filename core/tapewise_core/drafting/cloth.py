@@ -82,14 +82,6 @@ class Cloth:
             return self
         return replace(self, washed=True, shrinkage=0.0, shrinkage_across=0.0)
 
-    @property
-    def as_worn(self) -> Cloth:
-        """The same for pieces as they are worn, whenever it is washed: as if it were before."""
-        if self.washed:
-            return self
-        width = self.usable_width + self.selvedges
-        return replace(self, washed=True, width=width, shrinkage_across=0.0)
-
     def width_for(self, across: float) -> float:
         """Return how wide it would have to be as bought for pieces that take so much [mm]."""
         if self.washed:

@@ -6,12 +6,21 @@ from collections.abc import Callable
 from dataclasses import replace
 from types import MappingProxyType
 
+from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.extent import lies_across_paper
-from tapewise_core.drafting.piece import Dart, Edge, Notch, Piece
+from tapewise_core.drafting.piece import Dart, Edge, Notch, Pattern, Piece
 from tapewise_core.geometry.outline import Box, Margin
 from tapewise_core.geometry.point import Point
 
 Place = Callable[[Point], Point]
+
+
+def as_cut(pattern: Pattern, cloth: Cloth) -> Pattern:
+    """Return a pattern as it is cut: larger than it is worn where the cloth shrinks only later."""
+    if cloth.washed:
+        return pattern
+    ways = cloth.shrinkage, cloth.shrinkage_across
+    return replace(pattern, pieces=tuple(larger(piece, *ways) for piece in pattern.pieces))
 
 
 def larger(piece: Piece, along: float, across: float) -> Piece:

@@ -6,6 +6,7 @@ The limits are plain geometry; what the selvedges take off is common practice in
 from __future__ import annotations
 
 from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.larger import as_cut
 from tapewise_core.lay.buying import before_washing
 from tapewise_core.lay.lay import lay_of
 from tapewise_core.lay.sorts import least_wide
@@ -50,15 +51,17 @@ def length_fits(case: Case) -> Answer:
     """All pieces lie on the length of cloth that there is, as it is after washing."""
     if not case.cloth.length:
         return Silent(ProofId.CLOTH_LENGTH, said("How much cloth there is was not said."))
-    lay = lay_of(case.pattern, case.cloth.as_worn)
+    lay = lay_of(as_cut(case.pattern, case.cloth), case.cloth.as_cut)
     if lay.too_wide:
         return Silent(ProofId.CLOTH_LENGTH, said("A piece is wider than the cloth."))
     return (on_length(lay.length, case.cloth),)
 
 
-def on_length(taken: float, cloth: Cloth) -> Proof:
-    """Return the proof that a length on which the pieces lie, as they are worn [mm], is there."""
-    takes, there = taken + cloth.repeat, cloth.usable_length
+def on_length(laid: float, cloth: Cloth) -> Proof:
+    """Return the proof that a length on which the pieces lie as they are cut [mm] is there; told as
+    it is after washing, whenever that is."""
+    left = 1.0 if cloth.washed else 1 - cloth.shrinkage
+    takes, there = (laid + cloth.repeat) * left, cloth.usable_length
     holds = keeps_to(takes, there)
     says = said(
         "The pieces take {} of the {} that are left of {} after washing.",

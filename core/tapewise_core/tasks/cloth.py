@@ -96,10 +96,8 @@ def laid_closer(
 
 def _with(drafted: Drafted, lay: Lay) -> Drafted:
     """The same with a lay, by which the length of cloth there is was proved anew."""
-    cloth = drafted.cloth
-    taken = lay.length if cloth.washed else lay.length * (1 - cloth.shrinkage)
     proofs = tuple(
-        on_length(taken, cloth) if proof.id is ProofId.CLOTH_LENGTH else proof
+        on_length(lay.length, drafted.cloth) if proof.id is ProofId.CLOTH_LENGTH else proof
         for proof in drafted.proofs
     )
     return replace(drafted, closer=lay, proofs=proofs)

@@ -15,7 +15,7 @@ from tapewise_core.drafting.control import control_sheet
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.instructions import instructions
 from tapewise_core.drafting.labels import LabelHead
-from tapewise_core.drafting.larger import larger
+from tapewise_core.drafting.larger import as_cut
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.render import piece_drawing, whole_drawing
 from tapewise_core.drafting.unfolding import bare
@@ -202,11 +202,7 @@ class Drafted:
     @cached_property
     def cut(self) -> Pattern:
         """The pattern as it is cut: larger than it is worn where the cloth shrinks only later."""
-        cloth, pattern = self.cloth, self.pattern
-        if cloth.washed:
-            return pattern
-        ways = cloth.shrinkage, cloth.shrinkage_across
-        return replace(pattern, pieces=tuple(larger(piece, *ways) for piece in pattern.pieces))
+        return as_cut(self.pattern, self.cloth)
 
     @cached_property
     def told(self) -> tuple[Draft, ...]:

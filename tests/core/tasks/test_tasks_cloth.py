@@ -46,6 +46,17 @@ def test_the_length_there_is_is_proved_with_what_washing_takes() -> None:
     assert "152 cm would do" in Reader(Unit.CM).spell(of_the_length(short).says)
 
 
+@pytest.mark.parametrize("wash", ["before", "after"])
+@pytest.mark.parametrize("length", range(94, 126, 4))
+def test_the_proof_and_what_is_said_of_the_cloth_agree(wash: str, length: int) -> None:
+    """Whenever it is washed, to the last centimetres."""
+    asked = {"sleeve": "long", "shrinkage-across": "3", "wash": wash}
+    drafted = made("set-in-top", {**asked, "cloth-length": str(length)})
+    answer = cloth_answer(drafted)
+    assert of_the_length(drafted).holds is answer.fits
+    assert Reader(Unit.CM).spell(answer.says).startswith("DO NOT CUT YET") is not answer.fits
+
+
 def test_too_little_cloth_is_mended_by_a_change_that_was_tried() -> None:
     """The mend, drafted again, fits."""
     asked = {"sleeve": "long", "cloth-length": "90"}
