@@ -39,7 +39,7 @@ def test_it_says_whether_a_length_will_do(capsys: pytest.CaptureFixture[str]) ->
     asked = ("cloth", "Marta Lindqvist", "circle-skirt", "--cloth-length")
     assert run(*asked, "1.4m") == 1
     said = capsys.readouterr().out
-    assert "DO NOT CUT YET: there are 140 cm of this cloth, and 155 cm are needed." in said
+    assert "DO NOT CUT YET: there are 140 cm of this cloth, and 152 cm are needed." in said
     assert "The longest skirt-length that fits on this cloth is 52 cm." in said
     assert run(*asked, "1.6m") == 0
     assert run(*asked, "1 1/2 yd") == 1
@@ -56,6 +56,26 @@ def test_it_compares_widths_for_a_machine(capsys: pytest.CaptureFixture[str]) ->
     first = told["cloths"][0]
     assert first["price"] == pytest.approx(first["buy"] / 100 * 9.9, abs=0.01)
     assert told["cheapest"] == 140
+
+
+def test_every_width_that_is_compared_is_laid_as_was_asked(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """So many seconds for each, and it is said how it goes."""
+    from tapewise_core.lay.lay import lay_of
+    from tapewise_core.tasks import cloth as tasks
+
+    asked: list[int] = []
+
+    def found(pattern: object, cloth: object, seconds: int, heard: object) -> object:
+        asked.append(seconds)
+        return lay_of(pattern, cloth)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(tasks, "closer_lay", found)
+    widths = ("--width", "140", "--width", "180", "--closer-lay", "3")
+    assert run("cloth", "Marta Lindqvist", "jersey-top", *widths) == 0
+    assert asked == [3, 3]
+    capsys.readouterr()
 
 
 @pytest.mark.parametrize(

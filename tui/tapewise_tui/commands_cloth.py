@@ -35,7 +35,7 @@ def cloth(options: argparse.Namespace) -> int:
     settings = with_length(asked(options.set), options.cloth_length)
     drafted = draft(profile, options.garment, settings, unit=unit)
     if len(offers) > 1:
-        answers = tasks.compared(drafted, offers)
+        answers = tasks.compared(drafted, offers, lambda one: laid(one, options))
     else:
         drafted = tasks.on_cloth(drafted, offers[0]) if offers else drafted
         drafted = laid(drafted, options)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.lay.buying import COTTON, Purchase, bought
 from tapewise_core.lay.lay import Lay
 from tapewise_core.text.told import LineName, Told, Yardage, joined, said
-from tapewise_core.units import Unit, mm
+from tapewise_core.units import Length, Unit, mm
 
 SPREADS = {
     Spread.OPEN: "",
@@ -31,24 +32,25 @@ def cloth_words(lay: Lay, cloth: Cloth, unit: Unit, bill: Purchase) -> Told:
         return said(
             "DO NOT CUT YET: there are {} of this cloth, and {} are needed. {}",
             mm(cloth.length),
-            Yardage(bill.buy),
+            _least(bill),
             joined(_reasons(lay, cloth, unit)),
         )
-    verb = "{} of the {} there are will do" if cloth.length else "buy {}"
-    amounts = (Yardage(bill.buy), mm(cloth.length)) if cloth.length else (Yardage(bill.buy),)
+    if cloth.length:
+        amount = said("{} of the {} there are will do", _least(bill), mm(cloth.length))
+    else:
+        amount = said("buy {}{}", Yardage(bill.buy), _costs(bill))
     return joined(
         (
-            said(
-                "{} {} wide: {}{}.",
-                _kind(cloth),
-                mm(cloth.width),
-                said(verb, *amounts),
-                _costs(bill),
-            ),
+            said("{} {} wide: {}.", _kind(cloth), mm(cloth.width), amount),
             *_reasons(lay, cloth, unit),
             *_lying(lay, cloth),
         )
     )
+
+
+def _least(bill: Purchase) -> Length:
+    """What is needed at the least, to the next millimetre."""
+    return mm(math.ceil(bill.least - 1e-6))
 
 
 def _kind(cloth: Cloth) -> str:

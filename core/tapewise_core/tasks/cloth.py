@@ -103,12 +103,15 @@ def _with(drafted: Drafted, lay: Lay) -> Drafted:
     return replace(drafted, closer=lay, proofs=proofs)
 
 
-def compared(drafted: Drafted, offers: Sequence[Offer]) -> tuple[ClothAnswer, ...]:
+def compared(
+    drafted: Drafted,
+    offers: Sequence[Offer],
+    lay: Callable[[Drafted], Drafted] = laid_better,
+) -> tuple[ClothAnswer, ...]:
     """Return the answer for each cloth on offer, in their order; a skirt may be cut in more pieces
-    from a narrow one. Raises OptionError for a width on which it cannot be drafted."""
-    return tuple(
-        cloth_answer(laid_better(on_cloth(drafted, offer)), offer.price) for offer in offers
-    )
+    from a narrow one. ``lay`` looks for its lay. Raises OptionError for a width on which it cannot
+    be drafted."""
+    return tuple(cloth_answer(lay(on_cloth(drafted, offer)), offer.price) for offer in offers)
 
 
 def on_cloth(drafted: Drafted, offer: Offer) -> Drafted:
