@@ -6,10 +6,12 @@ import pytest
 from making import DAY, person
 from read_aloud import remarks, spelt
 
+from tapewise_core.drafting.extent import size_of
 from tapewise_core.errors import OptionError
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.outline import area
 from tapewise_core.proofs.proof import ProofId
+from tapewise_core.sewing.cutting_out import cut_out
 from tapewise_core.sewing.order import sewing_order
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.mending import mended
@@ -191,3 +193,12 @@ def test_what_leaves_no_room_is_refused_with_what_would_do(
     """One sentence with the limit."""
     with pytest.raises(OptionError, match=says):
         skirt(**asked)
+
+
+def test_a_narrow_back_is_no_strip_to_be_joined() -> None:
+    """Cut in two with a vent, more than three times as long as wide, it is still one piece."""
+    made = skirt("thin", skirt_length="95", vent="back")
+    back = made.pattern.piece("skirt_back")
+    across, along = size_of(back)
+    assert along > 3 * across
+    assert cut_out(back) == "Skirt back: cut 2, mirrored, its grain line along the cloth; 1 notch"

@@ -10,8 +10,9 @@ STRIP = 3.0
 
 
 def is_strip(piece: Piece) -> bool:
-    """Say whether a piece is a strip, such as a band or a belt."""
-    return max(size_of(piece)) >= STRIP * min(size_of(piece))
+    """Say whether a piece is a strip, such as a band or a belt; one that has a twin which mirrors
+    it, such as a narrow skirt's back, is none."""
+    return not piece.mirrored and max(size_of(piece)) >= STRIP * min(size_of(piece))
 
 
 def along_grain(piece: Piece) -> bool:
