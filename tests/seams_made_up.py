@@ -41,7 +41,7 @@ from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP, VE
 from tapewise_core.sewing.extras import BELT, POCKET
 from tapewise_core.sewing.gathers import GATHERED_BAND, GATHERED_WAIST, TIER
 from tapewise_core.sewing.joining import SHOULDERS
-from tapewise_core.sewing.neck import BAND, BAND_MITRE, BAND_RING, V_BAND
+from tapewise_core.sewing.neck import BAND, BAND_MITRE, BAND_RING, COLLAR, V_BAND
 from tapewise_core.sewing.neck_edge import (
     FACING,
     FACING_RING,
@@ -149,6 +149,7 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         "shoulders-eased": pattern_of((LONGER, BACK), (_SHOULDER,)),
         "band-ring": _banded(SeamKind.BAND_JOIN, BAND_RING, "neckband left, neckband right"),
         "band": _banded(SeamKind.NECKBAND, BAND, "neckband top, back top"),
+        "collar": _banded(SeamKind.NECKBAND, COLLAR, "neckband top, back top"),
         "band-flat": pattern_of(
             (STRIP, *_BODY),
             (

@@ -20,6 +20,7 @@ NECKS: tuple[Asked, ...] = (
     {"neck-finish": "turned"},
     {"neck-finish": "band", "neckline": "v"},
     {"neck-finish": "turned", "neckline": "v"},
+    {"neckline": "high", "collar": "folded"},
     {"band-sewn": "flat"},
 )
 FACED: tuple[Asked, ...] = ({"neck-finish": "facing"}, {"neck-finish": "facing", "neckline": "v"})

@@ -125,6 +125,8 @@ def test_the_instructions_end_with_the_sources_of_the_garment() -> None:
     """The set-in top's book is named there, and not in the grown-on top's instructions."""
     assert str(SOURCES["baldt"]) in told("set-in-top")
     assert str(SOURCES["baldt"]) not in told("jersey-top")
+    bare = draft(person(MIDDLE), "jersey-top", {"sleeve": "none"}, made=DAY)
+    assert str(SOURCES["baldt"]) in bare.sources
 
 
 def test_an_estimate_brings_its_surveys() -> None:

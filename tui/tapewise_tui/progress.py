@@ -16,7 +16,7 @@ def still_open(desk: Desk) -> tuple[str, str]:
     if not missing:
         return f"All {many} measures are there.", ""
     there = f"{many - len(missing)} of {many} measures are there."
-    best = guesses.helps_most(desk.profile, desk.work.garment)
+    best = guesses.helps_most(desk.profile, desk.work.garment, desk.work.asked)
     if best is None:
         return there, ""
     now, then = desk.unit.number(best.now * 10), desk.unit.spell(best.then * 10)

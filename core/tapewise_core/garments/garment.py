@@ -27,7 +27,8 @@ class Garment:
     matters, with the place in words. ``covers`` are the proofs it must answer for: they may
     be silent only because of a style, or of a measure that is not known. ``sources`` are the
     publications that its page, block and parts rest on, by their keys in
-    :mod:`tapewise_core.sources`. ``fitted`` are the options that only a fitting sets.
+    :mod:`tapewise_core.sources`, ``apart`` those of them that a style does not rest on.
+    ``fitted`` are the options that only a fitting sets.
     """
 
     name: str
@@ -44,6 +45,7 @@ class Garment:
     moves: Mapping[str, tuple[float, str]] = field(default_factory=dict)
     sources: tuple[str, ...] = ()
     fitted: Options = field(default_factory=Options)
+    apart: Callable[[Style], tuple[str, ...]] = lambda style: ()
 
     @property
     def cited(self) -> tuple[str, ...]:

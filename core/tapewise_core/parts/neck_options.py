@@ -41,6 +41,7 @@ USUAL = {
     Neckline.ROUND: Usual(wider=0.0, depth=9.0, back_depth=0.0),
     Neckline.SCOOP: Usual(wider=2.0, depth=14.0, back_depth=1.0),
     Neckline.V: Usual(wider=0.5, depth=16.0, back_depth=0.0, band_ratio=0.92),
+    Neckline.HIGH: Usual(wider=-0.9, depth=7.5, back_depth=0.0),
     Neckline.BOAT: Usual(wider=4.5, depth=4.5, back_depth=1.5, finish=NeckFinish.TURNED),
 }
 """Every neckline there is. A V is straight and its band is hardly stretched; every other one is
@@ -123,6 +124,9 @@ def neck_finish(body: Body, style: Style) -> str:
     return usual(style).finish
 
 
+DEEP = (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.HIGH)
+"""Necklines with a depth of their own, in the order in which they are told."""
+
 NECK = Options.of(
     Option(
         key="neckline",
@@ -147,8 +151,9 @@ NECK = Options.of(
         says=said("from the centre to the side neck"),
         default=neck_half_width,
         default_says=said(
-            "neck ÷ 5 + {}; scoop {}, v {}, boat up to {} wider",
+            "neck ÷ 5 + {}; high {} narrower; scoop {}, v {}, boat up to {} wider",
             BEYOND_NECK,
+            cm(-USUAL[Neckline.HIGH].wider),
             *(cm(USUAL[kind].wider) for kind in (Neckline.SCOOP, Neckline.V, Neckline.BOAT)),
         ),
         low=5,
@@ -171,7 +176,7 @@ NECK = Options.of(
         says=said("how far below the nape the neckline lies on the centre back"),
         default=back_neck_depth,
         default_says=said(
-            "round and v 0, scoop {}, boat {}, or as deep as {} below its ends",
+            "round, v and high 0, scoop {}, boat {}, or as deep as {} below its ends",
             *(cm(USUAL[kind].back_depth) for kind in (Neckline.SCOOP, Neckline.BOAT)),
             cm(BACK_CURVE / 10),
         ),
@@ -184,8 +189,8 @@ NECK = Options.of(
         says=said("depth of the front neckline on the centre, below the nape's level"),
         default=neck_depth,
         default_says=said(
-            "round {}, scoop {}, v {}, boat {} below its ends",
-            *(cm(USUAL[kind].depth) for kind in (Neckline.ROUND, Neckline.SCOOP, Neckline.V)),
+            "round {}, scoop {}, v {}, high {}, boat {} below its ends",
+            *(cm(USUAL[kind].depth) for kind in DEEP),
             cm(BOAT_DEPTH / 10),
         ),
         low=3,

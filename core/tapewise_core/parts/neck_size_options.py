@@ -12,8 +12,8 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.neck_finish import head_of
 from tapewise_core.parts.neck_options import USUAL, fall_of, side_neck_height, usual
-from tapewise_core.parts.neck_style import Neckline, Sewn
-from tapewise_core.parts.neckband import lying
+from tapewise_core.parts.neck_style import Collar, Neckline, Sewn
+from tapewise_core.parts.neckband import lying, standing
 from tapewise_core.parts.neckline import back_neckline, front_neckline
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -25,6 +25,9 @@ from tapewise_core.text.told import said
 def band_ratio(body: Body, style: Style) -> float:
     """A V's own; else that of a neckline of these sizes, until the one drawn settles it."""
     own = usual(style).band_ratio
+    if Neckline(style.choice("neckline")) is Neckline.HIGH:
+        stretch = style.number("stretch") / 100
+        return standing(about_neckline(body, style), stretch, head_of(body)).ratio
     if own is not None:
         return own
     width, stretch = style.length("band-width"), style.number("stretch") / 100
@@ -66,6 +69,24 @@ NECK_SIZES = Options.of(
         where=("neck-finish", "band"),
         low=0.5,
         high=1,
+    ),
+    Option(
+        key="collar",
+        group=Group.NECK,
+        says=said("how a high neck's collar stands: a funnel, or folded over"),
+        kind=ValueKind.CHOICE,
+        default=Collar.FUNNEL,
+        choices=tuple(Collar),
+        where=("neckline", Neckline.HIGH),
+    ),
+    Option(
+        key="collar-height",
+        group=Group.NECK,
+        says=said("how high a collar stands when it is worn"),
+        default=5.0,
+        where=("neckline", Neckline.HIGH),
+        low=3,
+        high=12,
     ),
     Option(
         key="band-sewn",

@@ -18,6 +18,7 @@ class Neckline(StrEnum):
     SCOOP = "scoop"
     V = "v"
     BOAT = "boat"
+    HIGH = "high"
 
 
 class NeckFinish(StrEnum):
@@ -26,6 +27,13 @@ class NeckFinish(StrEnum):
     BAND = "band"
     TURNED = "turned"
     FACING = "facing"
+
+
+class Collar(StrEnum):
+    """How a high neck's collar stands: once, or folded over."""
+
+    FUNNEL = "funnel"
+    FOLDED = "folded"
 
 
 class Sewn(StrEnum):
@@ -67,7 +75,7 @@ class NeckStyle:
             style.length("neck-rise"),
             _back_depth(style),
             style.length("neck-depth"),
-            style.length("band-width"),
+            _band_width(style),
             _ratio(style),
             style.number("stretch") / 100,
             style.length("facing-width", mm(0)),
@@ -75,6 +83,11 @@ class NeckStyle:
             style.number("band-longer", 0.0) / 100,
             style.choice("band-sewn", Sewn.ROUND) == Sewn.FLAT,
         )
+
+    @property
+    def high(self) -> bool:
+        """Whether the band is a collar that stands up."""
+        return self.kind is Neckline.HIGH
 
     @property
     def pointed(self) -> bool:
@@ -91,6 +104,14 @@ def _back_depth(style: Style) -> Length:
     """As chosen, and raised by what fittings found: below nothing it lies above the nape."""
     depth, higher = style.length("back-neck-depth"), FittedStyle.of(style).back_neck
     return depth - mm(higher).called("raised after fittings") if higher else depth
+
+
+def _band_width(style: Style) -> Length:
+    """A band's own width; a collar is as wide as it is high, twice where it is folded over."""
+    if Neckline(style.choice("neckline")) is not Neckline.HIGH:
+        return style.length("band-width")
+    folds = 2 if style.choice("collar") == Collar.FOLDED else 1
+    return style.length("collar-height") * folds if folds > 1 else style.length("collar-height")
 
 
 def _ratio(style: Style) -> float | None:

@@ -17,7 +17,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.shape.band import Band, neckband
 from tapewise_core.parts.strip import corners, draft_strip, rule_strip
-from tapewise_core.sewing.neck import BAND, BAND_MITRE, BAND_RING, V_BAND
+from tapewise_core.sewing.neck import BAND, BAND_MITRE, BAND_RING, COLLAR, V_BAND
 from tapewise_core.sewing.neck_flat import BAND_FLAT
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
@@ -50,6 +50,8 @@ def band_of(neckline: float, style: NeckStyle, head: float | None) -> Band:
     or shorter by what fittings found."""
     if style.band_ratio is not None:
         found = Band(style.band_ratio, ())
+    elif style.high:
+        found = standing(neckline, style.stretch, head)
     else:
         found = lying(neckline, style.band_width, style.stretch, head)
     if not style.band_longer:
@@ -57,11 +59,28 @@ def band_of(neckline: float, style: NeckStyle, head: float | None) -> Band:
     return replace(found, ratio=round(found.ratio * (1 + style.band_longer), FINE))
 
 
+STANDS = 0.95
+"""A collar's length as a share of its neckline: it follows the neck, which is narrower above its
+base, and is hardly shorter (common practice)."""
+
+
+def standing(neckline: float, stretch: float, head: float | None) -> Band:
+    """Return the ratio of a collar that stands up round a neckline [mm]; held back where a head
+    [mm] would not pass a closer one."""
+    passes = _passing(neckline, stretch, head)
+    return Band(max(STANDS, _up(min(passes, 1.0))), ())
+
+
+def _passing(neckline: float, stretch: float, head: float | None) -> float:
+    """The least ratio that lets a head [mm] through."""
+    return (head + HEAD_ROOM) / (1 + min(stretch, SEWN)) / neckline if head else 0.0
+
+
 def lying(neckline: float, width: Length, stretch: float, head: float | None) -> Band:
     """Return the ratio by which a band round a neckline [mm] lies flat, in a cloth that stretches
     by a fraction; held back where it could not be sewn on, or a head [mm] would not pass."""
     found = neckband(neckline, width.mm, stretch)
-    passes = (head + HEAD_ROOM) / (1 + min(stretch, SEWN)) / neckline if head else 0.0
+    passes = _passing(neckline, stretch, head)
     if head and passes > found.ratio:
         return Band(_up(min(passes, 1.0)), said(HEAD, width, mm(head)))
     ratio = _up(found.ratio) if found.held_back else round(found.ratio, DIGITS)
@@ -90,7 +109,8 @@ def draft_neckband(
     """
     width = style.band_width
     called = "the band's length, seam to seam"
-    draft = draft_strip("Neckband", "across", neckline * ratio, called, width)
+    title = "Collar" if style.high else "Neckband"
+    draft = draft_strip(title, "across", neckline * ratio, called, width)
     if point is None:
         return rule_strip(draft, "band").note(QUARTERS.format(BACK, FRONT))
     return _mitred(draft, width, point).note(QUARTERS.format(FRONT, BACK))
@@ -186,16 +206,17 @@ def quarter_marked(back: Piece, front: Piece, *, pointed: bool) -> tuple[Piece, 
 
 
 def band_seams(
-    ratio: float, walk: tuple[EdgeRun, ...], *, pointed: bool, flat: bool
+    ratio: float, walk: tuple[EdgeRun, ...], *, pointed: bool, flat: bool, high: bool = False
 ) -> tuple[Seam, ...]:
     """Return the band's own join and its seam to the neckline, walked from the join."""
     join = (EdgeRun("neckband", ("join",)),), (EdgeRun("neckband", ("join_2",)),)
     band = (EdgeRun("neckband", ("neckline",)),)
-    on = (BAND_FLAT, BAND_FLAT) if flat else (BAND_RING, BAND)
-    ends, round_it = (BAND_MITRE, V_BAND) if pointed else on
+    round_it = COLLAR if high else BAND
+    on = (BAND_FLAT, BAND_FLAT) if flat else (BAND_RING, round_it)
+    ends, sewn = (BAND_MITRE, V_BAND) if pointed else on
     return (
         Seam(SeamKind.BAND_JOIN, *join, making=ends),
-        Seam(SeamKind.NECKBAND, band, walk, ratio, round_it),
+        Seam(SeamKind.NECKBAND, band, walk, ratio, sewn),
     )
 
 

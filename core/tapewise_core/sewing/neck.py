@@ -56,6 +56,18 @@ def band(work: Work) -> tuple[Operation, ...]:
     return (pinned(work, pin), replace(sewn_on(work, do, LIES_FLAT), other=OTHER_FLAT))
 
 
+def collar(work: Work) -> tuple[Operation, ...]:
+    """A collar sewn round a high neckline: as a band is, but it is to stand."""
+    return tuple(
+        replace(one, check=STANDS) if one.check == LIES_FLAT else one for one in band(work)
+    )
+
+
+STANDS = said(
+    "Put it on: the collar stands close all round without pulling, and its join lies at the "
+    "centre back."
+)
+
 LIES_FLAT = said(
     "Look at it on the body: the band lies flat. If it stands up it is too long, if the neckline "
     "puckers it is too short; unpick and mend it now."
@@ -141,6 +153,7 @@ def point_stayed(work: Work) -> Operation:
 
 
 BAND_RING = Way("neckband joined into a ring", ring)
+COLLAR = Way("collar in the round", collar)
 BAND = Way("neckband in the round", band)
 BAND_MITRE = Way("neckband joined in a mitre", mitre)
 V_BAND = Way("neckband round a V", v_band)

@@ -168,7 +168,9 @@ class Drafted:
     def sources(self) -> tuple[str, ...]:
         """The publications it rests on, spelt out; an estimate rests on surveys."""
         surveys = ESTIMATES if self.estimated_keys else ()
-        return citations((*self.garment.cited, *surveys))
+        apart = self.garment.apart(self.style)
+        own = (key for key in self.garment.cited if key not in apart)
+        return citations((*own, *surveys))
 
     def drawings(self, shown: Shown = AS_DRAFTED) -> tuple[Drawing, ...]:
         """Return each piece at full size; raises OptionError for a piece there is not."""

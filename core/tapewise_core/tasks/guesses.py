@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from tapewise_core.errors import TapewiseError
@@ -79,15 +80,19 @@ def next_measure(profile: Profile, garment: str, unit: Unit) -> str:
     )
 
 
-def helps_most(profile: Profile, garment: str) -> Worth | None:
-    """Return the missing measure that would improve a garment most, or None if none would.
+def helps_most(
+    profile: Profile, garment: str, asked: Mapping[str, str] = MappingProxyType({})
+) -> Worth | None:
+    """Return the missing measure that would improve a garment in a style most, or None if none
+    would.
 
     Raises OptionError for an unknown garment.
     """
     from tapewise_core.statistics.worth import worth
 
     page = on_shelf(garment)
-    needs = {key: factor for key, (factor, _) in page.moves.items()}
+    at_work = used(garment, asked, profile, profile.unit)
+    needs = {key: factor for key, (factor, _) in page.moves.items() if key in at_work}
     ranked = worth(
         profile.read_off(),
         needs,

@@ -23,7 +23,7 @@ CHOICES = [option.key for option in TOP if option.choices and option.group is no
 """What is drafted one way or another; how the cloth lies is the same for every garment."""
 
 NEW = Option(
-    key="collar-height", group=Group.NECK, says=said("a collar"), default=4.0, low=1, high=9
+    key="hood-height", group=Group.NECK, says=said("a hood"), default=30.0, low=20, high=40
 )
 
 

@@ -47,6 +47,8 @@ MATTERS_WITH = {
     "cuff-ratio": {"sleeve-finish": "cuff", "sleeve": "short"},
     "hem-band-width": {"hem-finish": "band"},
     "hem-band-ratio": {"hem-finish": "band"},
+    "collar": {"neckline": "high"},
+    "collar-height": {"neckline": "high"},
     "waist-darts": {"waist-shaping": "100"},
     "armhole-drop": {"sleeve-cut": "set-in"},
     "cap-shortening": {"sleeve-cut": "set-in"},

@@ -125,9 +125,13 @@ def base(body: Body, style: SetInStyle) -> Length:
 
 
 def shoulder_length(body: Body, style: SetInStyle) -> Length:
-    """The shoulder's own length, less what the neckline lies outside the neck's base."""
-    taken = BEYOND_NECK.mm / math.cos(math.radians(slope(body, style))) if "neck" in body else 0.0
-    return body["shoulder_length"] - mm(round(taken, 1))
+    """The shoulder's own length, less what the neckline lies outside the neck's base; a narrower
+    neckline takes less."""
+    narrower = max((own_half_width(body, style.figure) - style.neck.half_width).mm, 0.0)
+    outside = (BEYOND_NECK.mm if "neck" in body else 0.0) - narrower
+    taken = round(outside / math.cos(math.radians(slope(body, style))), 1)
+    whole = body["shoulder_length"]
+    return whole - mm(taken) if taken >= 0 else whole + mm(-taken)
 
 
 def shoulder(body: Body, style: SetInStyle) -> ShoulderLine:

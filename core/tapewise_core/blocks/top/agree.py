@@ -59,6 +59,10 @@ def _neck_depth(body: Body, style: TopStyle) -> Told | None:
 
 
 def _finish(body: Body, style: TopStyle) -> Told | None:
+    if style.neck.high and style.neck.finish is not NeckFinish.BAND:
+        return said("A high neck is a collar; set {} to band.", Key("neck-finish"))
+    if style.neck.high and style.neck.flat:
+        return said("A collar is sewn on in the round; set {} to round.", Key("band-sewn"))
     if style.neck.kind is Neckline.BOAT and style.neck.finish is NeckFinish.BAND:
         return said(
             "A boat neckline takes no band, which would stand off its almost straight edge; set "
@@ -157,6 +161,8 @@ def _rise(body: Body, style: TopStyle) -> Told | None:
 def _band(body: Body, style: TopStyle) -> Told | None:
     """A band wider than half the neckline's half width would close over the face."""
     width, limit = style.neck.band_width.mm, style.neck.half_width.mm / 2
+    if style.neck.high:
+        return None
     return _more(Key("band-width"), width, Key("neck-half-width"), limit) if width > limit else None
 
 

@@ -10,14 +10,15 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from tapewise_core.parts.figure_style import LowerShoulder
-from tapewise_core.parts.neck_style import NeckFinish, Neckline, Sewn
+from tapewise_core.parts.neck_style import Collar, NeckFinish, Neckline, Sewn
 from tapewise_core.parts.shape.bust_room import Wish as BustRoom
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.parts.trunk_style import Fit
 
 BODY: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
-    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT),
+    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT, Neckline.HIGH),
+    "collar": (Collar.FUNNEL, Collar.FOLDED),
     "band-sewn": (Sewn.ROUND, Sewn.FLAT),
     "waist-darts": ("auto", "none"),
     "bust-room": (

@@ -98,5 +98,6 @@ JERSEY_TOP = Garment(
     draft=draft,
     covers=COVERS | {ProofId.ARMHOLE, ProofId.GAPE, ProofId.BAND, ProofId.BAND_OVER},
     moves=MappingProxyType({**MOVES, **dict.fromkeys(ACROSS, (1.0, "the armhole"))}),
+    apart=lambda style: () if is_bare(style) else ("baldt", "conover"),
     sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

@@ -37,7 +37,7 @@ OF_THE_TOP = (
     "broad-neck", "round-back",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
-    "band-width", "band-ratio", "band-sewn",
+    "band-width", "band-ratio", "collar", "collar-height", "band-sewn",
     "full-belly", "front-hem-drop",
     *CLOTH.keys,
     "seam-allowance", "neck-allowance", "hem-allowance",

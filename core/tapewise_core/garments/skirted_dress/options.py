@@ -75,7 +75,7 @@ OF_THE_TOP = (
     "round-back", "full-arm",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
-    "band-width", "band-ratio", "band-sewn", "facing-width",
+    "band-width", "band-ratio", "collar", "collar-height", "band-sewn", "facing-width",
     "full-belly", "front-hem-drop",
     *CLOTH.keys,
     "seam-allowance", "neck-allowance", "hem-allowance",
