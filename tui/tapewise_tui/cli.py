@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import contextlib
 import errno
+import gc
 import os
 import sys
 from collections.abc import Sequence
@@ -77,6 +78,11 @@ def _unforeseen(error: Exception) -> int:
     return BROKEN
 
 
+SELDOM = 50_000, 20, 50
+"""How often memory is looked through for rings that can go (our choice): what is imported and
+drafted is thousands of small values without one, and looking takes time and frees little."""
+
+
 def _let_go() -> None:
     """Nobody takes the output; keep the interpreter from complaining at its end."""
     with contextlib.suppress(OSError, ValueError):
@@ -97,6 +103,7 @@ def _wrong(error: TapewiseError, unit: str | None) -> int:
 
 
 def _run(given: list[str]) -> int:
+    gc.set_threshold(*SELDOM)
     if not given:
         from tapewise_tui import tidying
 
