@@ -17,3 +17,8 @@ class Dialog(ModalScreen[ScreenResultType]):
             return AwaitComplete()
         self.answered_already = True
         return super().dismiss(result)
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """A dialog that is still being made, or was answered, does nothing but go."""
+        there = bool(self.children) or action == "dismiss"
+        return True if there and not self.answered_already else None

@@ -99,7 +99,8 @@ class FindDialog(Dialog[str | None]):
         self.dismiss(event.option.id)
 
     def action_move(self, way: str) -> None:
-        getattr(self.query_one(OptionList), f"action_{way}")()
+        for rows in self.query(OptionList):
+            getattr(rows, f"action_{way}")()
 
 
 def _nothing(typed: str) -> str:
