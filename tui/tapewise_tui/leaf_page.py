@@ -15,6 +15,9 @@ from tapewise_tui.line import Line
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.leaf import Leaf, Thing
 
+ROOM = 40
+"""As much of a thing's name is said as a narrow line holds with what was done."""
+
 NOTHING = Thing("", (), ())
 
 
@@ -98,7 +101,7 @@ class LeafPage(Page):
         if self.opened(box[0]):
             return
         made = ticking.toggled(self.desk.work, box[0], self.chores, self.fingerprint)
-        says = f"{self.thing.find}: {words.shortened(box[1], 40)}"
+        says = f"{words.shortened(self.thing.find.rstrip('.'), ROOM)}: {box[1]}"
         self.desk.change(says, made=made)
         self.tell(words.sentence(says))
         if all(key in self.done for key, _ in self.thing.boxes):
