@@ -156,10 +156,10 @@ class Rows(ScrollView):
         """One line, each cell cut to its column."""
         ground = self.rich_style
         look = self.get_component_rich_style(kind) if kind else ground
-        line = Text(style=look, no_wrap=True)
+        line = Text(no_wrap=True)
         for cell, width in zip(cells, self._widths, strict=True):
             line.append(" ").append_text(_fitted(cell, width)).append(" ")
-        strip = Strip(line.render(self.app.console), line.cell_len)
+        strip = Strip(line.render(self.app.console), line.cell_len).apply_style(look)
         return strip.adjust_cell_length(self.size.width, look if kind == "rows--head" else ground)
 
     @property
