@@ -79,7 +79,9 @@ STYLES: dict[str, tuple[Asked, ...]] = {
         {"tiers": "3", "waist-finish": "band"},
         {"tiers": "4", "cloth-width": "90"},
     ),
-    "skirted-dress": (*NECKS, *FACED, *BODIES[:3], {"circle": "1/2", "panels": "4"}, *SKIRTS),
+    "skirted-dress": (
+        *NECKS, *FACED, *BODIES[:3], {"circle": "1/2", "panels": "4"}, *SKIRTS, *BARE[:5],
+    ),
     "set-in-top": (
         *NECKS, *BODIES, {"sleeve-sewn": "round"}, {"sleeve-sewn": "round", "band-sewn": "flat"},
         {"sleeve-sewn": "round", **BODIES[0]}, *BARE, *ENDS,

@@ -91,6 +91,19 @@ def test_a_facing_is_as_wide_as_asked_all_along() -> None:
         assert piece.length("armhole") == pytest.approx(half.length("armhole"))
 
 
+@pytest.mark.parametrize("skirt", ["circle", "gathered", "straight"])
+def test_a_dress_without_sleeves_has_the_set_in_bodice(skirt: str) -> None:
+    """Whichever way its sleeves would have been cut, and over every skirt all proofs hold."""
+    one, other = (
+        bare(garment="skirted-dress", sleeve_cut=cut, skirt=skirt) for cut in ("grown-on", "set-in")
+    )
+    assert one.failing == ()
+    assert "sleeve" not in names(one)
+    assert names(one)["armband"] == 2
+    for here, there in zip(one.pattern.pieces, other.pattern.pieces, strict=True):
+        assert here.cut == there.cut
+
+
 def test_what_one_dart_cannot_take_stands_off_unless_a_band_holds_it_in() -> None:
     """Bust 12 cm over high bust lies close; 16 cm only with a band, which is what is offered."""
     for bust, finish, holds in ((104.0, "turned", True), (108.0, "turned", False),

@@ -38,6 +38,8 @@ def bands_fit(case: Case) -> Answer:
     found = {seam.kind: seam for seam in case.pattern.seams if seam.kind in KINDS}
     if found:
         return tuple(_stretched(case, seam) for seam in found.values())
+    if case.offers("armhole-finish"):
+        return Silent(ProofId.BAND, TURNED)
     return _without(case, ProofId.BAND)
 
 

@@ -62,6 +62,7 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"skirt": "gathered", "tiers": "2"},
         {"skirt": "straight", "skirt-length": "85"},
         {"sleeve-cut": "set-in", "sleeve": "long"},
+        {"sleeve": "none"},
     ),
     "set-in-top": (
         PLAIN,

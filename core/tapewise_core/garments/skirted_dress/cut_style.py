@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.style.style import Style
 
 
@@ -15,5 +16,5 @@ class SleeveCut(StrEnum):
 
     @classmethod
     def of(cls, style: Style) -> SleeveCut:
-        """Read it from a style."""
-        return cls(style.choice("sleeve-cut"))
+        """Read it from a style; a bodice without sleeves has the armholes of a set-in one."""
+        return cls.SET_IN if is_bare(style) else cls(style.choice("sleeve-cut"))

@@ -22,9 +22,11 @@ from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.frozen import dataclass
 from tapewise_core.garments.skirted_dress.cut_style import SleeveCut
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.bare_options import BARE
+from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.parts.hanging import growth
 from tapewise_core.parts.neck_style import NeckFinish
-from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.style.cloth import CLOTH, WEIGHT
 from tapewise_core.style.kind import Value, ValueKind, value_told
 from tapewise_core.style.option import Group, Option
@@ -81,6 +83,9 @@ OF_THE_TOP = (
     "seam-allowance", "neck-allowance", "hem-allowance",
 )  # fmt: skip
 """The top's options that a bodice has: none of the hem, which is the waist seam."""
+
+WORDS = {**GROWN_ON, "sleeve": (SleeveKind.NONE, *GROWN_ON["sleeve"])}
+"""The words of the top's options that a bodice is drafted for."""
 
 
 CUT = Option(
@@ -155,13 +160,14 @@ def _armhole() -> Options:
 def options_from(top: Options) -> Options:
     """Return the dress's options: what its bodice takes from the top's, the skirt's, and its own
     where both are joined."""
-    bodice = _sleeves(top.only(*OF_THE_TOP).narrowed(GROWN_ON))
-    return Options.of(CUT) + bodice + _armhole() + Options.of(WEIGHT) + SKIRTS + JOINED
+    top = top.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE))
+    bodice = _sleeves(top.only(*OF_THE_TOP).narrowed(WORDS))
+    return Options.of(CUT) + bodice + _armhole() + BARE + Options.of(WEIGHT) + SKIRTS + JOINED
 
 
 def cut_agrees(style: Style) -> tuple[Told, ...]:
     """Return a sentence for what is chosen and cannot be had with set-in sleeves."""
-    if SleeveCut.of(style) is SleeveCut.GROWN_ON:
+    if is_bare(style) or SleeveCut.of(style) is SleeveCut.GROWN_ON:
         return ()
     found: list[Told] = []
     if SleeveKind(style.choice("sleeve")) not in KINDS:

@@ -137,8 +137,8 @@ def agree(body: Body, style: Style) -> tuple[Told, ...]:
     return faults or hung_agrees(body, style, _plain_waist(body, style))
 
 
-ARMHOLES = {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE}
-"""What set-in sleeves answer for besides."""
+ARMHOLES = {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE, ProofId.GAPE, ProofId.BAND}
+"""What set-in sleeves, and armholes without any, answer for besides."""
 
 ACROSS = {"across_back": (1.0, "the armhole"), "across_front": (1.0, "the armhole")}
 """How far a set-in sleeve's armhole follows the widths across."""
