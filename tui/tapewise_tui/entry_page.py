@@ -141,6 +141,8 @@ class EntryPage(MeasuresPage):
 
     def action_go(self, way: str) -> None:
         """Keep what is typed and go to another row or column; what cannot be kept stays."""
+        if not self.rows:
+            return
         if self.query_one(Field).touched and not self._kept():
             return
         if way in ("left", "right"):

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import contextlib
+
 from textual.await_complete import AwaitComplete
-from textual.command import CommandList, CommandPalette
+from textual.command import CommandPalette
 
 
 class Palette(CommandPalette):
@@ -19,5 +21,5 @@ class Palette(CommandPalette):
         return super().dismiss(result)
 
     def _action_command_list(self, action: str) -> None:
-        if self.query_one(CommandList).size.height:
+        with contextlib.suppress(KeyError):
             super()._action_command_list(action)

@@ -50,6 +50,8 @@ class FindDialog(Dialog[str | None]):
             yield Static("Enter takes the line marked · Escape leaves", classes="quiet")
 
     def on_mount(self) -> None:
+        if self.answered_already:  # by a key pressed before the list was there
+            return
         self.query_one(OptionList).can_focus = False
         if self.typed:
             self._narrow(self.typed)

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+import contextlib
+
 from textual.widgets import OptionList
 
 
 class Lines(OptionList):
-    """Page Up and Page Down do nothing yet where no line is drawn; there is no page to go by."""
+    """Page Up and Page Down do nothing yet where the line marked is not laid out: Textual looks its
+    place up, and has none."""
 
     def action_page_up(self) -> None:
-        if self.size.height:
+        with contextlib.suppress(KeyError):
             super().action_page_up()  # type: ignore[no-untyped-call]
 
     def action_page_down(self) -> None:
-        if self.size.height:
+        with contextlib.suppress(KeyError):
             super().action_page_down()  # type: ignore[no-untyped-call]
