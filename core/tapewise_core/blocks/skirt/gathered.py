@@ -8,18 +8,15 @@ from itertools import pairwise
 from tapewise_core.blocks.skirt.gathered_piece import SEAM, Cut, Tier, cut_tier, draft_tier
 from tapewise_core.blocks.skirt.gathered_style import GatheredStyle
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.labels import title
-from tapewise_core.drafting.piece import EdgeRun, Girth, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
 from tapewise_core.frozen import dataclass
-from tapewise_core.measures.body import Body
 from tapewise_core.parts.hanging import finished_area, weight
 from tapewise_core.parts.waistband import Marks
 from tapewise_core.sewing.closing import PANELS
 from tapewise_core.sewing.edges import TURNED_UP
 from tapewise_core.sewing.gathers import TIER
-from tapewise_core.text.told import Told, joined, said
 from tapewise_core.units import Length, mm
 
 ORDINALS = ("first", "second", "third", "fourth")
@@ -131,12 +128,8 @@ def skirt_seams(skirt: GatheredSkirt) -> tuple[Seam, ...]:
 
 def _panels(tier: Tier) -> Seam:
     side = (EdgeRun(tier.name, ("side",)),)
-    where = "" if tier.name == "skirt_panel" else _spoken(tier)
+    where = "" if tier.name == "skirt_panel" else tier.spoken
     return Seam(SeamKind.PANEL, side, side, making=PANELS, where=where)
-
-
-def _spoken(tier: Tier) -> str:
-    return tier.name.replace("_", " ")
 
 
 def _hung(above: Tier, below: Tier) -> Seam:
@@ -147,7 +140,7 @@ def _hung(above: Tier, below: Tier) -> Seam:
         (EdgeRun(above.name, ("lower_edge",), above.runs),),
         below.ratio,
         TIER,
-        where=_spoken(below),
+        where=below.spoken,
     )
 
 
@@ -155,52 +148,3 @@ def hem_seam(skirt: GatheredSkirt) -> Seam:
     """Return the hem, which hangs straight."""
     last = skirt.tiers[-1]
     return Seam(SeamKind.HEM, (EdgeRun(last.name, ("hem",), last.runs),), (), making=TURNED_UP)
-
-
-def skirt_gathers(skirt: GatheredSkirt) -> dict[str, float]:
-    """Return what each gathered edge has for each length of what it is gathered to, as drawn."""
-    found = {"waist": skirt.top / skirt.edge}
-    for above, below in pairwise(zip(skirt.tiers, skirt.pieces, strict=True)):
-        upper = below[0].runs * below[1].length("upper_edge")
-        found[f"top of the {_spoken(below[0])}"] = upper / (
-            above[0].runs * above[1].length("lower_edge")
-        )
-    return found
-
-
-def skirt_levels(skirt: GatheredSkirt, body: Body) -> tuple[Level, ...]:
-    """Return high hip and hip, which are shown, and the hem as asked and as drawn."""
-    hip, asked = body["hip"].mm, skirt.edge * skirt.style.growth
-    found = []
-    if "hip_depth" in body and body["hip_depth"].mm <= skirt.style.length.mm:
-        depth = body["hip_depth"].mm
-        high = body["high_hip"].mm if "high_hip" in body else (body["waist"].mm + hip) / 2
-        found = [
-            Level("high_hip", None, high, None, None, skirt.around(depth / 2)),
-            Level("hip", None, hip, None, None, skirt.around(depth)),
-        ]
-    return (*found, Level("hem", None, hip, asked - hip, asked, skirt.hem))
-
-
-def skirt_girths(skirt: GatheredSkirt, body: Body) -> tuple[Girth, ...]:
-    """Return the skirt at the hip line, where it reaches that far."""
-    levels = skirt_levels(skirt, body)
-    return tuple(Girth("hip", one.given, one.body) for one in levels if one.name == "hip")
-
-
-def skirt_lengths(skirt: GatheredSkirt) -> dict[str, float]:
-    """Return the finished skirt's lengths by name [mm]."""
-    return {
-        "skirt length": skirt.style.length.mm,
-        "waist edge": skirt.edge,
-        "before gathering": skirt.top,
-        "hem round": skirt.hem,
-    }
-
-
-def panels_told(skirt: GatheredSkirt) -> Told:
-    """Say how many panels each tier is cut in."""
-    each = (
-        said("{} of {}", f"{tier.count}", mm(tier.upper.mm / tier.count)) for tier in skirt.tiers
-    )
-    return said("Panels, from the top down: {}, each within the cloth's width.", joined(each, ", "))

@@ -51,6 +51,11 @@ class Tier:
         return "lower_edge" if self.below else "hem"
 
     @property
+    def spoken(self) -> str:
+        """Its name as a sentence has it."""
+        return _spoken(self.name)
+
+    @property
     def runs(self) -> int:
         """How often the half panel occurs round the skirt."""
         return 2 * self.count

@@ -5,17 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import field, replace
 
-from tapewise_core.blocks.skirt import gathered, straight
-from tapewise_core.blocks.skirt.gathered_options import gathers_agree
+from tapewise_core.blocks.skirt import gathered, gathered_facts, straight
 from tapewise_core.blocks.skirt.gathered_piece import SEAM
 from tapewise_core.blocks.skirt.gathered_style import GatheredStyle
 from tapewise_core.blocks.skirt.hung_options import Skirt
 from tapewise_core.blocks.skirt.ring import Ring
 from tapewise_core.blocks.skirt.ring_marks import notches_on, waist_marks
-from tapewise_core.blocks.skirt.ring_options import count_of, longest_skirts, ring, width_agrees
+from tapewise_core.blocks.skirt.ring_options import count_of, longest_skirts, ring
 from tapewise_core.blocks.skirt.ring_piece import cut_ring, draft_ring, names_of
 from tapewise_core.blocks.skirt.ring_seams import panel_seams, waist_runs
-from tapewise_core.blocks.skirt.straight_options import length_agrees
 from tapewise_core.blocks.skirt.straight_plan import plan_straight
 from tapewise_core.blocks.skirt.straight_style import StraightStyle
 from tapewise_core.blocks.skirt.style import SkirtStyle
@@ -26,7 +24,6 @@ from tapewise_core.drafting.piece import EdgeRun, Girth, Join, Piece, Seam, Seam
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hanging import weight
-from tapewise_core.parts.shape.skirt_side import SkirtSide
 from tapewise_core.parts.stride import skirt_hem
 from tapewise_core.parts.waist_seam import Mark
 from tapewise_core.sewing.edges import HUNG_HEM
@@ -129,13 +126,13 @@ def _gathered(body: Body, style: GatheredStyle, edge: Length) -> Hung:
         marks=tuple(Mark(edge.mm * place, SEAM) for place in places),
         hem=skirt_hem(body, style.length.mm, skirt.hem),
         grams=skirt.grams,
-        lengths=_but_waist(gathered.skirt_lengths(skirt)),
-        girths=gathered.skirt_girths(skirt, body),
-        levels=gathered.skirt_levels(skirt, body),
-        gathers=gathered.skirt_gathers(skirt),
+        lengths=_but_waist(gathered_facts.skirt_lengths(skirt)),
+        girths=gathered_facts.skirt_girths(skirt, body),
+        levels=gathered_facts.skirt_levels(skirt, body),
+        gathers=gathered_facts.skirt_gathers(skirt),
         ratio=style.fullness,
         way=GATHERED_WAIST,
-        remarks=(gathered.panels_told(skirt),),
+        remarks=(gathered_facts.panels_told(skirt),),
     )
 
 
@@ -162,42 +159,3 @@ def _straight(body: Body, style: StraightStyle, edge: Length, back: float) -> Hu
 def _but_waist(lengths: dict[str, float]) -> dict[str, float]:
     """A skirt's lengths but for its waist, which is the bodice's seam."""
     return {name: length for name, length in lengths.items() if name != "waist edge"}
-
-
-def grams_on(body: Body, style: Style, edge: float) -> float:
-    """Return about what the skirt that was chosen weighs on a waist seam [mm], without drawing
-    a circle or a gathered one; exact but for the bends of a straight one's waist."""
-    match Skirt.of(style):
-        case Skirt.CIRCLE:
-            round_one = SkirtStyle.of(style)
-            return weight(ring(round_one, edge, 0.0).area, round_one.cloth_weight)
-        case Skirt.GATHERED:
-            strips = GatheredStyle.of(style)
-            tiers = gathered.tiers_of(strips, mm(edge))
-            covered = sum(tier.upper.mm * tier.height.mm for tier in tiers)
-            return weight(covered, strips.cloth_weight)
-        case Skirt.STRAIGHT:
-            plan = plan_straight(body, hanging(StraightStyle.of(style)), mm(edge))
-            return weight(_covered(plan.shape, plan.style.length.mm), plan.style.cloth_weight)
-
-
-def _covered(shape: SkirtSide, length: float) -> float:
-    """Four quarters, each measured at a dozen heights [mm²]."""
-    heights = [length * (number + 0.5) / STRIPS for number in range(STRIPS)]
-    return 4 * sum(shape.width(height) for height in heights) * length / STRIPS
-
-
-STRIPS = 12
-"""So many strips are as good as the area for a weight told to the gram (our choice)."""
-
-
-def hung_agrees(body: Body, style: Style, edge: float) -> tuple[Told, ...]:
-    """Return a sentence for every pair of the skirt's values that disagree on a waist seam [mm]."""
-    match Skirt.of(style):
-        case Skirt.CIRCLE:
-            wanted = SkirtStyle.of(style)
-            return width_agrees(wanted, ring(wanted, edge, wanted.seam.mm))
-        case Skirt.GATHERED:
-            return gathers_agree(GatheredStyle.of(style), edge)
-        case Skirt.STRAIGHT:
-            return length_agrees(body, StraightStyle.of(style))

@@ -12,12 +12,14 @@ from tapewise_core.blocks.skirt.gathered import (
     GatheredSkirt,
     gathered_skirt,
     hem_seam,
+    skirt_seams,
+)
+from tapewise_core.blocks.skirt.gathered_facts import (
     panels_told,
     skirt_gathers,
     skirt_girths,
     skirt_lengths,
     skirt_levels,
-    skirt_seams,
 )
 from tapewise_core.blocks.skirt.gathered_options import GATHERED, gathers_agree
 from tapewise_core.blocks.skirt.gathered_style import GatheredStyle

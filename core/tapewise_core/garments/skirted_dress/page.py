@@ -12,7 +12,8 @@ from dataclasses import replace
 from types import MappingProxyType
 
 from tapewise_core.blocks.set_in.assemble import assemble as assemble_set_in
-from tapewise_core.blocks.skirt.hung import Hung, grams_on, hung, hung_agrees
+from tapewise_core.blocks.skirt.hung import Hung, hung
+from tapewise_core.blocks.skirt.hung_before import grams_on, hung_agrees
 from tapewise_core.blocks.skirt.hung_options import Skirt
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.assemble import assemble
