@@ -159,6 +159,7 @@ PICTURES = (
     ("garment-piece", SIZES[1], "chalk"),
     ("prove", SIZES[0], "paper"),
     ("sew", SIZES[0], "chalk"),
+    ("stitch", SIZES[0], "chalk"),
 )
 """The screens that the README shows: scene, size and look."""
 
