@@ -147,4 +147,9 @@ def _shifts(drafted: Drafted, body: Body, start: Logs) -> Logs:
 
 
 def _logs(pattern: Pattern) -> Logs:
-    return {name: math.log(value) for name, value in body_side(pattern).items()}
+    return {name: math.log(max(value, LEAST)) for name, value in body_side(pattern).items()}
+
+
+LEAST = 1e-3
+"""A number of a body is taken to be no less [mm]: slips that were kept can put a knee above the
+waist, and such a body is drafted for all the same."""

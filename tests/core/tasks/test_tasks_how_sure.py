@@ -125,3 +125,10 @@ def test_nothing_is_cut_to_see_what_follows_a_body(garment: str) -> None:
     assert bare.girths == whole.pattern.girths
     assert not any("cut" in vars(piece) for piece in bare.pieces)
     assert all("cut" in vars(piece) for piece in whole.pattern.pieces)
+
+
+@pytest.mark.parametrize("garment", ["circle-skirt", "flared-dress"])
+def test_a_slip_that_was_kept_is_judged_all_the_same(garment: str) -> None:
+    """A floor 5 cm below the waist puts the ankle above it; nothing is known, and nothing ends."""
+    slip = {**FOUR, "back_waist_length": 41.0, "waist_to_floor": 5.0}
+    assert how_sure(top(slip, garment)).verdict is not None
