@@ -19,8 +19,10 @@ def as_drawn(style: Style, facts: Facts) -> Style:
 
 
 def _armhole(style: Style, facts: Facts) -> dict[str, Value]:
-    """What the arm made of an armhole's depth and of its sleeve."""
-    if "armhole-drop" not in style.chosen or facts.underarm is None:
+    """What the arm made of an armhole's depth and of its sleeve, where one is cut: only such a
+    body shows its armscye."""
+    cut = any(level.name == "armscye" for level in facts.levels)
+    if "armhole-drop" not in style.chosen or facts.underarm is None or not cut:
         return {}
     under = facts.underarm
     found: dict[str, Value] = {"armhole-drop": mm(round(under.level - under.armscye, 1))}
