@@ -186,3 +186,10 @@ def test_the_side_seam_of_a_straight_skirt_goes_on_from_the_bodices(who: str, cu
         for step in drawn.steps:
             for start, end, by in step.stated():
                 assert (drawn[end] - drawn[start]).length() == pytest.approx(by.mm, abs=0.01)
+
+
+def test_a_grown_on_sleeve_keeps_the_ease_that_it_was_drawn_with() -> None:
+    """What an armhole settles while it is drawn is a set-in sleeve's alone."""
+    made = dress("round belly", sleeve="cap")
+    again = made.garment.draft(made.body, made.style)
+    assert again.girths == made.pattern.girths
