@@ -44,13 +44,14 @@ def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[floa
     Measured from the stitch line to the nearest place of the cut line. Near a corner the cut
     line may be nearer only as far as the neighbour's allowance is narrower, and is cut off by a
     fold; it may be farther only by what a corner needs, one that points inwards too. Beside an
-    edge without an allowance, such as a fold, the cut line is the edge itself.
+    edge without an allowance, such as a fold, the cut line is the edge itself. In a sharp corner
+    the nearest place may be the neighbour's cut line, straight across the piece.
     """
     import shapely
 
     line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
     pairs = zip(margins, [*margins[1:], margins[0]], strict=True)
-    turns = [(_hollow(*pair), _blunted(*pair)) for pair in pairs]
+    turns = [(_hollow(*pair), _blunted(*pair), _sharp(*pair)) for pair in pairs]
     lengths = [edge.path.length() for edge in margins]
     return [
         _worst(line, edge, tuple(_corners(margins, turns, lengths, i)))
@@ -59,7 +60,7 @@ def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[floa
 
 
 def _corners(
-    margins: Sequence[Margin], turns: Sequence[tuple[float, float]], lengths: Sequence[float],
+    margins: Sequence[Margin], turns: Sequence[tuple[float, float, bool]], lengths: Sequence[float],
     index: int,
 ) -> Iterator[_Corner]:  # fmt: skip
     """The corners near an edge: its own, and beyond short neighbours theirs."""
@@ -79,7 +80,8 @@ class _Corner(NamedTuple):
     """A corner that an edge may be near to, its own or one beyond a short neighbour.
 
     ``away`` is how far beyond the edge's own end it lies [mm], ``beyond`` the edge on its other
-    side; ``longer`` and ``left`` are what it does to the allowance there.
+    side; ``longer`` and ``left`` are what it does to the allowance there, and ``sharp`` says that
+    the two edges lie so close that one may be nearer to the other's cut line than to its own.
     """
 
     at_start: bool
@@ -87,6 +89,7 @@ class _Corner(NamedTuple):
     beyond: Margin
     longer: float
     left: float
+    sharp: bool
 
 
 def _worst(line: LineString, edge: Margin, corners: Sequence[_Corner]) -> float:
@@ -94,12 +97,12 @@ def _worst(line: LineString, edge: Margin, corners: Sequence[_Corner]) -> float:
     import numpy as np
     import shapely
 
-    chords = shapely.linestrings([(p.x, p.y) for p in edge.path.flattened(NEAR)])
-    spots = shapely.get_coordinates(shapely.segmentize(chords, APART))
-    far = np.asarray(shapely.distance(shapely.points(spots), line))
+    spots = shapely.get_coordinates(shapely.segmentize(_chords(edge), APART))
+    places = shapely.points(spots)
+    far = np.asarray(shapely.distance(places, line))
     walked = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(spots, axis=0).T))])
     off = np.abs(far - edge.width)
-    for at_start, away, beyond, longer, left in corners:
+    for at_start, away, beyond, longer, left, sharp in corners:
         most = max(edge.width, beyond.width)
         to_corner = away + (walked if at_start else walked[-1] - walked)
         near = to_corner < max(CORNER, math.sqrt(longer * longer - 1)) * most + ROOM
@@ -108,7 +111,17 @@ def _worst(line: LineString, edge: Margin, corners: Sequence[_Corner]) -> float:
         least = 0.0 if beyond.fold else min(edge.width, beyond.width) * left
         here = np.maximum(np.maximum(least - far, far - most * longer), 0.0)
         off = np.where(near, np.minimum(off, here), off)
+        if sharp:
+            across = shapely.distance(places, _chords(beyond)) + beyond.width
+            off = np.minimum(off, np.abs(far - np.minimum(edge.width, across)))
     return float(off.max())
+
+
+def _chords(edge: Margin) -> LineString:
+    """An edge as a line of points."""
+    import shapely
+
+    return shapely.LineString([(p.x, p.y) for p in edge.path.flattened(NEAR)])
 
 
 def _hollow(before: Margin, after: Margin) -> float:
@@ -133,6 +146,12 @@ def _blunted(before: Margin, after: Margin) -> float:
     turn = math.radians(before.path.arriving().angle_to(after.path.leaving()))
     tip = math.cos(turn / 2)
     return tip if tip < SHARPEST else 1.0
+
+
+def _sharp(before: Margin, after: Margin) -> bool:
+    """Say whether a corner that points outwards is of less than a right angle."""
+    coming, going = before.path.arriving(), after.path.leaving()
+    return coming.cross(going) >= 0 and coming.dot(going) < 0
 
 
 def _from_fold(spots: np.ndarray, fold: Margin) -> np.ndarray:

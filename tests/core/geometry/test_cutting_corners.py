@@ -151,3 +151,17 @@ def test_an_edge_two_corners_on_counts_where_the_next_is_short() -> None:
     assert max(allowances_off(cut, wide)) < 0.05
     shifted = [point + Vector(2.0, 0) if point.x > 150 else point for point in cut]
     assert max(allowances_off(shifted, wide)) > 1.0
+
+
+@pytest.mark.parametrize("along", [240, 283, 285.9, 300])
+def test_in_a_sharp_corner_the_cut_line_may_be_nearer_across_the_piece(along: float) -> None:
+    """A seam of 10 mm runs into a tip of 30°, beside an edge without allowance: within 20 mm of
+    the tip that edge is nearer than the seam's own cut line, at whatever steps it is measured."""
+    tip = math.radians(30)
+    a, b = Point(0, 0), Point(along, 0)
+    c = Point(along - 200 * math.cos(tip), 200 * math.sin(tip))
+    margins = [Margin(ruled(a, b), 10), Margin(ruled(b, c), 0), Margin(ruled(c, a), 0)]
+    cut = cut_line(margins)
+    assert max(allowances_off(cut, margins)) < 1e-3
+    narrow = [Point(p.x, p.y + 0.2) if p.y < -5 else p for p in cut]
+    assert allowances_off(narrow, margins)[0] == pytest.approx(0.2, abs=1e-3)
