@@ -6,6 +6,7 @@ import random
 from dataclasses import dataclass
 
 import numpy as np
+import shapely
 from hand_draws import Sheet, apart, dense, drawn
 from hand_reads import read
 
@@ -55,11 +56,6 @@ def compared(pattern: Pattern, unit: Unit = Unit.CM, *, finished: bool = False) 
     return found
 
 
-FINE = 0.1
-"""Lines that edges are looked for on are kept as points so far apart [mm]: a part of a line has
-corners of its own, which lie between the line's."""
-
-
 def in_words(pattern: Pattern) -> dict[str, float]:
     """Return how far each piece's edges are from the lines of its own draft [mm], folds left out.
 
@@ -72,9 +68,9 @@ def in_words(pattern: Pattern) -> dict[str, float]:
         edges = [edge.path.flattened() for edge in piece.edges if not edge.fold]
         if own:
             lines = [path.flattened() for path in own.paper.lines.values()]
-            there = np.vstack([dense([(p.x, p.y) for p in line], FINE) for line in lines])
-            here = np.array([(p.x, p.y) for edge in edges for p in edge])
-            found[piece.name] = float(apart(here, there).max())
+            there = shapely.MultiLineString([[(p.x, p.y) for p in line] for line in lines])
+            here = shapely.points([(p.x, p.y) for edge in edges for p in edge])
+            found[piece.name] = float(shapely.distance(here, there).max())
     return found
 
 

@@ -192,10 +192,10 @@ def _notch(sheet: Sheet, name: str, start: str, far: float) -> Array | None:
     return np.array([np.interp(far, walked, line[:, i]) for i in (0, 1)])
 
 
-def _dense(corners: Array, step: float = STEP) -> Array:
+def _dense(corners: Array) -> Array:
     found = [corners[:1]]
     for a, b in pairwise(corners):
-        steps = max(int(np.linalg.norm(b - a) / step), 1)
+        steps = max(int(np.linalg.norm(b - a) / STEP), 1)
         found.append(a + (b - a) * np.linspace(0, 1, steps + 1)[1:, None])
     return np.vstack(found)
 
@@ -214,6 +214,6 @@ def apart(one: Array, other: Array) -> Array:
     return cKDTree(other).query(one)[0]
 
 
-def dense(corners: list[tuple[float, float]], step: float = STEP) -> Array:
+def dense(corners: list[tuple[float, float]]) -> Array:
     """Return a line of corners as points close together."""
-    return _dense(np.array(corners), step)
+    return _dense(np.array(corners))

@@ -45,7 +45,7 @@ def test_every_fault_is_named_at_once():
         settled({"eas": "4", "neckline": "polo", "neck-depth": "99", "stretch": "400"})
     said = str(refused.value)
     assert "no option “eas”; did you mean ease?" in said
-    assert "neckline is one of round, scoop, v, boat, not “polo”." in said
+    assert "neckline is one of round, scoop, v, high, boat, not “polo”." in said
     assert "neck-depth must be from 3 cm to 30 cm, and is 99 cm." in said
     assert "stretch must be from 0 % to 200 %, and is 400 %." in said
 
@@ -99,10 +99,13 @@ def test_values_that_disagree_are_named_with_the_difference(
 
 
 def test_styles_of_the_trade_agree_for_an_average_body():
-    """Nothing is said about any of the choices alone."""
+    """Nothing is said about any of the choices alone, but that a cuff needs a sleeve."""
+    needs = {"cuff": {"sleeve": "short"}}
     for option in TOP.options:
         for choice in option.choices:
-            assert complaints({option.key: choice}) == "", choice
+            asked = {option.key: choice, **needs.get(choice, {})}
+            assert complaints(asked) == "", choice
+    assert "sleeve" in complaints({"sleeve-finish": "cuff"})
 
 
 def test_options_are_described():

@@ -97,18 +97,16 @@ def joined(prints: Prints, data: bytes, edge: float) -> Image:
 
 
 def unstretched(ink: Image, seen: Box) -> Image:
-    """Return a picture at just so many pixels a millimetre.
+    """Return a picture at just so many pixels a millimetre, no ink left out.
 
     The renderer stretches a page to whole pixels, and what lies at its far side with it: by up to
     a pixel, which is most of a line along a page's edge.
     """
-
-    def nearest(count: int, length: float) -> NDArray[np.intp]:
-        centres = (np.arange(round(length * FINE)) + 0.5) / (length * FINE)
-        return np.minimum(centres * count, count - 1).astype(np.intp)
-
-    down, across = ink.shape
-    return ink[np.ix_(nearest(down, seen.height), nearest(across, seen.width))]
+    for way, length in enumerate((seen.height, seen.width)):
+        count = round(length * FINE)
+        starts = np.floor(np.arange(count) * ink.shape[way] / count + 0.5)
+        ink = np.maximum.reduceat(ink, starts.astype(np.intp), axis=way)
+    return ink
 
 
 def alone(prints: Prints) -> Image:

@@ -74,7 +74,7 @@ def ratio_of(armhole: float, style: BareStyle) -> Band:
 def _band(halves: Halves, sides: Sequence[Sewn], style: BareStyle) -> Bare:
     back, front = halves.back.length("armhole"), halves.front.length("armhole")
     band = ratio_of(back + front, style)
-    whole = Length(back + front, ("the whole armhole, ", back, " + ", front))
+    whole = Length(back + front, ("the whole armhole, (", back, " + ", front, ")"))
     size = BandSize(style.width, style.allowance, style.seam)
     draft = draft_band(ARM, whole, size, band.ratio)
     piece = cut_band(ARM, draft, size, _marks(halves, back, front))

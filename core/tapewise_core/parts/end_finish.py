@@ -138,7 +138,7 @@ def _cuff(pattern: Pattern, style: EndStyle) -> _End:
         walk: tuple[EdgeRun, ...] = (EdgeRun("sleeve", ("sleeve_hem",)),)
     else:
         back, front = (pattern.piece(name).length("sleeve_hem") for name in ("back", "front"))
-        whole = Length(back + front, ("the sleeve's end, ", back, " + ", front))
+        whole = Length(back + front, ("the sleeve's end, (", back, " + ", front, ")"))
         walk = (EdgeRun("back", ("sleeve_hem",)), EdgeRun("front", ("sleeve_hem",), 1, True))
     ratio = style.cuff_ratio or _cuff_ratio(whole.mm, level.body, hand, style.stretch)
     return _made(CUFF, whole, style.cuff, style.seam, ratio, walk, hand, ())
