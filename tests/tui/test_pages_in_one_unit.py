@@ -52,7 +52,8 @@ def test_a_page_tells_centimetres_alone(scene: Scene) -> None:
 def test_advice_and_help_tell_one_unit(unit: Unit) -> None:
     """What lies below the edge of a screen too."""
     texts = [page.PURPOSE for page in PAGE_OF.values()]
-    texts += [help.EVERYWHERE, written.NEXT, fold.HOW]
+    texts += [help.EVERYWHERE, written.NEXT]
+    texts += [fold.told(words, unit) for words in (fold.FOLD, fold.WASH, *fold.ASKED.values())]
     texts += [Reader(unit).spell(rest) for _, rest in BEFORE]
     assert foreign(texts, unit) == []
 

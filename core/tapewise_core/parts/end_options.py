@@ -42,7 +42,7 @@ ENDS = Options.of(
     ),
     Option(
         key="hem-finish",
-        group=Group.STYLE,
+        group=Group.BANDS,
         says=said("what a hem ends in: its edge turned up, or a band"),
         kind=ValueKind.CHOICE,
         default=HemFinish.TURNED,

@@ -43,6 +43,12 @@ FOUND = {
 """What a reading says."""
 
 
+def told(words: str, unit: Unit) -> str:
+    """Return a sentence above with what is marked on the cloth, in the reader's unit."""
+    marked, square = cloth_tests.FOLD[unit], cloth_tests.SQUARE[unit]
+    return words.format(marked=unit.spell(marked), square=unit.spell(square))
+
+
 class FoldDialog(Dialog[dict[str, str] | None]):
     """Returns the cloth's options that were found out, as they are typed."""
 
@@ -55,24 +61,18 @@ class FoldDialog(Dialog[dict[str, str] | None]):
     def compose(self) -> ComposeResult:
         with Vertical(id="card"):
             yield Static("The fold test", classes="heading")
-            yield Static(self._told(FOLD), markup=False)
+            yield Static(told(FOLD, self.unit), markup=False)
             yield from self._fields("stretch", "stretch-along")
-            yield Static(self._told(WASH), classes="gap", markup=False)
+            yield Static(told(WASH, self.unit), classes="gap", markup=False)
             yield from self._fields("shrinkage", "shrinkage-across")
             yield Static("", id="fault", classes="wrong", markup=False)
             yield Static("Tab goes on · Enter keeps what is filled in · Escape leaves it",
                          classes="quiet")  # fmt: skip
 
-    def _told(self, words: str) -> str:
-        spell, unit = self.unit.spell, self.unit
-        return words.format(
-            marked=spell(cloth_tests.FOLD[unit]), square=spell(cloth_tests.SQUARE[unit])
-        )
-
     def _fields(self, *keys: str) -> ComposeResult:
         for key in keys:
             with Horizontal():
-                yield Label(self._told(ASKED[key]))
+                yield Label(told(ASKED[key], self.unit))
                 yield Input(placeholder=self.unit.value, compact=True, name=key)
 
     def _typed(self) -> dict[str, str]:
@@ -84,8 +84,8 @@ class FoldDialog(Dialog[dict[str, str] | None]):
             found = cloth_tests.tested(self._typed(), self.unit)
         except TapewiseError:
             found = {}
-        told = ", ".join(FOUND[key].format(value) for key, value in found.items())
-        self.query_one("#fault", Static).update(f"That is {told}." if told else "")
+        said = ", ".join(FOUND[key].format(value) for key, value in found.items())
+        self.query_one("#fault", Static).update(f"That is {said}." if said else "")
 
     @on(Input.Submitted)
     def keep(self, event: Input.Submitted) -> None:

@@ -185,7 +185,7 @@ def _bare(half: Half, whole: Whole) -> Arms:
 
 
 def _working(back: float, front: float) -> tuple[str | float, ...]:
-    return ("the whole armhole, (", back, " + ", front, ")")
+    return ("the whole armhole, ", back, " + ", front)
 
 
 def _drafts(finish: Finish) -> Iterable[Draft]:
