@@ -7,7 +7,7 @@ import sys
 from collections.abc import Callable, Iterable
 from functools import partial
 from pathlib import Path
-from typing import ClassVar
+from typing import TYPE_CHECKING, ClassVar
 
 from textual.app import App, SystemCommand
 from textual.binding import Binding, BindingType
@@ -28,6 +28,9 @@ from tapewise_tui.pages.start import StartPage
 from tapewise_tui.terminal import PlainFilter, ascii_only, has_terminal, let_signs_pass, on_hang_up
 from tapewise_tui.theme import THEMES
 from tapewise_tui.turning import PAGE_OF, Way, warm_up
+
+if TYPE_CHECKING:
+    from tapewise_core.tasks.drafting import Drafted
 
 
 class TapewiseApp(App[None], inherit_bindings=False):
@@ -241,49 +244,48 @@ class TapewiseApp(App[None], inherit_bindings=False):
 
     def action_steps(self) -> None:
         """Show how to draft by hand what lies on the desk, page by page."""
-        page = self.page
-        if page is None or self.screen is not page:
-            return
         from tapewise_core.tasks.by_hand import hand_steps
-        from tapewise_tui import drafting
         from tapewise_tui.dialogs.steps import StepsDialog
 
-        page.keep_typed()
-        made = drafting.drafted(self.desk)
-        if isinstance(made, str):
-            page.warn(made)
-        else:
+        made = self._drafted()
+        if made is not None:
             self.push_screen(StepsDialog(hand_steps(made), self.desk.unit))
 
     def action_cloth(self) -> None:
         """Show how the pieces of what lies on the desk lie on the cloth."""
-        page = self.page
-        if page is None or self.screen is not page:
-            return
-        from tapewise_tui import drafting
         from tapewise_tui.dialogs.lay import LayDialog
 
-        page.keep_typed()
-        made = drafting.drafted(self.desk)
-        if isinstance(made, str):
-            page.warn(made)
-        else:
-            self.push_screen(LayDialog(self.desk), lambda _: page.show())
+        if self._drafted() is not None:
+            self.push_screen(LayDialog(self.desk), self._shown_again)
 
     def action_fitting(self) -> None:
         """Say what is seen when it is tried on, and keep what that changes."""
-        page = self.page
-        if page is None or self.screen is not page or self.desk.state.profile is None:
-            return
-        from tapewise_tui import drafting
         from tapewise_tui.dialogs.fitting import FittingDialog
 
+        if self.desk.state.profile is not None and self._drafted() is not None:
+            self.push_screen(FittingDialog(self.desk), self._shown_again)
+
+    def _drafted(self) -> Drafted | None:
+        """What lies on the desk, drafted, if a page stands; where it can't be, the page says why.
+
+        What is typed on the page is kept first.
+        """
+        from tapewise_tui import drafting
+
+        page = self.page
+        if page is None or self.screen is not page:
+            return None
         page.keep_typed()
         made = drafting.drafted(self.desk)
         if isinstance(made, str):
             page.warn(made)
-        else:
-            self.push_screen(FittingDialog(self.desk), lambda _: page.show())
+            return None
+        return made
+
+    def _shown_again(self, _: object) -> None:
+        """Draw the page anew once a dialog that may change what lies on the desk is closed."""
+        if self.page is not None:
+            self.page.show()
 
     def action_look(self) -> None:
         """Change between chalk on cloth and ink on paper."""

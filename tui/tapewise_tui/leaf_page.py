@@ -8,11 +8,10 @@ from textual import on
 from textual.widget import Widget
 
 from tapewise_core.tasks import ticking
-from tapewise_core.tasks.chores import Chores, chores
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_tui import drafting, keys, words
+from tapewise_tui import keys, words
+from tapewise_tui.chores_page import ChoresPage
 from tapewise_tui.line import Line
-from tapewise_tui.page import Page
 from tapewise_tui.widgets.leaf import Leaf, Thing
 
 ROOM = 40
@@ -21,13 +20,11 @@ ROOM = 40
 NOTHING = Thing("", (), ())
 
 
-class LeafPage(Page):
+class LeafPage(ChoresPage):
     """One thing a page; the first that is not done when it is opened."""
 
     BINDINGS = keys.of("find", "steps", "cloth", table="everything to do, on one sheet")
 
-    draft: Drafted | None = None
-    chores: tuple[Chores, ...] = ()
     all: tuple[Thing, ...] = ()
     at = -1
 
@@ -43,14 +40,7 @@ class LeafPage(Page):
 
     def show(self) -> None:
         super().show()
-        result = drafting.drafted(self.desk)
-        draft = result if isinstance(result, Drafted) else None
-        if draft is not self.draft:
-            self.draft = draft
-            self.chores = chores(draft, ticking.known_as(self.desk.work)) if draft else ()
         self.all = self.things(self.draft) if self.draft else ()
-        if isinstance(result, str):
-            self.warn(result)
         if self.at < 0:
             self.at = self._first()
         self._turn(0)
@@ -58,15 +48,6 @@ class LeafPage(Page):
     def minds(self, heading: str) -> tuple[str, ...]:
         """Return what the checklist says to mind under a heading."""
         return tuple(part.mind for part in self.chores if part.heading == heading and part.mind)
-
-    @property
-    def fingerprint(self) -> str:
-        return self.draft.fingerprint if self.draft else ""
-
-    @property
-    def done(self) -> tuple[str, ...]:
-        """The keys of what is done for this draft."""
-        return ticking.done(self.desk.work, self.chores, self.fingerprint)
 
     @property
     def thing(self) -> Thing:

@@ -2,21 +2,18 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.sewing.bare_edge import clipping, edge_tape, facing_meets
 from tapewise_core.sewing.edges import sewn_down
-from tapewise_core.sewing.joining import MELTS, NARROW
-from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
+from tapewise_core.sewing.joining import MELTS
+from tapewise_core.sewing.operation import Lies, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.stitches import BACKSTITCH
 from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import said
-from tapewise_core.units import mm
 
 
 def turned(work: Work) -> tuple[Operation, ...]:
     """An armhole's own edge turned in, stayed so that it keeps its length."""
-    stitch, meets = work.stitching.edge, work.turned()
-    long = mm(sum(_around(work, run) for run in meets[0].first))
-    tape = Use(("clear elastic or fusible knit tape",), "the armholes", long, NARROW)
+    stitch = work.stitching.edge
     stay = said(
         "Lay a narrow strip of clear elastic or fusible knit tape along both armholes' wrong side, "
         "inside the allowance and not stretched, so that the edges keep their length."
@@ -28,26 +25,19 @@ def turned(work: Work) -> tuple[Operation, ...]:
     return (
         work.do(
             "armhole-stay", "Stay the armholes", stay, Stage.ROUND, sort=Sort.PREPARE,
-            after=("shoulders",), uses=(tape,),
+            after=("shoulders",), uses=(edge_tape(work, "the armholes"),),
         ),
         work.do(
-            "armhole-edge", "Turn the armholes in", do, Stage.ROUND, sort=Sort.FINISH, meets=meets,
-            stitches=(stitch,), after=("sides", "armhole-stay"),
+            "armhole-edge", "Turn the armholes in", do, Stage.ROUND, sort=Sort.FINISH,
+            meets=work.turned(), stitches=(stitch,), after=("sides", "armhole-stay"),
             check=("Put it on: the edge lies on the body all round.",),
         ),
     )  # fmt: skip
 
 
-def _around(work: Work, run: EdgeRun) -> float:
-    piece = work.pattern.piece(run.piece)
-    return piece.sewn(*run.edges) * (2 if piece.on_fold else 1)
-
-
 def facing_ring(work: Work) -> tuple[Operation, ...]:
     """Each facing's own shoulder and side, and its outer edge, which has no allowance."""
     stitch, neaten = work.stitching.light or work.stitching.seam, work.stitching.neaten
-    pieces = dict.fromkeys(run.piece for seam in work.seams for run in (*seam.first, *seam.second))
-    outer = Meeting(tuple(EdgeRun(piece, ("outer",)) for piece in pieces), (), Laid.NEATENED)
     edge = (
         f"Neaten the outer edges: {neaten.words}."
         if neaten
@@ -62,7 +52,7 @@ def facing_ring(work: Work) -> tuple[Operation, ...]:
     return (
         work.do(
             "arm-facing-ring", "Join the armhole facings", do, Stage.CLOSE,
-            meets=(*work.joins(), outer), lies=Lies.FLAT,
+            meets=facing_meets(work), lies=Lies.FLAT,
             stitches=(stitch, *((neaten,) if neaten else ())), press=press,
         ),
     )  # fmt: skip
@@ -75,11 +65,10 @@ def facing(work: Work) -> tuple[Operation, ...]:
 
 def _faced(work: Work) -> Operation:
     stitch = work.stitching.light or work.stitching.seam
-    clip = NO_CLIP if stitch.cuts else CLIP
     do = said(
         "Sew each facing round its armhole, right sides together, shoulder and side seams matched, "
         "{} from the edge, with a stitch that stretches: {}. {}",
-        work.at, stitch.words, clip,
+        work.at, stitch.words, clipping(stitch),
     )  # fmt: skip
     first = tuple(run for seam in work.seams[:1] for run in seam.first)
     second = tuple(run for seam in work.seams for run in seam.second)
@@ -88,10 +77,6 @@ def _faced(work: Work) -> Operation:
         meets=(Meeting(work.whole(first), work.whole(second)),), stitches=(stitch,),
         after=("shoulders", "sides", "arm-facing-ring"),
     )  # fmt: skip
-
-
-CLIP = "Clip the allowance where it curves, no further than to the stitches."
-NO_CLIP = "Do not clip the curve: that would cut the overlocker's threads."
 
 
 def _inside(work: Work) -> Operation:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from types import MappingProxyType
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.proofs.bands import bands_fit, bands_pass
 from tapewise_core.proofs.bare import armhole_lies
 from tapewise_core.proofs.cap import cap_fits

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.piece import Pattern
+from tapewise_core.frozen import dataclass
 from tapewise_core.proofs.mend import Mend
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Bound, Told, joined, said

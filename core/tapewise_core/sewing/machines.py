@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.errors import OptionError
+from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.stitches import (
     BACKSTITCH,
     BASTED,

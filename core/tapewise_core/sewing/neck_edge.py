@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.sewing.bare_edge import clipping, edge_tape, facing_meets
 from tapewise_core.sewing.edges import sewn_down
-from tapewise_core.sewing.joining import MELTS, NARROW
+from tapewise_core.sewing.joining import MELTS
 from tapewise_core.sewing.neck import point_stayed
-from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
+from tapewise_core.sewing.operation import Lies, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.stitches import BACKSTITCH
 from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import About, said
-from tapewise_core.units import mm
 
 
 def turned(work: Work) -> tuple[Operation, ...]:
@@ -19,9 +18,7 @@ def turned(work: Work) -> tuple[Operation, ...]:
         "Lay a narrow strip of clear elastic or fusible knit tape along the neckline's wrong "
         "side, inside the allowance and not stretched, so that the edge keeps its length."
     )
-    meets, stitch = work.turned(), work.stitching.hem
-    long = mm(sum(_around(work, run) for run in meets[0].first))
-    tape = Use(("clear elastic or fusible knit tape",), "the neckline", long, NARROW)
+    stitch = work.stitching.hem
     do = said(
         "Turn the neckline's edge in by {}, pin it in quarters, press ({}), and sew it {}.",
         work.at, MELTS, sewn_down(stitch),
@@ -29,18 +26,14 @@ def turned(work: Work) -> tuple[Operation, ...]:
     return (
         work.do(
             "neckline-stay", "Stay the neckline", stay, Stage.NECK, sort=Sort.PREPARE,
-            after=("head",), uses=(tape,),
+            after=("head",), uses=(edge_tape(work, "the neckline"),),
         ),
         work.do(
-            "neckline", "Turn the neckline in", do, Stage.NECK, sort=Sort.FINISH, meets=meets,
-            stitches=(stitch,), check=("Pull it over the head: no thread may pop.",),
+            "neckline", "Turn the neckline in", do, Stage.NECK, sort=Sort.FINISH,
+            meets=work.turned(), stitches=(stitch,),
+            check=("Pull it over the head: no thread may pop.",),
         ),
     )  # fmt: skip
-
-
-def _around(work: Work, run: EdgeRun) -> float:
-    piece = work.pattern.piece(run.piece)
-    return piece.sewn(*run.edges) * (2 if piece.on_fold else 1)
 
 
 def turned_v(work: Work) -> tuple[Operation, ...]:
@@ -51,8 +44,6 @@ def turned_v(work: Work) -> tuple[Operation, ...]:
 def facing_ring(work: Work) -> tuple[Operation, ...]:
     """A facing's own shoulders, and its outer edge, which has no allowance."""
     stitch, neaten = work.stitching.light or work.stitching.seam, work.stitching.neaten
-    pieces = dict.fromkeys(run.piece for seam in work.seams for run in (*seam.first, *seam.second))
-    outer = Meeting(tuple(EdgeRun(piece, ("outer",)) for piece in pieces), (), Laid.NEATENED)
     edge = (
         f"Neaten the facing's outer edge: {neaten.words}."
         if neaten
@@ -65,7 +56,7 @@ def facing_ring(work: Work) -> tuple[Operation, ...]:
     press = () if stitch.cuts else ("Press the shoulder seams open.",)
     return (
         work.do(
-            "facing-ring", "Join the facing", do, Stage.NECK, meets=(*work.joins(), outer),
+            "facing-ring", "Join the facing", do, Stage.NECK, meets=facing_meets(work),
             lies=Lies.FLAT, stitches=(stitch, *((neaten,) if neaten else ())), press=press,
         ),
     )  # fmt: skip
@@ -93,22 +84,16 @@ def v_facing(work: Work) -> tuple[Operation, ...]:
 
 
 def _faced(work: Work) -> Operation:
-    """An overlocked seam is not clipped: that would cut its threads."""
     stitch = work.stitching.light or work.stitching.seam
-    clip = NO_CLIP if stitch.cuts else CLIP
     do = said(
         "Sew the facing to the neckline, right sides together, shoulder seams matched, {} from "
         "the edge, with a stitch that stretches: {}. {}",
-        work.at, stitch.words, clip,
+        work.at, stitch.words, clipping(stitch),
     )  # fmt: skip
     first = tuple(run for seam in work.seams for run in seam.first)
     second = tuple(run for seam in work.seams for run in seam.second)
     meets = (Meeting(work.whole(first), work.whole(second)),)
     return work.do("facing", "Sew the facing on", do, Stage.NECK, meets=meets, stitches=(stitch,))
-
-
-CLIP = "Clip the allowance where it curves, no further than to the stitches."
-NO_CLIP = "Do not clip the curve: that would cut the overlocker's threads."
 
 
 def _faced_inside(work: Work) -> Operation:

@@ -7,8 +7,9 @@ metre of seam, all needles and loopers together, is common practice too, rounded
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
+
+from tapewise_core.frozen import dataclass
 
 
 class Machine(StrEnum):

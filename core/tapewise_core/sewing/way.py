@@ -7,10 +7,11 @@ that to its seams as their making. Nothing else has to know of it.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from tapewise_core.drafting.making import Making
 from tapewise_core.drafting.piece import EdgeRun, Pattern, Seam, SeamKind
+from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.operation import Half, Laid, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.stitches import Stitch

@@ -10,9 +10,9 @@ from __future__ import annotations
 import re
 import string
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fractions import Fraction
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.units import MM_PER_INCH, MM_PER_YARD, Length, Unit, inside, sixteenths
 
 

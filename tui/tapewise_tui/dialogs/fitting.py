@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import partial
 
-from rich.text import Text
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
@@ -35,7 +34,7 @@ from tapewise_tui.line import Line
 from tapewise_tui.trying import KEPT
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.leaf import Picture
-from tapewise_tui.widgets.lines import Lines
+from tapewise_tui.widgets.lines import Lines, option_of
 
 LOOK = "Enter: this is seen · Delete: take off what is kept · Escape: close"
 ANSWER = "Enter: that is the answer · Escape: back"
@@ -100,7 +99,7 @@ class FittingDialog(Screen[None]):
             self.query_one(OptionList).focus()
 
     def _fill(self, lines: Iterable[Line], at: str = "") -> None:
-        rows, options = self.query_one(OptionList), [_option(line) for line in lines]
+        rows, options = self.query_one(OptionList), [option_of(line) for line in lines]
         rows.clear_options()
         rows.add_options(options)
         keys = [option.id for option in options]
@@ -229,9 +228,3 @@ class FittingDialog(Screen[None]):
             self._look(self.symptom.key)
         else:
             self.dismiss(None)
-
-
-def _option(line: Line) -> Option:
-    if line.key is None:
-        return Option(Text(line.text, "bold"), disabled=True)
-    return Option(Text(line.text, no_wrap=True, overflow="ellipsis"), id=line.key)

@@ -10,19 +10,18 @@ from textual.widget import Widget
 from textual.widgets import Label, Static, TextArea
 
 from tapewise_core.tasks import ticking
-from tapewise_core.tasks.chores import FINISH, SEW, Chore, Chores, chores
-from tapewise_core.tasks.drafting import Drafted
-from tapewise_tui import drafting, keys, noting, words
+from tapewise_core.tasks.chores import FINISH, SEW, Chore
+from tapewise_tui import keys, noting, words
+from tapewise_tui.chores_page import ChoresPage
 from tapewise_tui.item import Item
 from tapewise_tui.line import Line
-from tapewise_tui.page import Page
 from tapewise_tui.widgets.ticks import TickList
 
 AGAIN = "again"
 """The key of the line that begins the same garment once more."""
 
 
-class SewPage(Page):
+class SewPage(ChoresPage):
     """Everything to do, in order."""
 
     NAME = "sew"
@@ -40,9 +39,6 @@ class SewPage(Page):
         table="the piece or the step marked alone, with its picture",
     )
 
-    draft: Drafted | None = None
-    chores: tuple[Chores, ...] = ()
-
     def parts(self) -> Iterable[Widget]:
         yield Static("", id="summary", markup=False)
         with Horizontal(id="sheet"):
@@ -56,13 +52,6 @@ class SewPage(Page):
 
     def show(self) -> None:
         super().show()
-        result = drafting.drafted(self.desk)
-        draft = result if isinstance(result, Drafted) else None
-        if draft is not self.draft:
-            self.draft = draft
-            self.chores = chores(draft, ticking.known_as(self.desk.work)) if draft else ()
-        if isinstance(result, str):
-            self.warn(result)
         area = self.query_one("#notes", TextArea)
         if area.text != self.desk.work.notes:
             area.load_text(self.desk.work.notes)
@@ -78,12 +67,8 @@ class SewPage(Page):
             if marked and item.key == marked:
                 rows.to(str(at))
 
-    @property
-    def fingerprint(self) -> str:
-        return self.draft.fingerprint if self.draft else ""
-
     def _items(self) -> Iterator[Item]:
-        done = ticking.done(self.desk.work, self.chores, self.fingerprint)
+        done = self.done
         for part in self.chores:
             yield Item(None, part.heading)
             if part.mind:

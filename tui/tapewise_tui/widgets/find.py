@@ -4,17 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from rich.text import Text
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
 from textual.widgets import Input, OptionList, Static
-from textual.widgets.option_list import Option
 
 from tapewise_tui.line import Line
 from tapewise_tui.widgets.dialog import Dialog
-from tapewise_tui.widgets.lines import Lines
+from tapewise_tui.widgets.lines import Lines, option_of
 
 
 class FindDialog(Dialog[str | None]):
@@ -46,7 +44,7 @@ class FindDialog(Dialog[str | None]):
                 compact=True,
                 select_on_focus=False,
             )
-            yield Lines(*map(_option, self.lines))
+            yield Lines(*map(option_of, self.lines))
             yield Static("Enter takes the line marked · Escape leaves", classes="quiet")
 
     def on_mount(self) -> None:
@@ -79,8 +77,8 @@ class FindDialog(Dialog[str | None]):
     def _narrow(self, typed: str) -> None:
         rows = self.query_one(OptionList)
         rows.clear_options()
-        left = [_option(line) for line in self._left(typed)]
-        rows.add_options(left or [_option(Line(None, _nothing(typed)))])
+        left = [option_of(line) for line in self._left(typed)]
+        rows.add_options(left or [option_of(Line(None, _nothing(typed)))])
         self._mark(None)
 
     def _left(self, typed: str) -> Iterator[Line]:
@@ -107,9 +105,3 @@ class FindDialog(Dialog[str | None]):
 
 def _nothing(typed: str) -> str:
     return f"Nothing here is written with “{typed.strip()}”. Backspace takes letters away."
-
-
-def _option(line: Line) -> Option:
-    if line.key is None:
-        return Option(Text(line.text, "bold"), disabled=True)
-    return Option(Text(line.text, no_wrap=True, overflow="ellipsis"), id=line.key)

@@ -4,7 +4,18 @@ from __future__ import annotations
 
 import contextlib
 
+from rich.text import Text
 from textual.widgets import OptionList
+from textual.widgets.option_list import Option
+
+from tapewise_tui.line import Line
+
+
+def option_of(line: Line) -> Option:
+    """Return a line as a list shows it: a heading in bold that nobody can choose, or one row."""
+    if line.key is None:
+        return Option(Text(line.text, "bold"), disabled=True)
+    return Option(Text(line.text, no_wrap=True, overflow="ellipsis"), id=line.key)
 
 
 class Lines(OptionList):

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, cm, mm
