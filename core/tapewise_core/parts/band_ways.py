@@ -11,7 +11,7 @@ from tapewise_core.text.told import said
 @dataclass(frozen=True, slots=True)
 class Words:
     """What a band is called in its steps: ``key`` for ticks, ``one`` and ``many`` of it, what it is
-    sewn to, what lies at the join, and what is looked at when it is on."""
+    sewn to, what lies at the join, what is looked at when it is on, and its ``noun`` alone."""
 
     key: str
     one: str
@@ -20,6 +20,7 @@ class Words:
     pinned: str
     check: str
     stage: Stage = Stage.ROUND
+    noun: str = "band"
 
 
 ARM = Words(
@@ -33,6 +34,7 @@ CUFF = Words(
     "cuff", "each cuff", "the cuffs", "its sleeve",
     "the join at the underarm seam, and both in quarters",
     "Pull the sleeve over the hand: no thread may pop.",
+    Stage.HEM, "cuff",
 )  # fmt: skip
 
 HEM = Words(
@@ -53,7 +55,7 @@ def ring_way(words: Words) -> Way:
             "{}.",
             work.at, stitch.words,
         )  # fmt: skip
-        fold = "old the band lengthwise, wrong sides together, and press."
+        fold = f"old the {words.noun} lengthwise, wrong sides together, and press."
         press = f"F{fold}" if stitch.cuts else f"Press the join open, f{fold}"
         return (
             work.do(
@@ -85,8 +87,8 @@ def _pinned(work: Work, words: Words) -> Operation:
 def _sewn_on(work: Work, words: Words) -> Operation:
     stitch = work.stitching.seam
     do = said(
-        f"Sew {words.many} on with the band uppermost, both its layers, {{}} from the edge, "
-        "stretching only the band: {}.",
+        f"Sew {words.many} on with the {words.noun} uppermost, both its layers, {{}} from the edge, "
+        f"stretching only the {words.noun}: {{}}.",
         work.at, stitch.words,
     )  # fmt: skip
     first = tuple(run for seam in work.seams[:1] for run in seam.first)
@@ -95,8 +97,8 @@ def _sewn_on(work: Work, words: Words) -> Operation:
         words.key, f"Sew {words.many} on", do, words.stage,
         meets=(Meeting(work.whole(first), work.whole(second), Laid.FOLDED),), lies=Lies.ROUND,
         stitches=(stitch,), after=(f"{words.key}-pin",),
-        ease=("stretch only the band, evenly between the pins",),
-        press=("Press the allowance away from the band.",), check=(words.check,),
+        ease=(f"stretch only the {words.noun}, evenly between the pins",),
+        press=(f"Press the allowance away from the {words.noun}.",), check=(words.check,),
     )  # fmt: skip
 
 

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from tapewise_core.drafting.piece import SeamKind
 from tapewise_core.sewing.amounts import times_sewn
-from tapewise_core.sewing.edges import SLIT, VENT
-from tapewise_core.sewing.operation import Lies, Meeting, Operation, Stage
+from tapewise_core.sewing.edges import SLIT, TAKEN_OUT, VENT
+from tapewise_core.sewing.operation import Lies, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.way import Way, Work, made_so, of_kind
 from tapewise_core.text.told import LineName, Told, said
 from tapewise_core.units import mm
@@ -26,10 +26,33 @@ def sides(work: Work) -> tuple[Operation, ...]:
     )  # fmt: skip
     meets = (*work.joins(), *(Meeting(bag.first) for bag in pockets))
     press = "Press towards the back, pockets towards the front." if pockets else PRESS_BACK
+    gathers = _gathers(work)
     return (
+        *gathers,
         work.do(
             "sides", "Close the sides", do, Stage.CLOSE, meets=meets, lies=Lies.FLAT,
             closes=True, stitches=(stitch,), ease=ease, press=(press,),
+            check=(TAKEN_OUT,) if gathers else (),
+        ),
+    )  # fmt: skip
+
+
+def _gathers(work: Work) -> tuple[Operation, ...]:
+    """Where a side's extra is gathered in: how it is drawn up before the seam is sewn."""
+    found = [seam for seam in work.seams if seam.fullness and seam.fullness.gathered]
+    if not found:
+        return ()
+    stitch = work.stitching.gathering
+    do = said(
+        "Gather each side of the {} between its two notches: {} within its allowance, the threads "
+        "left long; draw up one thread of each until it lies on the other edge between the "
+        "notches there, and spread the gathers evenly.",
+        LineName(found[0].first[0].piece), stitch.words,
+    )  # fmt: skip
+    return (
+        work.do(
+            "sides-gather", "Gather the sides", do, Stage.CLOSE, sort=Sort.PREPARE,
+            stitches=(stitch,),
         ),
     )  # fmt: skip
 

@@ -18,14 +18,18 @@ SPREADS = {
 }
 """How the cloth is laid out, where that has to be said."""
 
+LAYERED = {Spread.OPEN: "", Spread.FOLDED: " folded in two", Spread.TUBE: " lying as a tube"}
+"""What makes a cloth narrower than it is."""
+
 
 def cloth_words(lay: Lay, cloth: Cloth, unit: Unit, bill: Purchase) -> Told:
     """Say how much to buy, and why; or that this cloth should not be bought."""
     if lay.too_wide:
         return said(
-            "DO NOT BUY YET: {} {} wider than this cloth. Take cloth at least {} wide.",
+            "DO NOT BUY YET: {} {} wider than this cloth{}. Take cloth at least {} wide.",
             _names(lay.too_wide),
             "is" if len(lay.too_wide) == 1 else "are",
+            LAYERED[cloth.spread],
             mm(lay.width),
         )
     if cloth.length and bill.least > cloth.length + 1e-6:

@@ -13,6 +13,8 @@ from tapewise_core.text.told import Told, said
 
 TESTED = "Stretch it once: no thread may pop."
 
+TAKEN_OUT = "Take out the gathering threads."
+
 
 HANG = "hang"
 """The key of letting a skirt hang before it is hemmed."""
@@ -52,7 +54,8 @@ def hung_hem(work: Work) -> tuple[Operation, ...]:
     """The hem of a circle, which drops where the cloth hangs askew."""
     hang = said(
         "Hang it up by its waist for 24 hours before hemming the skirt: jersey drops most where "
-        "its ribs run askew. Then level the hem from the floor with someone's help, and trim it."
+        "its ribs run askew. Then put it on, level the hem from the floor with someone's help, and "
+        "trim it."
     )
     do = said(
         "Turn up the hem by {}, easing in the surplus of the curve, press, and sew it {}.",
@@ -94,8 +97,9 @@ def vent(work: Work) -> tuple[Operation, ...]:
     """A vent whose underlaps both lie to one side, held down by a row of stitches."""
     stitch, neaten = work.stitching.edge, work.stitching.neaten
     do = said(
-        "Turn the vent's two long edges in by {}. Press both underlaps to the same side, and sew "
-        "their slanted upper edges down together, from outside and through all layers: {}.",
+        "Turn the vent's two long edges in by {}, press, and sew each down: {}. Press both "
+        "underlaps to the same side, and sew their slanted upper edges down together in the same "
+        "way, from outside and through all layers.",
         work.at, stitch.words,
     )  # fmt: skip
     top = tuple(EdgeRun(seam.first[0].piece, ("vent_top",)) for seam in work.seams)

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tapewise_core.drafting.piece import Seam
+from tapewise_core.sewing.edges import TAKEN_OUT
 from tapewise_core.sewing.operation import Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.waist import band as waistband
 from tapewise_core.sewing.waist import joined as joined_waist
@@ -17,8 +18,6 @@ from tapewise_core.units import mm
 
 PER = 100.0
 """Gathers are told for so much of what they are gathered to [mm]."""
-
-TAKEN_OUT = "Take out the gathering threads."
 
 
 def tiers(work: Work) -> tuple[Operation, ...]:

@@ -12,13 +12,14 @@ from graphlib import TopologicalSorter
 from itertools import pairwise
 
 from tapewise_core.drafting.making import Making
-from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
+from tapewise_core.drafting.piece import Pattern, Seam
 from tapewise_core.sewing import darts
 from tapewise_core.sewing.crossing import First, crossings, places
 from tapewise_core.sewing.joining import plain
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.operation import Operation, Sort, Stage
-from tapewise_core.sewing.way import Way, Work, of_kind
+from tapewise_core.sewing.trying_on import TRY_ON, tried
+from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import Told, joined
 
 PLAIN = Way("plain seam", plain)
@@ -59,20 +60,7 @@ def _chains(pattern: Pattern, stitching: Stitching) -> tuple[Chain, ...]:
         way = making if isinstance(making, Way) else PLAIN
         found.append(way.operations(Work(tuple(sewn), pattern, stitching, way.elastic)))
     hemmed = any(op.stage is Stage.HEM for chain in found for op in chain)
-    return (*found, (_tried(pattern),)) if hemmed else tuple(found)
-
-
-TRY_ON = "try-on"
-
-
-def _tried(pattern: Pattern) -> Operation:
-    """What every garment with a hem is asked, once it is closed."""
-    sleeves = " and sleeves are" if of_kind(pattern, SeamKind.SLEEVE_HEM) else " is"
-    do = (
-        f"Try it on before anything is hemmed: mark with pins where the hem{sleeves} to end, and "
-        "mend now what is wrong.",
-    )
-    return Operation(TRY_ON, "Try it on", do, Sort.TEST, Stage.HEM)
+    return (*found, (tried(pattern),)) if hemmed else tuple(found)
 
 
 def _in_chains(chains: tuple[Chain, ...]) -> Iterator[First]:
