@@ -58,6 +58,21 @@ def test_it_compares_widths_for_a_machine(capsys: pytest.CaptureFixture[str]) ->
     assert told["cheapest"] == 140
 
 
+def test_a_cloth_that_will_not_do_is_told_apart_from_the_others(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    """By its width, in words; a machine reads no amount where a piece is wider than the cloth."""
+    widths = ("--set", "lay=folded", "--width", "90", "--width", "150")
+    assert run("cloth", "Marta Lindqvist", "jersey-top", *widths) == 1
+    said = capsys.readouterr().out
+    assert "90 cm wide: DO NOT BUY YET: neckband is wider than this cloth folded in two." in said
+    assert "\nJersey 150 cm wide: buy" in said
+    assert run("cloth", "Marta Lindqvist", "jersey-top", *widths, "--json") == 1
+    narrow, wide = json.loads(capsys.readouterr().out)["cloths"]
+    assert [narrow[key] for key in ("length", "least", "buy", "used", "price")] == [None] * 5
+    assert wide["buy"] > 0
+
+
 def test_every_width_that_is_compared_is_laid_as_was_asked(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 
 from tapewise_core.errors import OptionError
 from tapewise_core.tasks import people
-from tapewise_core.text.told import Reader
-from tapewise_core.units import Unit, parse_length, parse_number
+from tapewise_core.text.told import Reader, said
+from tapewise_core.units import Unit, mm, parse_length, parse_number
 from tapewise_tui.closer import laid
 from tapewise_tui.exits import FINE, LOOK
 from tapewise_tui.printing import print_json, say
@@ -57,10 +57,10 @@ def _offers(options: argparse.Namespace, unit: Unit) -> list[Offer]:
     found: list[Offer] = []
     for text in options.width:
         width, equals, price = text.partition("=")
-        mm = parse_length(width, unit, of="--width")
-        if any(offer.width == mm for offer in found):
+        wide = parse_length(width, unit, of="--width")
+        if any(offer.width == wide for offer in found):
             raise OptionError(f"--width names {width.strip()} twice; name it once.")
-        found.append(Offer(mm, _price(price) if equals else usual))
+        found.append(Offer(wide, _price(price) if equals else usual))
     return found
 
 
@@ -80,11 +80,19 @@ def _lines(
 
     reader = Reader(drafted.unit)
     yield f"{drafted.garment.title} for {drafted.person}:"
-    yield from (reader.spell(answer.says) for answer in answers)
+    yield from (_line(answer, reader, several=len(answers) > 1) for answer in answers)
     if longest is not None:
         yield reader.spell(longest.says)
     if len(answers) > 1:
         yield reader.spell(cheapest_words(answers))
+
+
+def _line(answer: ClothAnswer, reader: Reader, *, several: bool) -> str:
+    """What one cloth comes to; among several, one that will not do names its width too."""
+    says = reader.spell(answer.says)
+    if not several or answer.fits:
+        return says
+    return reader.spell(said("{} wide: {}", mm(answer.width), says))
 
 
 def _json(
@@ -107,19 +115,21 @@ def _json(
 
 
 def _answer(answer: ClothAnswer, reader: Reader) -> dict[str, object]:
-    price = answer.bill.price
+    """Where a piece is wider than the cloth there is no amount to tell: null, not a number."""
+    lies = not answer.lay.too_wide
+    price = answer.bill.price if lies else None
     return {
         "width": _cm(answer.width),
         "fits": answer.fits,
-        "length": _cm(answer.lay.length),
-        "least": _cm(answer.bill.least),
-        "buy": _cm(answer.bill.buy),
-        "used": round(answer.lay.used, 3),
+        "length": _cm(answer.lay.length) if lies else None,
+        "least": _cm(answer.bill.least) if lies else None,
+        "buy": _cm(answer.bill.buy) if lies else None,
+        "used": round(answer.lay.used, 3) if lies else None,
         "price": None if price is None else round(price, 2),
         "too_wide": list(answer.lay.too_wide),
         "says": reader.spell(answer.says),
     }
 
 
-def _cm(mm: float) -> float:
-    return round(mm / 10, 2)
+def _cm(length: float) -> float:
+    return round(length / 10, 2)

@@ -178,6 +178,9 @@ def _day(text: str | None) -> date:
     if text is None:
         return date.today()
     try:
-        return date.fromisoformat(text.strip())
+        day = date.fromisoformat(text.strip())
     except ValueError:
-        raise OptionError(f"--date is a day such as 2026-03-03, not “{text}”.") from None
+        day = date.min
+    if not 1900 <= day.year < 2100:
+        raise OptionError(f"--date is a day such as 2026-03-03, not “{text}”.")
+    return day

@@ -87,8 +87,8 @@ def _pinned(work: Work, words: Words) -> Operation:
 def _sewn_on(work: Work, words: Words) -> Operation:
     stitch = work.stitching.seam
     do = said(
-        f"Sew {words.many} on with the {words.noun} uppermost, both its layers, {{}} from the edge, "
-        f"stretching only the {words.noun}: {{}}.",
+        f"Sew {words.many} on with the {words.noun} uppermost, both its layers, {{}} from the "
+        f"edge, stretching only the {words.noun}: {{}}.",
         work.at, stitch.words,
     )  # fmt: skip
     first = tuple(run for seam in work.seams[:1] for run in seam.first)

@@ -106,11 +106,12 @@ PLANS = {
     ),
     Spread.FOLDED: (
         "How the pieces lie on the cloth, folded lengthwise, its ribs running up and down: what "
-        "is not on the fold is cut from both layers. Other ways may need less."
+        "is not on the fold is cut from both layers, or from one where it is cut once. Other ways "
+        "may need less."
     ),
     Spread.TUBE: (
         "How the pieces lie on the tube, its ribs running up and down: what is on neither fold is "
-        "cut from both layers. Other ways may need less."
+        "cut from both layers, or from one where it is cut once. Other ways may need less."
     ),
 }
 """What is said of the plan, by how the cloth lies."""

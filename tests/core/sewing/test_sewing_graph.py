@@ -8,12 +8,15 @@ import pytest
 from sewing_faults import faults, impossible, moved_first, unfinished
 from sewing_styles import CASES, STYLES, drafted, orders
 
+from tapewise_core.drafting.piece import Pattern, SeamKind
 from tapewise_core.garments.shelf import PAGES
+from tapewise_core.sewing.edges import TAKEN_OUT
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.notions import machines_used, needles, stays, used
 from tapewise_core.sewing.operation import Sort
 from tapewise_core.sewing.order import operations, words
 from tapewise_core.sewing.stitches import OVEREDGE
+from tapewise_core.sewing.trying_on import TRY_ON
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
@@ -132,3 +135,37 @@ def test_the_checks_above_see_a_planted_fault() -> None:
     overlocked = tuple(replace(one, stitches=(OVEREDGE,)) for one in chain)
     assert "hem" in impossible(overlocked, there)
     assert impossible(chain, read_machines("zigzag"))
+
+
+@pytest.mark.parametrize(("garment", "style"), CASES)
+def test_trying_on_names_what_is_still_open_and_nothing_else(garment: str, style: int) -> None:
+    """Cuffs and a hem band wait for it; pins mark no hem that has first to hang."""
+    for pattern, _, chain in orders(garment, style):
+        keys = [operation.key for operation in chain]
+        if TRY_ON not in keys:
+            continue
+        told = "".join(map(str, chain[keys.index(TRY_ON)].do))
+        later = set(keys[keys.index(TRY_ON) :])
+        assert ("the cuffs" in told) == ("cuff" in later) == ("cuff" in keys)
+        assert ("the hem band" in told) == ("hem-band" in later)
+        assert ("has hung" in told) == ("hang" in keys)
+        assert ("where the hem" in told) == (of_hem(pattern) and "hang" not in keys)
+
+
+def of_hem(pattern: Pattern) -> bool:
+    """Whether a hem is turned up."""
+    return any(seam.kind is SeamKind.HEM for seam in pattern.seams)
+
+
+@pytest.mark.parametrize(("garment", "style"), CASES)
+def test_gathers_are_drawn_up_before_their_seam_and_taken_out_after(
+    garment: str, style: int
+) -> None:
+    """Whatever is gathered, on every set of machines."""
+    for _, _, chain in orders(garment, style):
+        drawn = [i for i, one in enumerate(chain) if one.key.endswith("gather")]
+        out = [i for i, one in enumerate(chain) if TAKEN_OUT in "".join(map(str, one.check))]
+        assert len(drawn) == len(out)
+        assert all(first < then for first, then in zip(drawn, out, strict=True))
+        gathered_in = [one for one in chain if "gathered in" in "".join(map(str, one.do))]
+        assert all(TAKEN_OUT in one.check for one in gathered_in)
