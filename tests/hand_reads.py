@@ -101,6 +101,7 @@ SILENT = (
     "Check the angle", "One pattern serves", "These are stitching lines", "The line straight up",
     "The ends are sewn", "Mark the long edges", "Mark both long edges",
     "Divide both long edges", "Gathered: ", "The join goes",
+    "Slash and spread: ",
 )  # fmt: skip
 """What leaves no line of the outline: marks across it, allowances, remarks."""
 

@@ -35,6 +35,7 @@ from tapewise_core.parts.bare_ways import (
     ARM_FACING_RING,
     TURNED_ARMHOLE,
 )
+from tapewise_core.parts.cowl_way import COWL
 from tapewise_core.sewing.closing import PANELS, SIDES_CLOSED
 from tapewise_core.sewing.darts import SIDE_DART
 from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP, VENT
@@ -162,6 +163,7 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         "v-band": _banded(SeamKind.NECKBAND, V_BAND, "neckband top, back top"),
         "turned-neck": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, TURNED_NECK, "front top"),)),
         "turned-v": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, TURNED_V, "front top"),)),
+        "cowl": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, COWL, "front top", "back top"),)),
         "facing-ring": pattern_of(
             (FACED,),
             (

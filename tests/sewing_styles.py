@@ -21,6 +21,7 @@ NECKS: tuple[Asked, ...] = (
     {"neck-finish": "band", "neckline": "v"},
     {"neck-finish": "turned", "neckline": "v"},
     {"neckline": "high", "collar": "folded"},
+    {"neckline": "cowl"},
     {"band-sewn": "flat"},
 )
 FACED: tuple[Asked, ...] = ({"neck-finish": "facing"}, {"neck-finish": "facing", "neckline": "v"})

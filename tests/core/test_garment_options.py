@@ -45,7 +45,7 @@ def test_every_fault_is_named_at_once():
         settled({"eas": "4", "neckline": "polo", "neck-depth": "99", "stretch": "400"})
     said = str(refused.value)
     assert "no option “eas”; did you mean ease?" in said
-    assert "neckline is one of round, scoop, v, high, boat, not “polo”." in said
+    assert "neckline is one of round, scoop, v, high, cowl, boat, not “polo”." in said
     assert "neck-depth must be from 3 cm to 30 cm, and is 99 cm." in said
     assert "stretch must be from 0 % to 200 %, and is 400 %." in said
 

@@ -9,6 +9,7 @@ from tapewise_core.drafting.facts import Neck
 from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.cowl_way import COWL
 from tapewise_core.parts.facing import cut_facing, draft_facing, facing_seams
 from tapewise_core.parts.neck_style import NeckFinish, NeckStyle
 from tapewise_core.parts.neckband import (
@@ -107,7 +108,7 @@ def _walk(pointed: bool) -> tuple[EdgeRun, ...]:
 
 def _turned(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
     front, back = (EdgeRun(name, ("neckline",)) for name in ("front", "back"))
-    how = TURNED_V if style.pointed else TURNED_NECK
+    how = COWL if style.cowl else TURNED_V if style.pointed else TURNED_NECK
     seam = Seam(SeamKind.NECK_EDGE, (front,), (back,), making=how)
     return Finish(halves.back, halves.front, _open(halves, style, other), seams=(seam,))
 

@@ -7,11 +7,12 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import overarm_fall
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
+from tapewise_core.parts.neck_usual import USUAL, Usual
+from tapewise_core.parts.shape.cowl import drape_of
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -22,30 +23,6 @@ from tapewise_core.units import Length, cm
 BEYOND_NECK = cm(1.5)
 """How far a pulled-on neckline lies outside the neck's own base."""
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Usual:
-    """What a neckline has unless asked otherwise [cm]: ``wider`` on each side than the neck asks
-    for, ``depth`` below the nape's level in front and ``back_depth`` at the back; ``band_ratio``
-    is the band's length as a share of the neckline, None where it follows from the neckline's
-    length, the band's width and the cloth."""
-
-    wider: float
-    depth: float
-    back_depth: float
-    band_ratio: float | None = None
-    finish: NeckFinish = NeckFinish.BAND
-
-
-USUAL = {
-    Neckline.ROUND: Usual(wider=0.0, depth=9.0, back_depth=0.0),
-    Neckline.SCOOP: Usual(wider=2.0, depth=14.0, back_depth=1.0),
-    Neckline.V: Usual(wider=0.5, depth=16.0, back_depth=0.0, band_ratio=0.92),
-    Neckline.HIGH: Usual(wider=-0.9, depth=7.5, back_depth=0.0),
-    Neckline.BOAT: Usual(wider=4.5, depth=4.5, back_depth=1.5, finish=NeckFinish.TURNED),
-}
-"""Every neckline there is. A V is straight and its band is hardly stretched; every other one is
-round. A boat's edge is turned, every other one gets a band."""
 
 LEAST_SHOULDER = 40.0
 """The shoulder that a wide neckline leaves, by default [mm]."""
@@ -111,12 +88,26 @@ def side_neck_height(body: Body, figure: FigureStyle, rise: Length, half_width: 
 
 
 def neck_depth(body: Body, style: Style) -> Length:
-    """The neckline's own; a boat's is as far below its ends, wherever these lie."""
-    if Neckline(style.choice("neckline")) is not Neckline.BOAT:
+    """The neckline's own; a boat's is as far below its ends, wherever these lie, and a cowl's as
+    deep as its shoulder can be turned for, about."""
+    kind, figure = Neckline(style.choice("neckline")), FigureStyle.of(style)
+    if kind not in (Neckline.BOAT, Neckline.COWL):
         return cm(usual(style).depth)
     rise, width = style.length("neck-rise"), style.length("neck-half-width")
-    ends = side_neck_height(body, FigureStyle.of(style), rise, width)
-    return cm(round(BOAT_DEPTH - ends) / 10)
+    below = BOAT_DEPTH if kind is Neckline.BOAT else _drape(body, figure, width.mm)
+    return cm(round(below - side_neck_height(body, figure, rise, width)) / 10)
+
+
+TURNS, KEPT = 0.6, 25.0
+"""A cowl's half neck edge is wider than the neck by this share of the shoulder, seen from above,
+less so much of it [mm]: well within what a shoulder can be turned for (our geometry)."""
+
+
+def _drape(body: Body, figure: FigureStyle, half_width: float) -> float:
+    """How far a cowl hangs below its ends [mm]."""
+    level = body["shoulder_length"].mm * math.cos(math.radians(fall_of(body, figure)))
+    left = own_half_width(body, figure).mm + level - BEYOND_NECK.mm - half_width
+    return drape_of(half_width, half_width + TURNS * max(left - KEPT, 0.0))
 
 
 def neck_finish(body: Body, style: Style) -> str:
@@ -126,6 +117,9 @@ def neck_finish(body: Body, style: Style) -> str:
 
 DEEP = (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.HIGH)
 """Necklines with a depth of their own, in the order in which they are told."""
+
+WIDE = (Neckline.SCOOP, Neckline.V, Neckline.COWL, Neckline.BOAT)
+"""Wider necklines, in the same way."""
 
 NECK = Options.of(
     Option(
@@ -142,7 +136,7 @@ NECK = Options.of(
         says=said("what the neckline is finished with"),
         kind=ValueKind.CHOICE,
         default=neck_finish,
-        default_says=said("a band; boat: a turned edge"),
+        default_says=said("a band; boat and cowl: a turned edge"),
         choices=tuple(NeckFinish),
     ),
     Option(
@@ -151,10 +145,10 @@ NECK = Options.of(
         says=said("from the centre to the side neck"),
         default=neck_half_width,
         default_says=said(
-            "neck ÷ 5 + {}; high {} narrower; scoop {}, v {}, boat up to {} wider",
+            "neck ÷ 5 + {}; high {} narrower; scoop {}, v {}, cowl {}, boat up to {} wider",
             BEYOND_NECK,
             cm(-USUAL[Neckline.HIGH].wider),
-            *(cm(USUAL[kind].wider) for kind in (Neckline.SCOOP, Neckline.V, Neckline.BOAT)),
+            *(cm(USUAL[kind].wider) for kind in WIDE),
         ),
         low=5,
         high=22,
@@ -176,8 +170,11 @@ NECK = Options.of(
         says=said("how far below the nape the neckline lies on the centre back"),
         default=back_neck_depth,
         default_says=said(
-            "round, v and high 0, scoop {}, boat {}, or as deep as {} below its ends",
-            *(cm(USUAL[kind].back_depth) for kind in (Neckline.SCOOP, Neckline.BOAT)),
+            "round, v and high 0, cowl {}, scoop {}, boat {}, or as deep as {} below its ends",
+            *(
+                cm(USUAL[kind].back_depth)
+                for kind in (Neckline.COWL, Neckline.SCOOP, Neckline.BOAT)
+            ),
             cm(BACK_CURVE / 10),
         ),
         low=0,
@@ -186,10 +183,14 @@ NECK = Options.of(
     Option(
         key="neck-depth",
         group=Group.NECK,
-        says=said("depth of the front neckline on the centre, below the nape's level"),
+        says=said(
+            "depth of the front neckline on the centre, below the nape's level; a "
+            "cowl's as it hangs"
+        ),
         default=neck_depth,
         default_says=said(
-            "round {}, scoop {}, v {}, high {}, boat {} below its ends",
+            "round {}, scoop {}, v {}, high {}, cowl as its shoulder allows, boat {} below its "
+            "ends",
             *(cm(USUAL[kind].depth) for kind in DEEP),
             cm(BOAT_DEPTH / 10),
         ),

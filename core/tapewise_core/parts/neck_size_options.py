@@ -11,8 +11,9 @@ from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.neck_finish import head_of
-from tapewise_core.parts.neck_options import USUAL, fall_of, side_neck_height, usual
+from tapewise_core.parts.neck_options import fall_of, side_neck_height, usual
 from tapewise_core.parts.neck_style import Collar, Neckline, Sewn
+from tapewise_core.parts.neck_usual import USUAL
 from tapewise_core.parts.neckband import lying, standing
 from tapewise_core.parts.neckline import back_neckline, front_neckline
 from tapewise_core.style.kind import ValueKind

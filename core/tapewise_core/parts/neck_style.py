@@ -19,6 +19,7 @@ class Neckline(StrEnum):
     V = "v"
     BOAT = "boat"
     HIGH = "high"
+    COWL = "cowl"
 
 
 class NeckFinish(StrEnum):
@@ -88,6 +89,11 @@ class NeckStyle:
     def high(self) -> bool:
         """Whether the band is a collar that stands up."""
         return self.kind is Neckline.HIGH
+
+    @property
+    def cowl(self) -> bool:
+        """Whether the front is spread at its neck, so that a fold hangs there."""
+        return self.kind is Neckline.COWL
 
     @property
     def pointed(self) -> bool:

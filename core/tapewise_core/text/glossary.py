@@ -30,6 +30,9 @@ GLOSSARY = (
     Term("cap", "the curved top of a sleeve that is sewn into the armhole"),
     Term("casing", "a tunnel of cloth that an elastic is drawn through"),
     Term("coverstitch", "a machine that hems stretch cloth with two rows outside and loops inside"),
+    Term(
+        "cowl", "a neckline whose front is longer than the way across, so that it hangs in a fold"
+    ),
     Term("dart", "a wedge of cloth sewn away, so that flat cloth rounds itself"),
     Term("ease", "what the garment is larger than the body there, to move in and for the look"),
     Term("facing", "a strip of the same cloth turned inside to finish an edge"),
@@ -47,6 +50,7 @@ GLOSSARY = (
     Term(
         "selvedge", "the firm edge along both sides of a cloth; nothing is cut from it", "selvage"
     ),
+    Term("slash and spread", "to cut a pattern open and lay its parts apart, for more cloth there"),
     Term("slit", "an opening left unsewn at the end of a seam, to stride or for the look"),
     Term("stay", "a tape or elastic sewn into a seam so that it cannot grow long"),
     Term("stretch", "how far the cloth gives: per cent that a marked length on the fold gains"),

@@ -24,10 +24,10 @@ import math
 from tapewise_core.blocks.set_in.ends import lean
 from tapewise_core.blocks.set_in.lines import (
     armhole_line,
-    end_of_shoulder,
     lower_line,
     neck_end,
     raised_line,
+    shoulder_ends,
 )
 from tapewise_core.blocks.set_in.shoulders import base, shoulder_length
 from tapewise_core.blocks.set_in.style import SetInStyle
@@ -37,7 +37,6 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import waist_dart_steps
 from tapewise_core.parts.hem import curved_hem, hem_path, mark_corner
-from tapewise_core.parts.neck_options import own_half_width
 from tapewise_core.parts.neckline import back_neckline, neckline_off
 from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps
 from tapewise_core.parts.shape.set_in import SetIn
@@ -156,12 +155,7 @@ def lower_by(plan: Planned, style: SetInStyle) -> Length:
 
 def with_shoulder(draft: Draft, plan: Planned, body: Body, style: SetInStyle) -> Draft:
     """Rule the shoulder, from where a wider neckline begins."""
-    wider = style.neck.half_width.mm - own_half_width(body, style.figure).mm
-    start, end = neck_end(draft), end_of_shoulder(draft)
-    if wider > 0.05:
-        by = mm(wider / math.cos(math.radians(plan.shoulder.falls)))
-        draft = draft.along(start, end, "S2", by, "where the wider neckline begins")
-        start = "S2"
+    draft, start, end = shoulder_ends(draft, plan, body, style)
     return draft.rule("shoulder", start, end)
 
 

@@ -12,6 +12,7 @@ from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.cowl import neck_edge
 from tapewise_core.parts.darts import (
     beside,
     full_notches,
@@ -57,10 +58,9 @@ def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
 def _edges(
     neckline: Path, shoulder: Path, armhole: Path, trunk: Trunk, *, front: bool
 ) -> tuple[Edge, ...]:
-    neck = trunk.style.neck
-    width, bare = trunk.style.allowances.along("neckline"), trunk.style.bare
+    bare = trunk.style.bare
     return (
-        Edge("neckline", neckline, width, neck.turned, slants=front and neck.pointed),
+        neck_edge(neckline, trunk.style.neck, front=front),
         _edge("shoulder", shoulder, trunk.style),
         Edge("armhole", armhole, trunk.armhole_allowance, turned=bool(bare and bare.turned)),
     )

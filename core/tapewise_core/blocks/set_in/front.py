@@ -16,13 +16,21 @@ from tapewise_core.blocks.set_in.back import (
     with_dart,
     with_shoulder,
 )
-from tapewise_core.blocks.set_in.lines import armhole_line, lower_line, neck_end, raised_line
+from tapewise_core.blocks.set_in.lines import (
+    armhole_line,
+    lower_line,
+    neck_end,
+    raised_line,
+    shoulder_ends,
+)
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
+from tapewise_core.geometry.path import ruled
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.cowl import Drape, cowl_steps
 from tapewise_core.parts.dart_steps import eased_side_steps, side_dart_steps
 from tapewise_core.parts.hem import mark_corner
 from tapewise_core.parts.neckline import front_curve
@@ -40,8 +48,10 @@ def draft_front(back: Draft, body: Body, trunk: Trunk, title: str) -> Draft:
     forward = -style.figure.forward_shoulder.mm
     draft = raised_line(draft, plan.room.raised, forward)
     draft = lower_line(draft, plan.wish.front_shoulder, lower_by(plan, style))
-    draft = with_shoulder(draft, plan, body, style)
-    draft = _neckline(draft, style)
+    if style.neck.cowl:
+        draft = _cowl(draft, body, trunk)
+    else:
+        draft = _neckline(with_shoulder(draft, plan, body, style), style)
     draft = _side(draft, body, trunk)
     called = "the armhole's middle, on the front"
     draft = armhole_line(draft, drawn.front_armhole, "T", called)
@@ -52,6 +62,15 @@ def _traced(back: Draft) -> DraftingPaper:
     points = ("N", "S", "X", "A", "E", "W", "J", "B", "K", "P")
     here = [name for name in points if name in back.paper.points]
     return back.paper.only(here, [])
+
+
+def _cowl(draft: Draft, body: Body, trunk: Trunk) -> Draft:
+    """The shoulder and the neckline of a cowl."""
+    draft, start, end = shoulder_ends(draft, trunk.plan, body, trunk.style)
+    plain = ruled(draft[start], draft[end])
+    return cowl_steps(
+        draft, plain, (start, end), Drape(trunk.style.neck.depth, trunk.plan.room.raised)
+    )
 
 
 def _neckline(draft: Draft, style: SetInStyle) -> Draft:

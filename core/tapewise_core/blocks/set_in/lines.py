@@ -2,7 +2,13 @@
 
 from __future__ import annotations
 
+import math
+
+from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.neck_options import own_half_width
 from tapewise_core.parts.shape.armhole import Armhole
 from tapewise_core.parts.shape.shoulder_line import HALF, ShoulderLine
 from tapewise_core.units import Length, mm
@@ -24,6 +30,19 @@ def neck_end(draft: Draft) -> str:
 def end_of_shoulder(draft: Draft) -> str:
     """Return the shoulder point as drafted."""
     return next(name for name in ("Y1", "Y", "L3", "P") if name in draft.paper.points)
+
+
+def shoulder_ends(
+    draft: Draft, plan: Planned, body: Body, style: SetInStyle
+) -> tuple[Draft, str, str]:
+    """Return the draft with the ends of its shoulder, and their letters."""
+    wider = style.neck.half_width.mm - own_half_width(body, style.figure).mm
+    start, end = neck_end(draft), end_of_shoulder(draft)
+    if wider > 0.05:
+        by = mm(wider / math.cos(math.radians(plan.shoulder.falls)))
+        draft = draft.along(start, end, "S2", by, "where the wider neckline begins")
+        start = "S2"
+    return draft, start, end
 
 
 def underarm_of(draft: Draft) -> str:

@@ -51,9 +51,10 @@ def _less(what: What, value: float, other: What, limit: float) -> Told:
 
 
 def _neck_depth(body: Body, style: TopStyle) -> Told | None:
+    """A cowl's depth is judged where its shoulder is turned for it."""
     depth, armscye = style.neck.depth.mm, body["armscye_depth"].mm
     limit = armscye + HALFWAY * (body["back_waist_length"].mm - armscye)
-    if depth <= limit:
+    if depth <= limit or style.neck.cowl:
         return None
     return _more(Key("neck-depth"), depth, "halfway from armscye depth to waist", limit)
 
@@ -61,6 +62,14 @@ def _neck_depth(body: Body, style: TopStyle) -> Told | None:
 def _finish(body: Body, style: TopStyle) -> Told | None:
     if style.neck.high and style.neck.finish is not NeckFinish.BAND:
         return said("A high neck is a collar; set {} to band.", Key("neck-finish"))
+    if style.neck.cowl and style.neck.finish is not NeckFinish.TURNED:
+        words = "A cowl's facing is cut in one with it; set {} to turned."
+        return said(words, Key("neck-finish"))
+    if style.neck.cowl and not style.figure.even:
+        return said(
+            "A cowl hangs from two shoulders alike; set {} to none, or {} to round.",
+            Key("lower-shoulder"), Key("neckline"),
+        )  # fmt: skip
     if style.neck.high and style.neck.flat:
         return said("A collar is sewn on in the round; set {} to round.", Key("band-sewn"))
     if style.neck.kind is Neckline.BOAT and style.neck.finish is NeckFinish.BAND:

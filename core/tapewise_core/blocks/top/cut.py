@@ -11,6 +11,7 @@ from tapewise_core.drafting.piece import Edge, Fullness, Notch, Piece, make_piec
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.cowl import neck_edge
 from tapewise_core.parts.darts import (
     beside,
     full_notches,
@@ -102,8 +103,7 @@ def _edge(half: _Half, line: str, path: Path) -> Edge:
     style = half.plan.style
     width = style.allowances.along(line)
     if line == "neckline":
-        slants = half.front and style.neck.pointed
-        return Edge(line, path, width, style.neck.turned, slants=slants)
+        return neck_edge(path, style.neck, front=half.front)
     return Edge(line, path, width, style.allowances.turned(line))
 
 

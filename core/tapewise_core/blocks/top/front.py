@@ -47,6 +47,9 @@ def _traced(back: Draft, plan: TopPlan) -> DraftingPaper:
 
 
 def _neckline(draft: Draft, plan: TopPlan) -> Draft:
+    """The neckline; a cowl's is drawn with its shoulder."""
+    if plan.style.neck.cowl:
+        return draft
     neck = next(name for name in ("Z1", "Z", "S") if name in draft.paper.points)
     depth = plan.style.neck.depth
     if plan.room.raised < -MOVED:

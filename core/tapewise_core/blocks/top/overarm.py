@@ -6,6 +6,7 @@ import math
 
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.parts.cowl import Drape, cowl_steps
 from tapewise_core.parts.grown_overarm import MOVED
 from tapewise_core.parts.neck_options import own_half_width
 from tapewise_core.parts.seam_steps import on_line
@@ -123,15 +124,18 @@ def _drawn(draft: Draft, plan: TopPlan, neck: str, *, front: bool) -> Draft:
     overarm = plan.overarms[front]
     path, wider = overarm.path, wider_of(plan)
     plain = overarm.runs_out is None
+    ends = ("P", "E") if plain else ("S4", "E2")
     if wider > MOVED:
         _, path = path.split(wider)
-        name, line = ("Z1" if front else "N2"), (neck, "P" if plain else "S4")
-        draft = on_line(draft, line, name, path.start, "where the wider neckline begins")
+        name = "Z1" if front else "N2"
+        draft = on_line(draft, (neck, ends[0]), name, path.start, "where the wider neckline begins")
         neck = name
-    if plain:
-        remark = "The overarm line: along the shoulder and the sleeve, the bend between rounded."
-        return draft.curve("shoulder", path, (neck, "P", "E"), remark)
-    return draft.curve("shoulder", path, (neck, "S4", "E2"), "The overarm line.")
+    if front and plan.style.neck.cowl:
+        drape = Drape(plan.style.neck.depth, plan.room.raised)
+        return cowl_steps(draft, path, (neck, *ends), drape)
+    remark = "The overarm line"
+    remark += ": along the shoulder and the sleeve, the bend between rounded." if plain else "."
+    return draft.curve("shoulder", path, (neck, *ends), remark)
 
 
 def wider_of(plan: TopPlan) -> float:

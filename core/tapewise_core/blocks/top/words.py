@@ -17,7 +17,8 @@ from tapewise_core.parts.trunk_style import Fit
 
 BODY: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "fit": (Fit.CLOSE, Fit.FITTED, Fit.STRAIGHT, Fit.EASED),
-    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT, Neckline.HIGH),
+    "neckline": (Neckline.ROUND, Neckline.SCOOP, Neckline.V, Neckline.BOAT, Neckline.HIGH,
+                 Neckline.COWL),
     "collar": (Collar.FUNNEL, Collar.FOLDED),
     "band-sewn": (Sewn.ROUND, Sewn.FLAT),
     "waist-darts": ("auto", "none"),
