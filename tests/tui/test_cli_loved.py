@@ -50,6 +50,20 @@ def test_a_garment_is_kept_shown_and_taken_off(capsys: pytest.CaptureFixture[str
     assert store.load(NAME).loved == ()
 
 
+def test_half_a_loved_command_is_refused_in_one_sentence(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    """Without a garment nothing is kept or taken off; what is measured needs no person."""
+    assert run("loved") == 2
+    assert "Say whose garment it is" in capsys.readouterr().err
+    for half in (("bust=46",), ("--remove",)):
+        assert run("loved", NAME, *half) == 2
+        assert "Say what the garment is called" in capsys.readouterr().err
+    assert store.load(NAME).loved == ()
+    assert run("loved", "--measures") == 0
+    assert "bust: " in capsys.readouterr().out
+
+
 def test_a_draft_like_it_says_so_in_the_record(tmp_path: Path) -> None:
     """The eases are its own; a project keeps them for the next time."""
     run("loved", NAME, "blue", "bust=45", "waist=38", "hip=49", "stretch=50")

@@ -22,11 +22,11 @@ from tapewise_tui.printing import complain, print_json, say, say_done
 
 def loved(options: argparse.Namespace) -> int:
     """List, show, keep or take off a person's garments that fit."""
+    if options.measures:
+        return _measures(options)
+    _refuse_half(options)
     profile = people.store.load(options.person)
     options.unit = options.unit or profile.unit.value
-    if options.measures:
-        say("\n".join(f"  {row.key}: {row.name}, {row.says}" for row in FLAT))
-        return FINE
     if options.name is None:
         return _told(options, profile, profile.loved)
     if options.remove:
@@ -35,6 +35,26 @@ def loved(options: argparse.Namespace) -> int:
     if settings:
         profile = _kept(with_loved(profile, options.name, settings, Unit(options.unit)), profile)
     return _told(options, profile, (loved_of(profile, options.name),))
+
+
+def _measures(options: argparse.Namespace) -> int:
+    """List what is measured on a garment, and how."""
+    if options.json:
+        print_json([{"key": row.key, "name": row.name, "says": row.says} for row in FLAT])
+    else:
+        say("\n".join(f"  {row.key}: {row.name}, {row.says}" for row in FLAT))
+    return FINE
+
+
+def _refuse_half(options: argparse.Namespace) -> None:
+    """Raise OptionError for a command that leaves out whose garment is meant, or which."""
+    if options.person is None:
+        raise OptionError("Say whose garment it is: tapewise loved PERSON GARMENT bust=46 …")
+    nameless = options.name is not None and "=" in options.name
+    if nameless or (options.remove and options.name is None):
+        rest = "--remove" if options.remove else options.name
+        how = f"tapewise loved {options.person!r} GARMENT {rest}".replace("'", '"')
+        raise OptionError(f"Say what the garment is called: {how}")
 
 
 def _removed(options: argparse.Namespace, profile: Profile) -> int:
@@ -105,8 +125,9 @@ def _told(options: argparse.Namespace, profile: Profile, rows: tuple[Loved, ...]
 
 
 def _lines(one: Loved, reader: Reader) -> Iterator[str]:
-    stretch = "stretch not known" if one.stretch is None else f"stretches by {one.stretch:g} %"
-    yield f"{one.name}, its cloth {stretch}" if one.stretch is None else f"{one.name}, {stretch}"
+    known = one.stretch is not None
+    stretch = f"stretches by {one.stretch:g} %" if known else "its cloth's stretch not known"
+    yield f"{one.name}, {stretch}"
     for key, cm in one.flat.items():
         name = BY_KEY[key].name if key in BY_KEY else key
         yield f"  {name}: {reader.unit.spell(cm * 10)}"
