@@ -246,8 +246,23 @@ def test_machines_that_cannot_sew_are_refused() -> None:
         value(at, "machines")
         await at.press("enter", "space", "enter")
         assert "alone" in at.text()
-        await at.press("tab", "tab", "space", "enter")
+        await at.press("tab", "space", "enter")
+        assert "at least one is wanted" in at.text()
+        await at.press("space", "tab", "space", "enter")
         assert set(work.load(NAME).machines) == {"coverstitch", "zigzag"}
+
+    walk(steps)
+
+
+def test_a_measure_that_lets_nothing_be_drafted_is_one_key_away() -> None:
+    """Where the garment cannot be drafted, the key leads to the measures that look unlikely."""
+    begin("garment")
+    store.save(person(NAME).with_value("shoulder_length", 4.5))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "f8")
+        assert "[3 Review]" in at.text()
+        assert "shoulder length       4.5" in at.text()
 
     walk(steps)
 

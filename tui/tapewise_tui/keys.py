@@ -55,7 +55,7 @@ KEYS: Mapping[str, Key] = {
         "ctrl+r", "app.cloth", "Cloth", "how the pieces lie on the cloth, and how much to buy", 6
     ),
     "fitting": Key(
-        "ctrl+f", "app.fitting", "Fit on", "what is seen when it is tried on, and what to change", 6
+        "ctrl+f", "app.fitting", "Try on", "what is seen when it is tried on, and what to change", 6
     ),
     "delete": Key("delete", "delete", "Delete", "delete what is marked, once you said yes", 5),
     "undo": Key("ctrl+z", "app.undo", "Undo", "take the last change back", 9),

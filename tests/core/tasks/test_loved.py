@@ -179,6 +179,16 @@ def test_what_cannot_be_kept_is_told(setting: str, fault: type[Exception], says:
         with_loved(person("Marta Lindqvist"), "red", [setting], Unit.CM)
 
 
+@pytest.mark.parametrize(
+    ("name", "says"),
+    [(" ", "must not be empty"), ("a\x1bb", "plain characters"), ("x" * 81, "at most 80")],
+)
+def test_what_is_no_name_is_told(name: str, says: str) -> None:
+    """A garment's name is one line, as a person's is."""
+    with pytest.raises(OptionError, match=f"The garment's name .*{says}"):
+        with_loved(person("Marta Lindqvist"), name, ["bust=46"], Unit.CM)
+
+
 def test_a_name_that_is_not_on_file() -> None:
     """The sentence says which there are, or how to keep one."""
     with pytest.raises(OptionError, match="did you mean the blue one"):

@@ -10,7 +10,7 @@ from textual.widgets import Input, Label, Static
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.loved.flat import FLAT
-from tapewise_core.tasks.loved.keeping import loved_of, with_loved
+from tapewise_core.tasks.loved.keeping import called, loved_of, with_loved
 from tapewise_core.tasks.loved.noticing import odd
 from tapewise_core.tasks.people import body_of
 from tapewise_core.text.told import Reader
@@ -27,6 +27,7 @@ class LovedDialog(Dialog[tuple[str, Profile] | None]):
     What is unlikely is told once; kept again, it stays as it was typed.
     """
 
+    AUTO_FOCUS = ""
     VERTICAL_BREAKPOINTS = [(0, "-short"), (22, "-low")]
     BINDINGS = [
         Binding("escape", "dismiss(None)", "Leave it"),
@@ -45,7 +46,8 @@ class LovedDialog(Dialog[tuple[str, Profile] | None]):
                 yield Label("What it is called; then lay it flat, closed, without stretching")
                 yield Field(self._next, id="name")
                 for row in FLAT:
-                    yield Label(f"{row.name.capitalize()} [{self.unit.value}]: {row.says}")
+                    asked = f"{row.name.capitalize()} [{self.unit.value}]: {row.says}"
+                    yield Label(asked, markup=False)
                     yield Field(self._next, id=row.key)
                 yield Label(STRETCH)
                 yield Field(self._last, id="stretch")
@@ -55,11 +57,34 @@ class LovedDialog(Dialog[tuple[str, Profile] | None]):
                 classes="quiet",
             )
 
+    def on_mount(self) -> None:
+        """Begin at the top: brought into sight before it is laid out, its label would not be."""
+        self.set_focus(self.query_one("#name", Field), scroll_visible=False)
+
     def _next(self, _: str) -> None:
-        self.focus_next()
+        """On to the next question, unless what was typed cannot be read."""
+        at = self.focused.id if self.focused else None
+        if at is not None and self._reads(at):
+            self._say("")
+            self.focus_next()
 
     def _last(self, _: str) -> None:
         self.action_keep()
+
+    def _reads(self, key: str) -> bool:
+        """Whether one answer can be read; says what is wrong where it cannot, and stays there."""
+        trial = [] if key in ("name", "bust") else ["bust=1"]
+        settings = [*trial, f"{key}={self._typed(key)}"]
+        try:
+            if key == "name":
+                called(self._typed(key))
+            elif self._typed(key):
+                with_loved(self.profile, "trial", settings, self.unit)
+        except TapewiseError as error:
+            self._say(Reader(self.unit).spell(error.told))
+            self.query_one(f"#{key}", Input).focus()
+            return False
+        return True
 
     def action_keep(self) -> None:
         """Keep it, or say what is wrong, or once what is unlikely."""
@@ -89,4 +114,4 @@ class LovedDialog(Dialog[tuple[str, Profile] | None]):
         return " ".join(self.query_one(f"#{key}", Input).value.split())
 
     def _say(self, says: str) -> None:
-        self.query_one("#fault", Static).update(f"! {says}")
+        self.query_one("#fault", Static).update(f"! {says}" if says else "")

@@ -39,9 +39,15 @@ class MachinesDialog(Dialog[tuple[str, ...] | None]):
 
     def action_keep(self) -> None:
         ticked = tuple(name for name in wizard.MACHINES if self.query_one(f"#{name}", Tick).value)
+        if not ticked:
+            self._say("Space ticks the line marked; at least one is wanted, if it is by hand.")
+            return
         try:
             wizard.machines(ticked)
         except TapewiseError as error:
-            self.query_one("#fault", Static).update(f"! {error}")
+            self._say(str(error))
             return
         self.dismiss(ticked)
+
+    def _say(self, says: str) -> None:
+        self.query_one("#fault", Static).update(f"! {says}")

@@ -15,7 +15,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import ticking, wizard, work
 from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work import Work
-from tapewise_tui import choosing, drafting, keys, liking, noting, words
+from tapewise_tui import choosing, drafting, keys, liking, noting, reviewing, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs.fold import FoldDialog
 from tapewise_tui.dialogs.machines import MachinesDialog
@@ -202,7 +202,7 @@ class GarmentPage(Page):
 
     def action_change(self) -> None:
         """Go to the first measure missing, else to the choice that a failing proof hangs on, else
-        to the measure that would make an unsure one surest."""
+        to the measure that would make an unsure one surest, else to those that look unlikely."""
         live = self.query_one(LivePattern)
         missing = drafting.missing(self.desk, self.desk.work)
         wanted = live.to_change()
@@ -212,6 +212,10 @@ class GarmentPage(Page):
             self.tapewise.go("measure")
         elif wanted:
             self.found(wanted)
+        elif reviewing.warning(self.desk):
+            self.tapewise.go("review")
+        elif live.draft is None:
+            self.tell("It cannot be drafted so: change one of the choices named above.")
         else:
             self.tell("Nothing is missing, and no proof asks for a change.")
 

@@ -89,6 +89,7 @@ class LivePattern(Vertical):
 
     def _lack(self, says: str, missing: tuple[str, ...]) -> None:
         """List all that is missing in the pattern's place; without any, say what is wrong."""
+        self.draft = None
         self.query_one("#missing").display = bool(missing)
         self.query_one(PatternView).display = not missing
         if not missing:

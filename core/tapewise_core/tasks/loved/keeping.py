@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.profiles import rules
 from tapewise_core.profiles.fitted import Loved
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.loved.flat import BY_KEY
@@ -30,14 +31,23 @@ def loved_of(profile: Profile, name: str) -> Loved:
     raise OptionError(f"{profile.name} has no garment “{name}”; {near_words(name, there)}")
 
 
+def called(name: str) -> str:
+    """Return what a garment is called, tidy; raises OptionError for what is no name."""
+    try:
+        return rules.line(name)
+    except ValueError as error:
+        raise OptionError(f"The garment's name {error}.") from error
+
+
 def with_loved(profile: Profile, name: str, settings: Sequence[str], unit: Unit) -> Profile:
     """Return a profile with KEY=VALUE settings of a garment, new or known; nothing after the =
     takes one off. ``stretch`` is its cloth's [%], all else is measured flat.
 
-    Raises OptionError for an unknown key, ReadingError for what is no length.
+    Raises OptionError for an unknown key or what is no name, ReadingError for what is no length.
     """
     known = {one.name.casefold(): one for one in profile.loved}
-    one = known.get(name.strip().casefold()) or Loved(name=name)
+    name = called(name)
+    one = known.get(name.casefold()) or Loved(name=name)
     for setting in settings:
         one = _set(one, setting, unit)
     if not one.flat:
