@@ -129,8 +129,8 @@ def _hem_ratio(hem: float, over: float, stretch: float) -> float:
 
 
 def _cuff(pattern: Pattern, style: EndStyle) -> _End:
-    level = next(one for one in pattern.facts.levels if one.name in ("sleeve_hem", "upper_arm"))
-    level = next((one for one in pattern.facts.levels if one.name == "sleeve_hem"), level)
+    levels = {one.name: one for one in pattern.facts.levels}
+    level = levels.get("sleeve_hem") or levels["upper_arm"]
     hand = pattern.facts.hand
     if any(piece.name == "sleeve" for piece in pattern.pieces):
         around = pattern.piece("sleeve").length("sleeve_hem")

@@ -8,7 +8,7 @@ from itertools import accumulate
 
 from tapewise_core.frozen import dataclass
 from tapewise_core.paper.document import Bullets, Document, Heading, Paragraph, Ticks
-from tapewise_core.sewing.checklist import of_the_cloth
+from tapewise_core.sewing.before_cutting import of_the_cloth
 from tapewise_core.sewing.operation import Operation, Sort
 from tapewise_core.sewing.order import operations
 from tapewise_core.tasks.basis import Basis, after

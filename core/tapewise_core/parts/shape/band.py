@@ -106,8 +106,3 @@ def hand_girth(
     groups = [reference] if reference in HAND else list(HAND)
     girth = max(HAND[group][0] + HAND[group][1] * wrist for group in groups)
     return girth + (THUMB if thumb else 0.0)
-
-
-def cuff_least(wrist: float, stretch: float, reference: Reference = Reference.WOMEN) -> float:
-    """Return the least girth of a cuff [mm] that the hand, thumb laid in, goes through."""
-    return hand_girth(wrist, reference, thumb=True) / (1 + USABLE * stretch)

@@ -11,7 +11,7 @@ from shape_people import AVERAGE, width_at
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Reference, WaistSite
-from tapewise_core.parts.shape.band import armband, close_fit, cuff_least, hand_girth, neckband
+from tapewise_core.parts.shape.band import armband, close_fit, hand_girth, neckband
 from tapewise_core.parts.shape.bust_room import Wish, bust_room, worth_measuring
 from tapewise_core.parts.shape.levels import kept_between, levels
 from tapewise_core.parts.shape.posture import Figure, Posture, shoulder_angle, suggestions
@@ -158,12 +158,12 @@ def test_close_fit_by_the_table() -> None:
     assert close_fit(0.1).across == 0
 
 
-def test_hands_and_cuffs() -> None:
-    """Over the knuckles by the wrist; the thumb adds 2; a cuff of firm rib must be wider."""
+def test_hands() -> None:
+    """Over the knuckles by the wrist; the thumb laid in adds 2 cm."""
     assert hand_girth(160) == pytest.approx(47 + 0.92 * 160)
     assert hand_girth(160, Reference.MEN) > hand_girth(160)
     assert hand_girth(160, Reference.NOT_SAID) == hand_girth(160, Reference.MEN)
-    assert cuff_least(160, 0.5) == pytest.approx((47 + 0.92 * 160 + 20) / 1.3)
+    assert hand_girth(160, thumb=True) == pytest.approx(47 + 0.92 * 160 + 20)
 
 
 def test_postures_are_read_from_measures() -> None:
