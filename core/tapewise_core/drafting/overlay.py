@@ -13,7 +13,7 @@ from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine, extent
 
 APART = 40.0
-"""Pieces lie so far apart [mm]."""
+"""Pieces lie so far apart [mm] (our choice)."""
 
 SEEN, PLACES = 0.3, 24
 """A line that moved by less is where it was [mm]; lines are looked at in so many places."""

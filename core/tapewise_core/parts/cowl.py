@@ -13,14 +13,12 @@ from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.shape.cowl import Turned, drape_of, half_edge, turned, widths
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.text.told import Bound, OptionKey, Told, said
 from tapewise_core.units import Length, mm
 
 FACING = 50.0
 """How deep a cowl's facing is, cut in one with the front [mm] (common practice)."""
-
-HAIR = 0.05
-"""Nobody draws less [mm]."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from tapewise_core.style.options import Options
 from tapewise_core.text.told import Told, said
 
 MOST = 6.0
-"""All fittings together change a length by no more than this [cm]."""
+"""All fittings together change a length by no more than this [cm] (our choice)."""
 
 LEVEL = 25.0
 """A grown-on sleeve is laid flatter by no more than this in all [degrees]."""

@@ -12,6 +12,9 @@ from tapewise_core.text.told import LineName, said
 CURVED_PART = 0.3
 """The share of the hem's width, next to the side, over which it rises to meet the seam square."""
 
+SPLIT = 15.0
+"""The allowance turned back along a slit or a vent [mm] (common practice)."""
+
 HEM, WAIST_SEAM = "hem", "waist_seam"
 """What a body's lower edge is: its line's name, by which every step calls it."""
 

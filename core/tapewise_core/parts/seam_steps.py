@@ -12,12 +12,10 @@ from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.parts.shape.side_seam import SideSeam
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length, mm
-
-HAIR = 0.05
-"""Nobody sets off less [mm]."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,9 +13,6 @@ from tapewise_core.sewing.way import Way, Work, apart, sewn_at
 from tapewise_core.text.told import About, LineName, Told, joined, said
 from tapewise_core.units import mm
 
-SLIGHTLY = 1.0
-"""What a sleeve is shorter than its armhole, below which nobody need stretch it [mm]."""
-
 MELTS = "keeping the iron off clear elastic: it melts"
 """Said wherever elastic may lie under the iron."""
 

@@ -10,11 +10,9 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.neck_options import own_half_width
 from tapewise_core.parts.shape.armhole import Armhole
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.parts.shape.shoulder_line import HALF, ShoulderLine
 from tapewise_core.units import Length, mm
-
-HAIR = 0.05
-"""Nobody sets off less [mm]."""
 
 EQUAL = 1e-6
 """Ends nearer than this are one point [mm]."""

@@ -17,7 +17,8 @@ from tapewise_core.parts.shape.across_point import (
     MOST_IN,
     carried_out,
 )
-from tapewise_core.parts.shape.bust_room import HAIR, Room, swing_wanted
+from tapewise_core.parts.shape.bust_room import Room, swing_wanted
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.parts.shape.levels import Levels
 from tapewise_core.parts.shape.shares import Across, share
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine, shoulder_lines

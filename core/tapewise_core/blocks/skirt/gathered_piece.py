@@ -14,11 +14,9 @@ from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.sewing.gathers import PER
 from tapewise_core.text.told import About
 from tapewise_core.units import Length
-
-PER = 100.0
-"""Gathers are told for so much of what they are gathered to [mm]."""
 
 SEAM, MIDDLE = "panel seam", "middle of a panel"
 """What the marks of gathered edges are."""

@@ -9,10 +9,8 @@ from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.hem import SPLIT
 from tapewise_core.parts.side_marks import CLEAR
-
-SLIT = 15.0
-"""The allowance turned back along a slit or a vent [mm] (common practice)."""
 
 BACK, FRONT = "skirt_back", "skirt_front"
 """The pieces."""
@@ -66,7 +64,7 @@ def _side(plan: StraightPlan, draft: Draft) -> tuple[Edge, ...]:
     if plan.style.vent is not Vent.SLITS:
         return (Edge("side", path, seam),)
     above, below = path.split(path.length() - plan.style.vent_length.mm)
-    return (Edge("side", above, seam), Edge("split", below, SLIT))
+    return (Edge("side", above, seam), Edge("split", below, SPLIT))
 
 
 def _hem(plan: StraightPlan, draft: Draft) -> Edge:

@@ -15,10 +15,11 @@ The front is traced from the back; K is F there.
 
 from __future__ import annotations
 
-from tapewise_core.blocks.skirt.straight_plan import HAIR, StraightPlan
+from tapewise_core.blocks.skirt.straight_plan import StraightPlan
 from tapewise_core.blocks.skirt.straight_style import Vent
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.parts.seam_steps import set_off
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length, cm, mm
 

@@ -5,11 +5,9 @@ from __future__ import annotations
 from tapewise_core.blocks.skirt.straight_style import StraightStyle, Vent
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.parts.shape.skirt_side import SkirtSide, SkirtWish, skirt_side
 from tapewise_core.units import Length
-
-HAIR = 0.05
-"""Nobody sets off less [mm]."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,12 +27,10 @@ from tapewise_core.parts.grown_body import lift_of
 from tapewise_core.parts.hem import HEM, mark_corner, slit_told
 from tapewise_core.parts.neckline import back_neckline, neck_of, neckline_off
 from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.parts.side_draft import NAPE_AT
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import Length, mm
-
-HAIR = 0.05
-"""Nobody draws less [mm]."""
 
 
 def draft_back(plan: TopPlan, title: str = "Back") -> Draft:

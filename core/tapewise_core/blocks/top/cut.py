@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tapewise_core.blocks.top.overarm import wider_of
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Fullness, Notch, Piece, make_piece
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
@@ -20,18 +19,12 @@ from tapewise_core.parts.darts import (
     side_edges,
     waist_dart,
 )
-from tapewise_core.parts.hem import EDGE_OF, lower_of
+from tapewise_core.parts.hem import EDGE_OF, SPLIT, lower_of
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.parts.side_marks import CLEAR, side_notches
-
-SLIT = 15.0
-"""The allowance turned back along a slit [mm] (common practice)."""
-
 
 NARROW = 8.0
 """A cap's bent hem is turned no wider than this, or bound [mm] (common practice)."""
-
-HAIR = 0.05
-"""Nobody draws less [mm]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +109,7 @@ def _cap_hem(half: _Half, path: Path) -> Edge:
 def _split(side: Edge, length: float) -> tuple[Edge, Edge]:
     """The side seam, and the slit below it, its edge turned back."""
     above, below = side.path.split(side.path.length() - length)
-    return Edge(side.name, above, side.allowance), Edge("split", below, SLIT)
+    return Edge(side.name, above, side.allowance), Edge("split", below, SPLIT)
 
 
 def _points(half: _Half) -> dict[str, Point]:

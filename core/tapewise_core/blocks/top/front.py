@@ -7,7 +7,7 @@ front's side neck, F the neckline on the centre front, O the hem there.
 
 from __future__ import annotations
 
-from tapewise_core.blocks.top.back import HAIR, hem_steps
+from tapewise_core.blocks.top.back import hem_steps
 from tapewise_core.blocks.top.overarm import front_overarm
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.sleeve import hem_steps as sleeve_hem
@@ -17,6 +17,7 @@ from tapewise_core.parts.dart_steps import eased_side_steps, side_dart_steps, wa
 from tapewise_core.parts.grown_overarm import MOVED
 from tapewise_core.parts.neckline import front_curve
 from tapewise_core.parts.seam_steps import set_off
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 

@@ -8,10 +8,8 @@ from tapewise_core.drafting.guide_steps import Beside, off_line
 from tapewise_core.parts.grown_arm import SleeveWish, hem_girth
 from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.parts.shape.grown_drawn import PLACE_ROOM, Sleeve
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.units import Length, mm
-
-HAIR = 0.05
-"""Nobody draws less [mm]."""
 
 
 def sleeve_steps(draft: Draft, plan: TopPlan, level: str) -> Draft:

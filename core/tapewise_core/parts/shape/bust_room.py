@@ -11,6 +11,7 @@ from dataclasses import replace
 from enum import StrEnum
 
 from tapewise_core.frozen import dataclass
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
@@ -37,9 +38,6 @@ no more than 70 in all (common practice) [mm]."""
 
 ASK_FROM = 60.0
 """From this bust less high bust the front waist length is worth measuring [mm] (our choice)."""
-
-HAIR = 0.05
-"""Nobody draws less [mm]."""
 
 
 class Wish(StrEnum):

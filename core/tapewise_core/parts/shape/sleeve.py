@@ -7,14 +7,11 @@ from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.segments import Cubic
 from tapewise_core.parts.shape.cap import Cap
+from tapewise_core.parts.shape.least import HAIR
 
 STRAIGHT_HEM, DROPPED, ROUND = 0.4, 0.3, 2 / 3
 """A hem is straight for 0.4 of its half width; on a sleeve that narrows its corner moves on by
 0.3 × half width × tan taper; handles two thirds long, a parabola's (our choice)."""
-
-
-HAIR = 0.05
-"""Nobody bends a hem by less [mm]."""
 
 
 @dataclass(frozen=True, slots=True)
