@@ -12,7 +12,8 @@ from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.frozen import dataclass
 from tapewise_core.lay.lying import Floats, Lying, lines_of
-from tapewise_core.lay.packing import USUAL, Effort, packed
+from tapewise_core.lay.packing import USUAL, Effort, Found, packed
+from tapewise_core.lay.pulling import ending, pulled
 from tapewise_core.lay.sorts import Sort, room, sorts
 
 
@@ -59,6 +60,9 @@ def lay_of(pattern: Pattern, cloth: Cloth, effort: Effort = USUAL) -> Lay:
     wide, all_of_them = room(cloth), sorts(pattern, cloth)
     fitting = [one for sort in all_of_them if (one := _fitting(sort, wide)).turns]
     found = packed(fitting, wide, cloth.repeat, effort)
+    tallest = max((sort.tall for sort in fitting), default=0.0)
+    if found.length > tallest + 1e-6 and not cloth.repeat:
+        found = _pulled(found)
     too_wide = sorted({one.piece.name for one in all_of_them if not _fitting(one, wide).turns})
     widest = max((sort.wide for sort in all_of_them), default=0.0)
     needed = cloth.width_for(widest * cloth.layers)
@@ -70,6 +74,12 @@ def lay_of(pattern: Pattern, cloth: Cloth, effort: Effort = USUAL) -> Lay:
         tuple(too_wide),
         math.ceil(needed / 10 - 1e-9) * 10,
     )
+
+
+def _pulled(found: Found) -> Found:
+    """The same, its pieces pulled into each other's gaps."""
+    pieces = pulled(found.pieces)
+    return Found(pieces, ending(pieces)) if pieces != found.pieces else found
 
 
 def _fitting(sort: Sort, wide: float) -> Sort:
