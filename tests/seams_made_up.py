@@ -35,7 +35,7 @@ from tapewise_core.parts.bare_ways import (
     ARM_FACING_RING,
     TURNED_ARMHOLE,
 )
-from tapewise_core.parts.cowl_way import COWL
+from tapewise_core.parts.cowl_way import BENT_SHOULDERS, COWL
 from tapewise_core.sewing.closing import PANELS, SIDES_CLOSED
 from tapewise_core.sewing.darts import SIDE_DART
 from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP, VENT
@@ -147,6 +147,9 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
             _BODY, (replace(_SIDE, fullness=Fullness(40, 40, 120, gathered=True)),)
         ),
         "shoulders": pattern_of(_BODY, (_SHOULDER,)),
+        "shoulders-bent": pattern_of(
+            _BODY, (seam(SeamKind.SHOULDER, BENT_SHOULDERS, "front top", "back top"),)
+        ),
         "shoulders-eased": pattern_of((LONGER, BACK), (_SHOULDER,)),
         "band-ring": _banded(SeamKind.BAND_JOIN, BAND_RING, "neckband left, neckband right"),
         "band": _banded(SeamKind.NECKBAND, BAND, "neckband top, back top"),

@@ -1,19 +1,35 @@
-"""Sewing a cowl: the back's neck edge turned in, the front's facing folded in. Common practice."""
+"""Sewing a cowl: its bent shoulders, the back's neck edge, the front's facing. Common practice."""
 
 from __future__ import annotations
 
 from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.sewing.edges import sewn_down
-from tapewise_core.sewing.joining import MELTS
-from tapewise_core.sewing.operation import Laid, Meeting, Operation, Sort, Stage
+from tapewise_core.sewing.joining import MELTS, SHOULDERS, shoulders
+from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.stitches import BACKSTITCH
 from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
 
+def bent_shoulders(work: Work) -> tuple[Operation, ...]:
+    """Shoulders whose front is bent and whose back is straight, equally long."""
+    do = said(
+        "The front's shoulders bend where they were spread, the back's do not. Pin each front to "
+        "its back at both ends, then at the bend, opened straight, and sew with the front "
+        "uppermost. If the bend does not open, snip its allowance there first, by half at most."
+    )
+    pin = work.do(
+        "cowl-shoulders", "Pin the shoulders at their bends", do, Stage.JOIN, sort=Sort.PREPARE,
+        lies=Lies.FLAT,
+    )  # fmt: skip
+    stay, *others = shoulders(work)
+    return (stay, pin, *others)
+
+
 def cowl(work: Work) -> tuple[Operation, ...]:
-    """The back's edge first, whose ends the facing then covers."""
+    """The back's edge first, whose ends the facing covers in the end."""
     fronts = tuple(run for seam in work.seams for run in seam.first)
     backs = tuple(run for seam in work.seams for run in seam.second)
     return (_back(work, backs), _front(work, fronts))
@@ -59,3 +75,9 @@ def _allowance(work: Work, runs: tuple[EdgeRun, ...]) -> Length:
 
 
 COWL = Way("cowl's edge folded in", cowl)
+BENT_SHOULDERS = Way("bent shoulders on a stay", bent_shoulders)
+
+
+def shoulders_of(style: NeckStyle) -> Way:
+    """Return how the shoulders of a neckline are sewn."""
+    return BENT_SHOULDERS if style.cowl else SHOULDERS

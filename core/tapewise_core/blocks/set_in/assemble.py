@@ -194,7 +194,7 @@ def _drafts(finish: Finish) -> Iterable[Draft]:
 
 def _seams(whole: Whole, style: SetInStyle, arms: Arms) -> tuple[Seam, ...]:
     """The seams in the order in which they are told, each side's beside the other's."""
-    sides = [side_seams(sewn, half.trunk.full) for half, sewn in whole.sides]
+    sides = [side_seams(sewn, style.neck, half.trunk.full) for half, sewn in whole.sides]
     shoulders, seams, hems = zip(*sides, strict=True)
     last = () if style.bodice else hems
     darts = (dart for _, sewn in whole.sides for dart in dart_seams(whole.front, sewn))

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.piece import EdgeRun, Fullness, Join, Piece, Seam, SeamKind
+from tapewise_core.parts.cowl_way import shoulders_of
 from tapewise_core.parts.darts import SIDES
 from tapewise_core.parts.hem import EDGE_OF
+from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.two_sides import Sewn
 from tapewise_core.sewing.closing import SIDES_CLOSED
 from tapewise_core.sewing.edges import SLEEVE_HEM, TURNED_UP
-from tapewise_core.sewing.joining import SHOULDERS
 from tapewise_core.sewing.sleeves import SLEEVE_FLAT, SLEEVE_ROUND, SLEEVE_SEAM
 
 
@@ -24,11 +25,11 @@ def cap_seam(sewn: Sewn, ratio: float, begins: float = 0.0, *, flat: bool) -> Se
     return Seam(SeamKind.SLEEVE, cap, armhole, ratio, into, sewn.where, begins=begins)
 
 
-def side_seams(sewn: Sewn, full: Fullness | None) -> tuple[Seam, Seam, Seam]:
+def side_seams(sewn: Sewn, neck: NeckStyle, full: Fullness | None) -> tuple[Seam, Seam, Seam]:
     """Return shoulder, side and hem of one side of the body, or of both alike; ``full`` is what the
-    front's side has more than the back's."""
+    front's side has more than the back's, ``neck`` decides how shoulders are sewn."""
     return (
-        sewn.seam(SeamKind.SHOULDER, SHOULDERS, "shoulder"),
+        sewn.seam(SeamKind.SHOULDER, shoulders_of(neck), "shoulder"),
         sewn.seam(SeamKind.SIDE, SIDES_CLOSED, *SIDES, full=full),
         sewn.seam(SeamKind.HEM, TURNED_UP, "hem"),
     )

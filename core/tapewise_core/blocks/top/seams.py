@@ -8,12 +8,12 @@ from tapewise_core.blocks.top.cut import side_fullness
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Facts, Neck, Side, Underarm
 from tapewise_core.drafting.piece import Fullness, Join, Piece, Seam, SeamKind
+from tapewise_core.parts.cowl_way import shoulders_of
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
 from tapewise_core.parts.two_sides import Sewn
 from tapewise_core.sewing.closing import SIDES_CLOSED
 from tapewise_core.sewing.edges import SLEEVE_HEM, SLIT, TURNED_UP
-from tapewise_core.sewing.joining import SHOULDERS
 
 
 def body_seams(plan: TopPlan, sewn: Sewn, underarm: float) -> tuple[Seam, ...]:
@@ -26,7 +26,7 @@ def body_seams(plan: TopPlan, sewn: Sewn, underarm: float) -> tuple[Seam, ...]:
     slit = (sewn.seam(SeamKind.SLIT, SLIT, "split"),) if style.hem.split else ()
     side = sewn.seam(SeamKind.SIDE, SIDES_CLOSED, "underarm", "side", *_second(plan))
     return (
-        sewn.seam(SeamKind.SHOULDER, SHOULDERS, "shoulder"),
+        sewn.seam(SeamKind.SHOULDER, shoulders_of(style.neck), "shoulder"),
         replace(side, fullness=_walked(side_fullness(plan), underarm)),
         sewn.seam(SeamKind.SLEEVE_HEM, SLEEVE_HEM, "sleeve_hem"),
         *slit,
