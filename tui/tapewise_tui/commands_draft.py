@@ -54,15 +54,7 @@ def draft(options: argparse.Namespace) -> int:
     from tapewise_core.tasks.judging import judged
     from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 
-    if options.cloth_length is not None:
-        with_length(asked(options.set), options.cloth_length)
-        options.set = [*options.set, f"cloth-length={options.cloth_length}"]
-    checked(options)
-    project = _project(options)
-    if None in (options.person, options.garment) or not (options.out or options.hand):
-        raise OptionError("A draft needs PERSON, GARMENT and --out DIR, or a --project NAME.")
-    if options.hand and options.json:
-        raise OptionError("--hand prints a sheet to write in, and --json a record; leave one out.")
+    project = _asked_for(options)
     profile = _person(options)
     drafted = _drafted(options, profile)
     if options.closer_lay is not None:
@@ -92,6 +84,24 @@ def draft(options: argparse.Namespace) -> int:
     loud = any(finding.severity.value == "warning" for finding in findings)
     unproved = drafted.failing or drafted.uncertain
     return LOOK if unproved or loud or written.failed else FINE
+
+
+def _asked_for(options: argparse.Namespace) -> Work | None:
+    """Look whether all is there, and return the project that is drawn, if one is named.
+
+    Fills in what the project and ``--cloth-length`` say; raises OptionError for what is missing or
+    does not go together.
+    """
+    if options.cloth_length is not None:
+        with_length(asked(options.set), options.cloth_length)
+        options.set = [*options.set, f"cloth-length={options.cloth_length}"]
+    checked(options)
+    project = _project(options)
+    if None in (options.person, options.garment) or not (options.out or options.hand):
+        raise OptionError("A draft needs PERSON, GARMENT and --out DIR, or a --project NAME.")
+    if options.hand and options.json:
+        raise OptionError("--hand prints a sheet to write in, and --json a record; leave one out.")
+    return project
 
 
 def _drafted(options: argparse.Namespace, profile: Profile) -> Drafted:

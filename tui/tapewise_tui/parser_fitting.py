@@ -14,6 +14,15 @@ def fitting(commands: Commands[Parser]) -> None:
     )
     command = add(commands, "fitting", says, example)
     command.add_argument("person", nargs="?", metavar="PERSON", help="left out with --symptoms")
+    _what_is_seen(command)
+    _what_is_kept(command)
+    quiet(command)
+    unit(command)
+    machine_readable(command)
+
+
+def _what_is_seen(command: Parser) -> None:
+    """Add what is said of a fitting, and what its change is tried on."""
     command.add_argument("--garment", metavar="NAME", help="what was tried on")
     help_ = "what is seen; --symptoms lists all; asked in order at a terminal"
     command.add_argument("--symptom", metavar="NAME", help=help_)
@@ -33,10 +42,11 @@ def fitting(commands: Commands[Parser]) -> None:
     help_ = "write the folds, and before and after laid over each other, into this folder"
     command.add_argument("--out", metavar="DIR", help=help_)
     command.add_argument("--replace", action="store_true", help="replace files of the same names")
+
+
+def _what_is_kept(command: Parser) -> None:
+    """Add the lists, and the taking off."""
     command.add_argument("--symptoms", action="store_true", help="list what may be seen")
     command.add_argument("--list", action="store_true", help="list what is kept after fittings")
     help_ = "take the adjustment of this number off, as --list counts them"
     command.add_argument("--remove", metavar="NUMBER", help=help_)
-    quiet(command)
-    unit(command)
-    machine_readable(command)

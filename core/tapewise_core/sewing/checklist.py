@@ -53,10 +53,6 @@ def checklist(
     ``given`` a table of the levels, which may have no row; ``allowances`` and ``unfolded`` say how
     the printed pieces are, ``child`` whether a child will wear it."""
     reader = Reader(label.unit)
-
-    def spelt(sentences: tuple[Told, ...]) -> tuple[str, ...]:
-        return tuple(map(reader.spell, sentences))
-
     chain = operations(pattern, stitching)
     name = f"{label.garment} for {label.person}: checklist"
     blocks: tuple[Block, ...] = (
@@ -66,33 +62,43 @@ def checklist(
         Heading("Proved before cutting"),
         *proved,
         *((Heading("Asked and given"), given) if given.rows else ()),
-        *map(Paragraph, spelt(pattern.remarks)),
+        *map(Paragraph, _spelt(pattern.remarks, reader)),
         Heading("What you need"),
-        Ticks(spelt(_needs(pattern, cloth, lay, label.unit, chain, stitching))),
+        Ticks(_spelt(_needs(pattern, cloth, lay, label.unit, chain, stitching), reader)),
         Heading("Before cutting"),
-        Ticks(spelt(before_cutting(pattern, cloth, label.unit, allowances=allowances))),
+        Ticks(_spelt(before_cutting(pattern, cloth, label.unit, allowances=allowances), reader)),
         Heading("Cut"),
         Paragraph(BLADES),
         Ticks(tuple(cut_out(piece, unfolded=unfolded) for piece in pattern.pieces)),
         *_plan(lay, cloth, label),
         Heading("Mark"),
-        Ticks(spelt(marks(pattern))),
-        Heading("Sew"),
-        Paragraph(at_machine(stitching)),
-        Ticks(
-            spelt(tuple(map(words, chain))),
-            numbered=True,
-            pictures=tuple(partial(picture, pattern, one) for one in chain),
-        ),
-        Heading("Press and finish"),
-        Paragraph(at_pressing(chain)),
-        Ticks(FINISH),
+        Ticks(_spelt(marks(pattern), reader)),
+        *_sewing(pattern, stitching, chain, reader),
         Heading("Mind"),
-        Bullets(spelt(cautions(chain, stitching, child=child))),
+        Bullets(_spelt(cautions(chain, stitching, child=child), reader)),
         Heading("Chosen style"),
         Table(("option", "value"), options),
     )
     return Document(name, blocks)
+
+
+def _spelt(sentences: tuple[Told, ...], reader: Reader) -> tuple[str, ...]:
+    return tuple(map(reader.spell, sentences))
+
+
+def _sewing(
+    pattern: Pattern, stitching: Stitching, chain: tuple[Operation, ...], reader: Reader
+) -> tuple[Block, ...]:
+    """What to sew, each step with its picture, and how it is pressed and finished."""
+    pictures = tuple(partial(picture, pattern, one) for one in chain)
+    return (
+        Heading("Sew"),
+        Paragraph(at_machine(stitching)),
+        Ticks(_spelt(tuple(map(words, chain)), reader), numbered=True, pictures=pictures),
+        Heading("Press and finish"),
+        Paragraph(at_pressing(chain)),
+        Ticks(FINISH),
+    )
 
 
 def _plan(lay: Lay, cloth: Cloth, label: LabelHead) -> tuple[Block, ...]:
