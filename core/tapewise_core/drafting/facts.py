@@ -6,9 +6,9 @@ None stands where a garment has no such thing, or where the body's own measure i
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.text.told import Told
 
 

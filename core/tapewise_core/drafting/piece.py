@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import StrEnum
 from functools import cached_property
 from types import MappingProxyType
@@ -11,6 +11,7 @@ from types import MappingProxyType
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.making import PLAIN, Making
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import distance_at_width
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Box, Margin

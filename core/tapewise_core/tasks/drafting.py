@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date
 from functools import cached_property
 
@@ -20,6 +20,7 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.render import piece_drawing, whole_drawing
 from tapewise_core.drafting.unfolding import bare
 from tapewise_core.errors import DraftError, OptionError
+from tapewise_core.frozen import dataclass
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.lay.lay import Lay, lay_of
