@@ -132,3 +132,13 @@ def test_no_keeps_nothing(
     assert run("Ada Byron", *NECK) == 130
     assert "Nothing is kept." in capsys.readouterr().out
     assert store.load("Ada Byron").adjustments == ()
+
+
+def test_a_change_that_no_length_shows_says_so(capsys: pytest.CaptureFixture[str]) -> None:
+    """A shoulder seam that moves forward leaves every girth as it was; nothing is left unsaid."""
+    behind = ("--garment", "jersey-top", "--symptom", "shoulder-seam-behind")
+    assert run("Ada Byron", *behind) == 0
+    out = capsys.readouterr().out
+    assert "The lines move and no finished girth or length that is told" in out
+    assert run("Ada Byron", *NECK) == 0
+    assert "The lines move" not in capsys.readouterr().out

@@ -71,10 +71,16 @@ def proposal_lines(found: Seen, trial: Trial, unit: Unit) -> Iterable[str]:
 
 def moved_lines(trial: Trial, unit: Unit) -> Iterable[str]:
     """What a change moves, before and after; lengths that stay are left out."""
-    for name, before, after in trial.moved:
-        was, now = unit.spell(before), unit.spell(after)
-        if was != now:
-            yield f"  {name}: {was} before, {now} after"
+    spelt = ((name, unit.spell(was), unit.spell(now)) for name, was, now in trial.moved)
+    told = [f"  {name}: {was} before, {now} after" for name, was, now in spelt if was != now]
+    yield from told or (UNMOVED,)
+
+
+UNMOVED = (
+    "  The lines move and no finished girth or length that is told; --out DIR draws both over each "
+    "other."
+)
+"""Said where a change shows in the drawing alone."""
 
 
 def proposal_json(found: Seen, trial: Trial, *, kept: bool) -> dict[str, object]:

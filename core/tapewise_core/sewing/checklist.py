@@ -75,7 +75,7 @@ def checklist(
         Ticks(_spelt(marks(pattern), reader)),
         *_sewing(pattern, stitching, chain, reader),
         Heading("Mind"),
-        Bullets(_spelt(cautions(chain, stitching, child=child), reader)),
+        Bullets(_spelt(cautions(chain, stitching, child=child, skirt=_skirt(pattern)), reader)),
         Heading("Chosen style"),
         Table(("option", "value"), options),
     )
@@ -99,6 +99,11 @@ def _sewing(
         Paragraph(at_pressing(chain)),
         Ticks(FINISH),
     )
+
+
+def _skirt(pattern: Pattern) -> float:
+    """How long a pattern's skirt is [mm]; 0 where it has none."""
+    return pattern.lengths.get("skirt length", 0.0)
 
 
 def _plan(lay: Lay, cloth: Cloth, label: LabelHead) -> tuple[Block, ...]:

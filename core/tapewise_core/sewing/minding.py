@@ -42,11 +42,19 @@ def at_pressing(chain: tuple[Operation, ...]) -> str:
 
 
 def cautions(
-    chain: tuple[Operation, ...], stitching: Stitching, *, child: bool
+    chain: tuple[Operation, ...], stitching: Stitching, *, child: bool, skirt: float = 0.0
 ) -> tuple[Told, ...]:
-    """Return what to mind while sewing and wearing; ``child`` says whether a child wears it."""
+    """Return what to mind while sewing and wearing; ``child`` says whether a child wears it,
+    ``skirt`` how long its skirt is [mm]."""
     own = for_children(chain) if child else ()
-    return ((LOCAL,), (at_machine(stitching),), *own, *of_weight(chain))
+    trodden = ((TRODDEN,),) if skirt >= LONG else ()
+    return ((LOCAL,), (at_machine(stitching),), *own, *of_weight(chain), *trodden)
+
+
+LONG = 800.0
+"""From what length a skirt may be trodden on [mm] (our choice: to the ankle of a short person)."""
+
+TRODDEN = "A skirt to the ankle can be trodden on: lift it on stairs, and keep it from chains."
 
 
 def for_children(chain: tuple[Operation, ...]) -> tuple[Told, ...]:
@@ -76,5 +84,4 @@ def of_weight(chain: tuple[Operation, ...]) -> tuple[Told, ...]:
             "A full skirt is heavy and pulls jersey down: keep it folded in a drawer rather than "
             "on a hanger, and do not hang it wet.",
         ),
-        ("A skirt to the ankle can be trodden on: lift it on stairs, and keep it from chains.",),
     )

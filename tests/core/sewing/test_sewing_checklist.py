@@ -83,9 +83,18 @@ def test_a_piece_is_cut_as_its_grain_arrow_says(piece: Piece, says: str) -> None
 
 def test_only_a_circle_is_told_of_its_weight() -> None:
     """By how its hem is made: a straight skirt of the same name is not."""
-    assert len(of_weight(chain(SAMPLES["hung-hem"]))) == 2
+    assert len(of_weight(chain(SAMPLES["hung-hem"]))) == 1
     straight = pattern_of((SKIRT,), (seam(SeamKind.HEM, TURNED_UP, "skirt bottom"),))
     assert of_weight(chain(straight)) == ()
+
+
+def test_only_a_long_skirt_can_be_trodden_on() -> None:
+    """Whatever its hem; nobody in a short one is told to lift it on stairs."""
+    someone = person({**MIDDLE, "waist_to_floor": 104.0, "waist_to_knee": 58.0})
+    for garment in ("circle-skirt", "straight-skirt"):
+        for length, there in (("55", False), ("90", True)):
+            made = draft(someone, garment, {"skirt-length": length}, made=DAY)
+            assert ("trodden on" in markdown(made.checklist())) is there
 
 
 def test_a_knife_is_minded_where_there_is_one() -> None:
