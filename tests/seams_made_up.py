@@ -36,6 +36,7 @@ from tapewise_core.parts.bare_ways import (
     TURNED_ARMHOLE,
 )
 from tapewise_core.parts.cowl_way import BENT_SHOULDERS, COWL
+from tapewise_core.parts.placket_ways import PLACKET, PLACKET_BAND, PLACKET_SHOULDERS
 from tapewise_core.sewing.closing import PANELS, SIDES_CLOSED
 from tapewise_core.sewing.darts import SIDE_DART
 from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP, VENT
@@ -102,6 +103,11 @@ def _run(text: str) -> tuple[str, tuple[str, ...]]:
     return piece, (edge,)
 
 
+def _named(piece: Piece, **names: str) -> Piece:
+    """A rectangle whose edges are called otherwise."""
+    return replace(piece, edges=tuple(replace(e, name=names[e.name]) for e in piece.edges))
+
+
 FRONT = rectangle("front", 200, 500, {"bottom": 25, "right": 10})
 BACK = rectangle("back", 200, 500, {"bottom": 25, "right": 10})
 LONGER = rectangle("front", 204, 500)
@@ -110,9 +116,23 @@ STRIP = rectangle("neckband", 480, 40, {"top": 6, "bottom": 6})
 SKIRT = rectangle("skirt", 700, 600, {"top": 23, "bottom": 15})
 SASH = rectangle("belt", 1700, 60, grain=(1, 0))
 BAG = rectangle("pocket", 170, 260, count=4)
+_STRIPS = tuple(
+    replace(
+        _named(
+            rectangle(name, 70, 50), top="shoulder", right="end", bottom="shoulder_2", left="neck"
+        ),
+        points={f"button_{i}": Point(35 * i - 17.5, 12.5) for i in (1, 2)},
+    )
+    for name in ("placket_facing", "placket_underlap")
+)
+OPEN_BAND = _named(STRIP, top="neckline", right="end", bottom="neckline_2", left="end_2")
 FACED = rectangle("back_facing", 200, 80, {"bottom": 0})
 
 _SHOULDER = seam(SeamKind.SHOULDER, SHOULDERS, "front top", "back top")
+_PLACKET = tuple(
+    replace(seam(SeamKind.PLACKET, PLACKET, *run), where="left")
+    for run in (("placket_facing shoulder", "front top"), ("placket_underlap shoulder", "back top"))
+)
 _SIDE = seam(SeamKind.SIDE, SIDES_CLOSED, "front right", "back right")
 _POCKET = seam(SeamKind.POCKET, POCKET, "pocket right", "pocket right")
 _SLIT = seam(SeamKind.SLIT, SLIT, "panel right", "panel right")
@@ -164,6 +184,14 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         ),
         "band-mitre": _banded(SeamKind.BAND_JOIN, BAND_MITRE, "neckband left, neckband right"),
         "v-band": _banded(SeamKind.NECKBAND, V_BAND, "neckband top, back top"),
+        "placket": pattern_of(
+            (OPEN_BAND, *_STRIPS, *_BODY),
+            (
+                replace(_SHOULDER, making=PLACKET_SHOULDERS),
+                *_PLACKET,
+                seam(SeamKind.NECKBAND, PLACKET_BAND, "neckband neckline", "back bottom"),
+            ),
+        ),
         "turned-neck": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, TURNED_NECK, "front top"),)),
         "turned-v": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, TURNED_V, "front top"),)),
         "cowl": pattern_of(_BODY, (seam(SeamKind.NECK_EDGE, COWL, "front top", "back top"),)),

@@ -58,8 +58,17 @@ ENDS: tuple[Asked, ...] = (
 )
 """Bands round hem and sleeves."""
 
+PLACKETS: tuple[Asked, ...] = (
+    {"shoulder-placket": "left"},
+    {"shoulder-placket": "right", "neckline": "scoop", "hem-finish": "band"},
+    {"shoulder-placket": "left", "sleeve": "none"},
+)
+"""One shoulder with buttons."""
+
 STYLES: dict[str, tuple[Asked, ...]] = {
-    "jersey-top": (*NECKS, *FACED, *BODIES, SLIT, {**FACED[1], **BODIES[0]}, *BARE, *ENDS),
+    "jersey-top": (
+        *NECKS, *FACED, *BODIES, SLIT, {**FACED[1], **BODIES[0]}, *BARE, *ENDS, *PLACKETS,
+    ),
     "flared-dress": (
         *NECKS, *FACED, SLIT,
         {"pockets": "yes", "belt": "yes", "bust-room": "side-dart", **SLIT},
@@ -85,7 +94,7 @@ STYLES: dict[str, tuple[Asked, ...]] = {
     ),
     "set-in-top": (
         *NECKS, *BODIES, {"sleeve-sewn": "round"}, {"sleeve-sewn": "round", "band-sewn": "flat"},
-        {"sleeve-sewn": "round", **BODIES[0]}, *BARE, *ENDS,
+        {"sleeve-sewn": "round", **BODIES[0]}, *BARE, *ENDS, *PLACKETS,
     ),
 }  # fmt: skip
 """The styles in which the order differs."""

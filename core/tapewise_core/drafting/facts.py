@@ -36,7 +36,8 @@ class Neck:
 
     ``half_width`` is the neckline's from the centre [mm]; ``point`` the angle between a V and
     the fold [degrees], None for any other neckline. ``ratio`` is the length of its band as a
-    share of the neckline, None without a band; ``held_back`` says why it is no shorter.
+    share of the neckline, None without a band; ``held_back`` says why it is no shorter. ``opens``
+    is what an opened placket adds, which does not stretch [mm].
     """
 
     opening: float
@@ -44,6 +45,7 @@ class Neck:
     point: float | None = None
     ratio: float | None = None
     held_back: Told = ()
+    opens: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -176,6 +176,7 @@ class SeamKind(StrEnum):
     """What a seam is in the finished garment; proofs are chosen by it."""
 
     SHOULDER = "shoulder"
+    PLACKET = "placket"
     SIDE = "side"
     NECKBAND = "neckband"
     NECK_EDGE = "neck edge"

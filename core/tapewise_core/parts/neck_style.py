@@ -7,6 +7,7 @@ from enum import StrEnum
 from tapewise_core.frozen import dataclass
 from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.fitted_style import FittedStyle
+from tapewise_core.parts.placket_style import PlacketStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
@@ -65,6 +66,8 @@ class NeckStyle:
     allowances: Allowances
     band_longer: float = 0.0
     flat: bool = False
+    opens: float = 0.0
+    """What a placket adds to the neck's opening [mm]."""
 
     @classmethod
     def of(cls, style: Style) -> NeckStyle:
@@ -83,6 +86,7 @@ class NeckStyle:
             Allowances.of(style),
             style.number("band-longer", 0.0) / 100,
             style.choice("band-sewn", Sewn.ROUND) == Sewn.FLAT,
+            PlacketStyle.of(style).opens,
         )
 
     @property

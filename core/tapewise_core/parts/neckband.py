@@ -53,7 +53,7 @@ def band_of(neckline: float, style: NeckStyle, head: float | None) -> Band:
     elif style.high:
         found = standing(neckline, style.stretch, head)
     else:
-        found = lying(neckline, style.band_width, style.stretch, head)
+        found = lying(neckline, style.band_width, style.stretch, head, style.opens)
     if not style.band_longer:
         return found
     return replace(found, ratio=round(found.ratio * (1 + style.band_longer), FINE))
@@ -76,11 +76,14 @@ def _passing(neckline: float, stretch: float, head: float | None) -> float:
     return (head + HEAD_ROOM) / (1 + min(stretch, SEWN)) / neckline if head else 0.0
 
 
-def lying(neckline: float, width: Length, stretch: float, head: float | None) -> Band:
+def lying(
+    neckline: float, width: Length, stretch: float, head: float | None, opens: float = 0.0
+) -> Band:
     """Return the ratio by which a band round a neckline [mm] lies flat, in a cloth that stretches
-    by a fraction; held back where it could not be sewn on, or a head [mm] would not pass."""
+    by a fraction; held back where it could not be sewn on, or a head [mm] would not pass
+    beside what a placket ``opens`` [mm]."""
     found = neckband(neckline, width.mm, stretch)
-    passes = _passing(neckline, stretch, head)
+    passes = _passing(neckline, stretch, head - opens if head else None)
     if head and passes > found.ratio:
         return Band(_up(min(passes, 1.0)), said(HEAD, width, mm(head)))
     ratio = _up(found.ratio) if found.held_back else round(found.ratio, DIGITS)

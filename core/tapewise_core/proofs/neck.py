@@ -47,18 +47,23 @@ def head_passes(case: Case) -> Answer:
 
 
 def _passes(case: Case, neck: Neck, limit: float) -> Proof:
-    stretched = neck.opening * (1 + case.cloth.usable)
+    stretched = neck.opening * (1 + case.cloth.usable) + neck.opens
     holds = reaches(stretched, limit)
     says = said(
         "The neck opening of {} stretches to {}; the head needs {}.",
         mm(neck.opening), mm(stretched), mm(limit),
     )  # fmt: skip
+    if neck.opens:
+        says = said(
+            "The neck opening of {} stretches, with the placket open, to {}; the head needs {}.",
+            mm(neck.opening), mm(stretched), mm(limit),
+        )  # fmt: skip
     if holds:
         return in_cm(ProofId.HEAD, "", stretched, limit, True, says)
     more = _widening(case, neck, limit)
     says += said(
         " Widen or deepen the neckline, or take a cloth and seam that stretch {} %.",
-        enough((limit / neck.opening - 1) * 100),
+        enough(((limit - neck.opens) / neck.opening - 1) * 100),
     )  # fmt: skip
     width = neck.half_width
     offer: dict[str, Length | str] | None = None
@@ -71,7 +76,7 @@ def _widening(case: Case, neck: Neck, limit: float) -> float:
     """How much wider each side of the neck must be [mm]."""
     seam = _band(case.pattern)
     ratio = seam.ratio if seam else 1.0
-    return (limit / (1 + case.cloth.usable) - neck.opening) / ratio / GROWTH
+    return ((limit - neck.opens) / (1 + case.cloth.usable) - neck.opening) / ratio / GROWTH
 
 
 def band_fits(case: Case) -> Answer:

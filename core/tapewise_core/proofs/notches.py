@@ -5,7 +5,7 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import Pattern, Seam
+from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
 from tapewise_core.proofs.proof import Answer, Case, ProofId, in_cm, keeps_to, off_by
 from tapewise_core.text.told import said
 
@@ -18,6 +18,7 @@ def notches_pair(case: Case) -> Answer:
     worst, lonely = 0.0, []
     for seam in case.pattern.seams:
         first, second = (_walked(case.pattern, seam, side) for side in (0, 1))
+        second = _reached(case.pattern, seam, second)
         for pair in sorted(set(first) | set(second)):
             if pair in first and pair in second:
                 worst = max(worst, abs(first[pair] - _beside(seam, second[pair])))
@@ -30,6 +31,15 @@ def notches_pair(case: Case) -> Answer:
     elif not holds:
         says = said("Two notches that should meet are {} apart.", off_by(worst))
     return (in_cm(ProofId.NOTCHES, "", worst, NOTCH_APART, holds, says),)
+
+
+def _reached(pattern: Pattern, seam: Seam, marks: dict[str, float]) -> dict[str, float]:
+    """The second side's marks; of an edge that a placket's strip is sewn to a part of, those on
+    that part."""
+    if seam.kind is not SeamKind.PLACKET:
+        return marks
+    end = pattern.run_length(seam.first) + NOTCH_APART
+    return {pair: at for pair, at in marks.items() if at <= end}
 
 
 def _beside(seam: Seam, walked: float) -> float:

@@ -87,7 +87,7 @@ def _ways_in(case: Case, bodies: Bodies) -> dict[About, Many]:
     """The head through the neck, and the hips or shoulders through the waist."""
     found, facts = {}, case.facts
     if facts.neck and facts.head:
-        stretched = facts.neck.opening * (1 + case.cloth.usable)
+        stretched = facts.neck.opening * (1 + case.cloth.usable) + facts.neck.opens
         found[ProofId.HEAD, ""] = stretched - bodies["head"] - HEAD_ROOM
     if facts.waist:
         stretched = facts.waist.opening * (1 + case.cloth.usable)

@@ -19,6 +19,11 @@ TALL = About(1340)
 LOOSE = About(140)
 """The longest loose end of a belt on a child's garment [en14682], from memory."""
 
+BUTTONS = (
+    "Buttons are small parts: under three years take snaps that are fixed firmly, or leave them "
+    "off; pull on each before every wearing.",
+)
+
 NIGHTWEAR = (
     "Loose jersey nightwear burns: for a child, follow the nightwear rules of your country (in "
     "the US 16 CFR 1615 and 1616)."
@@ -71,6 +76,7 @@ def for_children(chain: tuple[Operation, ...]) -> tuple[Told, ...]:
             TALL,
         ),
         *((belt,) if any(operation.key == "belt" for operation in chain) else ()),
+        *((BUTTONS,) if any(operation.key == "placket-buttons" for operation in chain) else ()),
         (NIGHTWEAR,),
     )
 

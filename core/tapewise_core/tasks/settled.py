@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.facts import Facts
+from tapewise_core.drafting.facts import Facts, Neck
 from tapewise_core.style.kind import Value
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
@@ -11,11 +11,19 @@ from tapewise_core.units import mm
 
 
 def as_drawn(style: Style, facts: Facts) -> Style:
-    """Return a style with the ratio of its neckband, and with the depth of its armhole and its
-    sleeve's eases, as they were drawn; what was asked stays."""
-    ratio = facts.neck.ratio if facts.neck else None
-    values: dict[str, Value] = {} if ratio is None else {"band-ratio": ratio}
-    return style.drawn({**values, **_armhole(style, facts)})
+    """Return a style with its neckband's ratio and its placket's length, and with the depth of its
+    armhole and its sleeve's eases, as they were drawn; what was asked stays."""
+    return style.drawn({**_neck(facts.neck), **_armhole(style, facts)})
+
+
+def _neck(neck: Neck | None) -> dict[str, Value]:
+    """What the neckline made of its band, and the shoulder of its placket."""
+    values: dict[str, Value] = {}
+    if neck and neck.ratio is not None:
+        values["band-ratio"] = neck.ratio
+    if neck and neck.opens:
+        values["placket-length"] = mm(neck.opens / 2)
+    return values
 
 
 def _armhole(style: Style, facts: Facts) -> dict[str, Value]:

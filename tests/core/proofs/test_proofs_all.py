@@ -30,6 +30,7 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"body-length": "105", "hem": "split"},
         {"sleeve": "none"},
         {"sleeve": "long", "sleeve-finish": "cuff", "hem-finish": "band"},
+        {"shoulder-placket": "left"},
     ),
     "flared-dress": (
         PLAIN,

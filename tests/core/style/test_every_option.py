@@ -49,6 +49,8 @@ MATTERS_WITH = {
     "hem-band-ratio": {"hem-finish": "band"},
     "collar": {"neckline": "high"},
     "collar-height": {"neckline": "high"},
+    "placket-length": {"shoulder-placket": "left"},
+    "placket-buttons": {"shoulder-placket": "left"},
     "waist-darts": {"waist-shaping": "100"},
     "armhole-drop": {"sleeve-cut": "set-in"},
     "cap-shortening": {"sleeve-cut": "set-in"},

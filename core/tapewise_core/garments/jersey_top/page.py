@@ -35,6 +35,8 @@ from tapewise_core.parts.end_options import ENDS
 from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.fitted_options import GROWN_ON_FITTED
 from tapewise_core.parts.hem_style import HemStyle
+from tapewise_core.parts.placket import with_placket
+from tapewise_core.parts.placket_options import PLACKET, placket_agrees
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.proofs.proof import ProofId
@@ -44,7 +46,7 @@ from tapewise_core.text.told import OptionKey, Told, said
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
-    return with_ends(_drafted(body, style), body, EndStyle.of(style))
+    return with_placket(with_ends(_drafted(body, style), body, EndStyle.of(style)), style)
 
 
 def _drafted(body: Body, style: Style) -> Pattern:
@@ -61,7 +63,7 @@ def _drafted(body: Body, style: Style) -> Pattern:
 
 
 def _agree(body: Body, style: Style) -> tuple[Told, ...]:
-    found = (*agree(body, TopStyle.of(style)), *ends_agree(style))
+    found = (*agree(body, TopStyle.of(style)), *ends_agree(style), *placket_agrees(body, style))
     return (*found, NO_SLIT) if is_bare(style) and HemStyle.of(style).split else found
 
 
@@ -81,7 +83,7 @@ def _idle(style: Style) -> tuple[str, ...]:
     return (*idle(style), *idle_below(style), *across)
 
 
-OPTIONS = TOP.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE)) + BARE + ENDS
+OPTIONS = TOP.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE)) + BARE + ENDS + PLACKET
 
 
 JERSEY_TOP = Garment(

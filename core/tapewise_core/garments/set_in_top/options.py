@@ -25,6 +25,7 @@ from tapewise_core.parts.end_options import ENDS
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish
+from tapewise_core.parts.placket_options import PLACKET
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.style.cloth import CLOTH
 from tapewise_core.style.options import Options
@@ -79,6 +80,7 @@ def options_from(top: Options) -> Options:
         + ARMHOLE
         + BARE
         + ENDS
+        + PLACKET
     )
 
 

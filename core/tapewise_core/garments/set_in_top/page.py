@@ -30,6 +30,8 @@ from tapewise_core.parts.end_agree import ends_agree
 from tapewise_core.parts.end_finish import with_ends
 from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.fitted_options import SET_IN_FITTED
+from tapewise_core.parts.placket import with_placket
+from tapewise_core.parts.placket_options import placket_agrees
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
@@ -38,12 +40,12 @@ from tapewise_core.text.told import Told
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
     pattern = assemble("set-in-top", TITLE, body, SetInStyle.of(style))
-    return with_ends(pattern, body, EndStyle.of(style))
+    return with_placket(with_ends(pattern, body, EndStyle.of(style)), style)
 
 
 def agree(body: Body, style: Style) -> tuple[Told, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
-    return (*top_agrees(body, TopStyle.of(style)), *ends_agree(style))
+    return (*top_agrees(body, TopStyle.of(style)), *ends_agree(style), *placket_agrees(body, style))
 
 
 ACROSS = {"across_back": (1.0, "the armhole"), "across_front": (1.0, "the armhole")}
