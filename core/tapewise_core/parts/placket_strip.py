@@ -33,6 +33,10 @@ TAIL = 15.0
 SPARE = 10.0
 """What it has at the neck besides the neckline's allowance, to be trimmed along the curve [mm]."""
 
+LABEL, LOW = 80.0, 19.0
+"""The room for a label, so low and wide that it is set small and in one column, clear of the line
+of the buttons [mm] (our choice)."""
+
 TICK = 3.0
 """Half of a button's mark [mm]."""
 
@@ -80,7 +84,7 @@ def cut_strip(name: str, draft: Draft, allowances: Allowances) -> Piece:
         (Point(b.x * 0.06, middle.y * 0.8), Point(b.x * 0.6, middle.y * 0.8)),
         notches=notches,
         inner={"fold": ruled(middle, end), "button": _ticked(draft)},
-        label=Box(3 - neck, middle.y + 1, b.x + TAIL - 3, c.y + seam - 1),
+        label=Box(3 - neck, middle.y + 1, LABEL - neck, middle.y + LOW),
     )
 
 
