@@ -111,7 +111,7 @@ def _band(pattern: Pattern, neck: NeckStyle) -> tuple[Draft, Piece, float]:
     back, front = (pattern.piece(name).length("neckline") for name in ("back", "front"))
     whole = Length(
         2 * (back + front) + WIDE.mm,
-        ("the neckline and the underlap, 2 × (", back, " + ", front, ") + ", WIDE.mm),
+        ("neckline and underlap, (2 × (", back, " + ", front, ") + ", WIDE.mm, ")"),
     )
     found = next(seam for seam in pattern.seams if seam.kind is SeamKind.NECKBAND)
     draft = draft_open_band(whole, neck, found.ratio)
