@@ -100,7 +100,7 @@ SILENT = (
     "Add the allowances", "Mark the top of the slit", "Mark the side seam",
     "Check the angle", "One pattern serves", "These are stitching lines", "The line straight up",
     "The ends are sewn", "Mark the long edges", "Mark both long edges",
-    "Divide both long edges", "Gathered: ", "The join goes",
+    "Divide both long edges", "Gathered: ", "The join goes", "The left end lies",
     "Slash and spread: ",
 )  # fmt: skip
 """What leaves no line of the outline: marks across it, allowances, remarks."""
