@@ -14,6 +14,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
 from tapewise_core.units import Unit
+from tapewise_tui.dialogs.asking import AskDialog
 from tapewise_tui.widgets.rows import Rows
 
 
@@ -216,6 +217,33 @@ def test_the_command_palette_turns_pages() -> None:
         await at.pilot.pause(0.5)
         await at.press("enter")
         await at.settle()
+        assert at.page.NAME == "review"
+
+    walk(steps)
+
+
+def test_the_palette_knows_what_can_be_done_with_a_person() -> None:
+    """What F8 lists is found there by its words, such as a duplicate."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("ctrl+p")
+        await at.type("duplicate the")
+        await at.pilot.pause(0.5)
+        await at.press("enter")
+        await at.settle()
+        assert isinstance(at.app.screen, AskDialog)
+
+    walk(steps)
+
+
+def test_going_back_to_the_people_keeps_where_one_stopped() -> None:
+    """The first page is no place to go on at; Enter leads to the one before it."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "f9", "3", "f9", "1")
+        assert at.page.NAME == "start"
+        assert "page review" in at.text()
+        await at.press("enter")
         assert at.page.NAME == "review"
 
     walk(steps)

@@ -121,7 +121,8 @@ class TapewiseApp(App[None], inherit_bindings=False):
         """Keep a page as the one to go on with, now that it stands on the screen."""
         if self.page is page:
             self.way.stands(page.NAME)
-            self.desk.place(page.NAME)
+            if page.NAME != "start":  # going back to the people leaves off nowhere
+                self.desk.place(page.NAME)
             self._warm_up()
             if self.tidies:
                 self.set_timer(tidying.REST, tidying.tidy)
@@ -304,6 +305,9 @@ class TapewiseApp(App[None], inherit_bindings=False):
         if self.desk.state.profile is not None:
             says = words.sentence(keys.KEYS["fitting"].says)
             yield SystemCommand("Trying on", says, self.action_fitting)
+        if isinstance(screen, Page):
+            for name, do in screen.commands():
+                yield SystemCommand(name, "", do)
         for row, says in keys.at_work(screen):
             act = partial(self._act_on, screen, row.action)
             yield SystemCommand(f"{row.word} ({keys.both(row)})", words.sentence(says), act)

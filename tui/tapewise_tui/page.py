@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import textwrap
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from typing import ClassVar, Protocol, cast
 
 from textual import on
@@ -162,6 +162,10 @@ class Page(Screen[None]):
         """Return the lines that have less room on the page than they need."""
         lines = (line for line in self.query(Static) if isinstance(line.content, str))
         return [str(line.content) for line in lines if line.is_on_screen and _is_cut(line)]
+
+    def commands(self) -> Iterable[tuple[str, Callable[[], object]]]:
+        """Return what can be done here that has no key of its own, in words, and how."""
+        return ()
 
     def findable(self) -> tuple[Sequence[Line], str | None]:
         """Return the lines that F5 finds, and the key of the one marked."""

@@ -186,16 +186,22 @@ class StartPage(Page):
 
         ask_what(self, profile)
 
+    def commands(self) -> Iterable[tuple[str, Callable[[], object]]]:
+        """All that can be done with the person marked, and bringing back who was deleted."""
+        entry = self._chosen()
+        if entry is None or entry.profile is None:
+            return ()
+        from tapewise_tui.person_acts import PersonActs  # what opens a dialog is read by then
+
+        return PersonActs(self, entry, entry.profile, self._do).there_are()
+
     def action_change(self) -> None:
         """List all that can be done with the person marked."""
         entry = self._chosen()
         if entry is None or entry.profile is None:
             self.warn(entry.fault if entry else f"Nobody is on file. {BEGIN}")
             return
-        from tapewise_tui.person_acts import PersonActs  # what opens a dialog is read by then
-
-        acts = PersonActs(self, entry, entry.profile, self._do)
-        there = dict(acts.there_are())
+        there = dict(self.commands())
 
         def chosen(says: str | None) -> None:
             if says is not None:

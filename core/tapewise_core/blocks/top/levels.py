@@ -53,11 +53,17 @@ def _shown(halves: Quarters, plan: TopPlan) -> dict[str, float]:
 def _bust_why(plan: TopPlan) -> Told:
     """A bust line above the underarm point is measured on its curve: higher up is the sleeve."""
     bust, top = plan.side.levels.bust.depth, plan.foot.side.start.y
+    if 0 < top - bust < NOTHING:
+        return said("the underarm lies at the bust line, which is measured on its curve")
     if bust < top:
         words = "the underarm lies {} below the bust line, which is measured on its curve"
         return said(words, mm(top - bust))
     words = "the curve under the arm ends {} below the bust line, so that line is wider"
     return said(words, mm(max(curve_end(plan.grown) - bust, 0.0)))
+
+
+NOTHING = 1.0
+"""A difference [mm] that a tape would show as none (our choice)."""
 
 
 def _waist_why(plan: TopPlan) -> Told:
