@@ -97,6 +97,7 @@ def test_what_is_wrong_is_one_sentence(capsys: pytest.CaptureFixture[str]) -> No
         ("Ada Byron", *NECK[:5], "zzz"): "choose from above, beside, behind",
         ("Ada Byron", *NECK, "--amount", "3"): "changed by 0.3 cm to 1 cm, and not by 3 cm",
         ("Ada Byron", *NECK, "--date", "March"): "such as 2026-03-03, not “March”",
+        ("Ada Byron", *NECK, "--date", "2099-03-03"): "2099-03-03 is still to come",
         ("Ada Byron", *NECK, "--date", "2126-03-03"): "such as 2026-03-03, not “2126-03-03”",
         ("Ada Byron", "--remove", "1"): "There is no adjustment 1",
         ("Ada Byron", "--remove", "one"): "a number that --list counts",

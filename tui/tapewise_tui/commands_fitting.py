@@ -183,4 +183,6 @@ def _day(text: str | None) -> date:
         day = date.min
     if not 1900 <= day.year < 2100:
         raise OptionError(f"--date is a day such as 2026-03-03, not “{text}”.")
+    if day > date.today():
+        raise OptionError(f"--date is the day of the fitting; {text.strip()} is still to come.")
     return day
