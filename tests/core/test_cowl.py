@@ -8,15 +8,17 @@ from itertools import pairwise
 
 import pytest
 
+from tapewise_core.drafting.draft import Draft
 from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.parts.cowl import FACING
+from tapewise_core.parts.cowl import FACING, Drape, cowl_steps
 from tapewise_core.parts.shape.cowl import drape_of, half_edge, turned, widths
 from tapewise_core.proofs.corners import corner
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.people import person
+from tapewise_core.units import mm
 
 GARMENTS = ("jersey-top", "set-in-top", "flared-dress", "skirted-dress")
 SHOULDER = ruled(Point(90, -20), Point(200, 20))
@@ -122,6 +124,13 @@ def test_a_shoulder_that_cannot_be_turned_so_far_says_what_it_allows() -> None:
         made(neck_depth="30", stretch="60")
     most = str(refused.value).split(" to ")[1].split(" ")[0]
     assert made(neck_depth=most).failing == ()
+
+
+def test_a_shoulder_too_short_to_turn_says_so() -> None:
+    """A neckline that leaves hardly any shoulder cannot be a cowl at any depth."""
+    short = ruled(Point(170, 40), Point(181, 44))
+    with pytest.raises(DraftError, match="take a smaller neck-half-width"):
+        cowl_steps(Draft("Front"), short, ("S", "P"), Drape(mm(60)))
 
 
 @pytest.mark.parametrize(

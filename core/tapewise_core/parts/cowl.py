@@ -20,6 +20,9 @@ from tapewise_core.units import Length, mm
 FACING = 50.0
 """How deep a cowl's facing is, cut in one with the front [mm] (common practice)."""
 
+SHALLOWEST = 30.0
+"""No neckline is asked for that lies less deep in front [mm] (our choice)."""
+
 
 @dataclass(frozen=True, slots=True)
 class Drape:
@@ -97,6 +100,10 @@ def _refused(shoulder: Path, wanted: Drape) -> Told:
     """What this shoulder allows, as the option is asked: below the nape's level."""
     wide, above = shoulder.start.x, shoulder.start.y + wanted.raised
     least, most = (drape_of(wide, half) + above for half in widths(shoulder))
+    least = max(least, SHALLOWEST)
+    if most < least:
+        words = "A cowl cannot be spread from so short a shoulder; take a smaller {}."
+        return said(words, OptionKey("neck-half-width"))
     return said(
         "A cowl of {} {} cannot be spread from this shoulder: take {} to {}, or change {}.",
         OptionKey("neck-depth"), wanted.depth, Bound(least, "up"), Bound(most, "down"),

@@ -98,16 +98,17 @@ def neck_depth(body: Body, style: Style) -> Length:
     return cm(round(below - side_neck_height(body, figure, rise, width)) / 10)
 
 
-TURNS, KEPT = 0.6, 25.0
+TURNS, KEPT, LEAST_TURNED = 0.65, 40.0, 9.0
 """A cowl's half neck edge is wider than the neck by this share of the shoulder, seen from above,
-less so much of it [mm]: well within what a shoulder can be turned for (our geometry)."""
+less so much of it, and by so much at least [mm]: within what a shoulder can be turned for, on
+grown-on sleeves too, whose shoulder is straight for less of its way (our geometry)."""
 
 
 def _drape(body: Body, figure: FigureStyle, half_width: float) -> float:
     """How far a cowl hangs below its ends [mm]."""
     level = body["shoulder_length"].mm * math.cos(math.radians(fall_of(body, figure)))
     left = own_half_width(body, figure).mm + level - BEYOND_NECK.mm - half_width
-    return drape_of(half_width, half_width + TURNS * max(left - KEPT, 0.0))
+    return drape_of(half_width, half_width + max(TURNS * (left - KEPT), LEAST_TURNED))
 
 
 def neck_finish(body: Body, style: Style) -> str:
