@@ -27,7 +27,7 @@ class Effort(NamedTuple):
     patience: int
 
 
-SHORT, USUAL, LONG = Effort(6, 6), Effort(50, 10), Effort(600, 250)
+SHORT, USUAL, LONG = Effort(6, 6), Effort(200, 60), Effort(600, 250)
 """For a proof that is asked again and again, for a draft, and where somebody asks for the cloth."""
 
 SEED = 1
