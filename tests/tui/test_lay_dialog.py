@@ -46,3 +46,29 @@ def test_the_lay_is_shown_from_any_page_after_the_measures(size: tuple[int, int]
         assert "! DO NOT BUY YET" in at.text()
 
     walk(steps, size)
+
+
+def test_cloths_are_compared_and_the_longest_is_told() -> None:
+    """Widths with their prices, what cannot be read told beside them; a length there is kept as an
+    option, and how long a garment it gives is said."""
+    store.save(person(NAME))
+    work.save(work.Work(NAME, garment="set-in-top", page="cut", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "ctrl+r", "w")
+        await at.type("140=10 x 150=12", "enter")
+        told = " ".join(at.text().replace("╏", " ").split())
+        assert "140 cm: " in told
+        assert "! The width of a cloth: “x” is not a length" in told
+        assert "Cheapest is the cloth 140 cm wide." in told
+        await at.press("escape", "l")
+        await at.type("x", "enter")
+        assert "is not a length" in at.text()
+        await at.press("escape", "l")
+        await at.type("150", "enter")
+        assert "The longest body-length that fits on this cloth is" in " ".join(at.text().split())
+        assert at.app.desk.work.asked == {"cloth-length": "150 cm"}
+        await at.press("escape", "l", "enter")
+        assert at.app.desk.work.asked == {}
+
+    walk(steps, (80, 24))

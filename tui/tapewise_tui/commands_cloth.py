@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from tapewise_core.errors import OptionError
 from tapewise_core.tasks import people
 from tapewise_core.text.told import Reader, said
-from tapewise_core.units import Unit, mm, parse_length, parse_number
+from tapewise_core.units import Unit, mm
 from tapewise_tui.closer import laid
 from tapewise_tui.exits import FINE, LOOK
 from tapewise_tui.printing import print_json, say
@@ -18,9 +18,6 @@ from tapewise_tui.settings_asked import asked, unit_of, with_length
 if TYPE_CHECKING:
     from tapewise_core.tasks.cloth import ClothAnswer, Longest, Offer
     from tapewise_core.tasks.drafting import Drafted
-
-DEAREST = 1e5
-"""No price is higher than this (our choice)."""
 
 
 def cloth(options: argparse.Namespace) -> int:
@@ -39,7 +36,7 @@ def cloth(options: argparse.Namespace) -> int:
     else:
         drafted = tasks.on_cloth(drafted, offers[0]) if offers else drafted
         drafted = laid(drafted, options)
-        price = offers[0].price if offers else _price(options.price)
+        price = offers[0].price if offers else tasks.price_of(options.price)
         answers = (tasks.cloth_answer(drafted, price),)
     longest = tasks.longest(drafted) if len(answers) == 1 else None
     if options.json:
@@ -51,26 +48,18 @@ def cloth(options: argparse.Namespace) -> int:
 
 def _offers(options: argparse.Namespace, unit: Unit) -> list[Offer]:
     """The cloths that are asked about; raises OptionError for one that is said twice."""
-    from tapewise_core.tasks.cloth import Offer
+    from tapewise_core.tasks.cloth import offer_of, price_of
 
-    usual = _price(options.price)
+    usual = price_of(options.price)
     found: list[Offer] = []
     for text in options.width:
-        width, equals, price = text.partition("=")
-        wide = parse_length(width, unit, of="--width")
-        if any(offer.width == wide for offer in found):
-            raise OptionError(f"--width names {width.strip()} twice; name it once.")
-        found.append(Offer(wide, _price(price) if equals else usual))
+        offer = offer_of(text, unit, usual, of="--width")
+        if any(offer.width == other.width for other in found):
+            raise OptionError(
+                f"--width names {text.partition('=')[0].strip()} twice; name it once."
+            )
+        found.append(offer)
     return found
-
-
-def _price(text: str | None) -> float | None:
-    if text is None:
-        return None
-    price = parse_number(text)
-    if not 0 <= price <= DEAREST:
-        raise OptionError(f"A price is a number from 0 to {DEAREST:g}, not {text.strip()[:24]}.")
-    return price
 
 
 def _lines(

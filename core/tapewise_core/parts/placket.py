@@ -46,7 +46,7 @@ def with_placket(pattern: Pattern, style: Style) -> Pattern:
     asked, neck = PlacketStyle.of(style), NeckStyle.of(style)
     if asked.side is Placket.NONE:
         return pattern
-    asked = _reaching(pattern, asked, chosen=style.asked("placket-length"))
+    asked = _reaching(pattern, asked)
     bodies = tuple(_marked(pattern.piece(name), asked) for name in ("back", "front"))
     band_draft, band, ratio = _band(pattern, neck)
     drafts = tuple(draft_placket_strip(name, asked) for name in (FACING, UNDERLAP))
@@ -78,7 +78,7 @@ TOLD = (
 )
 
 
-def _reaching(pattern: Pattern, asked: PlacketStyle, *, chosen: bool) -> PlacketStyle:
+def _reaching(pattern: Pattern, asked: PlacketStyle) -> PlacketStyle:
     """A placket that the shoulder drawn has room for: shorter where its length was not chosen."""
     halves = [pattern.piece(name) for name in ("back", "front")]
     drawn = min(
@@ -87,7 +87,7 @@ def _reaching(pattern: Pattern, asked: PlacketStyle, *, chosen: bool) -> Placket
     room = drawn - LEAST_BEYOND
     if asked.length.mm <= room:
         return asked
-    if chosen or room < SHORTEST * 10:
+    if asked.chosen or room < SHORTEST * 10:
         words = "{} is {}, and the shoulder as it is drawn leaves {} at the most."
         told = OptionKey("placket-length"), asked.length, Bound(max(room, 0.0), "down")
         raise DraftError(said(words, *told))

@@ -20,11 +20,12 @@ class Placket(StrEnum):
 @dataclass(frozen=True, slots=True)
 class PlacketStyle:
     """``length`` from the neckline along the shoulder, nothing without a placket; ``buttons`` in
-    all, the one on the neckband among them."""
+    all, the one on the neckband among them; ``chosen``: the wearer herself chose the length."""
 
     side: Placket
     length: Length
     buttons: int
+    chosen: bool = False
 
     @classmethod
     def of(cls, style: Style) -> PlacketStyle:
@@ -32,7 +33,8 @@ class PlacketStyle:
         side = Placket(style.choice("shoulder-placket", Placket.NONE))
         if side is Placket.NONE:
             return cls(side, mm(0), 0)
-        return cls(side, style.length("placket-length"), int(style.choice("placket-buttons")))
+        buttons, key = int(style.choice("placket-buttons")), "placket-length"
+        return cls(side, style.length(key), buttons, style.asked(key))
 
     @property
     def opens(self) -> float:

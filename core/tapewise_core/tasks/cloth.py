@@ -20,7 +20,7 @@ from tapewise_core.sewing.cloth_words import cloth_words
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.mending import redrafted
 from tapewise_core.text.told import OptionKey, Told, said
-from tapewise_core.units import mm
+from tapewise_core.units import Unit, mm, parse_length, parse_number
 
 LONGEST = ("skirt-length", "body-length")
 """By which option a garment is made longer, the first that it has."""
@@ -39,6 +39,31 @@ class Offer:
 
     width: float
     price: float | None = None
+
+
+DEAREST = 1e5
+"""No price is higher than this (our choice)."""
+
+
+def price_of(text: str | None) -> float | None:
+    """Return a price as it is typed, None for none; raises OptionError, or ReadingError for what
+    is no number."""
+    if text is None:
+        return None
+    price = parse_number(text)
+    if not 0 <= price <= DEAREST:
+        raise OptionError(f"A price is a number from 0 to {DEAREST:g}, not {text.strip()[:24]}.")
+    return price
+
+
+def offer_of(
+    text: str, unit: Unit, usual: float | None = None, *, of: str = "The width of a cloth"
+) -> Offer:
+    """Return a cloth typed as WIDTH or WIDTH=PRICE, at the ``usual`` price without one; raises
+    ReadingError or OptionError for what is neither."""
+    width, equals, price = text.partition("=")
+    wide = parse_length(width, unit, of=of)
+    return Offer(wide, price_of(price) if equals else usual)
 
 
 @dataclass(frozen=True, slots=True)

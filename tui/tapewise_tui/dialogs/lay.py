@@ -11,14 +11,21 @@ from textual.containers import VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Static
 
+from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.laid import Laid, laid
 from tapewise_tui import drafting
 from tapewise_tui.desk import Desk
+from tapewise_tui.dialogs import cloth_questions
+from tapewise_tui.dialogs.asking import AskDialog
+from tapewise_tui.dialogs.telling import TellDialog
 from tapewise_tui.lay_canvas import draw_lay, lies
 from tapewise_tui.widgets.leaf import Picture
 
-KEYS = "Left, Right: lay · Space: nap · Down: read on · Escape"
+KEYS = "Left, Right: lay · Space: nap · W: widths · L: length · Down: read on · Escape"
+
+KEPT = "cloth-length"
+"""The option that keeps the length of the cloth there is."""
 
 LIES, NAP = "lay", "nap"
 """The options that may be tried here."""
@@ -32,6 +39,8 @@ class LayDialog(Screen[None]):
         Binding("right", "lie(1)", show=False),
         Binding("left", "lie(-1)", show=False),
         Binding("space", "nap", show=False),
+        Binding("w", "widths", show=False),
+        Binding("l", "length", show=False),
         Binding("down", "scroll(1)", show=False),
         Binding("up", "scroll(-1)", show=False),
     ]
@@ -87,6 +96,34 @@ class LayDialog(Screen[None]):
     def action_nap(self) -> None:
         """Let all pieces point one way, or either."""
         self._turn(NAP, 1)
+
+    def action_widths(self) -> None:
+        """Compare the cloths on offer."""
+        found = drafting.drafted(self.desk)
+        if isinstance(found, Drafted):
+            cloth_questions.which_width(self, found)
+
+    def action_length(self) -> None:
+        """Ask how long the piece is that there is, and say how long a garment it gives."""
+        asked = AskDialog("The length there is", cloth_questions.LENGTH)
+        self.app.push_screen(asked, self._have)
+
+    def _have(self, text: str | None) -> None:
+        if text is None:
+            return
+        desk = self.desk
+        try:
+            plain = cloth_questions.typed_length(desk.work.garment, text, desk.unit)
+        except TapewiseError as error:
+            self.app.push_screen(TellDialog("The length there is", (str(error),)))
+            return
+        made = desk.work.with_option(KEPT, plain)
+        desk.change(f"cloth there is {text or 'enough'}", made=made)
+        self.show()
+        found = drafting.drafted(desk)
+        told = cloth_questions.how_long(found) if isinstance(found, Drafted) else ""
+        if told:
+            self.app.push_screen(TellDialog("The length there is", (told,)))
 
     def _turn(self, key: str, by: int) -> None:
         """Keep the next word of an option, unless the garment lacks it or cannot be drafted so."""
