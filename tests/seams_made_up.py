@@ -35,6 +35,7 @@ from tapewise_core.parts.bare_ways import (
     ARM_FACING_RING,
     TURNED_ARMHOLE,
 )
+from tapewise_core.parts.centre_seam import CENTRE_SEAM
 from tapewise_core.parts.cowl_way import BENT_SHOULDERS, COWL
 from tapewise_core.parts.placket_ways import PLACKET, PLACKET_BAND, PLACKET_SHOULDERS
 from tapewise_core.sewing.closing import PANELS, SIDES_CLOSED
@@ -157,6 +158,9 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
                 seam(SeamKind.SIDE, PLAIN, "front right", "back right"),
                 seam(SeamKind.BAND_JOIN, PLAIN, "front top", "front bottom"),
             ),
+        ),
+        "centre-seams": pattern_of(
+            _BODY, (seam(SeamKind.PANEL, CENTRE_SEAM, "back left", "back left"),)
         ),
         "side-darts": pattern_of(
             _BODY, (seam(SeamKind.DART, SIDE_DART, "front top", "front bottom"),)

@@ -55,8 +55,10 @@ ENDS: tuple[Asked, ...] = (
     {"sleeve-finish": "cuff", "sleeve": "long"},
     {"hem-finish": "band", "sleeve-finish": "cuff", "sleeve": "elbow", "neckline": "v"},
     {"hem-finish": "band", "sleeve": "none"},
+    {"centre-seams": "both"},
+    {"centre-seams": "back", "hem-finish": "band", "neck-finish": "turned"},
 )
-"""Bands round hem and sleeves."""
+"""Bands round hem and sleeves, and seams at the centre."""
 
 PLACKETS: tuple[Asked, ...] = (
     {"shoulder-placket": "left"},

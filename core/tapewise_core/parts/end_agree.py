@@ -1,8 +1,9 @@
-"""What a hem band and cuffs do not go with; each message names the options and what would be
-right."""
+"""What a hem band, cuffs and centre seams do not go with; each message names the options and what
+would be right."""
 
 from __future__ import annotations
 
+from tapewise_core.parts.centre_style import CentreStyle
 from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.hem_style import HemShape, HemStyle
@@ -18,6 +19,8 @@ def ends_agree(style: Style) -> tuple[Told, ...]:
         found.append(STRAIGHT)
     if (ends.band.mm or ends.cuff.mm) and not even:
         found.append(EVEN)
+    if CentreStyle.of(style).pieces and not even:
+        found.append(HALVES)
     if ends.cuff.mm and ends.capped:
         found.append(CAP)
     return tuple(found)
@@ -26,6 +29,11 @@ def ends_agree(style: Style) -> tuple[Told, ...]:
 STRAIGHT = said(
     "A hem band is sewn to a straight hem; set {} to straight, or {} to turned.",
     OptionKey("hem"), OptionKey("hem-finish"),
+)  # fmt: skip
+
+HALVES = said(
+    "Seams at the centre are for shoulders that are alike; set {} to none, or {} to none.",
+    OptionKey("lower-shoulder"), OptionKey("centre-seams"),
 )  # fmt: skip
 
 EVEN = said(

@@ -92,7 +92,8 @@ WAYS: Mapping[ProofId, tuple[Way, ...]] = MappingProxyType(
         ),
         ProofId.CLOTH: (
             word("panels", "fewest"), less("skirt-length"), less("flare"), less("body-length"),
-            less("ease"), less("sleeve-length"), word("lay", "open"), more("cloth-width"),
+            less("ease"), less("sleeve-length"), word("lay", "open"),
+            word("centre-seams", "back"), word("centre-seams", "both"), more("cloth-width"),
         ),
         ProofId.CLOTH_LENGTH: (
             word("lay", "open"), word("nap", "no"), less("sleeve-length"), less("body-length"),

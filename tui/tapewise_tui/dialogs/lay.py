@@ -22,7 +22,7 @@ from tapewise_tui.dialogs.telling import TellDialog
 from tapewise_tui.lay_canvas import draw_lay, lies
 from tapewise_tui.widgets.leaf import Picture
 
-KEYS = "Left, Right: lay · Space: nap · W: widths · L: length · Down: read on · Escape"
+KEYS = "Arrows: lay · Space: nap · W: widths · L: length · Escape"
 
 KEPT = "cloth-length"
 """The option that keeps the length of the cloth there is."""

@@ -29,6 +29,9 @@ from tapewise_core.garments.jersey_top import BARE_TITLE, SAYS, TITLE
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_options import BARE
 from tapewise_core.parts.bare_style import is_bare
+from tapewise_core.parts.centre_options import CENTRE
+from tapewise_core.parts.centre_seam import with_centre_seams
+from tapewise_core.parts.centre_style import CentreStyle
 from tapewise_core.parts.end_agree import ends_agree
 from tapewise_core.parts.end_finish import with_ends
 from tapewise_core.parts.end_options import ENDS
@@ -46,7 +49,8 @@ from tapewise_core.text.told import OptionKey, Told, said
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
-    return with_placket(with_ends(_drafted(body, style), body, EndStyle.of(style)), style)
+    pattern = with_placket(with_ends(_drafted(body, style), body, EndStyle.of(style)), style)
+    return with_centre_seams(pattern, CentreStyle.of(style))
 
 
 def _drafted(body: Body, style: Style) -> Pattern:
@@ -83,7 +87,9 @@ def _idle(style: Style) -> tuple[str, ...]:
     return (*idle(style), *idle_below(style), *across)
 
 
-OPTIONS = TOP.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE)) + BARE + ENDS + PLACKET
+OPTIONS = (
+    TOP.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE)) + BARE + ENDS + PLACKET + CENTRE
+)
 
 
 JERSEY_TOP = Garment(

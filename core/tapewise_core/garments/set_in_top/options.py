@@ -21,6 +21,7 @@ from tapewise_core.blocks.set_in.options import (
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import BODY
 from tapewise_core.parts.bare_options import BARE
+from tapewise_core.parts.centre_options import CENTRE
 from tapewise_core.parts.end_options import ENDS
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hem_style import HemShape
@@ -81,6 +82,7 @@ def options_from(top: Options) -> Options:
         + BARE
         + ENDS
         + PLACKET
+        + CENTRE
     )
 
 

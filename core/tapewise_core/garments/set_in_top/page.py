@@ -26,6 +26,8 @@ from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.set_in_top import SAYS, TITLE
 from tapewise_core.garments.set_in_top.options import OPTIONS
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.centre_seam import with_centre_seams
+from tapewise_core.parts.centre_style import CentreStyle
 from tapewise_core.parts.end_agree import ends_agree
 from tapewise_core.parts.end_finish import with_ends
 from tapewise_core.parts.end_style import EndStyle
@@ -40,7 +42,8 @@ from tapewise_core.text.told import Told
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
     pattern = assemble("set-in-top", TITLE, body, SetInStyle.of(style))
-    return with_placket(with_ends(pattern, body, EndStyle.of(style)), style)
+    whole = with_placket(with_ends(pattern, body, EndStyle.of(style)), style)
+    return with_centre_seams(whole, CentreStyle.of(style))
 
 
 def agree(body: Body, style: Style) -> tuple[Told, ...]:

@@ -1,0 +1,56 @@
+"""Seams at the centre: halves for a cloth on which the whole piece does not lie."""
+
+from __future__ import annotations
+
+from functools import cache
+
+import pytest
+
+from tapewise_core.errors import OptionError
+from tapewise_core.proofs.proof import ProofId
+from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.mending import mended
+from tapewise_core.tasks.people import person
+
+TOPS = ("jersey-top", "set-in-top")
+
+
+@cache
+def made(garment: str, **asked: str) -> Drafted:
+    """A top of an example person."""
+    options = {key.replace("_", "-"): asked[key] for key in asked}
+    return draft(person("Marta Lindqvist"), garment, options)
+
+
+@pytest.mark.parametrize("garment", TOPS)
+@pytest.mark.parametrize(("chosen", "names"), [("back", {"back"}), ("both", {"back", "front"})])
+def test_halves_are_cut_twice_with_an_allowance(garment: str, chosen: str, names: set[str]) -> None:
+    """Nothing else changes: the same lines, the same girths, all proofs hold."""
+    plain, seamed = made(garment), made(garment, centre_seams=chosen)
+    assert seamed.failing == ()
+    for before, after in zip(plain.pattern.pieces, seamed.pattern.pieces, strict=True):
+        halved = after.name in names
+        assert (after.on_fold, after.count, after.mirrored) == (
+            (False, 2, True) if halved else (before.on_fold, before.count, before.mirrored)
+        )
+        for edge in after.edges:
+            assert edge.path.flattened() == before.edge(edge.name).path.flattened()
+        if halved:
+            assert after.edge("centre").allowance == pytest.approx(8)
+            assert min(at.x for at in after.cut) == pytest.approx(-8, abs=0.01)
+    assert plain.pattern.girths == seamed.pattern.girths
+
+
+def test_a_long_grown_on_sleeve_fits_by_centre_seams() -> None:
+    """A shorter sleeve is tried first; where the sleeve was chosen, seams make it fit."""
+    wide = made("jersey-top", sleeve="long", cloth_width="110")
+    assert ProofId.CLOTH in {proof.id for proof in wide.failing}
+    assert made("jersey-top", sleeve="long", cloth_width="110", centre_seams="both").failing == ()
+    found = next(one for one in mended(wide).proofs if one.id is ProofId.CLOTH)
+    assert found.settings is not None
+
+
+def test_one_lower_shoulder_is_refused() -> None:
+    """Its pieces are whole already."""
+    with pytest.raises(OptionError, match="set lower-shoulder to none"):
+        made("set-in-top", centre_seams="back", lower_shoulder="left")
