@@ -113,7 +113,8 @@ def _end_words(edge: Edge) -> tuple[str, bool]:
 
 def _side(piece: Piece, edge: Edge) -> str:
     """On which half of a whole piece an edge lies; nothing where each is there once."""
-    if piece.on_fold or not piece.has_edge(f"{_stem(edge)}_2") or not piece.has_edge("side"):
+    half = piece.on_fold or piece.mirrored
+    if half or not piece.has_edge(f"{_stem(edge)}_2") or not piece.has_edge("side"):
         return ""
     middle = edge.path.at(edge.path.length() / 2)[0]
     return " on the right of the paper" if middle.x > 0 else " on the left of the paper"
