@@ -12,18 +12,16 @@ from tapewise_core.parts.band_ways import ARMBAND, ARMBAND_RING
 from tapewise_core.parts.bare_style import ArmholeFinish, BareStyle
 from tapewise_core.parts.bare_ways import TURNED_ARMHOLE
 from tapewise_core.parts.edge_band import (
-    DIGITS,
     BandKind,
     BandSize,
     Mark,
-    at_least,
     band_join,
     band_seam,
     cut_band,
     draft_band,
 )
 from tapewise_core.parts.neck_finish import Halves
-from tapewise_core.parts.shape.band import Band, armband
+from tapewise_core.parts.shape.band import Band, armband, as_used
 from tapewise_core.parts.two_sides import Sewn
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length
@@ -67,8 +65,7 @@ def ratio_of(armhole: float, style: BareStyle) -> Band:
     if style.ratio is not None:
         return Band(style.ratio, ())
     found = armband(armhole, style.width.mm, style.stretch)
-    ratio = at_least(found.ratio) if found.held_back else round(found.ratio, DIGITS)
-    return Band(ratio, found.held_back)
+    return Band(as_used(found), found.held_back)
 
 
 def _band(halves: Halves, sides: Sequence[Sewn], style: BareStyle) -> Bare:

@@ -6,17 +6,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
+from tapewise_core.drafting.piece import EdgeRun, Notch, Piece, Seam, SeamKind
 from tapewise_core.frozen import dataclass
-from tapewise_core.geometry.outline import Box
-from tapewise_core.geometry.path import ruled
-from tapewise_core.geometry.point import Point
-from tapewise_core.parts.strip import corners, draft_strip, rule_strip
+from tapewise_core.parts.strip import draft_strip, folded, rule_strip, strip_edges
 from tapewise_core.sewing.way import Way
 from tapewise_core.units import Length
-
-DIGITS = 2
-"""A ratio is worked out to so many digits, so that it reads as it is used (our choice)."""
 
 Mark = tuple[float, str, int]
 """A share of the edge, walked from the band's join, the pair it belongs to, and its strokes."""
@@ -46,12 +40,6 @@ class BandSize:
     join: Length
 
 
-def at_least(ratio: float) -> float:
-    """Return a ratio that may be no less, to its last digit, and no more than 1."""
-    near = round(ratio, DIGITS)
-    return near if near >= ratio - 1e-9 else min(round(near + 10**-DIGITS, DIGITS), 1.0)
-
-
 def draft_band(kind: BandKind, edge: Length, size: BandSize, ratio: float) -> Draft:
     """Return the band as drawn by hand; ``edge`` is the whole stitched edge."""
     called = "the band's length, seam to seam"
@@ -61,29 +49,14 @@ def draft_band(kind: BandKind, edge: Length, size: BandSize, ratio: float) -> Dr
 
 def cut_band(kind: BandKind, draft: Draft, size: BandSize, marks: Sequence[Mark] = ()) -> Piece:
     """Return the band as a piece, both its long edges marked."""
-    a, b, c, d = corners(draft)
-    edges = (
-        Edge(kind.edge, ruled(a, b), size.allowance.mm),
-        Edge("join", ruled(b, c), size.join.mm),
-        Edge(f"{kind.edge}_2", ruled(c, d), size.allowance.mm),
-        Edge("join_2", ruled(d, a), size.join.mm),
-    )
-    middle = draft["M"].y
+    edges = strip_edges(draft, kind.edge, "join", size.allowance.mm, size.join.mm)
+    a, b = edges[0].path.start, edges[0].path.end
     notches = tuple(
         Notch(edge, b.x * (share if edge == kind.edge else 1 - share), pair, strokes)
         for edge in (kind.edge, f"{kind.edge}_2")
         for share, pair, strokes in marks
     )
-    return make_piece(
-        kind.name,
-        edges,
-        {"join": a, "join_2": b},
-        (Point(b.x * 0.9, middle * 0.4), Point(b.x * 0.9, middle * 1.6)),
-        notches=notches,
-        count=kind.count,
-        inner={"fold": ruled(Point(0.0, middle), Point(b.x, middle))},
-        label=Box(16, 3, max(b.x * 0.6, 80), middle - 2),
-    )
+    return folded(draft, kind.name, edges, {"join": a, "join_2": b}, notches, kind.count)
 
 
 def band_join(kind: BandKind) -> Seam:

@@ -18,14 +18,13 @@ from tapewise_core.parts.edge_band import (
     BandKind,
     BandSize,
     Mark,
-    at_least,
     band_join,
     band_seam,
     cut_band,
     draft_band,
 )
 from tapewise_core.parts.end_style import EndStyle
-from tapewise_core.parts.shape.band import USABLE
+from tapewise_core.parts.shape.band import USABLE, at_least
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length
 

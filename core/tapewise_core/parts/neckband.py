@@ -10,13 +10,13 @@ import math
 from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
+from tapewise_core.drafting.piece import EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.neck_style import NeckStyle
-from tapewise_core.parts.shape.band import Band, neckband
-from tapewise_core.parts.strip import corners, draft_strip, rule_strip
+from tapewise_core.parts.shape.band import Band, as_used, at_least, neckband
+from tapewise_core.parts.strip import corners, draft_strip, rule_strip, strip_edges
 from tapewise_core.sewing.neck import BAND, BAND_MITRE, BAND_RING, COLLAR, V_BAND
 from tapewise_core.sewing.neck_flat import BAND_FLAT
 from tapewise_core.text.told import said
@@ -28,10 +28,6 @@ QUARTERS = (
     "Mark the long edges in quarters: {} at the join, {} in the middle, and halfway round on "
     "either side. The halfway marks do not fall on the shoulder seams, which lie further back."
 )
-
-
-DIGITS = 2
-"""A ratio is worked out to so many digits, so that it reads as it is used (our choice)."""
 
 
 FINE = 3
@@ -68,7 +64,7 @@ def standing(neckline: float, stretch: float, head: float | None) -> Band:
     """Return the ratio of a collar that stands up round a neckline [mm]; held back where a head
     [mm] would not pass a closer one."""
     passes = _passing(neckline, stretch, head)
-    return Band(max(STANDS, _up(min(passes, 1.0))), ())
+    return Band(max(STANDS, at_least(min(passes, 1.0))), ())
 
 
 def _passing(neckline: float, stretch: float, head: float | None) -> float:
@@ -85,21 +81,14 @@ def lying(
     found = neckband(neckline, width.mm, stretch)
     passes = _passing(neckline, stretch, head - opens if head else None)
     if head and passes > found.ratio:
-        return Band(_up(min(passes, 1.0)), said(HEAD, width, mm(head)))
-    ratio = _up(found.ratio) if found.held_back else round(found.ratio, DIGITS)
-    return Band(ratio, found.held_back)
+        return Band(at_least(min(passes, 1.0)), said(HEAD, width, mm(head)))
+    return Band(as_used(found), found.held_back)
 
 
 HEAD = (
     "A band {} wide would have to be shorter to lie flat, but must let a head of {} through: it "
     "will stand up a little. On a wider neckline it lies flat."
 )
-
-
-def _up(ratio: float) -> float:
-    """A ratio that may be no less, in its last digit."""
-    near = round(ratio, DIGITS)
-    return near if near >= ratio else round(near + 10**-DIGITS, DIGITS)
 
 
 def draft_neckband(
@@ -149,12 +138,7 @@ def cut_neckband(draft: Draft, style: NeckStyle, share: float = 0.5) -> Piece:
     a, b, c, d = corners(draft)
     pointed = "F" in draft.paper.points
     allowance, join = style.allowances.neck.mm, style.allowances.seam.mm
-    edges = (
-        Edge("neckline", ruled(a, b), allowance),
-        Edge("join", ruled(b, c), join),
-        Edge("neckline_2", ruled(c, d), allowance),
-        Edge("join_2", ruled(d, a), join),
-    )
+    edges = strip_edges(draft, "neckline", "join", allowance, join)
     middle, inset = draft["M"].y, draft["F"].x if pointed else 0.0
     inner = {"fold": ruled(Point(inset, middle), Point(b.x - inset, middle))}
     if pointed:

@@ -5,12 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
-from tapewise_core.geometry.outline import Box
-from tapewise_core.geometry.path import ruled
+from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.neck_style import NeckStyle
-from tapewise_core.parts.strip import corners, draft_strip, rule_strip
+from tapewise_core.parts.strip import draft_strip, folded, rule_strip, strip_edges
 from tapewise_core.units import Length
 
 MARKS = (
@@ -28,27 +26,13 @@ def draft_open_band(edge: Length, style: NeckStyle, ratio: float) -> Draft:
 
 def cut_open_band(draft: Draft, style: NeckStyle, marks: Sequence[tuple[float, str]]) -> Piece:
     """Return the band as a piece; ``marks`` are places along it [mm], with their pairs."""
-    a, b, c, d = corners(draft)
-    allowance, end = style.allowances.neck.mm, style.allowances.seam.mm
-    edges = (
-        Edge("neckline", ruled(a, b), allowance),
-        Edge("end", ruled(b, c), end),
-        Edge("neckline_2", ruled(c, d), allowance),
-        Edge("end_2", ruled(d, a), end),
-    )
-    middle = draft["M"].y
+    allowances = style.allowances
+    edges = strip_edges(draft, "neckline", "end", allowances.neck.mm, allowances.seam.mm)
+    long = edges[0].path.end.x
     notches = tuple(
-        Notch(edge, at if edge == "neckline" else b.x - at, pair)
+        Notch(edge, at if edge == "neckline" else long - at, pair)
         for edge in ("neckline", "neckline_2")
         for at, pair in marks
     )
     points = {pair.replace(" ", "_"): Point(at, 0.0) for at, pair in marks}
-    return make_piece(
-        "neckband",
-        edges,
-        points,
-        (Point(b.x * 0.9, middle * 0.4), Point(b.x * 0.9, middle * 1.6)),
-        notches=notches,
-        inner={"fold": ruled(Point(0.0, middle), Point(b.x, middle))},
-        label=Box(16, 3, max(b.x * 0.6, 80), middle - 2),
-    )
+    return folded(draft, "neckband", edges, points, notches)

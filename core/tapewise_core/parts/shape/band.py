@@ -47,6 +47,21 @@ class Band:
     held_back: Told
 
 
+DIGITS = 2
+"""A ratio is worked out to so many digits, so that it reads as it is used (our choice)."""
+
+
+def at_least(ratio: float) -> float:
+    """Return a ratio that may be no less, to its last digit, and no more than 1."""
+    near = round(ratio, DIGITS)
+    return near if near >= ratio else min(round(near + 10**-DIGITS, DIGITS), 1.0)
+
+
+def as_used(found: Band) -> float:
+    """Return a band's ratio to its last digit, and no less where it was held back."""
+    return at_least(found.ratio) if found.held_back else round(found.ratio, DIGITS)
+
+
 def neckband(opening: float, width: float, stretch: float) -> Band:
     """Return the ratio of a neckband [mm]; ``stretch`` is the band's cloth, 0.5 for half again.
 
