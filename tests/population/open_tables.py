@@ -7,6 +7,7 @@ index so that the thin and the very full count as much as the many in between.
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 
@@ -62,6 +63,4 @@ def _profile(
 ) -> Profile:
     taken = {key: {"value": round(float(columns[key][row]), 1)} for key in keys if key in columns}
     kept = {"name": name, "reference": sex, "waist_site": site, "measures": taken}
-    return Profile.model_validate(
-        {"format": "tapewise profile", "version": 1, **kept}, strict=False
-    )
+    return Profile.from_text(json.dumps({"format": "tapewise profile", "version": 1, **kept}))

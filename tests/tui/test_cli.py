@@ -276,7 +276,7 @@ def test_version_loads_next_to_nothing() -> None:
 def test_draft_never_loads_the_app(own_folder: Path) -> None:
     """The command line drafts without Textual and without numpy's slow parts."""
     loaded = loaded_after("from tapewise_tui.cli import main; main(['demo'])")
-    assert not loaded & {"textual", "rich", "ezdxf", "scipy"}
+    assert not loaded & {"textual", "rich", "ezdxf", "scipy", "pydantic"}
 
 
 def test_without_pages_no_pdf_library_is_loaded(own_folder: Path) -> None:

@@ -192,14 +192,16 @@ def test_every_command_the_parser_knows_is_done_by_something() -> None:
 
 @pytest.mark.parametrize(
     ("arguments", "unused"),
-    [(["--version"], "argparse"), (["garments"], "pydantic"), (["help", "draft"], "pydantic"),
-     (["profiles"], "shapely"), (["check", "Marta Lindqvist"], "shapely"),
-     (["check", "Marta Lindqvist"], "tapewise_core.garments.shelf"), (["profiles"], "textual")],
+    [(["--version"], {"argparse"}), (["garments"], {"pydantic"}), (["help", "draft"], {"pydantic"}),
+     (["profiles"], {"shapely", "textual", "pydantic"}),
+     (["check", "Marta Lindqvist"], {"shapely", "tapewise_core.garments.shelf", "pydantic"})],
 )  # fmt: skip
-def test_a_command_loads_nothing_that_it_does_not_need(arguments: list[str], unused: str) -> None:
+def test_a_command_loads_nothing_that_it_does_not_need(
+    arguments: list[str], unused: set[str]
+) -> None:
     """So that each is there as soon as it can be."""
     code = "import sys\nfrom tapewise_tui.cli import main\n"
-    code += f"main({arguments!r})\nassert {unused!r} not in sys.modules, 'loaded'\n"
+    code += f"main({arguments!r})\nassert not {unused!r} & sys.modules.keys(), 'loaded'\n"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True)
     assert done.returncode == 0, done.stderr
 

@@ -104,6 +104,7 @@ def _wrong(error: TapewiseError, unit: str | None) -> int:
 
 def _run(given: list[str]) -> int:
     gc.set_threshold(*SELDOM)
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")  # it would look for them first
     if not given:
         from tapewise_tui import tidying
 
@@ -113,7 +114,6 @@ def _run(given: list[str]) -> int:
         return run()
     from tapewise_tui.parser import parser
 
-    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")  # it would look for them first
     top = parser()
     options = top.parse_args(given)
     options.top = top

@@ -10,11 +10,12 @@ from pydantic_core import ErrorDetails
 
 _MUST = {
     "missing": "is missing",
-    "extra_forbidden": "is not part of the format; take it out",
+    "unexpected_keyword_argument": "is not part of the format; take it out",
     "float_type": "must be a number",
     "string_type": "must be text",
     "tuple_type": "must be a list of numbers",
-    "model_type": 'must be an object such as {"value": 92}',
+    "dataclass_type": 'must be an object such as {"value": 92}',
+    "dataclass_exact_type": 'must be an object such as {"value": 92}',
     "dict_type": "must be an object",
     "mapping_type": "must be an object",
 }
@@ -33,8 +34,7 @@ def faults_of(error: ValidationError) -> tuple[str, ...]:
     ...     print(error)
     measures.hip.value: must be more than 0 and at most 300 cm, is -3.
     """
-    told = (fault for fault in error.errors() if fault["type"] != "default_factory_not_called")
-    return tuple(map(_line, told))
+    return tuple(map(_line, error.errors()))
 
 
 def _line(fault: ErrorDetails) -> str:

@@ -3,43 +3,42 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import field
 from datetime import date
 from types import MappingProxyType
 from typing import Annotated
 
-from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field
-from pydantic import PlainSerializer as Serializer
-from pydantic import WithJsonSchema as Schema
-
+from tapewise_core.frozen import dataclass
 from tapewise_core.profiles import rules
+from tapewise_core.profiles.form import STRICT, Passed
 
-_Line = Annotated[str, AfterValidator(rules.line), Schema(rules.LINE)]
-_Girth = Annotated[float, AfterValidator(rules.centimetres), Schema(rules.CENTIMETRES)]
-_Day = Annotated[date | None, BeforeValidator(rules.day)]
+_Line = Annotated[str, Passed(rules.line, rules.LINE)]
+_Girth = Annotated[float, Passed(rules.centimetres, rules.CENTIMETRES)]
+_Day = Annotated[date | None, Passed(rules.day, first=True)]
 
 
-class Adjustment(BaseModel):
+@dataclass(frozen=True, kw_only=True)
+class Adjustment:
     """A change after a fitting: what, by how much [cm; percent of a band, degrees of a sleeve],
     when, on which garment, and why."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
+    __pydantic_config__ = STRICT
 
     what: _Line
-    amount: Annotated[float, AfterValidator(rules.amount)]
+    amount: Annotated[float, Passed(rules.amount)]
     date: _Day = None
     garment: _Line | None = None
     symptom: _Line | None = None
 
 
-class Loved(BaseModel):
+@dataclass(frozen=True, kw_only=True)
+class Loved:
     """A garment that fits: its name, its cloth's stretch [%] and what it measures flat [cm]."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
+    __pydantic_config__ = STRICT
 
     name: _Line
-    stretch: Annotated[float | None, AfterValidator(rules.stretch)] = None
-    flat: Annotated[
-        Mapping[str, _Girth],
-        AfterValidator(MappingProxyType),
-        Serializer(dict, return_type=dict[str, float]),
-    ] = Field(default_factory=lambda: MappingProxyType({}))
+    stretch: Annotated[float | None, Passed(rules.stretch)] = None
+    flat: Annotated[Mapping[str, _Girth], Passed(MappingProxyType)] = field(
+        default_factory=lambda: MappingProxyType({})
+    )

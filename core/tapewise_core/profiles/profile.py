@@ -19,49 +19,45 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Mapping
+from dataclasses import field, replace
 from datetime import date
 from types import MappingProxyType
-from typing import Annotated, Any, Literal, Self
-
-from pydantic import AfterValidator, BaseModel, BeforeValidator, ConfigDict, Field, ValidationError
-from pydantic import PlainSerializer as Serializer
-from pydantic import WithJsonSchema as Schema
+from typing import Annotated, Any, Final, Literal, Self
 
 from tapewise_core.errors import ProfileError
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
-from tapewise_core.profiles import rules
-from tapewise_core.profiles.faults import faults_of
+from tapewise_core.profiles import form, rules
 from tapewise_core.profiles.fitted import Adjustment, Loved
+from tapewise_core.profiles.form import STRICT, Passed
+from tapewise_core.profiles.plain import as_plain, read_plainly
 from tapewise_core.profiles.slug import digest
 from tapewise_core.units import Unit
 
-FORMAT = "tapewise profile"
-VERSION = 2
+FORMAT: Final = "tapewise profile"
+VERSION: Final = 2
 
-_Centimetres = Annotated[float, AfterValidator(rules.centimetres), Schema(rules.CENTIMETRES)]
+_Centimetres = Annotated[float, Passed(rules.centimetres, rules.CENTIMETRES)]
 
 
-class Reading(BaseModel):
+@dataclass(frozen=True, kw_only=True)
+class Reading:
     """One measure of a person: its value [cm], and the readings [cm] it came from."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
+    __pydantic_config__ = STRICT
 
     value: _Centimetres
     origin: Origin = Origin.MEASURED
-    readings: Annotated[tuple[_Centimetres, ...], AfterValidator(rules.few)] = Field(
-        default=(), json_schema_extra={"maxItems": rules.MOST_READINGS}
-    )
-    taken: Annotated[date | None, BeforeValidator(rules.day)] = None
+    readings: Annotated[tuple[_Centimetres, ...], Passed(rules.few, rules.READINGS)] = ()
+    taken: Annotated[date | None, Passed(rules.day, first=True)] = None
 
 
 _Measures = Annotated[
-    Mapping[Annotated[str, AfterValidator(rules.known)], Reading],
-    AfterValidator(MappingProxyType),
-    Serializer(dict, return_type=dict[str, Reading]),
+    Mapping[Annotated[str, Passed(rules.known)], Reading],
+    Passed(MappingProxyType, rules.MEASURES),
 ]
 
-
-_Group = Annotated[str, AfterValidator(rules.line), Schema(rules.LINE)]
+_Group = Annotated[str, Passed(rules.line, rules.LINE)]
 
 
 def _newest(version: int) -> int:
@@ -79,7 +75,8 @@ def new_id() -> str:
     return os.urandom(8).hex()
 
 
-class Profile(BaseModel):
+@dataclass(frozen=True, kw_only=True)
+class Profile:
     """A person's measures; a change is a new profile.
 
     Making or changing one raises ProfileError with all faults.
@@ -89,26 +86,25 @@ class Profile(BaseModel):
     (92.0, mappingproxy({}))
     """
 
-    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
+    __pydantic_config__ = STRICT
 
     format: Literal["tapewise profile"]
-    version: Annotated[Literal[1, 2], BeforeValidator(rules.whole), AfterValidator(_newest)]
-    name: Annotated[str, AfterValidator(rules.person), Schema(rules.PERSON)]
-    id: Annotated[str, AfterValidator(rules.identity), Schema(rules.ID)] = Field(
-        default_factory=lambda read: id_of_name(read.get("name", ""))
-    )
+    version: Annotated[Literal[1, 2], Passed(rules.whole, first=True), Passed(_newest)]
+    name: Annotated[str, Passed(rules.person, rules.PERSON)]
+    id: Annotated[str, Passed(rules.identity, rules.ID)] = field(default_factory=str)
     unit: Unit = Unit.CM
     reference: Reference = Reference.NOT_SAID
     waist_site: WaistSite = WaistSite.NOT_SAID
-    age: Annotated[float | None, AfterValidator(rules.years)] = Field(
-        default=None, json_schema_extra=rules.AGE
-    )
-    groups: Annotated[tuple[_Group, ...], AfterValidator(rules.each_once)] = ()
+    age: Annotated[float | None, Passed(rules.years, rules.AGE)] = None
+    groups: Annotated[tuple[_Group, ...], Passed(rules.each_once)] = ()
     adjustments: tuple[Adjustment, ...] = ()
     loved: tuple[Loved, ...] = ()
-    measures: _Measures = Field(
-        default_factory=lambda: MappingProxyType({}), json_schema_extra=rules.MEASURES
-    )
+    measures: _Measures = field(default_factory=lambda: MappingProxyType({}))
+
+    def __post_init__(self) -> None:
+        """Whoever is written down without an id has one that follows from the name."""
+        if not self.id:
+            object.__setattr__(self, "id", id_of_name(self.name))
 
     @classmethod
     def of(
@@ -120,30 +116,30 @@ class Profile(BaseModel):
         waist_site: WaistSite = WaistSite.NOT_SAID,
     ) -> Self:
         """Return a profile without measures, of somebody new."""
-        return cls._checked(
-            {
-                "format": FORMAT,
-                "version": VERSION,
-                "name": name,
-                "id": new_id(),
-                "unit": unit,
-                "reference": reference,
-                "waist_site": waist_site,
-            }
+        made = cls(
+            format=FORMAT,
+            version=VERSION,
+            name=name,
+            id=new_id(),
+            unit=unit,
+            reference=reference,
+            waist_site=waist_site,
         )
+        return form.checked(made)
 
     @classmethod
     def from_text(cls, text: str) -> Self:
         """Return the profile a file's text holds."""
-        _refuse_newer(rules.plain_object(text))
+        content = rules.plain_object(text)
+        _refuse_newer(content)
         try:
-            return cls.model_validate_json(text)
-        except ValidationError as error:
-            raise _refused(error) from None
+            return read_plainly(cls, content)
+        except ValueError:
+            return form.read_with_care(cls, text)
 
     def text(self) -> str:
         """Return the text of the file that holds this profile: a line for each measure."""
-        content = self.model_dump(mode="json", exclude_none=True)
+        content = as_plain(self)
         measures = content.pop("measures")
         head = [f"  {_spelt(key)}: {_spelt(value)},\n" for key, value in _told(content).items()]
         rows = [f"    {_spelt(key)}: {_spelt(_told(row))}" for key, row in measures.items()]
@@ -176,7 +172,7 @@ class Profile(BaseModel):
         taken: date | None = None,
     ) -> Self:
         """Return the profile with one measure [cm] entered or replaced."""
-        entry = {"value": value, "origin": origin, "readings": readings, "taken": taken}
+        entry = Reading(value=value, origin=origin, readings=readings, taken=taken)
         return self._with(measures={**self.measures, key: entry})
 
     def without(self, key: str) -> Self:
@@ -210,15 +206,7 @@ class Profile(BaseModel):
 
     def _with(self, **changes: Any) -> Self:
         """Return a copy with some fields changed, checked like a file."""
-        fields = {name: getattr(self, name) for name in type(self).model_fields}
-        return self._checked({**fields, **changes})
-
-    @classmethod
-    def _checked(cls, fields: Mapping[str, object]) -> Self:
-        try:
-            return cls.model_validate(fields)
-        except ValidationError as error:
-            raise _refused(error) from None
+        return form.checked(replace(self, **changes))
 
 
 def _spelt(value: object) -> str:
@@ -243,9 +231,3 @@ def _refuse_newer(content: Mapping[str, object]) -> None:
             f"This file is of version {content['version']}, written by a newer Tapewise; "
             f"this one reads up to version {VERSION}, so update the program."
         )
-
-
-def _refused(error: ValidationError) -> ProfileError:
-    faults = faults_of(error)
-    rest = f" (and {len(faults) - 1} more)" if len(faults) > 1 else ""
-    return ProfileError(f"{faults[0]}{rest}.", faults)

@@ -8,8 +8,6 @@ import unicodedata
 from collections.abc import Mapping
 from datetime import date
 
-from pydantic.config import JsonDict
-
 from tapewise_core.errors import ProfileError
 from tapewise_core.measures.catalogue import BY_KEY, near_measures
 from tapewise_core.measures.reading import LARGEST
@@ -26,7 +24,7 @@ OLDEST = 120.0
 MOST_READINGS = 5
 """Readings kept of one measure; three settle it."""
 
-AGE: JsonDict = {"exclusiveMinimum": 0, "maximum": OLDEST}
+AGE = {"exclusiveMinimum": 0, "maximum": OLDEST}
 """What :func:`years` passes, as JSON schema."""
 
 LINE = {"type": "string", "minLength": 1, "maxLength": LONGEST_NAME}
@@ -35,8 +33,11 @@ LINE = {"type": "string", "minLength": 1, "maxLength": LONGEST_NAME}
 ID = {"type": "string", "pattern": "^[a-z0-9]{8,32}$"}
 """What :func:`identity` passes, as JSON schema."""
 
-MEASURES: JsonDict = {"propertyNames": {"enum": [*BY_KEY]}}
+MEASURES = {"propertyNames": {"enum": [*BY_KEY]}}
 """Keys that :func:`known` passes, as JSON schema."""
+
+READINGS = {"maxItems": MOST_READINGS}
+"""As many as :func:`few` passes, as JSON schema."""
 
 PERSON = {"type": "string", "minLength": 1, "maxLength": LONGEST_NAME}
 """What :func:`person` passes once it is tidy, as JSON schema."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 from tapewise_core.errors import OptionError
@@ -21,7 +22,7 @@ def kept(profile: Profile, one: Adjustment) -> Profile:
     """
     same = [other for other in profile.adjustments if _alike(other, one)]
     amount = round(one.amount + sum(other.amount for other in same), 2)
-    whole = one.model_copy(update={"amount": amount})
+    whole = replace(one, amount=amount)
     change = Applied(whole).change
     if same and change is not None and change.measured is Measured.LENGTH:
         _one_fitting(amount)

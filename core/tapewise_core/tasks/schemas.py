@@ -33,9 +33,10 @@ def _check() -> JsonType:
 
 
 def _person() -> JsonType:
+    from tapewise_core.profiles import form
     from tapewise_core.profiles.profile import Profile
 
-    made = Profile.model_json_schema()
+    made = form.described(Profile)
     del made["title"]
     briefed = _brief(made)
     assert isinstance(briefed, dict)

@@ -1,5 +1,6 @@
 """What a fitting taught is kept with the person, used by later drafts, and can be taken away."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
 
@@ -127,11 +128,11 @@ def test_fittings_add_up_and_taking_one_away_brings_the_old_draft_back() -> None
 def test_one_fitting_changes_no_more_than_two_centimetres_at_a_place() -> None:
     """The same change at one fitting is added up; more than 2 cm says measure again."""
     one = Adjustment(what="front-longer", amount=1.5, date=THIRD, garment="jersey-top")
-    more = one.model_copy(update={"amount": 0.5})
+    more = replace(one, amount=0.5)
     assert [row.amount for row in kept(kept(WHO, one), more).adjustments] == [2.0]
     with pytest.raises(OptionError, match=r"2\.1 cm at one fitting.*take it again"):
-        kept(kept(WHO, one), one.model_copy(update={"amount": 0.6}))
-    later = one.model_copy(update={"date": DAY})
+        kept(kept(WHO, one), replace(one, amount=0.6))
+    later = replace(one, date=DAY)
     assert len(kept(kept(WHO, one), later).adjustments) == 2
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.profiles import rules
@@ -66,13 +67,13 @@ def _set(one: Loved, setting: str, unit: Unit) -> Loved:
     if not equals:
         raise OptionError(f"“{setting}” is not MEASURE=LENGTH, such as bust=46.")
     if key == "stretch":
-        return one.model_copy(update={"stretch": _stretch(text)})
+        return replace(one, stretch=_stretch(text))
     if key not in BY_KEY:
         near = near_words(key, (*BY_KEY, "stretch"))
         raise OptionError(f"{key or 'That'} is not measured on a garment; {near}")
     rest = {known: cm for known, cm in one.flat.items() if known != key}
     flat = {**rest, key: _read(key, text, unit)} if text else rest
-    return Loved(name=one.name, stretch=one.stretch, flat=flat)
+    return replace(one, flat=flat)
 
 
 def _read(key: str, text: str, unit: Unit) -> float:
