@@ -53,7 +53,9 @@ _ALL = (
     _one("neck-wider", "neckline widened {} on each side", NO_NECK, {"neck-half-width": 1}),
     _one("front-taken-up", "front taken up {} at the neck", NO_FRONT, {"front-longer": -1}),
     _one("back-neck-raised", "back neck raised {}", NO_NECK, {"back-neck-higher": 1}),
-    _one("front-neck-lower", "front neck lowered {}", NO_NECK, {"neck-depth": 1}),
+    _one(
+        "front-neck-lower", "front neck lowered {}", NO_NECK, {"neck-depth": 1}, {"cowl-depth": 1}
+    ),
     _one(
         "shoulder-forward",
         "shoulder seam moved {} forward at its outer end",

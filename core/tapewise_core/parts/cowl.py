@@ -9,7 +9,6 @@ from __future__ import annotations
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge
 from tapewise_core.errors import DraftError
-from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.shape.cowl import Turned, drape_of, half_edge, turned, widths
@@ -20,17 +19,8 @@ from tapewise_core.units import Length, mm
 FACING = 50.0
 """How deep a cowl's facing is, cut in one with the front [mm] (common practice)."""
 
-SHALLOWEST = 30.0
-"""No neckline is asked for that lies less deep in front [mm] (our choice)."""
-
-
-@dataclass(frozen=True, slots=True)
-class Drape:
-    """How far a cowl's fold hangs below the nape's level, and by how much the front's side neck is
-    drawn higher than it lies when worn [mm]."""
-
-    depth: Length
-    raised: float = 0.0
+NARROW = 5.0
+"""Where no more than this is left to choose, no cowl is offered [mm] (our choice)."""
 
 
 def neck_edge(path: Path, style: NeckStyle, *, front: bool) -> Edge:
@@ -41,16 +31,15 @@ def neck_edge(path: Path, style: NeckStyle, *, front: bool) -> Edge:
     return Edge("neckline", path, width, style.turned, slants=slants)
 
 
-def cowl_steps(draft: Draft, shoulder: Path, names: tuple[str, ...], wanted: Drape) -> Draft:
+def cowl_steps(draft: Draft, shoulder: Path, names: tuple[str, ...], hangs: Length) -> Draft:
     """Return the draft with a cowl's shoulder and neck edge; ``names`` are the points of the
-    shoulder as it would be.
+    shoulder as it would be, ``hangs`` is how far the fold hangs below the side necks.
 
     Raises DraftError where this shoulder cannot be turned so far.
     """
-    drape = wanted.depth.mm - shoulder.start.y - wanted.raised
-    found = turned(shoulder, half_edge(shoulder.start.x, drape))
+    found = turned(shoulder, half_edge(shoulder.start.x, hangs.mm))
     if found is None:
-        raise DraftError(_refused(shoulder, wanted))
+        raise DraftError(_refused(shoulder, hangs))
     pivot, rest = names[-1], names[1:]
     if found.pivot < shoulder.length() - HAIR:
         called = "where the shoulder stops being turned"
@@ -58,7 +47,7 @@ def cowl_steps(draft: Draft, shoulder: Path, names: tuple[str, ...], wanted: Dra
         draft, pivot = draft.along(names[0], names[1], "F2", by, called), "F2"
         rest = (pivot, *rest)
     draft = draft.note(*_slashes(names[0], pivot, found))
-    draft = _edge(draft, found, drape)
+    draft = _edge(draft, found, mm(shoulder.start.x), hangs)
     draft = draft.curve("shoulder", found.path, ("F1", *rest), MANNER)
     return draft.rule("neckline", "F", "F1", remark=SQUARE)
 
@@ -78,34 +67,36 @@ def _slashes(neck: str, pivot: str, found: Turned) -> Told:
     )  # fmt: skip
 
 
-def _edge(draft: Draft, found: Turned, drape: float) -> Draft:
-    """The neck edge: level, and half as long as a line that hangs as deep as asked."""
-    height, half = found.path.start.y, found.path.start.x
+def _edge(draft: Draft, found: Turned, wide: Length, hangs: Length) -> Draft:
+    """The neck edge: level, and half as long as a chain that hangs as deep as asked."""
+    height = found.path.start.y
+    half = wide.called("half of the way across") + _added(found, wide)
+    says = _hangs(hangs)
     called = "the neck edge on the fold, which goes straight on"
-    verb = draft.up if height < 0 else draft.down
     if abs(height) < HAIR:
-        draft = draft.across("N", "F1", mm(half), _half_words(drape))
-        return draft.inward("F1", "F", mm(half), called)
-    draft = verb("N", "F", mm(abs(height)), called)
-    return draft.across("F", "F1", mm(half), _half_words(drape))
+        return draft.across("N", "F1", half, says).inward("F1", "F", half, called)
+    verb = draft.up if height < 0 else draft.down
+    return verb("N", "F", mm(abs(height)), called).across("F", "F1", half, says)
 
 
-def _half_words(drape: float) -> Told:
-    return said(
-        "the side neck, spread: half of an edge that hangs {} below a straight one", mm(drape)
-    )
+def _added(found: Turned, wide: Length) -> Length:
+    """What the slashes add to a half's neck edge."""
+    return mm(found.path.start.x - wide.mm).called("spread")
 
 
-def _refused(shoulder: Path, wanted: Drape) -> Told:
-    """What this shoulder allows, as the option is asked: below the nape's level."""
-    wide, above = shoulder.start.x, shoulder.start.y + wanted.raised
-    least, most = (drape_of(wide, half) + above for half in widths(shoulder))
-    least = max(least, SHALLOWEST)
-    if most < least:
+def _hangs(hangs: Length) -> Told:
+    """A chain pinned at both side necks is the trade's measure of a drape (common practice)."""
+    return said("the side neck, spread: half of a chain that hangs {} below the side necks", hangs)
+
+
+def _refused(shoulder: Path, hangs: Length) -> Told:
+    """What this shoulder allows."""
+    least, most = (drape_of(shoulder.start.x, half) for half in widths(shoulder))
+    if most < least + NARROW:
         words = "A cowl cannot be spread from so short a shoulder; take a smaller {}."
         return said(words, OptionKey("neck-half-width"))
     return said(
         "A cowl of {} {} cannot be spread from this shoulder: take {} to {}, or change {}.",
-        OptionKey("neck-depth"), wanted.depth, Bound(least, "up"), Bound(most, "down"),
+        OptionKey("cowl-depth"), hangs, Bound(least, "up"), Bound(most, "down"),
         OptionKey("neck-half-width"),
     )  # fmt: skip

@@ -12,7 +12,6 @@ from tapewise_core.parts.arm import overarm_fall
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
 from tapewise_core.parts.neck_usual import USUAL, Usual
-from tapewise_core.parts.shape.cowl import drape_of
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -88,27 +87,12 @@ def side_neck_height(body: Body, figure: FigureStyle, rise: Length, half_width: 
 
 
 def neck_depth(body: Body, style: Style) -> Length:
-    """The neckline's own; a boat's is as far below its ends, wherever these lie, and a cowl's as
-    deep as its shoulder can be turned for, about."""
+    """The neckline's own; a boat's is as far below its ends, wherever these lie."""
     kind, figure = Neckline(style.choice("neckline")), FigureStyle.of(style)
-    if kind not in (Neckline.BOAT, Neckline.COWL):
+    if kind is not Neckline.BOAT:
         return cm(usual(style).depth)
     rise, width = style.length("neck-rise"), style.length("neck-half-width")
-    below = BOAT_DEPTH if kind is Neckline.BOAT else _drape(body, figure, width.mm)
-    return cm(round(below - side_neck_height(body, figure, rise, width)) / 10)
-
-
-TURNS, KEPT, LEAST_TURNED = 0.65, 40.0, 9.0
-"""A cowl's half neck edge is wider than the neck by this share of the shoulder, seen from above,
-less so much of it, and by so much at least [mm]: within what a shoulder can be turned for, on
-grown-on sleeves too, whose shoulder is straight for less of its way (our geometry)."""
-
-
-def _drape(body: Body, figure: FigureStyle, half_width: float) -> float:
-    """How far a cowl hangs below its ends [mm]."""
-    level = body["shoulder_length"].mm * math.cos(math.radians(fall_of(body, figure)))
-    left = own_half_width(body, figure).mm + level - BEYOND_NECK.mm - half_width
-    return drape_of(half_width, half_width + max(TURNS * (left - KEPT), LEAST_TURNED))
+    return cm(round(BOAT_DEPTH - side_neck_height(body, figure, rise, width)) / 10)
 
 
 def neck_finish(body: Body, style: Style) -> str:
@@ -184,17 +168,14 @@ NECK = Options.of(
     Option(
         key="neck-depth",
         group=Group.NECK,
-        says=said(
-            "depth of the front neckline on the centre, below the nape's level; a "
-            "cowl's as it hangs"
-        ),
+        says=said("depth of the front neckline on the centre, below the nape's level"),
         default=neck_depth,
         default_says=said(
-            "round {}, scoop {}, v {}, high {}, cowl as its shoulder allows, boat {} below its "
-            "ends",
+            "round {}, scoop {}, v {}, high {}, boat {} below its ends",
             *(cm(USUAL[kind].depth) for kind in DEEP),
             cm(BOAT_DEPTH / 10),
         ),
+        where=("neckline", *DEEP, Neckline.BOAT),
         low=3,
         high=30,
     ),

@@ -68,6 +68,8 @@ class NeckStyle:
     flat: bool = False
     opens: float = 0.0
     """What a placket adds to the neck's opening [mm]."""
+    cowl_depth: Length = mm(0)
+    """How far a cowl's fold hangs below the side necks."""
 
     @classmethod
     def of(cls, style: Style) -> NeckStyle:
@@ -87,6 +89,7 @@ class NeckStyle:
             style.number("band-longer", 0.0) / 100,
             style.choice("band-sewn", Sewn.ROUND) == Sewn.FLAT,
             PlacketStyle.of(style).opens,
+            style.length("cowl-depth", mm(0)),
         )
 
     @property

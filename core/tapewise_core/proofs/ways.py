@@ -44,6 +44,7 @@ WAYS: Mapping[ProofId, tuple[Way, ...]] = MappingProxyType(
     {
         ProofId.HEAD: (
             more("band-ratio"), more("neck-half-width"), more("neck-depth"),
+            more("cowl-depth"),
             more("neck-half-width", "neck-depth"), more("band-ratio", "neck-half-width"),
             word("neck-finish", "turned"),
         ),

@@ -46,7 +46,8 @@ def at(way: Sequence[Turn], share: float) -> dict[str, str]:
 
 
 def turns(drafted: Drafted, way: Way) -> tuple[Turn, ...]:
-    """Return the turns of a way; none where the garment lacks an option or cannot go there."""
+    """Return the turns of a way; none where the garment lacks an option, it has nothing to do in
+    this style, or it cannot go there."""
     found = [_turn(drafted, move) for move in way]
     return tuple(turn for turn in found if turn) if all(found) else ()
 
@@ -55,6 +56,8 @@ def _turn(drafted: Drafted, move: Move) -> Turn | None:
     if move.key not in drafted.garment.options:
         return None
     option, start = drafted.garment.options[move.key], _plain(drafted, move.key)
+    if not option.at_work(drafted.style):
+        return None
     if isinstance(start, str):
         there = move.word in option.words and move.word != start
         return Turn(option, start, move.word) if there else None

@@ -224,7 +224,11 @@ class Drafted:
     def checklist(self) -> Document:
         """Return the cut list and sewing order."""
         reader = self.reader
-        options = tuple((key, reader.spell(one.told)) for key, one in self.style.chosen.items())
+        options = tuple(
+            (key, reader.spell(one.told))
+            for key, one in self.style.chosen.items()
+            if key not in self.garment.options or self.garment.options[key].at_work(self.style)
+        )
         verdict = (Paragraph(reader.spell(self.verdict.says)),) if self.verdict else ()
         proved = (*verdict, proof_table(self.proofs, reader))
         given = ledger(self.pattern.facts.levels, reader)

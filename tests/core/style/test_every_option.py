@@ -49,6 +49,7 @@ MATTERS_WITH = {
     "hem-band-ratio": {"hem-finish": "band"},
     "collar": {"neckline": "high"},
     "collar-height": {"neckline": "high"},
+    "cowl-depth": {"neckline": "cowl"},
     "placket-length": {"shoulder-placket": "left"},
     "placket-buttons": {"shoulder-placket": "left"},
     "waist-darts": {"waist-shaping": "100"},

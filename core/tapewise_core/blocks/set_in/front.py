@@ -30,7 +30,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.geometry.path import ruled
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.cowl import Drape, cowl_steps
+from tapewise_core.parts.cowl import cowl_steps
 from tapewise_core.parts.dart_steps import eased_side_steps, side_dart_steps
 from tapewise_core.parts.hem import mark_corner
 from tapewise_core.parts.neckline import front_curve
@@ -68,9 +68,7 @@ def _cowl(draft: Draft, body: Body, trunk: Trunk) -> Draft:
     """The shoulder and the neckline of a cowl."""
     draft, start, end = shoulder_ends(draft, trunk.plan, body, trunk.style)
     plain = ruled(draft[start], draft[end])
-    return cowl_steps(
-        draft, plain, (start, end), Drape(trunk.style.neck.depth, trunk.plan.room.raised)
-    )
+    return cowl_steps(draft, plain, (start, end), trunk.style.neck.cowl_depth)
 
 
 def _neckline(draft: Draft, style: SetInStyle) -> Draft:

@@ -51,7 +51,7 @@ def _less(what: What, value: float, other: What, limit: float) -> Told:
 
 
 def _neck_depth(body: Body, style: TopStyle) -> Told | None:
-    """A cowl's depth is judged where its shoulder is turned for it."""
+    """A cowl has a depth of its own, which is judged where its shoulder is turned for it."""
     depth, armscye = style.neck.depth.mm, body["armscye_depth"].mm
     limit = armscye + HALFWAY * (body["back_waist_length"].mm - armscye)
     if depth <= limit or style.neck.cowl:
@@ -90,7 +90,7 @@ def _back_depth(body: Body, style: TopStyle) -> Told | None:
         ("back-neck-depth", neck.back_depth.mm + raised, 5.0 - height),
         ("neck-depth", neck.depth.mm, 20.0 - height),
     ):
-        if has < least - 1e-6:
+        if has < least - 1e-6 and not (key == "neck-depth" and neck.cowl):
             return _less(Key(key), has, "the height of the side neck", least)
     depth, limit = style.neck.back_depth.mm, body["armscye_depth"].mm
     return _more(Key("back-neck-depth"), depth, "armscye depth", limit) if depth > limit else None

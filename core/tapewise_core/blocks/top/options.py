@@ -8,6 +8,7 @@ The neck's options are in :mod:`parts.neck_options`, the sleeve's in
 from __future__ import annotations
 
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.cowl_options import COWL_SIZE
 from tapewise_core.parts.ease_options import EASE
 from tapewise_core.parts.figure_options import FIGURE, FIGURE_LENGTHS
 from tapewise_core.parts.hem_style import HemShape
@@ -125,4 +126,15 @@ ALLOWANCES = Options.of(
         high=8,
     ),
 )
-TOP = CLOTH + SHAPE + EASE + FIGURE + NECK + SLEEVE + NECK_SIZES + FIGURE_LENGTHS + ALLOWANCES
+TOP = (
+    CLOTH
+    + SHAPE
+    + EASE
+    + FIGURE
+    + NECK
+    + COWL_SIZE
+    + SLEEVE
+    + NECK_SIZES
+    + FIGURE_LENGTHS
+    + ALLOWANCES
+)

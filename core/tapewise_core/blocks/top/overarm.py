@@ -6,7 +6,7 @@ import math
 
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.parts.cowl import Drape, cowl_steps
+from tapewise_core.parts.cowl import cowl_steps
 from tapewise_core.parts.grown_overarm import MOVED
 from tapewise_core.parts.neck_options import own_half_width
 from tapewise_core.parts.seam_steps import on_line
@@ -131,8 +131,7 @@ def _drawn(draft: Draft, plan: TopPlan, neck: str, *, front: bool) -> Draft:
         draft = on_line(draft, (neck, ends[0]), name, path.start, "where the wider neckline begins")
         neck = name
     if front and plan.style.neck.cowl:
-        drape = Drape(plan.style.neck.depth, plan.room.raised)
-        return cowl_steps(draft, path, (neck, *ends), drape)
+        return cowl_steps(draft, path, (neck, *ends), plan.style.neck.cowl_depth)
     remark = "The overarm line"
     remark += ": along the shoulder and the sleeve, the bend between rounded." if plain else "."
     return draft.curve("shoulder", path, (neck, *ends), remark)

@@ -42,6 +42,7 @@ OF_THE_TOP = (
     "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder", "broad-neck",
     "round-back", "full-arm",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
+    "cowl-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio", "collar", "collar-height", "band-sewn", "facing-width",
     "full-belly", "full-seat", "front-hem-drop",

@@ -20,6 +20,7 @@ from tapewise_core.blocks.set_in.options import (
 )
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import BODY
+from tapewise_core.parts import cowl_options
 from tapewise_core.parts.bare_options import BARE
 from tapewise_core.parts.centre_options import CENTRE
 from tapewise_core.parts.end_options import ENDS
@@ -38,6 +39,7 @@ OF_THE_TOP = (
     "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder",
     "broad-neck", "round-back",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
+    "cowl-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio", "collar", "collar-height", "band-sewn",
     "full-belly", "front-hem-drop",
@@ -61,6 +63,7 @@ def options_from(top: Options) -> Options:
     return (
         top.only(*OF_THE_TOP)
         .changed("sleeve", default=SleeveKind.SHORT)
+        .changed("cowl-depth", default=cowl_options.SET_IN)
         .changed(
             "sleeve-length",
             says=LENGTH_SAYS,

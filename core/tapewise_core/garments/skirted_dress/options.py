@@ -22,6 +22,7 @@ from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.frozen import dataclass
 from tapewise_core.garments.skirted_dress.cut_style import SleeveCut
 from tapewise_core.measures.body import Body
+from tapewise_core.parts import cowl_options
 from tapewise_core.parts.bare_options import BARE
 from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.parts.hanging import growth
@@ -76,6 +77,7 @@ OF_THE_TOP = (
     "shoulder-drop", "lower-shoulder", "lower-shoulder-by", "forward-shoulder", "broad-neck",
     "round-back", "full-arm",
     "neckline", "neck-finish", "neck-half-width", "neck-rise", "back-neck-depth", "neck-depth",
+    "cowl-depth",
     "sleeve", "sleeve-ease", "sleeve-length", "sleeve-hem-ease",
     "band-width", "band-ratio", "collar", "collar-height", "band-sewn", "facing-width",
     "full-belly", "front-hem-drop",
@@ -105,6 +107,7 @@ SET_IN: Mapping[str, Default] = MappingProxyType(
         "sleeve-length": sleeve_length,
         "sleeve-ease": sleeve_ease,
         "sleeve-hem-ease": sleeve_hem_ease,
+        "cowl-depth": cowl_options.SET_IN,
     }
 )
 """What a set-in sleeve has unasked."""
@@ -133,7 +136,9 @@ def _sleeves(top: Options) -> Options:
         option = top[key]
         fixed = option.fixed
         grown = option.default_says if fixed is None else value_told(option.kind, fixed)
-        both = said("grown on: {}; set in: {}", grown, SET_IN_SAYS[key])
+        both = grown
+        if key in SET_IN_SAYS:
+            both = said("grown on: {}; set in: {}", grown, SET_IN_SAYS[key])
         top = top.changed(key, default=ByCut(option, SET_IN[key]), default_says=both)
     return top.changed("full-arm", where=("sleeve-cut", SleeveCut.GROWN_ON.value))
 
@@ -146,7 +151,7 @@ SET_IN_SAYS: Mapping[str, Told] = MappingProxyType(
         "sleeve-hem-ease": HEM_SAYS,
     }
 )
-"""The same in words."""
+"""The same in words, where they differ."""
 
 
 def _armhole() -> Options:

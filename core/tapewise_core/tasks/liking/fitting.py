@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.neck_style import Neckline
 from tapewise_core.profiles.fitted import Loved
 from tapewise_core.style.option import Option
 from tapewise_core.style.options import Options
@@ -131,6 +132,8 @@ class Fitting:
         name = EASES.get(key) or CHOSEN.get(key, "")
         if key == "length" and self._is_joined:
             name = "skirt-length"
+        if key == "neck_depth" and self._is_cowl:
+            name = "cowl-depth"
         if name not in self.options or self._is_another_length(key, name):
             return None
         return self.options[name]
@@ -147,6 +150,12 @@ class Fitting:
         """Whether a skirt hangs from a bodice, so that its length is the rest."""
         return "skirt-length" in self.options and "bust-ease" in self.options
 
+    @property
+    def _is_cowl(self) -> bool:
+        """Whether the neck's depth is how far a fold hangs below its sides."""
+        chosen = self.style.chosen.get("neckline")
+        return chosen is not None and chosen.value == Neckline.COWL
+
     def _amount(self, key: str) -> float:
         """What the option has to be [mm]."""
         here = self._here(key)
@@ -154,7 +163,7 @@ class Fitting:
             return here - self.body[key].mm
         if key == "neck":
             return here / 2
-        if key == "neck_depth":
+        if key == "neck_depth" and not self._is_cowl:
             return here - self.rise.mm
         if key == "length" and self._is_joined:
             return here - self.body["back_waist_length"].mm

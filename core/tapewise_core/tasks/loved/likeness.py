@@ -126,7 +126,7 @@ def _found(key: str, pattern: Pattern, style: Style) -> Iterator[float]:
         yield neck.half_width * 2
     if key == "neck_depth" and "neck-depth" in style.chosen:
         own = NeckStyle.of(style)
-        yield own.depth.mm + own.rise.mm
+        yield own.cowl_depth.mm if own.cowl else own.depth.mm + own.rise.mm
     if key == "sleeve" and "sleeve-length" in style.chosen:
         yield SleeveStyle.of(style).length.mm
     for name in _LENGTHS.get(key, ()):
