@@ -59,6 +59,7 @@ def judged(draft: Drafted, desk: Desk) -> Drafted:
     sure = judge(draft, lambda: not worker.is_cancelled)
     if worker.is_cancelled:
         return draft
+    assert sure.lay  # found once, here, so that the list of what there is to do comes at once
     desk.drawn = tuple(
         (whose, what, sure if there is draft else there) for whose, what, there in desk.drawn
     )

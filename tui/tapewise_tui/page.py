@@ -10,7 +10,7 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import BindingType
 from textual.containers import Container
-from textual.events import Key
+from textual.events import Key, ScreenResume
 from textual.screen import Screen
 from textual.widget import Widget
 from textual.widgets import Input, Static
@@ -101,6 +101,15 @@ class Page(Screen[None]):
             self.app.call_later(self.tapewise.fall_back, self, error)
         else:
             self.call_after_refresh(self._stand)
+
+    def on_screen_resume(self, event: ScreenResume) -> None:
+        """A page that is only just made has its styles already."""
+        event.refresh_styles = event.refresh_styles and self.stands
+
+    def _compositor_refresh(self) -> None:
+        """Draw nothing of a page that is still being made: it is drawn once, when it stands."""
+        if self.stands:
+            super()._compositor_refresh()
 
     def _stand(self) -> None:
         """Say what led here, what is wrong rather than what is well, now that the page stands."""

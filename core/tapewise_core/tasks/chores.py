@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import accumulate
 
 from tapewise_core.frozen import dataclass
@@ -47,7 +46,7 @@ def chores(drafted: Drafted, cloth: str = "") -> tuple[Chores, ...]:
     what it rests on.
     """
     shown, told = (
-        tuple(_listed(replace(drafted, unit=unit).checklist())) for unit in (drafted.unit, Unit.CM)
+        tuple(_listed(drafted.told_in(unit).checklist())) for unit in (drafted.unit, Unit.CM)
     )
     return tuple(
         Chores(heading, tuple(map(Chore, items, keys) if keys else map(Chore, items)), mind)

@@ -84,11 +84,15 @@ class Drafted:
     moved: Mapping[str, float] = field(default_factory=dict)
     """By how much that moved each option beyond what was asked or is usual."""
     closer: Lay | None = None
-    """A lay that was looked for at length."""
+    """A lay that was found before: looked for at length, or for a reader of the other unit."""
 
     def on_sheets(self, shown: Shown) -> Drafted:
         """Return the draft as its sheets tell of it."""
         return replace(self, shown=shown)
+
+    def told_in(self, unit: Unit) -> Drafted:
+        """Return the same draft for a reader of a unit; its pieces lie on the cloth as they do."""
+        return self if unit is self.unit else replace(self, unit=unit, closer=self.lay)
 
     @property
     def reader(self) -> Reader:
@@ -199,7 +203,7 @@ class Drafted:
 
     @cached_property
     def lay(self) -> Lay:
-        """How the pieces lie on the cloth: the closer lay that was looked for, or a usual one."""
+        """How the pieces lie on the cloth: a lay that was found before, or a usual one."""
         return self.closer or lay_of(self.cut, self.cloth.as_cut)
 
     @cached_property

@@ -119,10 +119,11 @@ class Leaf(Widget, can_focus=True):
 
     def _spread(self) -> None:
         """Set the sentences with a blank line between them where there is room for it."""
-        if self.thing is None:
+        if self.thing is None or not (
+            words := self.query("#leaf-words")
+        ):  # not shown yet, or no more
             return
-        says = (*self.thing.says, *self.thing.mind)
-        room = self.query_one("#leaf-words").size
+        says, room = (*self.thing.says, *self.thing.mind), words.first().size
         lines = sum(len(textwrap.wrap(one, max(room.width - 1, 8))) for one in says)
         between = "\n\n" if lines + len(says) - 1 <= room.height else "\n"
         self.query_one("#leaf-says", Static).update(between.join(says))
