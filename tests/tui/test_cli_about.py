@@ -190,6 +190,15 @@ def test_every_command_the_parser_knows_is_done_by_something() -> None:
     assert all(callable(command_of(name)) for name in COMMANDS)
 
 
+def test_a_command_is_understood_alone_as_among_all() -> None:
+    """One that is named first is the only one prepared; its help is the same to the letter."""
+    every = acts_of(parser())
+    for name in every:
+        ((alone, one),) = acts_of(parser(name)).items()
+        assert alone == name
+        assert one.format_help() == every[name].format_help()
+
+
 @pytest.mark.parametrize(
     ("arguments", "unused"),
     [(["--version"], {"argparse"}), (["garments"], {"pydantic"}), (["help", "draft"], {"pydantic"}),

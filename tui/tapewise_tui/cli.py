@@ -114,9 +114,7 @@ def _run(given: list[str]) -> int:
         return run()
     from tapewise_tui.parser import parser
 
-    top = parser()
-    options = top.parse_args(given)
-    options.top = top
+    options = parser(given[0]).parse_args(given)
     from tapewise_tui import commands
 
     try:

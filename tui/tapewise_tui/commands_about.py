@@ -10,13 +10,14 @@ from tapewise_core import __version__
 from tapewise_core.errors import OptionError
 from tapewise_core.text.near import near_words
 from tapewise_tui.exits import FINE, LOOK
-from tapewise_tui.parser_base import Parser, acts_of
+from tapewise_tui.parser import parser
+from tapewise_tui.parser_base import acts_of
 from tapewise_tui.printing import print_json, say
 
 
 def help(options: argparse.Namespace) -> int:
     """Print the help of a command, or of all."""
-    found: Parser = options.top
+    found = parser()
     for word in options.words:
         acts = acts_of(found)
         if word not in acts:
@@ -31,7 +32,7 @@ def completion(options: argparse.Namespace) -> int:
     """Print what a shell needs to complete commands and options."""
     import shtab
 
-    say(shtab.complete(options.top, shell=options.shell))
+    say(shtab.complete(parser(), shell=options.shell))
     return FINE
 
 
@@ -39,7 +40,7 @@ def man(options: argparse.Namespace) -> int:
     """Print the manual page, made from what the commands understand."""
     from tapewise_tui.manual import manual
 
-    print(manual(options.top), end="")
+    print(manual(parser()), end="")
     return FINE
 
 

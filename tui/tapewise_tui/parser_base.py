@@ -85,6 +85,8 @@ class Parser(argparse.ArgumentParser):
         self.exit(2, f"tapewise: {legible(sentence)}{see} “{self.prog} --help”.\n")
 
 
+PERSON = "a saved person's name, an example's, or a profile file (.json)"
+
 Commands = argparse._SubParsersAction  # argparse names no public type for it
 
 
@@ -116,3 +118,16 @@ def unit(command: Parser) -> None:
     command.add_argument(
         "--unit", choices=("cm", "in"), help="what people read, and what bare numbers are in"
     )
+
+
+def named(text: str) -> str:
+    """Pass a name that is there: an empty one would mean the folder one happens to be in."""
+    if not text.strip():
+        raise argparse.ArgumentTypeError("nothing is named; give a name such as my-top")
+    return text
+
+
+def replace(command: Parser) -> None:
+    """Let a command write over files."""
+    says = "replace files of the same names that no draft wrote"
+    command.add_argument("--replace", action="store_true", help=says)
