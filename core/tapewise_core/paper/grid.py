@@ -21,11 +21,11 @@ Cell = tuple[int, int]
 class Near(IntEnum):
     """Where ink lies within its cell, from the grid line before it on."""
 
-    OPEN = 0
-    STRIP = 1
+    STRIP = 0
     """On the strip that the page before prints too."""
-    BORDER = 2
+    BORDER = 1
     """Beyond that strip, where the page before has blank paper."""
+    OPEN = 2
 
 
 @dataclass(frozen=True, slots=True)

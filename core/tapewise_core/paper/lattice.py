@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
-from tapewise_core.paper.grid import Grid, Near
+from tapewise_core.paper.grid import Grid
 from tapewise_core.paper.packing import BORDER
 
 STEP = 8.0
@@ -74,14 +74,13 @@ class Lattice:
         return math.floor((float(self.starts(way)[-1]) + size) / self.pitch(way)) + 1
 
     def cells(self, spots: Floats, way: int) -> Whole:
-        """Return for each step (rows) and spot [mm] the cell it falls in, three times its number,
-        and more near the page before: see :class:`Near`."""
+        """Return for each step (rows) and spot [mm] three times the number of the cell it falls
+        in, and one or two more beyond the strips that begin the cell: see :class:`Near`."""
         at = self.starts(way)[:, None] + spots[None, :]
         number = np.floor(at / self.pitch(way))
         beyond = at - number * self.pitch(way)
-        near = np.where(beyond < self.grid.reach + self.grid.border, Near.BORDER, Near.OPEN)
-        near[beyond < self.grid.reach - WARY] = Near.STRIP
-        return np.asarray(3 * number + near, np.int64)
+        strips = self.grid.reach - WARY, self.grid.reach + self.grid.border
+        return np.asarray(3 * number + sum(beyond >= strip for strip in strips), np.int64)
 
     def crossed(self, low: float, high: float, way: int) -> Whole:
         """Return for each step how many grid lines run through a stretch of a piece [mm].

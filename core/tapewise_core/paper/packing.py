@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 
-from tapewise_core.geometry.outline import Box, box_of
+from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing, Stroke, TextLine, extent
 
@@ -31,28 +31,24 @@ def turned(drawing: Drawing) -> Drawing:
     """Return the drawing turned a quarter clockwise about the origin."""
     return replace(
         drawing,
-        box=_turned_box(drawing.box),
+        box=turned_box(drawing.box),
         inks=tuple(_turned_ink(ink) for ink in drawing.inks),
-        whole=tuple(_turned_box(box) for box in drawing.whole),
+        whole=tuple(turned_box(box) for box in drawing.whole),
     )
+
+
+def turned_box(box: Box) -> Box:
+    """Return a box turned a quarter clockwise about the origin."""
+    return Box(-box.bottom, box.left, -box.top, box.right)
 
 
 _ORIGIN, _DIAGONAL, _DOWN = Point(0, 0), Point(1, 1), Point(0, 1)
 
 
-def _turned_point(point: Point) -> Point:
-    return Point(-point.y, point.x)
-
-
-def _turned_box(box: Box) -> Box:
-    corners = (Point(box.left, box.top), Point(box.right, box.bottom))
-    return box_of(_turned_point(corner) for corner in corners)
-
-
 def _turned_ink(ink: Stroke | TextLine) -> Stroke | TextLine:
     """Two mirrorings, in the diagonal and in the upright, make a quarter turn."""
     if isinstance(ink, TextLine):
-        return replace(ink, at=_turned_point(ink.at), angle=ink.angle + 90)
+        return replace(ink, at=Point(-ink.at.y, ink.at.x), angle=ink.angle + 90)
     flipped = ink.path.mirrored(_ORIGIN, _DIAGONAL)
     return replace(ink, path=flipped.mirrored(_ORIGIN, _DOWN))
 

@@ -7,17 +7,17 @@ beginnings are gone on with. It is deterministic, and good rather than best.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
 import numpy as np
 
 from tapewise_core.paper.apart import Apart
-from tapewise_core.paper.begun import Begun, Placed
+from tapewise_core.paper.begun import Begun, Tries, joined
 from tapewise_core.paper.footing import Footing
-from tapewise_core.paper.grid import Cell, Grid
+from tapewise_core.paper.grid import Grid
 from tapewise_core.paper.lattice import Flags, Floats, Lattice
 from tapewise_core.paper.packing import BORDER, GAP
-from tapewise_core.paper.settling import THIN, Layout, settled
+from tapewise_core.paper.settling import Layout, settled
 from tapewise_core.paper.shapes import Shape
 
 KEPT = 12
@@ -46,12 +46,13 @@ def placed(shapes: Sequence[Shape], *grids: Grid) -> Layout:
     return best
 
 
-def _tried(shapes: Sequence[Shape], grid: Grid) -> list[Begun]:
+def _tried(shapes: Sequence[Shape], grid: Grid) -> Begun:
     """The best few ways of laying the pieces on one grid."""
     lattice = Lattice.over(grid)
     ways = [[Footing(way, bool(n), lattice) for n, way in enumerate(one.ways)] for one in shapes]
-    search = _Search(lattice, _columns(shapes, grid) + 1)
-    begun = [Begun()]
+    columns = _columns(shapes, grid) + 1
+    search = _Search(lattice, columns)
+    begun = Begun.nothing(0, columns + max((way.columns for one in ways for way in one), default=0))
     for index in sorted(range(len(shapes)), key=lambda i: (-_area(shapes[i]), i)):
         begun = search.further(begun, index, ways[index])
     return begun
@@ -75,58 +76,54 @@ class _Search:
     def __init__(self, lattice: Lattice, columns: int) -> None:
         self.lattice, self.columns, self.apart = lattice, columns, Apart()
 
-    def further(self, begun: Sequence[Begun], index: int, ways: Sequence[Footing]) -> list[Begun]:
+    def further(self, begun: Begun, index: int, ways: Sequence[Footing]) -> Begun:
         """Return the best beginnings with one piece more, no two on the same pages."""
-        best: dict[frozenset[Cell], Begun] = {}
-        for one in begun:
-            for way in ways:
-                for at in self._places(one, way):
-                    more = one.then(Placed(index, way, at))
-                    known = best.setdefault(more.pages, more)
-                    if more.cost < known.cost:
-                        best[more.pages] = more
-        return sorted(best.values(), key=lambda one: one.cost)[:KEPT]
+        rows = [lowest // self.lattice.down + 2 for lowest in begun.lowest()]
+        begun = begun.with_rows(max(rows) + max(way.rows for way in ways))
+        tries = [self._tries(begun, rows, way) for way in ways]
+        found = joined([begun.then(index, one) for one in tries])
+        order = np.argsort(np.concatenate([one.after for one in tries]), kind="stable")
+        return found[order.tolist()].best(KEPT)
 
-    def _places(self, begun: Begun, way: Footing) -> Iterator[tuple[int, int]]:
-        """The cheapest free place in each page for a piece's corner, of some pages."""
+    def _tries(self, begun: Begun, rows: Sequence[int], way: Footing) -> Tries:
+        """For each beginning the cheapest free place in each page for a piece's corner, of the
+        pages in which that costs least; ``rows`` of pages are looked at."""
         lattice, columns = self.lattice, self.columns
-        lowest = max((one.at[0] + len(one.footing.taken) for one in begun.placed), default=0)
-        rows = lowest // lattice.down + 2
-        cost = self._cost(begun, way, rows)
-        cost[self._blocked(begun, way, rows)] = np.inf
-        steps = (rows, lattice.down, columns, lattice.across)
-        flat = cost.reshape(steps).transpose(0, 2, 1, 3).reshape(rows * columns, -1)
-        least = flat.argmin(axis=1)
-        value = flat[np.arange(len(flat)), least]
-        for page in np.argsort(value, kind="stable")[:TRIED]:
-            if value[page] < np.inf:
-                row, column = divmod(int(page), columns)
-                down, across = divmod(int(least[page]), lattice.across)
-                yield row * lattice.down + down, column * lattice.across + across
+        cost = self._cost(begun, way, max(rows))
+        cost[self._blocked(begun, way, max(rows))] = np.inf
+        least = cost.argmin(axis=2)
+        value = np.take_along_axis(cost, least[:, :, None], axis=2)[:, :, 0]
+        value[np.arange(value.shape[1]) >= columns * np.array(rows)[:, None]] = np.inf
+        pages = np.argsort(value, axis=1, kind="stable")[:, :TRIED]
+        after, rank = np.nonzero(np.take_along_axis(value, pages, axis=1) < np.inf)
+        page = pages[after, rank]
+        cell, inside = np.divmod(page, columns), np.divmod(least[after, page], lattice.across)
+        at = [cell[0] * lattice.down + inside[0], cell[1] * lattice.across + inside[1]]
+        return Tries(way, after, np.stack(at, axis=1))
 
     def _cost(self, begun: Begun, way: Footing, rows: int) -> Floats:
-        """What each place costs: splits above all, new pages, thin ones, a torn label, turning."""
-        free = np.ones((rows + way.rows, self.columns + way.columns), np.float32)
-        for row, column in begun.pages:
-            if row < len(free) and column < len(free[0]):
-                free[row, column] = 0
-        seen = np.lib.stride_tricks.sliding_window_view(free, (way.rows, way.columns))
-        patches = seen[:rows, : self.columns].reshape(rows * self.columns, -1)
-        new = (way.weights @ patches.T).astype(np.float64)
-        lattice = self.lattice
-        shaped = new.reshape(lattice.down, lattice.across, rows, self.columns)
-        thin = (way.needed & (way.covered < THIN)).sum(axis=(2, 3))
-        alone = 1000.0 * way.splits + 0.05 * thin + 0.1 * way.torn + 0.01 * way.turned
-        cost = shaped.transpose(2, 0, 3, 1) + alone[None, :, None, :]
-        return np.asarray(cost.reshape(rows * lattice.down, self.columns * lattice.across))
+        """What each place costs, beginning by beginning and page by page: new pages, and what the
+        piece costs there by itself."""
+        new = ~begun.pages[:, : rows + way.rows, : self.columns + way.columns]
+        seen = np.lib.stride_tricks.sliding_window_view(new, (way.rows, way.columns), (1, 2))
+        patches = seen[:, :rows, : self.columns].astype(np.int64)
+        patterns, row = way.patterns
+        # Whole numbers: for a product of floats numpy wakes threads, which takes longer than it.
+        count = patches.reshape(-1, patterns.shape[1]) @ patterns.T
+        cost = count[:, row] + way.alone.ravel()
+        return np.asarray(cost.reshape(len(new), rows * self.columns, -1))
 
     def _blocked(self, begun: Begun, way: Footing, rows: int) -> Flags:
-        """Places where the piece would meet another or leave the pages to the right."""
+        """Places where the piece would meet another or leave the pages to the right, in order as
+        ``_cost`` has them."""
         lattice = self.lattice
-        blocked = np.zeros((rows * lattice.down, self.columns * lattice.across), bool)
+        steps = (len(begun.placed), rows, lattice.down, self.columns, lattice.across)
+        blocked = np.zeros((steps[0], rows * lattice.down, self.columns * lattice.across), bool)
         room = self.columns * lattice.grid.width + lattice.grid.reach - 2 * BORDER
         last = max(int((room - way.shape.box.width) / lattice.wide), 0)
-        blocked[:, last + 1 :] = True
-        for one in begun.placed:
-            self.apart.mark(blocked, one.footing, one.at, way)
-        return blocked
+        blocked[:, :, last + 1 :] = True
+        for one, placed in zip(blocked, begun.placed, strict=True):
+            for other in placed:
+                self.apart.mark(one, other.footing, other.at, way)
+        by_page = blocked.reshape(steps).transpose(0, 1, 3, 2, 4)
+        return by_page.reshape(steps[0], rows * self.columns, -1)

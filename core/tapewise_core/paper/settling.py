@@ -11,17 +11,13 @@ import numpy as np
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing
-from tapewise_core.paper.footing import Footing, printed_at
+from tapewise_core.paper.footing import THIN, Footing, printed_at
 from tapewise_core.paper.grid import Cell, Grid, carrying
 from tapewise_core.paper.lattice import NEAR, Flags, Floats, Lattice, Whole
 from tapewise_core.paper.packing import BORDER, GAP
 
 if TYPE_CHECKING:
     from shapely.geometry.base import BaseGeometry
-
-THIN = 0.025
-"""A page of which less than this share is pattern is avoided where that costs no other page; it
-is a little more than the fiftieth that people are promised."""
 
 ROUNDS = 2
 """How often every piece may move."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -14,7 +15,7 @@ from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine, extent
 from tapewise_core.paper.grid import line_of
 from tapewise_core.paper.lattice import Flags, Floats
-from tapewise_core.paper.packing import ink_box, turned
+from tapewise_core.paper.packing import ink_box, turned, turned_box
 from tapewise_core.paper.solid import solid
 
 if TYPE_CHECKING:
@@ -43,7 +44,7 @@ class Shape:
     @cached_property
     def ways(self) -> tuple[Shape, ...]:
         """The piece as it is and turned a quarter, its words too: paper has no grain."""
-        return self, _Turned(turned(self.drawing), self)
+        return self, _Turned(self.drawing, self)
 
     @cached_property
     def spots(self) -> Floats:
@@ -106,9 +107,14 @@ class Shape:
 
 @dataclass(frozen=True, eq=False)
 class _Turned(Shape):
-    """A piece turned a quarter clockwise, what was looked up of it turned along."""
+    """A piece turned a quarter clockwise: what was looked up of it is turned along, and it itself
+    only once it has its place."""
 
     upright: Shape
+
+    @cached_property
+    def box(self) -> Box:
+        return turned_box(self.upright.box)
 
     @cached_property
     def spots(self) -> Floats:
@@ -121,6 +127,23 @@ class _Turned(Shape):
 
         quarter = [0, -1, 1, 0, self.upright.box.height, 0]
         return affine_transform(self.upright.solid, quarter)
+
+    @cached_property
+    def whole(self) -> tuple[Box, ...]:
+        return self._along(self.upright.whole)
+
+    @cached_property
+    def label(self) -> tuple[Box, ...]:
+        return self._along(self.upright.label)
+
+    def at(self, place: Point) -> Drawing:
+        by = Vector(place.x - self.box.left, place.y - self.box.top)
+        return turned(self.drawing).moved(by)
+
+    def _along(self, boxes: Sequence[Box]) -> tuple[Box, ...]:
+        """Boxes measured from the piece's corner, turned with it."""
+        home = Vector(self.upright.box.height, 0)
+        return tuple(turned_box(box).moved(home) for box in boxes)
 
 
 def _below(title: TextLine, words: TextLine) -> bool:
