@@ -8,6 +8,7 @@ from walking import Walk, walk
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import person, store
 from tapewise_tui.leaf_page import LeafPage
+from tapewise_tui.widgets.leaf import Leaf
 
 NAME = "Marta Lindqvist"
 
@@ -122,3 +123,18 @@ def test_what_to_do_is_seen_without_a_key(size: tuple[int, int]) -> None:
             assert " fold " in told
 
     walk(steps, size)
+
+
+def test_words_are_not_set_on_a_page_that_was_left() -> None:
+    """What waited to be set once a page is drawn comes to nothing where the page is gone."""
+    begin("cut")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        leaf = at.page.query_one(Leaf)
+        at.app.go("sew")
+        await at.settle()
+        leaf._spread()
+        assert not leaf.query("#leaf-words")
+
+    walk(steps)

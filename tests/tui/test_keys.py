@@ -178,6 +178,26 @@ def test_keys_before_a_page_stands_do_no_harm() -> None:
     walk(steps)
 
 
+def test_no_key_reaches_a_page_that_is_still_being_made() -> None:
+    """What the app itself does on a page waits until there is one to do it on; nothing is undone
+    unseen."""
+    store.save(person(NAME))
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(store.load(NAME), "measure")
+        await at.settle()
+        at.app.desk.change("Hip 99 cm", at.app.desk.profile.with_value("hip", 99))
+        at.app.go("save")
+        for act in ("undo", "redo", "help", "pages", "steps", "cloth", "fitting"):
+            getattr(at.app, f"action_{act}")()
+            assert at.app.screen is at.page, act
+        await at.settle()
+        await at.press("ctrl+z")
+        assert "Taken back: Hip 99 cm" in at.said
+
+    walk(steps)
+
+
 def test_a_question_is_answered_once_however_fast_one_types() -> None:
     """Two digits over the list of pages: the first one counts, and the app goes on."""
     store.save(person(NAME))

@@ -90,6 +90,12 @@ class TapewiseApp(App[None], inherit_bindings=False):
         """The page on show, whatever dialog lies over it."""
         return next((s for s in reversed(self.screen_stack) if isinstance(s, Page)), None)
 
+    @property
+    def at_hand(self) -> Page | None:
+        """The page on show, once it stands and while no dialog lies over it."""
+        page = self.page
+        return page if page is not None and page.stands and self.screen is page else None
+
     def _handle_exception(self, error: Exception) -> None:
         """Show a person one sentence, never a traceback with her measures in it."""
         if self.is_headless:
@@ -213,8 +219,8 @@ class TapewiseApp(App[None], inherit_bindings=False):
         self._travel(self.desk.redo, "Made again", "There is nothing to make again.")
 
     def _travel(self, way: Callable[[], str | None], done: str, nothing: str) -> None:
-        page = self.page
-        if page is None or self.screen is not page:
+        page = self.at_hand
+        if page is None:
             return
         try:
             says = way()
@@ -231,8 +237,8 @@ class TapewiseApp(App[None], inherit_bindings=False):
             self.push_screen(Palette(id="--command-palette"))
 
     def action_help(self) -> None:
-        page = self.page
-        if page is not None and self.screen is page:
+        page = self.at_hand
+        if page is not None:
             from tapewise_tui.dialogs.help import HelpDialog
 
             self.push_screen(
@@ -240,7 +246,7 @@ class TapewiseApp(App[None], inherit_bindings=False):
             )
 
     def action_pages(self) -> None:
-        if self.screen is self.page:
+        if self.at_hand is not None:
             from tapewise_tui.dialogs.pages import PagesDialog
 
             self.push_screen(PagesDialog(), self._pointed)
@@ -279,8 +285,8 @@ class TapewiseApp(App[None], inherit_bindings=False):
         """
         from tapewise_tui import drafting
 
-        page = self.page
-        if page is None or self.screen is not page:
+        page = self.at_hand
+        if page is None:
             return None
         page.keep_typed()
         made = drafting.drafted(self.desk)
@@ -291,7 +297,7 @@ class TapewiseApp(App[None], inherit_bindings=False):
 
     def _shown_again(self, _: object) -> None:
         """Draw the page anew once a dialog that may change what lies on the desk is closed."""
-        if self.page is not None:
+        if self.page is not None and self.page.stands:
             self.page.show()
 
     def action_look(self) -> None:

@@ -7,6 +7,7 @@ from typing import ClassVar
 from rich.segment import Segment
 from rich.style import Style
 from textual.events import Resize
+from textual.geometry import Region
 from textual.strip import Strip
 from textual.widget import Widget
 
@@ -23,6 +24,7 @@ class Drawn(Widget):
         super().__init__(id=id, classes=classes)
         self._canvas: Canvas | None = None
         self._lines: list[str] = []
+        self._ground: Style | None = None
 
     def paint(self) -> Canvas:
         """Return the drawing at the widget's present size."""
@@ -46,9 +48,14 @@ class Drawn(Widget):
             self._lines = self._canvas.lines()
         return self._canvas, self._lines
 
+    def render_lines(self, crop: Region) -> list[Strip]:
+        """Draw some lines, all on the same ground, which takes long to look up."""
+        self._ground = self.rich_style
+        return super().render_lines(crop)
+
     def render_line(self, y: int) -> Strip:
         canvas, lines = self._drawn()
-        ground, width = self.rich_style, self.size.width
+        ground, width = self._ground or self.rich_style, self.size.width
         if y >= len(lines):
             return Strip.blank(width, ground)
         strip = Strip(self._segments(canvas, lines[y], y, ground), len(lines[y]))

@@ -9,7 +9,6 @@ from dataclasses import replace
 from textual import on
 from textual.containers import Horizontal
 from textual.widget import Widget
-from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import ticking, wizard, work
@@ -24,6 +23,7 @@ from tapewise_tui.page import Page
 from tapewise_tui.widgets.choices import Choices
 from tapewise_tui.widgets.find import FindDialog
 from tapewise_tui.widgets.live import LivePattern
+from tapewise_tui.widgets.passage import Passage
 
 
 class GarmentPage(Page):
@@ -50,14 +50,14 @@ class GarmentPage(Page):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.rows: tuple[wizard.OptionRow, ...] = ()
-        self.every = False
+        self.every = self.offers = False
         self.told = ""
 
     def parts(self) -> Iterable[Widget]:
         with Horizontal(id="sheet"):
             yield Choices(self.take)
             yield LivePattern(self.desk)
-        yield Static("", id="verdict", markup=False)
+        yield Passage("verdict")
 
     def show(self) -> None:
         super().show()
@@ -80,13 +80,16 @@ class GarmentPage(Page):
     @on(LivePattern.Judged)
     def judged(self, event: LivePattern.Judged) -> None:
         """Say how the proofs stand, or what is missing."""
-        self.query_one("#verdict", Static).update(event.says)
-        self.refresh_bindings()
+        self.query_one("#verdict", Passage).update(event.says)
+        offers = self.query_one(LivePattern).mended() is not None
+        if offers is not self.offers:
+            self.offers = offers
+            self.refresh_bindings()
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """What is not offered now has no key in the footer."""
         if action == "take" and self.stands:
-            return self.query_one(LivePattern).mended() is not None
+            return self.offers
         return super().check_action(action, parameters)
 
     @on(Choices.Marked)

@@ -80,7 +80,7 @@ class Choices(Lines):
 
     def _draw(self, place: int) -> None:
         typed = self.typed if place == self.highlighted else None
-        self.replace_option_prompt_at_index(place, told(self.lines[place], self._wide, typed))
+        self.redraw(place, told(self.lines[place], self._wide, typed))
 
     def on_resize(self, event: Resize) -> None:
         """Lines are set to the width there is."""

@@ -22,6 +22,14 @@ class Lines(OptionList):
     """Page Up and Page Down do nothing yet where the line marked is not laid out: Textual looks its
     place up, and has none."""
 
+    def redraw(self, place: int, prompt: Text) -> None:
+        """Draw one line anew that takes one row, and no other: Textual would draw them all."""
+        option, drawn = self.get_option_at_index(place), self._option_render_cache
+        option._set_prompt(prompt)
+        for key in [key for key in drawn.keys() if key[0] is option]:  # noqa: SIM118
+            drawn.discard(key)
+        self.refresh_line(place)
+
     def action_page_up(self) -> None:
         with contextlib.suppress(KeyError):
             super().action_page_up()  # type: ignore[no-untyped-call]

@@ -18,6 +18,7 @@ from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, trouble, words
 from tapewise_tui.desk import Desk
+from tapewise_tui.widgets.passage import Passage
 from tapewise_tui.widgets_drawn import PatternView
 
 
@@ -58,7 +59,7 @@ class LivePattern(Vertical):
     def compose(self) -> Iterable[Widget]:
         yield Static("", id="missing", markup=False)
         yield PatternView()
-        yield Static("", id="given", markup=False)
+        yield Passage("given")
         yield Static("", id="proofs", markup=False)
 
     def show(self, wish: Work) -> None:
@@ -108,7 +109,7 @@ class LivePattern(Vertical):
         view = self.query_one(PatternView)
         view.display = True
         view.show(draft.pattern.pieces, view.selected, self.desk.unit, draft.pattern.facts.levels)
-        self.query_one("#given", Static).update("\n".join(drafting.given(draft, self.desk.unit)))
+        self.query_one("#given", Passage).update("\n".join(drafting.given(draft, self.desk.unit)))
         self._stand(draft)
         if self.REST:
             self.set_timer(self.REST, lambda: self._rest(draft))
@@ -119,7 +120,7 @@ class LivePattern(Vertical):
         """Say how the proofs stand."""
         self.draft = draft
         room = self.query_one("#proofs").size.height or 8
-        self.query_one("#proofs", Static).update(drafting.proof_lines(draft, room))
+        self.query_one("#proofs", Static).update(drafting.proof_lines(draft, room), layout=False)
         self.post_message(self.Judged(drafting.verdict(draft)))
 
     def _rest(self, draft: Drafted) -> None:

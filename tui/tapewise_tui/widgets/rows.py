@@ -8,10 +8,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import ClassVar
 
+from rich.style import Style
 from rich.text import Text
 from textual.binding import Binding, BindingType
 from textual.events import Click, Resize
-from textual.geometry import Size
+from textual.geometry import Region, Size
 from textual.message import Message
 from textual.scroll_view import ScrollView
 from textual.strip import Strip
@@ -56,6 +57,7 @@ class Rows(ScrollView):
         self.cursor_row = 0
         self._columns: tuple[tuple[str, int], ...] = ()
         self._rows: list[Row] = []
+        self._ground: Style | None = None
 
     @property
     def row_count(self) -> int:
@@ -144,17 +146,22 @@ class Rows(ScrollView):
     def on_resize(self, event: Resize) -> None:
         self._into_sight()
 
+    def render_lines(self, crop: Region) -> list[Strip]:
+        """Draw some lines, all on the same ground, which takes long to look up."""
+        self._ground = self.rich_style
+        return super().render_lines(crop)
+
     def render_line(self, y: int) -> Strip:
         row = y - 1 + round(self.scroll_offset.y)
         if y == 0 and self._columns:
             return self._line([name for name, _ in self._columns], "rows--head")
         if not 0 <= row < self.row_count:
-            return Strip.blank(self.size.width, self.rich_style)
+            return Strip.blank(self.size.width, self._ground)
         return self._line(self._rows[row][1], "rows--cursor" if row == self.cursor_row else "")
 
     def _line(self, cells: Sequence[Cell], kind: str) -> Strip:
         """One line, each cell cut to its column."""
-        ground = self.rich_style
+        ground = self._ground or self.rich_style
         look = self.get_component_rich_style(kind) if kind else ground
         line = Text(no_wrap=True)
         for cell, width in zip(cells, self._widths, strict=True):
