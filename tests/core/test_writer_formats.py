@@ -124,7 +124,7 @@ def test_naming_the_formats_loads_no_library() -> None:
 def test_cutters_and_projectors_are_given_whole_pieces(name: str) -> None:
     """No half on the fold: the blade would follow the fold."""
     half = pattern()
-    whole = replace(half, whole=tuple(half.pieces[:1]))
+    whole = replace(half, whole=lambda: half.pieces[:1])
     assert render(name, whole) == render(name, replace(half, pieces=half.pieces[:1]))
     assert render("pdf-a4", whole) == render("pdf-a4", half)
 

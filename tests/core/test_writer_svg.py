@@ -5,7 +5,6 @@ import os
 import re
 import subprocess
 import sys
-from collections.abc import Mapping
 from dataclasses import replace
 from xml.etree import ElementTree
 
@@ -18,7 +17,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine
 from tapewise_core.paper.look import DARK
 from tapewise_core.writers.svg import svg
-from tapewise_core.writers.svg_library import Leaf, library
+from tapewise_core.writers.svg_library import Leaves, library
 
 SVG = "{http://www.w3.org/2000/svg}"
 EDITOR = "{http://www.inkscape.org/namespaces/inkscape}"
@@ -55,13 +54,14 @@ def test_the_standard_is_kept() -> None:
     assert svg(SHEET, debug=True) == svg(SHEET)
 
 
-@pytest.mark.parametrize("wrong", [{"d": "M 1,x"}, {"d": "M1,1", "colour": "red"}])
-def test_what_the_standard_does_not_know_is_refused(wrong: Mapping[str, str]) -> None:
+@pytest.mark.parametrize("wrong", ['<path d="M 1,x" />', '<path d="M1,1" colour="red" />'])
+def test_what_the_standard_does_not_know_is_refused(wrong: str) -> None:
     """A line's attributes reach the library's checks: its path data as well as its names."""
     validator = library().Drawing(debug=True).validator
-    Leaf("path", {"d": "M1,1 L2,2"}).check(validator)
+    right = '<path d="M1,1 L2,2"><title>seam &amp; hem</title></path>'
+    Leaves([right]).check(validator)
     with pytest.raises((ValueError, TypeError)):
-        Leaf("path", wrong).check(validator)
+        Leaves([right, wrong]).check(validator)
 
 
 def test_the_patterns_of_checks_are_made_where_something_is_checked() -> None:

@@ -22,7 +22,8 @@ class PatternSet:
     stands, so that the same draft gives the same bytes on any day. ``by_hand`` tells how to draft
     it, asked only by what is read: its pictures take longer than all pages. ``reader`` is whom
     the pages speak to. ``fingerprint`` is the same on all sheets of one draft, ``looks`` its style
-    in three words; ``whole`` are the pieces opened out about their folds.
+    in three words; ``whole`` draws the pieces opened out about their folds, for cutters and
+    projectors.
     """
 
     title: str
@@ -36,7 +37,7 @@ class PatternSet:
     reader: Reader = ANYBODY
     fingerprint: str = ""
     looks: str = ""
-    whole: tuple[Drawing, ...] = ()
+    whole: Callable[[], tuple[Drawing, ...]] = tuple
 
     @property
     def instructions(self) -> Document:
@@ -46,7 +47,7 @@ class PatternSet:
     @property
     def opened(self) -> tuple[Drawing, ...]:
         """The pieces as they are cut from a single layer, none of them half."""
-        return self.whole or self.pieces
+        return self.whole() or self.pieces
 
     def label(self) -> str:
         """Return the line that says on every page what this is, the fingerprint first.

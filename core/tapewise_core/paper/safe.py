@@ -30,15 +30,18 @@ def plain(text: str) -> str:
 
 def checked(drawing: Drawing) -> Drawing:
     """Return the drawing with printable words; raises DraftError for a place that is no number."""
-    box = drawing.box
+    return replace(checked_sheet(drawing), inks=tuple(_checked(ink) for ink in drawing.inks))
+
+
+def checked_sheet(drawing: Drawing) -> Drawing:
+    """Return the drawing with a printable title; its ink is left to whoever goes through it anyway.
+
+    Raises DraftError for an edge that is no number.
+    """
+    box, title = drawing.box, plain(drawing.title)
     if not all(map(math.isfinite, (box.left, box.top, box.right, box.bottom))):
-        raise DraftError(f"The sheet “{plain(drawing.title)}” has an edge that is not a number.")
-    return replace(
-        drawing,
-        title=plain(drawing.title),
-        description=plain(drawing.description),
-        inks=tuple(_checked(ink) for ink in drawing.inks),
-    )
+        raise DraftError(f"The sheet “{title}” has an edge that is not a number.")
+    return replace(drawing, title=title, description=plain(drawing.description))
 
 
 def _checked(ink: Ink) -> Ink:

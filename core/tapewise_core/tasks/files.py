@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace as changed
-from functools import cache
+from functools import cache, partial
 from pathlib import Path
 
 from tapewise_core.drafting.sheets import beside, with_squares
@@ -190,7 +190,7 @@ def pattern_set(drafted: Drafted, shown: Shown = AS_DRAFTED) -> PatternSet:
         person=drafted.person,
         date=drafted.label.date,
         pieces=drawings,
-        whole=drafted.drawings(changed(shown, unfolded=True)),
+        whole=cache(partial(drafted.drawings, changed(shown, unfolded=True))),
         by_hand=cache(drafted.instructions),
         checklist=drafted.checklist(),
         reader=drafted.reader,
