@@ -123,11 +123,22 @@ class Cubic:
         ]
         return [self.start, *points[1:-1], self.end]
 
-    def walked(self, tolerance: float) -> list[tuple[Point, Vector]]:
-        """Return the flattened points, each with the direction of travel there."""
-        points = self.flattened(tolerance)
-        last = len(points) - 1
-        return [(point, self.direction(i / last)) for i, point in enumerate(points)]
+    def beside(self, distance: float, tolerance: float) -> list[Point]:
+        """Return the points of :meth:`flattened`, each a distance [mm] to the left of travel.
+
+        Places and directions are reckoned together, as polynomials: in a third of the time.
+        """
+        (x0, x1, x2, x3), (y0, y1, y2, y3) = self._powers()
+        points = []
+        for t in self.parameters(tolerance):
+            x, y = x0 + t * (x1 + t * (x2 + t * x3)), y0 + t * (y1 + t * (y2 + t * y3))
+            u, v = x1 + t * (2 * x2 + t * 3 * x3), y1 + t * (2 * y2 + t * 3 * y3)
+            speed = math.hypot(u, v)
+            if speed < 1e-6:  # a handle without a length
+                way = self.direction(t)
+                u, v, speed = way.x, way.y, 1.0
+            points.append(Point(x + v / speed * distance, y - u / speed * distance))
+        return points
 
     def _powers(self) -> tuple[tuple[float, float, float, float], ...]:
         """The factors of 1, t, t² and t³, across and down."""

@@ -142,7 +142,7 @@ def _hollow(before: Margin, after: Margin) -> float:
 
 def _blunted(before: Margin, after: Margin) -> float:
     """How much of an allowance is left at the tip of a corner so sharp that its mitre is cut off
-    (:data:`tapewise_core.geometry.cutting.MITRE`); all of it, 1, at any other."""
+    (:data:`tapewise_core.geometry.cut_corners.MITRE`); all of it, 1, at any other."""
     turn = math.radians(before.path.arriving().angle_to(after.path.leaving()))
     tip = math.cos(turn / 2)
     return tip if tip < SHARPEST else 1.0

@@ -99,6 +99,11 @@ class Path:
             points += segment.flattened(tolerance)[1:]
         return points
 
+    def beside(self, distance: float, tolerance: float) -> list[Point]:
+        """Return the points of :meth:`flattened`, each a distance [mm] to the left of the walker;
+        two where segments join."""
+        return [p for part in self.segments for p in part.beside(distance, tolerance)]
+
 
 def ruled(*points: Point) -> Path:
     """Return straight lines through two points or more."""

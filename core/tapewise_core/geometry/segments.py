@@ -64,10 +64,10 @@ class Line:
         """Return both ends: a straight line is its own chord."""
         return [self.start, self.end]
 
-    def walked(self, tolerance: float) -> list[tuple[Point, Vector]]:
-        """Return both ends, each with the direction of travel."""
-        along = self.direction(0.0)
-        return [(self.start, along), (self.end, along)]
+    def beside(self, distance: float, tolerance: float) -> list[Point]:
+        """Return both ends, each a distance [mm] to the left of travel."""
+        out = -self.direction(0.0).square() * distance
+        return [self.start + out, self.end + out]
 
     def length_to(self, t: float) -> float:
         """Return the length [mm] from the start to parameter ``t``."""

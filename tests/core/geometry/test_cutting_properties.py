@@ -9,7 +9,8 @@ from shapely.geometry import LinearRing, Polygon
 from shapely.geometry import Point as Spot
 
 from tapewise_core.geometry.cut_check import allowances_off
-from tapewise_core.geometry.cutting import MITRE, cut_line
+from tapewise_core.geometry.cut_corners import MITRE
+from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, area, box_of, is_simple
 from tapewise_core.geometry.path import curved, ruled
 from tapewise_core.geometry.point import Point, Vector

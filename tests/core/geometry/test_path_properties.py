@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from chance import POINTS, SHARE, VECTORS, paths, segments
+from chance import POINTS, SHARE, VECTORS, amount, paths, segments
 from hypothesis import given
 from scipy.integrate import quad
 
@@ -104,12 +104,12 @@ def test_chords_keep_to_the_curve(segment: Segment) -> None:
         assert abs((middle - a).cross((b - a).unit())) <= 0.05
 
 
-@given(segments())
-def test_a_walk_in_chords_has_the_curve_s_own_directions(segment: Segment) -> None:
-    """Allowances stand square to the curve itself, not to its chords."""
-    for (at, along), t in zip(segment.walked(0.05), segment.parameters(0.05), strict=True):
-        assert apart(at, segment.at(t)) < 1e-9
-        assert along.dot(segment.direction(t)) == pytest.approx(1, abs=1e-12)
+@given(segments(), amount(0.1, 60))
+def test_the_line_beside_a_curve_stands_off_square_to_it(segment: Segment, off: float) -> None:
+    """By the curve's own directions, not its chords', and to the left of the walker."""
+    beside = segment.beside(off, 0.05)
+    for at, t in zip(beside, segment.parameters(0.05), strict=True):
+        assert apart(at, segment.at(t) + -segment.direction(t).square() * off) < 1e-9
 
 
 def test_a_handle_without_length_leaves_a_direction() -> None:

@@ -1,0 +1,98 @@
+"""A cut line drawn from corner to corner is the one round the piece and its allowances."""
+
+import math
+
+import pytest
+from chance import amount
+from cut_lines_compared import apart, pieces
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tapewise_core.garments.shelf import PAGES, garment
+from tapewise_core.geometry.cut_shapes import joined_round
+from tapewise_core.geometry.cutting import cut_line, drawn
+from tapewise_core.geometry.outline import Margin, area, is_simple
+from tapewise_core.geometry.path import curved, ruled
+from tapewise_core.geometry.point import Point, Vector
+
+
+@pytest.mark.parametrize("name", PAGES)
+def test_the_pieces_of_a_garment_are_cut_alike(name: str) -> None:
+    """For bodies and styles far past the usual; few lines need shapes to be joined."""
+    found = [[edge.margin() for edge in piece.edges] for piece in pieces(garment(name), 8, 11)]
+    lines = [(drawn(margins), margins) for margins in found]
+    off = [apart(line, margins) for line, margins in lines if line]
+    assert len(off) > max(0.9 * len(found), 5)
+    assert max(off) < 1e-3
+
+
+@st.composite
+def dented(draw: st.DrawFn) -> list[Margin]:
+    """A piece of three to eight edges round a middle, some bent, corners pointing out and in."""
+    count = draw(st.integers(3, 8))
+    reach = [draw(amount(150, 300)) for _ in range(count)]
+    ways = [Vector(1, 0).turned(360 * at / count) for at in range(count)]
+    corners = [Point(0, 0) + way * far for way, far in zip(ways, reach, strict=True)]
+    edges = []
+    for a, b in zip(corners, [*corners[1:], corners[0]], strict=True):
+        bend = (b - a).square() * draw(st.just(0.0) | amount(-0.15, 0.15))
+        path = curved(a, a.toward(b, 0.3) + bend, a.toward(b, 0.7) + bend, b)
+        width = draw(st.just(0.0) | amount(0.1, 25))
+        edges.append(Margin(path if bend.length() else ruled(a, b), width))
+    return edges
+
+
+@given(dented())
+def test_a_piece_of_any_shape_is_cut_alike(margins: list[Margin]) -> None:
+    """Where a hand would draw the line at all; to what joining leaves as slits."""
+    line = drawn(margins)
+    assert not line or apart(line, margins) < 0.01
+
+
+def test_a_fold_cuts_off_what_would_lie_beyond_it() -> None:
+    """A V's allowance, square to its slanting line, reaches over the fold; drawn, it does not."""
+    a, b, c, d = Point(0, 80), Point(100, 0), Point(150, 300), Point(0, 300)
+    margins = [
+        Margin(ruled(a, b), 10),
+        Margin(ruled(b, c), 8),
+        Margin(ruled(c, d), 25, turned=True),
+        Margin(ruled(d, a), 0, fold=True),
+    ]
+    line = drawn(margins)
+    assert line
+    assert min(point.x for point in line) == pytest.approx(0, abs=1e-9)
+    assert apart(line, margins) < 1e-6
+
+
+def tight(radius: float) -> list[Margin]:
+    """A square with a round bay in its upper edge [mm], allowances of 15 mm."""
+    grip = radius * 4 / 3 * math.tan(math.pi / 8)
+    left, low, right = Point(100 - radius, 0), Point(100, radius), Point(100 + radius, 0)
+    first = curved(left, left + Vector(0, grip), low + Vector(-grip, 0), low)
+    bay = first.then(curved(low, low + Vector(grip, 0), right + Vector(0, grip), right))
+    rest = (Point(0, 0), left), (right, Point(200, 0)), (Point(200, 0), Point(200, 200))
+    sides = [Margin(ruled(a, b), 15) for a, b in (*rest, (Point(200, 200), Point(0, 200)))]
+    return [sides[0], Margin(bay, 15), *sides[1:], Margin(ruled(Point(0, 200), Point(0, 0)), 15)]
+
+
+def test_a_bay_too_narrow_for_its_allowance_is_joined_as_shapes() -> None:
+    """Drawn along, its line would cross itself; what is cut runs over the bay, in one line."""
+    margins = tight(8)
+    assert not drawn(margins)
+    cut = cut_line(margins)
+    assert is_simple(cut)
+    assert area(cut) == pytest.approx(230 * 230, rel=1e-3)
+    wide = tight(60)
+    assert drawn(wide)
+    assert apart(cut_line(wide), wide) < 1e-3
+
+
+def test_beside_a_short_edge_in_a_hollow_nothing_is_drawn() -> None:
+    """Its neighbour's allowance may come out again beyond it, which only shapes show."""
+    a, b, c, d, e = Point(0, 0), Point(100, 0), Point(101, 6), Point(200, 10), Point(100, 200)
+    corners = (a, b, c, d, e)
+    sides = zip(corners, (*corners[1:], a), strict=True)
+    margins = [Margin(ruled(p, q), 20) for p, q in sides]
+    assert not drawn(margins)
+    assert apart(cut_line(margins), margins) < 1e-3
+    assert len(joined_round(margins)) > 4
