@@ -175,17 +175,17 @@ def named(name: str, mm: float) -> Length:
     return Length(mm, (f"{name} ", mm))
 
 
-_AMOUNT = re.compile(
+_AMOUNT = (
     r"(?P<sign>[-+]?) ?"
     r"(?:(?P<feet>\d{1,2}) ?(?:'|ft|feet|foot) ?)?"
     r"(?:(?P<decimal>\d{0,9}[.,]\d{1,20}|\d{1,9}[.,])"
     r"|(?:(?P<whole>\d{1,6})(?![\d/])(?:[ -](?=\d+/))?)?(?:(?P<top>\d{1,3})/(?P<bottom>\d{1,3}))?)"
     r" ?(?P<unit>mm|cm|m|yards|yard|yd|inches|inch|in|\"|'')?\.?"
 )
-_NUMBER = re.compile(r"[-+]?(?:\d{1,15}[.,]?\d{0,20}|[.,]\d{1,20})")
+_NUMBER = r"[-+]?(?:\d{1,15}[.,]?\d{0,20}|[.,]\d{1,20})"
 """No power of ten and no underscore: what people write, not what programs do."""
 
-_RAISED = re.compile("([⁰¹²³⁴-⁹]{1,3})[⁄∕/]([₀-₉]{1,3})")
+_RAISED = "([⁰¹²³⁴-⁹]{1,3})[⁄∕/]([₀-₉]{1,3})"
 """A fraction whose top is written small and high, and its bottom small and low."""
 
 _MARKED = ("<super>", "<sub>", "<circle>")
@@ -218,7 +218,7 @@ def parse_length(text: str, unit: Unit, *, signed: bool = False, of: str = "") -
     if not text.strip():
         opening = f"{of}: nothing" if of else "Nothing"
         raise ReadingError(f"{opening} was typed; type a length like {_examples(unit)}.")
-    found, shown = _AMOUNT.fullmatch(_plain(text)), _shown(text)
+    found, shown = re.fullmatch(_AMOUNT, _plain(text)), _shown(text)
     shown = f"{of}: “{shown}”" if of else f"“{shown}”"
     if not found or not (found["decimal"] or found["whole"] or found["top"] or found["feet"]):
         raise ReadingError(f"{shown} is not a length; type it like {_examples(unit)}.")
@@ -236,7 +236,7 @@ def parse_number(text: str) -> float:
     Raises ReadingError with a sentence if the text is not a finite number.
     """
     written = _plain(text).removesuffix("%").strip()
-    if not _NUMBER.fullmatch(written):
+    if not re.fullmatch(_NUMBER, written):
         raise ReadingError(f"“{_shown(text)}” is not a number; type it like 0.83 or 50.")
     return float(written.replace(",", "."))
 
@@ -246,7 +246,7 @@ def _plain(text: str) -> str:
 
     Raised and lowered digits that make no fraction stay as they are, and so no length.
     """
-    spaced = re.sub(r"(\d)([¼-¾⅐-⅞])", r"\1 \2", _RAISED.sub(_level, text))
+    spaced = re.sub(r"(\d)([¼-¾⅐-⅞])", r"\1 \2", re.sub(_RAISED, _level, text))
     if any(unicodedata.decomposition(sign).startswith(_MARKED) for sign in spaced):
         return text
     return " ".join(unicodedata.normalize("NFKC", spaced).translate(_PLAIN).lower().split())

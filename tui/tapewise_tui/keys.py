@@ -7,11 +7,12 @@ something there and what that is there (:func:`of`); no page gives a key another
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from textual.binding import Binding, BindingType
 from textual.screen import Screen
+
+from tapewise_core.frozen import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from tapewise_core.errors import ReadingError
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.finding import Finding

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from functools import partial
 from itertools import compress
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry

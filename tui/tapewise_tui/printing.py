@@ -20,7 +20,7 @@ def say(text: str) -> None:
     """Print lines for a person; in colour what wants a look, where a terminal has any."""
     lines = legible(text.rstrip("\n")).split("\n")
     if coloured(sys.stdout):
-        lines = [_LOUD.sub(rf"\1{YELLOW}\2{PLAIN}", line) for line in lines]
+        lines = [re.sub(_LOUD, rf"\1{YELLOW}\2{PLAIN}", line) for line in lines]
     print("\n".join(lines))
 
 
@@ -32,7 +32,7 @@ def complain(text: str) -> None:
 
 RED, YELLOW, PLAIN = "\x1b[31m", "\x1b[33m", "\x1b[0m"
 
-_LOUD = re.compile(r"^(\s*)(Unlikely:|unlikely:|Not written:|Wrong:)")
+_LOUD = r"^(\s*)(Unlikely:|unlikely:|Not written:|Wrong:)"
 """How a line begins that wants a look; the word says it all without colour too."""
 
 

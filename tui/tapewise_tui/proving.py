@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.tasks import verdicts, wizard
 from tapewise_core.tasks.drafting import Drafted

@@ -13,12 +13,12 @@ import sys
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
 from textual.pilot import Pilot
 
+from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import settings, work

@@ -6,7 +6,6 @@ import math
 from collections.abc import Sequence
 from enum import StrEnum
 from itertools import pairwise
-from statistics import median
 
 from tapewise_core.errors import ReadingError
 from tapewise_core.measures.measure import Measure
@@ -79,4 +78,6 @@ def settled(readings: Sequence[float]) -> float:
     """
     if not readings:
         raise ReadingError("There is no reading yet; measure once and type what the tape shows.")
+    from statistics import median  # only where something is measured
+
     return median(readings)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import contextlib
 import os
-import tempfile
 from itertools import count
 from pathlib import Path
 
@@ -82,6 +81,8 @@ def write_file(path: Path, profile: Profile) -> None:
 
 def put(place: Path, content: bytes) -> None:
     """Write a file aside and put it in place, for its owner alone; raises OSError."""
+    import tempfile  # whoever only reads does not wait for it
+
     handle, aside = tempfile.mkstemp(prefix=STRAY, suffix=".tmp", dir=place.parent)
     try:
         with os.fdopen(handle, "wb") as file:

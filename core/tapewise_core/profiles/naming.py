@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Sequence
-from difflib import get_close_matches
 
 from tapewise_core.errors import FilesError
 from tapewise_core.profiles.entries import Entry
@@ -44,6 +43,8 @@ def exact(name: str, entries: Sequence[Entry]) -> Entry:
 
 def nobody(wanted: str, names: Sequence[str], what: str = "is saved as") -> str:
     """Say that there is nobody of a name, and who comes near."""
+    from difflib import get_close_matches  # only where a name is wrong
+
     folded = {name.casefold(): name for name in names}
     part = wanted.casefold()
     near = [folded[key] for key in get_close_matches(part, folded, n=3, cutoff=0.5)]

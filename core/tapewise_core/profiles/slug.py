@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 import re
 import unicodedata
 
@@ -50,4 +49,6 @@ def marked_slug(name: str) -> str:
 
 def digest(name: str, length: int = 8) -> str:
     """Return so many letters and digits that stand for exactly this name."""
+    import hashlib  # takes 5 ms to load, and most names need none
+
     return hashlib.sha256(unicodedata.normalize("NFC", name).encode()).hexdigest()[:length]

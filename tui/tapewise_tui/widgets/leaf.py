@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import ClassVar
 
 from textual.binding import Binding, BindingType
@@ -14,6 +14,7 @@ from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Static
 
+from tapewise_core.frozen import dataclass
 from tapewise_tui.canvas import Canvas
 from tapewise_tui.drawn import Drawn
 from tapewise_tui.terminal import ascii_only
