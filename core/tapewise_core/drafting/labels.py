@@ -6,7 +6,7 @@ import math
 
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.frozen import dataclass
-from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import TextLine
 from tapewise_core.paper.lettering import broken
@@ -131,6 +131,21 @@ def _listed(opening: str, items: tuple[str, ...]) -> list[str]:
         else:
             lines[-1] += f" {word}"
     return lines
+
+
+def label_box(piece: Piece) -> Box:
+    """Return the room for the label: right of the fold bracket, clear of grain and levels."""
+    if piece.label is not None:
+        return piece.label
+    outline = box_of(piece.stitch_line())
+    grain = min(p.x for p in piece.grain)
+    if not piece.on_fold and outline.height < 120:
+        half = outline.height / 2 if piece.inner else outline.height
+        right = outline.left + outline.width * 0.72
+        return Box(outline.left + 8, outline.top + 2, right, outline.top + half - 1)
+    waist = piece.levels.get("waist", outline.top + outline.height * 0.5)
+    top = piece.levels.get("armscye", outline.top + outline.height * 0.3) + 8
+    return Box(26, top, max(grain - 6, 90), max(waist - 8, top + 40))
 
 
 def set_label(lines: list[str], box: Box, part: str) -> tuple[TextLine, ...]:

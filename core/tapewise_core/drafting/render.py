@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import replace
 
-from tapewise_core.drafting.labels import LabelHead, label_lines, set_label, title
+from tapewise_core.drafting.labels import LabelHead, label_box, label_lines, title
 from tapewise_core.drafting.piece import Edge, Notch, Piece
+from tapewise_core.drafting.piece_words import Beside, Wish, settled
 from tapewise_core.drafting.unfolding import FOLD_WORDS, opened, opens
 from tapewise_core.geometry.crossings import point_at_height
-from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine, extent
@@ -20,9 +19,6 @@ BORDER = 10.0
 
 NOTCH_LEAST, NOTCH_APART = 5.0, 4.0
 """A notch's least length and the space between the two strokes of a double one [mm]."""
-
-CAPITALS = 0.75
-"""The height of capitals as a share of the type's size, in common sans-serif faces."""
 
 NAMED_AT = 0.62
 """Where along an edge its name stands: off the middle, where notches like to be."""
@@ -45,7 +41,7 @@ def whole_drawing(piece: Piece, number: int, total: int, heading: LabelHead) -> 
 
 
 def _drawn(piece: Piece, lines: list[str], heading: LabelHead) -> Drawing:
-    inks: tuple[Ink, ...] = (
+    marks: tuple[Ink | Wish, ...] = (
         *_levels(piece),
         *_stitch_lines(piece),
         _cut_line(piece),
@@ -55,8 +51,8 @@ def _drawn(piece: Piece, lines: list[str], heading: LabelHead) -> Drawing:
         *_fold(piece),
         *(ink for notch in piece.notches for ink in _notch(piece, notch)),
         *(words for edge in piece.edges for words in _edge_name(edge, piece.name)),
-        *set_label(lines, label_box(piece), piece.name),
     )
+    inks = settled(piece, marks, lines, label_box(piece))
     name = f"{heading.garment}: {title(piece.name)}"
     return Drawing(name, "; ".join(lines), extent(inks, BORDER), inks)
 
@@ -86,13 +82,12 @@ def _cut_line(piece: Piece) -> Stroke:
     )
 
 
-def _inner(piece: Piece) -> tuple[Ink, ...]:
-    inks: list[Ink] = []
+def _inner(piece: Piece) -> tuple[Ink | Wish, ...]:
+    inks: list[Ink | Wish] = []
     for name, path in piece.inner.items():
         inks.append(Stroke(path, Layer.MARKS, Dash.DOTTED, 0.3, name=name, part=piece.name))
-        at, along = path.at(path.length() * (0.86 if len(path.segments) == 1 else 0.72))
-        words = f"{name.removesuffix('_2')} line"
-        inks.append(_along(words, at, along, 1.2, 2.6, piece.name))
+        words = Beside(f"{name.removesuffix('_2')} line", path, 1.2, 2.6, piece.name)
+        inks.append(words.at(0.8 if len(path.segments) == 1 else 0.72))
     return tuple(inks)
 
 
@@ -104,9 +99,9 @@ def _darts(piece: Piece) -> tuple[Stroke, ...]:
     )
 
 
-def _levels(piece: Piece) -> tuple[Ink, ...]:
+def _levels(piece: Piece) -> tuple[Ink | Wish, ...]:
     """Thin lines across at the body's levels, with short names beside the centre."""
-    inks: list[Ink] = []
+    inks: list[Ink | Wish] = []
     for level, words in LEVEL_WORDS.items():
         height = piece.levels.get(level)
         ends = [] if height is None else _sides_at(piece, height)
@@ -114,10 +109,11 @@ def _levels(piece: Piece) -> tuple[Ink, ...]:
             continue
         left, right = min(ends, key=_across), max(ends, key=_across)
         start = left if len(ends) > 1 and left.x < 0 else Point(0, height)
-        inks.append(Stroke(ruled(start, right), Layer.GUIDE, Dash.DOTTED, 0.2, part=piece.name))
-        inks.append(
-            TextLine(words, Point(26, height - 1.5), 2.8, layer=Layer.GUIDE, part=piece.name)
-        )
+        line = ruled(start, right)
+        inks.append(Stroke(line, Layer.GUIDE, Dash.DOTTED, 0.2, part=piece.name))
+        own = TextLine(words, Point(26, height - 1.5), 2.8, layer=Layer.GUIDE, part=piece.name)
+        beside = Beside(words, line, 1.5, 2.8, piece.name, Layer.GUIDE)
+        inks.append(Wish(own, beside.at(0.1).others))
     return tuple(inks)
 
 
@@ -136,7 +132,7 @@ EITHER_WAY = "grain: along the cloth or across"
 """Said beside the arrow of a piece that has no grain of its own."""
 
 
-def _grain(piece: Piece) -> tuple[Ink, ...]:
+def _grain(piece: Piece) -> tuple[Ink | Wish, ...]:
     start, end = piece.grain
     along = (end - start).unit()
     length = (end - start).length()
@@ -144,21 +140,21 @@ def _grain(piece: Piece) -> tuple[Ink, ...]:
     strokes = [ruled(start, end)]
     for tip, way in ((start, along), (end, -along)):
         strokes += [ruled(tip + way.turned(angle) * head, tip) for angle in (25, -25)]
-    inks: list[Ink] = [
+    inks: list[Ink | Wish] = [
         Stroke(path, Layer.MARKS, width=0.4, name="grain", part=piece.name) for path in strokes
     ]
     if length > 40:
         says = EITHER_WAY if piece.turnable else "grain"
-        inks.append(_along(says, start.toward(end, 0.5), along, 1.5, 3.0, piece.name))
+        inks.append(Beside(says, ruled(start, end), 1.5, 3.0, piece.name).at(0.5))
     return tuple(inks)
 
 
-def _fold(piece: Piece) -> tuple[Ink, ...]:
+def _fold(piece: Piece) -> tuple[Ink | Wish, ...]:
     """Brackets whose arrows touch the edges that lie on the fold."""
     return tuple(ink for edge in piece.edges if edge.fold for ink in _bracket(piece, edge))
 
 
-def _bracket(piece: Piece, edge: Edge) -> tuple[Ink, ...]:
+def _bracket(piece: Piece, edge: Edge) -> tuple[Ink | Wish, ...]:
     length = edge.path.length()
     inks: list[Ink] = []
     inner: list[Point] = []
@@ -171,9 +167,7 @@ def _bracket(piece: Piece, edge: Edge) -> tuple[Ink, ...]:
             for path in (ruled(inside, at), *_head(at, (at - inside).unit()))
         ]
     inks.append(Stroke(ruled(*inner), Layer.MARKS, width=0.4, name="fold", part=piece.name))
-    middle, along = edge.path.at(length * 0.5)
-    words = _along(FOLD_WORDS, middle + along.square() * 12, along, 1.8, 3.5, piece.name)
-    return (*inks, words)
+    return (*inks, Beside(FOLD_WORDS, ruled(*inner), 1.8, 3.5, piece.name).at(0.5))
 
 
 def _head(tip: Point, along: Vector) -> tuple[Path, ...]:
@@ -195,38 +189,7 @@ def _notch(piece: Piece, notch: Notch) -> tuple[Stroke, ...]:
     return tuple(strokes)
 
 
-def _edge_name(edge: Edge, part: str) -> tuple[TextLine, ...]:
+def _edge_name(edge: Edge, part: str) -> tuple[Wish, ...]:
     if edge.fold or edge.mouth or edge.path.length() < 25:
         return ()
-    at, along = edge.path.at(edge.path.length() * NAMED_AT)
-    name = str(LineName(edge.name))
-    return (_along(name, at, along, -4.6, 2.8, part),)
-
-
-def _along(text: str, at: Point, along: Vector, lift: float, size: float, part: str) -> TextLine:
-    """Words centred on a line, never upside down, ``lift`` mm off it.
-
-    A positive lift is to the left of the walker, which is outside an outline.
-    """
-    backwards = along.x < -1e-9 or (abs(along.x) <= 1e-9 and along.y > 0)
-    reading = -along if backwards else along
-    side = -along.square() if lift > 0 else along.square()
-    above = (-reading.square()).dot(side) > 0
-    clear = abs(lift) + (0.0 if above else CAPITALS * size)
-    angle = math.degrees(math.atan2(reading.y, reading.x))
-    return TextLine(text, at + side * clear, size, "middle", angle, part=part)
-
-
-def label_box(piece: Piece) -> Box:
-    """Return the room for the label: right of the fold bracket, clear of grain and levels."""
-    if piece.label is not None:
-        return piece.label
-    outline = box_of(piece.stitch_line())
-    grain = min(p.x for p in piece.grain)
-    if not piece.on_fold and outline.height < 120:
-        half = outline.height / 2 if piece.inner else outline.height
-        right = outline.left + outline.width * 0.72
-        return Box(outline.left + 8, outline.top + 2, right, outline.top + half - 1)
-    waist = piece.levels.get("waist", outline.top + outline.height * 0.5)
-    top = piece.levels.get("armscye", outline.top + outline.height * 0.3) + 8
-    return Box(26, top, max(grain - 6, 90), max(waist - 8, top + 40))
+    return (Beside(str(LineName(edge.name)), edge.path, -4.6, 2.8, part).at(NAMED_AT),)

@@ -30,7 +30,7 @@ PLAIN = 0.9
 """How wide plain words are at most, as a share of bold ones."""
 
 
-def _breadth(text: str, size: float, *, bold: bool = False) -> float:
+def breadth(text: str, size: float, *, bold: bool = False) -> float:
     """How wide words are set at most, in common sans-serif faces [mm]."""
     return size * (1.0 if bold else PLAIN) * sum(map(_sign, text))
 
@@ -73,7 +73,7 @@ class Words:
         """Measure words."""
         low = TAIL if any(map(TAILED.intersection, lines)) else BELOW
         high = CAPITAL + low + LEADING * (len(lines) - 1)
-        across = max(_breadth(line, size, bold=bold) for line in lines)
+        across = max(breadth(line, size, bold=bold) for line in lines)
         return cls(lines, size, bold, across / 2, size * high / 2, size * (CAPITAL - low) / 2)
 
     def corners(self, middle: Place, along: Place) -> tuple[Place, ...]:
