@@ -49,3 +49,22 @@ def test_a_page_is_drawn_when_it_stands_and_styled_once(monkeypatch: pytest.Monk
         assert max(styled) < WHOLE
 
     walk(steps, LARGE)
+
+
+def test_what_was_begun_on_a_page_is_said_on_the_one_on_show() -> None:
+    """A page that was left is silent; one that is still being made says it once it stands."""
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(person("Marta Lindqvist"), "measure")
+        await at.settle()
+        left = at.page
+        at.app.go("table")
+        at.app.say("It could not be written.", wrong=True)
+        left.tell("gone")
+        await at.settle()
+        assert at.said == "! It could not be written."
+        left.warn("gone")
+        at.app.say("It is written.")
+        assert at.said == "It is written."
+
+    walk(steps)

@@ -179,6 +179,24 @@ class TapewiseApp(App[None], inherit_bindings=False):
         page.show_again()
         page.tell(f"{name}: {'what was entered here' if mine else 'what is on file'} counts.")
 
+    def say(self, sentence: str | TapewiseError, *, wrong: bool = False) -> None:
+        """Say something on the page on show, whichever that is by now; one still being made says
+        it once it stands."""
+        page = self.page
+        if page is None:
+            return
+        told = (
+            self.desk.reader.spell(sentence.told)
+            if isinstance(sentence, TapewiseError)
+            else sentence
+        )
+        if page.stands:
+            (page.warn if wrong else page.tell)(told)
+        elif wrong:
+            page.first_warns = told
+        else:
+            page.first_says = told
+
     def action_turn(self, name: str) -> None:
         self.go(name)
 

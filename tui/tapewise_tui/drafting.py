@@ -86,8 +86,15 @@ def sureness(profile: Profile, made: Work, desk: Desk) -> str:
 
 
 def missing(desk: Desk, made: Work) -> tuple[str, ...]:
-    """Return the measures that some work cannot be drafted without; safe in a worker."""
-    return wizard.missing(desk.profile, made.garment, made.asked)
+    """Return the measures that some work cannot be drafted without; safe in a worker.
+
+    None where the garment is at fault, which :func:`of` says.
+    """
+    try:
+        return wizard.missing(desk.profile, made.garment, made.asked)
+    except Exception as error:
+        trouble.note(error)
+        return ()
 
 
 def with_mend(made: Work, proof: Proof) -> Work:

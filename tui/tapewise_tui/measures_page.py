@@ -57,8 +57,10 @@ class MeasuresPage(Page):
     @work(thread=True, exclusive=True, group="sheet")
     def _write_sheet(self, garment: str | None) -> None:
         try:
-            self.app.call_from_thread(self.tell, saving.sheet(garment, self.desk.unit))
+            says: str | TapewiseError = saving.sheet(garment, self.desk.unit)
+            wrong = False
         except TapewiseError as error:
-            self.app.call_from_thread(self.warn, error)
+            says, wrong = error, True
         except Exception as error:  # what is at fault must not take the page down with it
-            self.app.call_from_thread(self.warn, trouble.note(error))
+            says, wrong = trouble.note(error), True
+        self.app.call_from_thread(self.tapewise.say, says, wrong=wrong)

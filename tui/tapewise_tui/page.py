@@ -38,6 +38,9 @@ class Wizard(Protocol):
     def go(self, name: str, say: str = "") -> None:
         """Turn to a page and say something on it."""
 
+    def say(self, sentence: str | TapewiseError, *, wrong: bool = False) -> None:
+        """Say something on the page on show, whichever that is by now."""
+
     def open_person(self, profile: Profile, page: str = "", made: Work | None = None) -> None:
         """Lay a person's measures and a project on the desk, if none is named the latest, and
         turn to a page, if none is named where it was left."""
@@ -153,7 +156,9 @@ class Page(Screen[None]):
         return True
 
     def tell(self, sentence: str) -> None:
-        """Say what happened, or that the disk did not take it."""
+        """Say what happened, or that the disk did not take it; a page that was left is silent."""
+        if self.gone:
+            return
         if self.desk.trouble:
             self.warn(f"Kept only until you leave: {self.desk.trouble}")
         elif self.desk.asked:
@@ -163,7 +168,9 @@ class Page(Screen[None]):
             self.query_one(Saying).tell(legible(sentence))
 
     def warn(self, trouble: str | TapewiseError) -> None:
-        """Say what is wrong, an error in the reader's unit."""
+        """Say what is wrong, an error in the reader's unit; a page that was left is silent."""
+        if self.gone:
+            return
         told = trouble.told if isinstance(trouble, TapewiseError) else trouble
         self.query_one(Saying).warn(legible(self.desk.reader.spell(told)))
 

@@ -70,12 +70,12 @@ def settle(
             value = _value(option, asked, body, Style(chosen), unit)
         except OptionError as error:
             faults.append(_parts(error))
-            asked = {k: text for k, text in asked.items() if k != option.key}
-            value = _value(option, asked, body, Style(chosen), unit)
+            value = _value(option, {}, body, Style(chosen), unit)
         value = _moved(value, moved.get(option.key, 0.0))
         fault = within(option, value)
         if fault and (option.key in asked or option.key in moved):
             faults.append(fault)
+            value = _value(option, {}, body, Style(chosen), unit)  # what follows is usual from it
         chosen[option.key] = Chosen(option.kind, value, option.key in asked)
     if faults:
         raise OptionError(joined(faults))

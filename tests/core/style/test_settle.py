@@ -45,6 +45,12 @@ def test_options_in_a_refusal_are_named_by_key(asked: dict[str, str]) -> None:
     assert keys == [key if key in TOP else "hem-rise" for key in asked]
 
 
+def test_an_answer_that_cannot_be_leaves_what_follows_from_it_as_usual() -> None:
+    """A cowl as deep as a neck without width would hang is never reckoned."""
+    fault = refusal({"neckline": "cowl", "neck-half-width": "0"}, Unit.CM)
+    assert str(fault).startswith("neck-half-width must be from ")
+
+
 def test_an_unknown_option_like_no_other_is_answered_with_all_there_are() -> None:
     """One cannot guess what was meant."""
     said = str(refusal({"qqq": "1"}, Unit.CM))

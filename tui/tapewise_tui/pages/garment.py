@@ -80,6 +80,8 @@ class GarmentPage(Page):
     @on(LivePattern.Judged)
     def judged(self, event: LivePattern.Judged) -> None:
         """Say how the proofs stand, or what is missing."""
+        if self.gone:
+            return
         self.query_one("#verdict", Passage).update(event.says)
         offers = self.query_one(LivePattern).mended() is not None
         if offers is not self.offers:

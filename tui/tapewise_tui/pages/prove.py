@@ -94,7 +94,7 @@ class ProvePage(Page):
     @on(Judged)
     def judged(self, event: Judged) -> None:
         event.stop()
-        if event.before is self.draft:
+        if event.before is self.draft and not self.gone:
             self.mends = event.mends
             self._fill(event.draft, drafting.stands(event.draft))
             self.advise()

@@ -111,7 +111,7 @@ class StartPage(Page):
     @on(Judged)
     def judged(self, event: Judged) -> None:
         event.stop()
-        if list(event.rows) == list(self.entries):
+        if list(event.rows) == list(self.entries) and not self.gone:
             self._list(event.rows)
 
     def _list(self, rows: Mapping[str, peopling.Told]) -> None:

@@ -83,6 +83,8 @@ class LivePattern(Vertical):
         if self.waiting is not None:
             wish, self.waiting = self.waiting, None
             self.show(wish)
+        if not self.query(PatternView):  # the page was left
+            return
         if isinstance(event.result, str):
             self._lack(event.result, event.missing)
         else:
@@ -138,7 +140,7 @@ class LivePattern(Vertical):
     @on(Surer)
     def surer(self, event: Surer) -> None:
         event.stop()
-        if event.before is self.draft:
+        if event.before is self.draft and self.query(PatternView):
             self._stand(event.draft)
 
     def mended(self) -> Proof | None:
