@@ -269,6 +269,14 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
             (SKIRT,), (seam(SeamKind.PANEL, PANELS, "skirt left", "skirt right"),)
         ),
         "stayed-waist": pattern_of((SKIRT,), (_WAIST,)),
+        "drawn-in-waist": pattern_of(
+            (SKIRT,),
+            (replace(_WAIST, making=replace(STAYED_WAIST, elastic=Elastic(650.0, 8.0))),),
+        ),
+        "drawn-in-gathers": pattern_of(
+            (SKIRT, _TIER),
+            (replace(_HUNG, making=replace(GATHERED_WAIST, elastic=Elastic(650.0, 8.0))),),
+        ),
         "waistband-ring": _banded(
             SeamKind.BAND_JOIN, WAISTBAND_RING, "neckband left, neckband right"
         ),

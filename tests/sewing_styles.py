@@ -60,6 +60,14 @@ ENDS: tuple[Asked, ...] = (
 )
 """Bands round hem and sleeves, and seams at the centre."""
 
+DRESS_ENDS: tuple[Asked, ...] = (
+    {"skirt": "straight", **ENDS[0]},
+    {"sleeve-cut": "set-in", **ENDS[1]},
+    {"stretch": "15"},
+    {"stretch": "15", "skirt": "gathered"},
+)
+"""Cuffs, a skirt's band, and waists let out for the hips."""
+
 PLACKETS: tuple[Asked, ...] = (
     {"shoulder-placket": "left"},
     {"shoulder-placket": "right", "neckline": "scoop", "hem-finish": "band"},
@@ -75,6 +83,7 @@ STYLES: dict[str, tuple[Asked, ...]] = {
         *NECKS, *FACED, SLIT,
         {"pockets": "yes", "belt": "yes", "bust-room": "side-dart", **SLIT},
         {"pockets": "yes", "lower-shoulder": "right"},
+        *BARE, *ENDS[:3], {"sleeve": "none", "pockets": "yes", "belt": "yes", **ENDS[0]},
     ),
     "circle-skirt": tuple(
         {"circle": circle, "panels": panels, "waist-finish": finish}
@@ -93,6 +102,7 @@ STYLES: dict[str, tuple[Asked, ...]] = {
     ),
     "skirted-dress": (
         *NECKS, *FACED, *BODIES[:3], {"circle": "1/2", "panels": "4"}, *SKIRTS, *BARE[:5],
+        *DRESS_ENDS,
     ),
     "set-in-top": (
         *NECKS, *BODIES, {"sleeve-sewn": "round"}, {"sleeve-sewn": "round", "band-sewn": "flat"},

@@ -1,22 +1,23 @@
-"""A hem band and cuffs: part of the length asked for, as long as body and cloth ask."""
+"""Hem bands and cuffs: part of the length asked for, as long as body and cloth ask."""
 
 from __future__ import annotations
 
 from functools import cache
 
 import pytest
+from read_aloud import spelt
 
 from tapewise_core.errors import OptionError
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.people import person
 
-TOPS = ("jersey-top", "set-in-top")
+TOPS = ("jersey-top", "set-in-top", "flared-dress")
 
 
 @cache
 def made(garment: str, **asked: str) -> Drafted:
-    """A top of an example person, whose bust is 92 and hip 99.5 [cm]."""
+    """A top or a dress of an example person, whose bust is 92 and hip 99.5 [cm]."""
     options = {key.replace("_", "-"): asked[key] for key in asked}
     return draft(person("Marta Lindqvist"), garment, options)
 
@@ -42,15 +43,76 @@ def test_the_cuff_is_part_of_the_sleeve(garment: str) -> None:
     cuffed = made(garment, sleeve="long", sleeve_finish="cuff")
     assert cuffed.failing == ()
     assert cuffed.pattern.piece("cuff").count == 2
-    name = "overarm length" if garment == "jersey-top" else "sleeve length"
+    grown = garment != "set-in-top"
+    name = "overarm length" if grown else "sleeve length"
     assert cuffed.pattern.lengths[name] == pytest.approx(plain.pattern.lengths[name], abs=0.5)
     cuff = cuffed.pattern.piece("cuff").length("sleeve_hem")
     hand = cuffed.pattern.facts.hand
     assert hand is not None
     assert cuff * 1.3 >= hand - 1
-    assert cuff < plain.pattern.piece("back" if garment == "jersey-top" else "sleeve").length(
-        "sleeve_hem"
-    ) * (2 if garment == "jersey-top" else 1)
+    assert cuff < plain.pattern.piece("back" if grown else "sleeve").length("sleeve_hem") * (
+        2 if grown else 1
+    )
+
+
+@pytest.mark.parametrize("cut", ["grown-on", "set-in"])
+def test_a_skirted_dress_has_cuffs_with_either_sleeve(cut: str) -> None:
+    """Two of them, and every proof holds."""
+    dress = made("skirted-dress", sleeve="long", sleeve_finish="cuff", sleeve_cut=cut)
+    assert dress.failing == ()
+    assert dress.pattern.piece("cuff").count == 2
+
+
+def test_a_straight_skirt_ends_in_a_band_that_is_part_of_its_length() -> None:
+    """The skirt is 6 cm shorter and its finished length as asked; what it weighs has the band."""
+    plain = made("skirted-dress", skirt="straight")
+    banded = made("skirted-dress", skirt="straight", hem_finish="band")
+    assert banded.failing == ()
+    ends = [one.pattern.piece("skirt_back").points["centre_hem"].y for one in (plain, banded)]
+    assert ends[1] == pytest.approx(ends[0] - 60, abs=0.5)
+    lengths = [one.pattern.lengths["skirt length"] for one in (plain, banded)]
+    assert lengths[1] == pytest.approx(lengths[0])
+    hem = banded.pattern.facts.hem
+    assert hem is not None
+    assert hem.round == pytest.approx(banded.pattern.piece("hem_band").length("hem"))
+    assert hem.below_waist == pytest.approx(lengths[0])
+    assert not banded.pattern.piece("skirt_front").edge("hem").turned
+    weights = [remark for remark in spelt_remarks(plain, banded) if "weighs" in remark]
+    first, last = (int(weight.split("about ")[1].split(" g")[0]) for weight in weights)
+    assert 0 < last - first < 0.12 * first
+
+
+def spelt_remarks(*dresses: Drafted) -> list[str]:
+    """What is said of them, one after the other."""
+    return [one.reader.spell(remark) for one in dresses for remark in one.pattern.remarks]
+
+
+def test_a_band_below_the_knee_lets_one_stride() -> None:
+    """It is longer than nine tenths where a stride needs that, and the stride is proved of it."""
+    dress = made("flared-dress", hem_finish="band", body_length="103", flare="3")
+    hem = dress.pattern.facts.hem
+    assert hem is not None
+    edge = sum(2 * dress.pattern.piece(name).length("hem") for name in ("back", "front"))
+    found = next(one for one in dress.proofs if one.id is ProofId.STRIDE)
+    assert found.holds
+    assert found.value == pytest.approx(hem.round / 10)
+    assert 0.93 < hem.round / edge < 1
+    short = made("flared-dress", hem_finish="band", body_length="103", flare="3",
+                 hem_band_ratio="0.9")  # fmt: skip
+    assert not next(one for one in short.proofs if one.id is ProofId.STRIDE).holds
+
+
+def test_a_dress_flares_less_above_a_band() -> None:
+    """5 cm from the hip in place of 10, unless more is asked for."""
+    assert made("flared-dress", hem_finish="band").style.length("flare").mm == 50
+    assert made("flared-dress").style.length("flare").mm == 100
+
+
+def test_a_bands_marks_are_drawn_by_hand_too() -> None:
+    """Side seams and centre front are marked on the drafts of back and front."""
+    dress = made("jersey-top", hem_finish="band")
+    steps = [spelt(step) for draft in dress.told for step in draft.steps]
+    assert sum("hem at the side seam" in step for step in steps) == 2
 
 
 def test_in_stiff_cloth_the_band_is_longer() -> None:
@@ -72,15 +134,23 @@ def test_a_band_that_is_too_short_fails_for_the_seam_and_for_the_body() -> None:
     assert found[ProofId.BAND].offer == {"hem-band-ratio": "0.77"}
 
 
-@pytest.mark.parametrize(
-    ("asked", "says"),
-    [
-        ({"hem_finish": "band", "hem": "curved"}, "set hem to straight"),
-        ({"hem_finish": "band", "lower_shoulder": "left"}, "set lower-shoulder to none"),
-        ({"sleeve_finish": "cuff", "sleeve": "cap"}, "takes no cuff"),
-    ],
+REFUSED = (
+    ("jersey-top", {"hem_finish": "band", "hem": "curved"}, "set hem to straight"),
+    ("jersey-top", {"hem_finish": "band", "lower_shoulder": "left"}, "set lower-shoulder to none"),
+    ("jersey-top", {"sleeve_finish": "cuff", "sleeve": "cap"}, "takes no cuff"),
+    ("flared-dress", {"hem_finish": "band", "hem": "split"}, "set hem to straight"),
+    ("flared-dress", {"hem_finish": "band", "flare": "12"}, "balloon; set flare to 6 cm or less"),
+    ("skirted-dress", {"hem_finish": "band"}, "balloon; set skirt to straight"),
+    ("skirted-dress", {"hem_finish": "band", "skirt": "gathered"}, "set skirt to straight"),
+    ("skirted-dress", {"hem_finish": "band", "skirt": "straight", "flare": "9"}, "balloon"),
+    ("skirted-dress", {"hem_finish": "band", "skirt": "straight", "vent": "back"}, "vent to none"),
 )
-def test_what_does_not_go_together_is_refused(asked: dict[str, str], says: str) -> None:
+
+
+@pytest.mark.parametrize(("garment", "asked", "says"), REFUSED)
+def test_what_does_not_go_together_is_refused(
+    garment: str, asked: dict[str, str], says: str
+) -> None:
     """One sentence with the options and what would be right."""
     with pytest.raises(OptionError, match=says):
-        made("jersey-top", **asked)
+        made(garment, **asked)

@@ -4,6 +4,7 @@ import random
 from contextlib import suppress
 
 import pytest
+from making import MIDDLE, person
 from people_made_up import bodies, body
 from read_aloud import spelt
 
@@ -19,6 +20,7 @@ from tapewise_core.proofs.all import prove
 from tapewise_core.proofs.proof import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.text.told import Reader, joined
 from tapewise_core.units import Unit
 
@@ -120,6 +122,24 @@ def test_a_belt_has_its_length_and_marks_for_loops():
     assert at["belt loop bottom"] - at["belt loop top"] == pytest.approx(60, abs=2)
 
 
+@pytest.mark.parametrize("room", ["gathers", "side-dart"])
+@pytest.mark.parametrize("sleeve", ["short", "none"])
+def test_loops_and_pockets_meet_beside_a_fuller_front(room: str, sleeve: str):
+    """Where a front is gathered or darted just there, its marks lie where the back's meet them."""
+    full = {"front_waist_length": 47.0, "bust": 108.0, "high_bust": 93.0}
+    asked = {"belt": "yes", "pockets": "yes", "bust-room": room, "sleeve": sleeve}
+    drafted = draft(person({**MIDDLE, **full}), "flared-dress", {**asked, "belt-width": "12"})
+    assert drafted.failing == ()
+    back, front = (drafted.pattern.piece(name) for name in ("back", "front"))
+    marks = [
+        {n.pair: n.distance for n in piece.notches if n.pair == "belt loop top"}
+        for piece in (back, front)
+    ]
+    assert len(marks[1]) == 1
+    if room == "gathers":
+        assert marks[1]["belt loop top"] > marks[0]["belt loop top"] + 1
+
+
 def test_without_extras_there_are_none():
     """Back, front and band."""
     assert [piece.name for piece in made().pieces] == ["back", "front", "neckband"]
@@ -161,8 +181,8 @@ def test_dresses_for_many_bodies_are_sound():
 
 
 def _sound(pattern: Pattern) -> None:
-    for draft in pattern.drafts:
-        for step, paper in zip(draft.steps, draft.papers, strict=True):
+    for half in pattern.drafts:
+        for step, paper in zip(half.steps, half.papers, strict=True):
             for start, end, by in step.stated():
                 drawn = (paper.point(end) - paper.point(start)).length()
                 assert drawn == pytest.approx(by.mm, abs=1e-6)

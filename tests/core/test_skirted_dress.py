@@ -12,6 +12,7 @@ from tapewise_core.parts.hanging import weight
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
+from tapewise_core.tasks.sewing import sewing_steps
 from tapewise_core.units import Unit
 
 PEOPLE = ("Marta Lindqvist", "Adaeze Nwosu", "Gwen Abernathy", "Noor Haddad", "Rosa Benítez")
@@ -137,7 +138,10 @@ def test_the_option_that_is_a_measure_now_is_refused_by_its_name() -> None:
     assert out_of_range({"over_shoulder_girth": 2.0})
 
 
-@pytest.mark.parametrize("asked", [{"stretch": "15", "ease": "5"}, {"stretch": "26"}])
+@pytest.mark.parametrize(
+    "asked",
+    [{"stretch": "15", "ease": "5", "waist-ease": "5"}, {"stretch": "26", "waist-ease": "0"}],
+)
 def test_a_waist_too_tight_is_mended(asked: dict[str, str]) -> None:
     """A cloth that hardly stretches keeps the waist off the hips; the ease offered mends it."""
     made = mended(draft(person("Adaeze Nwosu"), "skirted-dress", asked))
@@ -146,6 +150,30 @@ def test_a_waist_too_tight_is_mended(asked: dict[str, str]) -> None:
     assert proof.mend
     again = draft(person("Adaeze Nwosu"), "skirted-dress", {**asked, **(proof.settings or {})})
     assert next(p for p in again.proofs if p.name == proof.name).holds
+
+
+@pytest.mark.parametrize("skirt", ["circle", "gathered", "straight"])
+def test_a_waist_that_would_not_pass_is_let_out_and_drawn_in(skirt: str) -> None:
+    """Unasked it is as wide as nine tenths of the stretch need, and its elastic is the waist's
+    own length and a lap; asked for, or wide enough, it is left alone."""
+    slim = person(MARTA).with_value("waist", 60.0)
+    made = draft(slim, "skirted-dress", {"skirt": skirt, "stretch": "30"})
+    seam, hip = made.pattern.lengths["waist seam"], 10 * slim.values()["hip"].cm
+    assert made.failing == ()
+    assert seam * (1 + 0.9 * 0.3) == pytest.approx(hip, abs=6)
+    told = sewing(made)
+    assert "Draw the bodice's waist in" in told
+    assert "cut 61 cm of clear elastic" in told
+    assert "stretch the drawn-in waist evenly to the skirt" in told.lower()
+    plain = draft(slim, "skirted-dress", {"skirt": skirt, "waist-ease": "19"})
+    assert "Draw the bodice's waist in" not in sewing(plain)
+    assert dress().style.length("waist-ease").mm == 0
+
+
+def sewing(made: Drafted) -> str:
+    """All that is told of sewing it."""
+    steps = sewing_steps(made)
+    return "\n".join(" ".join((s.title, s.says, *(told for _, told in s.facts))) for s in steps)
 
 
 def test_a_lower_shoulder_still_takes_a_skirt() -> None:

@@ -8,6 +8,7 @@ from functools import cache
 import pytest
 
 from tapewise_core.errors import OptionError
+from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.mending import mended
@@ -33,7 +34,7 @@ def names(drafted: Drafted) -> Mapping[str, int]:
     return {piece.name: piece.count for piece in drafted.pattern.pieces}
 
 
-@pytest.mark.parametrize("garment", ["set-in-top", "jersey-top"])
+@pytest.mark.parametrize("garment", ["set-in-top", "jersey-top", "flared-dress"])
 @pytest.mark.parametrize("finish", FINISHES)
 def test_everything_holds_and_there_is_no_sleeve(garment: str, finish: str) -> None:
     """Bands and facings are cut twice, a turned edge needs no piece."""
@@ -104,6 +105,35 @@ def test_a_dress_without_sleeves_has_the_set_in_bodice(skirt: str) -> None:
         assert here.cut == there.cut
 
 
+@pytest.mark.parametrize("start", ["hip", "waist"])
+def test_a_flared_dress_without_sleeves_flares_as_one_with_them(start: str) -> None:
+    """Its sides end as far out, as long below the hip line as the fold, square to the hem."""
+    asked = {"flare_from": start, "flare": "12", "neckline": "v"}
+    bare_one = bare(garment="flared-dress", **asked).pattern
+    sleeved = made("flared-dress", sleeve="short", **asked).pattern
+    for of in ("back", "front"):
+        one, other = (dress.piece(of) for dress in (bare_one, sleeved))
+        sides = [here.points["hem_side"].x for here in (one, other)]
+        assert sides[0] == pytest.approx(sides[1], abs=6)
+        side, hem = one.edge("side").path, one.edge("hem").path
+        assert side.arriving().angle_to(hem.leaving()) == pytest.approx(90, abs=0.5)
+    back = bare_one.piece("back")
+    at = distance_at_height(back.edge("side").path, back.levels["hip"])
+    assert at is not None
+    below = back.points["centre_hem"].y - back.levels["hip"]
+    assert back.length("side") - at == pytest.approx(below, abs=0.05)
+    wide = [sum(p.points["hem_side"].x for p in d.pieces[:2]) for d in (bare_one, sleeved)]
+    assert wide[0] == pytest.approx(wide[1], abs=1.5)
+
+
+def test_a_flared_dress_without_sleeves_takes_belt_pockets_and_a_lower_shoulder() -> None:
+    """All that it has with sleeves, and every proof holds."""
+    asked = {"belt": "yes", "pockets": "yes", "lower_shoulder": "left", "flare_from": "waist"}
+    dress = bare("facing", "flared-dress", **asked)
+    assert dress.failing == ()
+    assert {"belt", "pocket", "armhole_facing_back"} <= set(names(dress))
+
+
 def test_what_one_dart_cannot_take_stands_off_unless_a_band_holds_it_in() -> None:
     """Bust 12 cm over high bust lies close; 16 cm only with a band, which is what is offered."""
     for bust, finish, holds in ((104.0, "turned", True), (108.0, "turned", False),
@@ -120,6 +150,8 @@ def test_a_slit_is_refused_without_sleeves() -> None:
     """The sentence names the option and what would be right."""
     with pytest.raises(OptionError, match="set hem to straight or curved"):
         made("jersey-top", sleeve="none", hem="split")
+    with pytest.raises(OptionError, match="set hem to straight"):
+        made("flared-dress", sleeve="none", hem="split")
 
 
 def test_with_sleeves_nothing_is_asked_of_the_armhole() -> None:

@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.extent import lies_across_paper
-from tapewise_core.drafting.piece import Dart, Edge, Notch, Pattern, Piece
+from tapewise_core.drafting.piece import Dart, Edge, Notch, Pattern, Piece, Seam
 from tapewise_core.geometry.outline import Box, Margin
 from tapewise_core.geometry.point import Point
 
@@ -20,7 +20,18 @@ def as_cut(pattern: Pattern, cloth: Cloth) -> Pattern:
     if cloth.washed:
         return pattern
     ways = cloth.shrinkage, cloth.shrinkage_across
-    return replace(pattern, pieces=tuple(larger(piece, *ways) for piece in pattern.pieces))
+    pieces = tuple(larger(piece, *ways) for piece in pattern.pieces)
+    return replace(pattern, pieces=pieces, seams=tuple(_fuller(s, ways[0]) for s in pattern.seams))
+
+
+def _fuller(seam: Seam, along: float) -> Seam:
+    """A seam whose first side has more on the way, all of it along the cloth."""
+    full = seam.fullness
+    if full is None:
+        return seam
+    down = 1 / (1 - along)
+    more = replace(full, more=full.more * down, start=full.start * down, end=full.end * down)
+    return replace(seam, fullness=more)
 
 
 def larger(piece: Piece, along: float, across: float) -> Piece:

@@ -5,15 +5,23 @@ Sizes without a source are common practice.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Edge, EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
+from tapewise_core.drafting.piece import (
+    Edge,
+    EdgeRun,
+    Notch,
+    Pattern,
+    Piece,
+    Seam,
+    SeamKind,
+    make_piece,
+)
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
+from tapewise_core.parts.seam_marks import with_marks
 from tapewise_core.parts.strip import corners, draft_strip, rule_strip
 from tapewise_core.sewing.extras import BELT, POCKET
 from tapewise_core.units import Length, cm, mm
@@ -136,16 +144,19 @@ def marks_told(draft: Draft, style: BeltPocketStyle) -> Draft:
     return draft
 
 
-def marked(piece: Piece, style: BeltPocketStyle) -> Piece:
-    """Return a back or front with its side seams marked for loops and pockets."""
+def marked(pattern: Pattern, style: BeltPocketStyle) -> tuple[Piece, ...]:
+    """Return a dress's pieces, their side seams marked for loops and pockets."""
+    back = pattern.piece("back")
+    at = heights(style, back.levels["waist"])
     marks = [
-        mark
-        for name in (edge.name for edge in piece.edges if edge.name.partition("_")[0] == "side")
-        for mark in _marks(
-            piece.edge(name).path, name, heights(style, piece.levels["waist"]), style
-        )
+        (seam, mark)
+        for seam in pattern.seams
+        if seam.kind is SeamKind.SIDE and seam.second[0].piece == back.name
+        for edge in seam.second[0].edges
+        if edge.partition("_")[0] == "side" and back.has_edge(edge)
+        for mark in _marks(back.edge(edge).path, edge, at, style)
     ]
-    return replace(piece, notches=(*piece.notches, *marks))
+    return with_marks(pattern, marks)
 
 
 def _marks(side: Path, name: str, at: dict[str, float], style: BeltPocketStyle) -> list[Notch]:

@@ -9,6 +9,7 @@ from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.hem_style import HemShape, HemStyle
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.units import Length, cm
 
 
 def ends_agree(style: Style) -> tuple[Told, ...]:
@@ -24,6 +25,26 @@ def ends_agree(style: Style) -> tuple[Told, ...]:
     if ends.cuff.mm and ends.capped:
         found.append(CAP)
     return tuple(found)
+
+
+def flare_agrees(style: Style, flare: Length, most: Length | None = None) -> tuple[Told, ...]:
+    """Return a sentence for a hem that flares too far for the band asked for."""
+    most = most or MOST_FLARE
+    if not EndStyle.of(style).band.mm or flare.mm <= most.mm:
+        return ()
+    return (
+        said(
+            "A hem that flares by {} at each side hangs clear of the legs, and a band, which is "
+            "straight and shorter, would gather it up like a balloon; set {} to {} or less, or {} "
+            "to turned.",
+            flare, OptionKey("flare"), most, OptionKey("hem-finish"),
+        ),
+    )  # fmt: skip
+
+
+MOST_FLARE = cm(6)
+"""Above a hem band no side flares further from the hip (our choice): the hem is then about a fifth
+wider than the hip."""
 
 
 STRAIGHT = said(

@@ -1,5 +1,5 @@
-"""A top's ends with bands: a hem band, and cuffs, added to a pattern whose body and sleeves were
-drafted so much shorter."""
+"""A garment's ends with bands: a hem band, and cuffs, added to a pattern whose body, skirt and
+sleeves were drafted so much shorter."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import EndBand
-from tapewise_core.drafting.finish import with_allowances
+from tapewise_core.drafting.finish import for_pieces, with_allowances
 from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
@@ -25,6 +25,7 @@ from tapewise_core.parts.edge_band import (
 )
 from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.shape.band import USABLE, at_least
+from tapewise_core.proofs.stride import least_round
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length
 
@@ -62,18 +63,25 @@ class _End:
     told: Told
 
 
-def with_ends(pattern: Pattern, body: Body, style: EndStyle) -> Pattern:
+Lower = tuple[str, str]
+"""The two pieces, back and front, that have the hem."""
+
+
+def with_ends(
+    pattern: Pattern, body: Body, style: EndStyle, lower: Lower = ("back", "front")
+) -> Pattern:
     """Return a pattern with the bands a style asks for, of a body whose sides are alike."""
     if style.band.mm:
-        pattern = _with(_marked(pattern), _hem(pattern, body, style), SeamKind.HEM)
-        pattern = _longer(pattern, style.band, BODY)
+        end = _hem(pattern, body, style, lower)
+        pattern = _with(_marked(pattern, lower), end, SeamKind.HEM)
+        pattern = _hung(_longer(pattern, style.band, BODY), style.band.mm, end.fact.opening)
     if style.cuff.mm:
         pattern = _with(pattern, _cuff(pattern, style), SeamKind.SLEEVE_HEM)
         pattern = _longer(pattern, style.cuff, SLEEVE)
     return pattern
 
 
-BODY = ("centre back length", "centre front length", "side length")
+BODY = ("centre back length", "centre front length", "side length", "skirt length")
 SLEEVE = ("overarm length", "sleeve length")
 """Lengths of the finished garment that a band is part of."""
 
@@ -81,6 +89,21 @@ SLEEVE = ("overarm length", "sleeve length")
 def _longer(pattern: Pattern, by: Length, names: tuple[str, ...]) -> Pattern:
     more = {name: pattern.lengths[name] + by.mm for name in names if name in pattern.lengths}
     return replace(pattern, lengths=MappingProxyType({**pattern.lengths, **more}))
+
+
+def _hung(pattern: Pattern, lower: float, around: float) -> Pattern:
+    """The hem is the band's lower edge."""
+    hem = pattern.facts.hem
+    if hem is None:
+        return pattern
+    nape = None if hem.below_nape is None else hem.below_nape + lower
+    hem = replace(hem, round=around, below_waist=hem.below_waist + lower, below_nape=nape)
+    named = {name: around for name in ("hem", "hem round") if name in pattern.lengths}
+    return replace(
+        pattern,
+        facts=replace(pattern.facts, hem=hem),
+        lengths=MappingProxyType({**pattern.lengths, **named}),
+    )
 
 
 def _with(pattern: Pattern, end: _End, instead: SeamKind) -> Pattern:
@@ -97,9 +120,10 @@ def _with(pattern: Pattern, end: _End, instead: SeamKind) -> Pattern:
     )
 
 
-def _marked(pattern: Pattern) -> Pattern:
+def _marked(pattern: Pattern, lower: Lower) -> Pattern:
     """Back and front marked where the band's marks go."""
-    marks = {"back": (0.0, SIDE), "front": (pattern.piece("front").length("hem"), MIDDLE)}
+    back, front = lower
+    marks = {back: (0.0, SIDE), front: (pattern.piece(front).length("hem"), MIDDLE)}
 
     def marked(piece: Piece) -> Piece:
         if piece.name not in marks:
@@ -107,24 +131,35 @@ def _marked(pattern: Pattern) -> Pattern:
         at, pair = marks[piece.name]
         return replace(piece, notches=(*piece.notches, Notch("hem", at, pair)))
 
-    return replace(pattern, pieces=tuple(map(marked, pattern.pieces)))
+    pieces = tuple(map(marked, pattern.pieces))
+    return replace(pattern, pieces=pieces, drafts=for_pieces(pattern.drafts, pieces))
 
 
-def _hem(pattern: Pattern, body: Body, style: EndStyle) -> _End:
-    back, front = (pattern.piece(name).length("hem") for name in ("back", "front"))
+def _hem(pattern: Pattern, body: Body, style: EndStyle, lower: Lower) -> _End:
+    back, front = (pattern.piece(name).length("hem") for name in lower)
     whole = Length(2 * (back + front), ("the whole hem, 2 × (", back, " + ", front, ")"))
     over = max(body["bust"].mm, body["hip"].mm)
-    ratio = style.band_ratio or _hem_ratio(whole.mm, over, style.stretch)
+    ratio = style.band_ratio or _hem_ratio(whole.mm, over, style.stretch, _free(pattern, style))
     side = back / whole.mm
     marks = ((side, SIDE, 1), (0.5, MIDDLE, 1))
-    walk = (EdgeRun("back", ("hem",), 2, True), EdgeRun("front", ("hem",), 2))
+    walk = (EdgeRun(lower[0], ("hem",), 2, True), EdgeRun(lower[1], ("hem",), 2))
     return _made(HEM, whole, style.band, style.seam, ratio, walk, over, marks)
 
 
-def _hem_ratio(hem: float, over: float, stretch: float) -> float:
-    """Nine tenths, or as much more as what passes needs, and as the seam can be stretched by."""
-    least = max(over / (1 + USABLE * stretch) / hem, 1 / (1 + USABLE * stretch))
+def _hem_ratio(hem: float, over: float, stretch: float, free: float) -> float:
+    """Nine tenths, or as much more as what passes and a stride need, and as the seam can be
+    stretched by."""
+    least = max(over / (1 + USABLE * stretch) / hem, 1 / (1 + USABLE * stretch), free / hem)
     return at_least(min(max(SHORTER, least), 1.0))
+
+
+def _free(pattern: Pattern, style: EndStyle) -> float:
+    """How long the band has to be for a stride [mm]; 0 where it hangs above the knee."""
+    hem = pattern.facts.hem
+    if hem is None or hem.knee is None or hem.ankle is None:
+        return 0.0
+    end = hem.below_waist + style.band.mm
+    return float(least_round(end, hem.knee, hem.ankle)) if end >= hem.knee else 0.0
 
 
 def _cuff(pattern: Pattern, style: EndStyle) -> _End:

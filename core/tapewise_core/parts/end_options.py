@@ -51,7 +51,7 @@ ENDS = Options.of(
     Option(
         key="hem-band-width",
         group=Group.BANDS,
-        says=said("finished width of a hem band; the body is drafted so much shorter"),
+        says=said("finished width of a hem band; body or skirt is drafted so much shorter"),
         default=6.0,
         where=("hem-finish", HemFinish.BAND),
         low=2,
@@ -63,7 +63,7 @@ ENDS = Options.of(
         says=said("a hem band's length as a share of the hem"),
         kind=ValueKind.RATIO,
         default=0.9,
-        default_says=said("0.9, or as much more as bust, hip and the seam need"),
+        default_says=said("0.9, or as much more as bust, hip, a stride and the seam need"),
         where=("hem-finish", HemFinish.BAND),
         low=0.5,
         high=1,

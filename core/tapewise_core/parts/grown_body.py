@@ -122,7 +122,7 @@ def side_of(body: Body, trunk: TrunkStyle, figure: FigureStyle, *, bodice: bool 
         at = replace(at, waist=replace(at.waist, depth=trunk.length.mm + lift))
     ends = at.waist.depth + BACK_DOWN * (at.hip.depth - at.waist.depth) + BELOW_DART
     room = bodice or trunk.length.mm + lift >= ends
-    wish = SideWish(trunk.shaping, None, trunk.darts and room)
+    wish = SideWish(trunk.shaping, darts=trunk.darts and room)
     return SideOf(at, quarters(body, trunk), wish, bodice)
 
 

@@ -17,6 +17,9 @@ WORTH_A_WORD = 1.0
 HANGS: Told = ("it hangs straight from the wider waist.",)
 """Why a hip is wider than asked where the waist is the wider."""
 
+FLARES = said("the side seam flares from the waist")
+"""Why it is wider where the side flares there."""
+
 
 def hangs_told(body: Body, style: TrunkStyle) -> Told:
     """Say that a hip has more ease because it hangs from the waist, where nobody asked for it."""

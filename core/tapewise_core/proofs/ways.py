@@ -63,7 +63,8 @@ WAYS: Mapping[ProofId, tuple[Way, ...]] = MappingProxyType(
         ),
         ProofId.STRIDE: (
             more("flare"), more("vent-length"), word("vent", "back"), more("hip-ease"),
-            less("body-length"), less("skirt-length"), word("hem", "split"), word("circle", "1"),
+            less("body-length"), less("skirt-length"), word("hem", "split"),
+            word("hem-finish", "turned"), word("circle", "1"),
         ),
         ProofId.EASE: (more("ease"),),
         ProofId.HAND: (

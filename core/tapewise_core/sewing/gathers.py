@@ -10,10 +10,12 @@ from dataclasses import replace
 from tapewise_core.drafting.piece import Seam
 from tapewise_core.sewing.edges import TAKEN_OUT
 from tapewise_core.sewing.operation import Meeting, Operation, Sort, Stage
+from tapewise_core.sewing.waist import PULLED
 from tapewise_core.sewing.waist import band as waistband
 from tapewise_core.sewing.waist import joined as joined_waist
 from tapewise_core.sewing.way import Way, Work, sewn_at
 from tapewise_core.text.told import About, LineName, Told, said
+from tapewise_core.text.told import joined as joined_words
 from tapewise_core.units import mm
 
 PER = 100.0
@@ -74,16 +76,19 @@ def joined(work: Work) -> tuple[Operation, ...]:
         "Pin bodice and skirt together at their marks, right sides facing, the gathers spread "
         "evenly between."
     )
-    return stay, skirt, replace(pin, do=pinned), _with_gathers(sewn)
+    if work.elastic:
+        pinned += said(" {}.", PULLED.capitalize())
+    ease = joined_words((SPREAD, sewn.ease), "; ") if work.elastic else SPREAD
+    return stay, skirt, replace(pin, do=pinned), _with_gathers(sewn, ease)
 
 
 SKIRT: Told = ("skirt's upper edge",)
 GATHER = "Gather the skirt"
 
 
-def _with_gathers(sewn: Operation) -> Operation:
+def _with_gathers(sewn: Operation, ease: Told = SPREAD) -> Operation:
     """A seam into which gathers are sewn."""
-    return replace(sewn, ease=SPREAD, check=(*sewn.check, f" {TAKEN_OUT}"))
+    return replace(sewn, ease=ease, check=(*sewn.check, f" {TAKEN_OUT}"))
 
 
 def band(work: Work) -> tuple[Operation, ...]:

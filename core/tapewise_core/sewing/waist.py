@@ -8,7 +8,7 @@ from __future__ import annotations
 from tapewise_core.sewing.amounts import sewn_length
 from tapewise_core.sewing.edges import sewn_down
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
-from tapewise_core.sewing.way import Way, Work
+from tapewise_core.sewing.way import Elastic, Way, Work
 from tapewise_core.text.told import About, said
 from tapewise_core.text.told import joined as joined_words
 from tapewise_core.units import mm
@@ -17,6 +17,7 @@ STAY = About(6, 10)
 """How wide the elastic is that stays a waist seam."""
 
 PINNED = "the two edges are as long as each other, so neither is stretched"
+PULLED = "stretch the drawn-in waist evenly to the skirt"
 
 
 def joined(work: Work) -> tuple[Operation, ...]:
@@ -26,14 +27,14 @@ def joined(work: Work) -> tuple[Operation, ...]:
     pops = () if stitch.number == "301" else (STRAIGHT_POPS,)
     sewn = work.do(
         "waist", "Join bodice and skirt", joined_words((do, pops)), Stage.WAIST,
-        meets=work.joins(), stitches=(stitch,),
+        meets=work.joins(), stitches=(stitch,), ease=(PULLED,) if work.elastic else (),
         press=("Press up, keeping the iron off the elastic: it melts.",),
         check=("Pull the dress on: no thread pops, and the waist seam lies level.",),
     )  # fmt: skip
     pin = said(
         "Pin bodice and skirt together, right sides facing, at centre front, centre back and "
         "sides; {}.",
-        PINNED,
+        PULLED if work.elastic else PINNED,
     )
     pinned = work.do(
         "waist-pin", "Pin the skirt on", pin, Stage.WAIST, sort=Sort.PREPARE,
@@ -46,6 +47,8 @@ STRAIGHT_POPS = "A straight stitch pops the first time it goes over the hips."
 
 
 def _stayed(work: Work, sewn: Operation) -> Operation:
+    if work.elastic:
+        return _drawn_in(work, work.elastic)
     length = mm(sewn_length(work.pattern, sewn))
     do = said(
         "Stay the bodice's waist: clear elastic {} wide, cut to the waist seam's length, {}, and "
@@ -56,6 +59,23 @@ def _stayed(work: Work, sewn: Operation) -> Operation:
     return work.do(
         "waist-stay", "Stay the bodice's waist", do, Stage.WAIST, sort=Sort.PREPARE,
         after=("sides",), stitches=(work.stitching.basted,), uses=(elastic,),
+    )  # fmt: skip
+
+
+def _drawn_in(work: Work, elastic: Elastic) -> Operation:
+    """A waist let out for the hips, drawn in by its stay."""
+    lapped = work.stitching.lapped
+    do = said(
+        "Stay the bodice's waist and draw it in: cut {} of clear elastic {} wide, lap its ends by "
+        "{} and {}. It is pinned to the waist seam in quarters and {} within the allowance, "
+        "stretched evenly to the seam.",
+        mm(elastic.length), STAY, About(10), lapped.words, work.stitching.basted.words,
+    )  # fmt: skip
+    use = Use(said("clear elastic"), "the waist seam", mm(elastic.length), said("{} wide", STAY))
+    return work.do(
+        "waist-stay", "Draw the bodice's waist in", do, Stage.WAIST, sort=Sort.PREPARE,
+        after=("sides",), stitches=(lapped, work.stitching.basted), uses=(use,),
+        check=("Stretch it: elastic and seam pass the hips.",),
     )  # fmt: skip
 
 

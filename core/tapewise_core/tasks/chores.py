@@ -68,7 +68,7 @@ def _listed(checklist: Document) -> Iterator[_List]:
 def _keys(drafted: Drafted, cloth: str, lists: tuple[_List, ...]) -> Iterator[tuple[str, ...]]:
     """The keys of each list, none where there is nothing to tick."""
     basis = Basis.of(drafted.garment.name, drafted.cloth, drafted.cut, cloth)
-    chain = operations(drafted.pattern, drafted.stitching)
+    chain = operations(drafted.cut, drafted.stitching)
     sewn = tuple(accumulate(_sewn(chain, basis), after, initial=basis.cloth))[1:]
     for heading, told, to_tick, _ in lists:
         if heading == SEW:

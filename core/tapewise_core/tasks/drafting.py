@@ -226,7 +226,7 @@ class Drafted:
         return control_sheet(self.pattern, self.told, self.label)
 
     def checklist(self) -> Document:
-        """Return the cut list and sewing order."""
+        """Return the cut list and sewing order, of the pieces as they are cut and sewn."""
         reader = self.reader
         options = tuple(
             (key, reader.spell(one.told))
@@ -239,7 +239,7 @@ class Drafted:
         grounds = grounds_words(self.body, self.estimated_keys)
         doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
         return checklist(
-            self.pattern,
+            self.cut,
             self.cloth,
             self.lay,
             self.stitching,

@@ -37,14 +37,17 @@ class SewingStep:
 
 
 def sewing_steps(drafted: Drafted, reader: Reader | None = None) -> tuple[SewingStep, ...]:
-    """Return a draft's steps of sewing, first to last, spelt for its own reader or another."""
-    chain = operations(drafted.pattern, drafted.stitching)
+    """Return a draft's steps of sewing, first to last, spelt for its own reader or another.
+
+    Lengths are those of the pieces as they are cut: what shrinks later is sewn before.
+    """
+    chain = operations(drafted.cut, drafted.stitching)
     return tuple(_step(operation, reader or drafted.reader) for operation in chain)
 
 
 def step_picture(drafted: Drafted, step: SewingStep) -> Drawing | None:
     """Return a step's picture, drawn now; None where nothing is sewn that could be shown."""
-    return picture(drafted.pattern, step.operation)
+    return picture(drafted.cut, step.operation)
 
 
 def step_shown(drafted: Drafted, steps: Sequence[SewingStep], at: int) -> tuple[Shown, ...]:
@@ -54,7 +57,7 @@ def step_shown(drafted: Drafted, steps: Sequence[SewingStep], at: int) -> tuple[
     if operation.sort is Sort.PREPARE and not operation.meets:
         ahead = (step.operation for step in steps[at:])
         operation = next((one for one in ahead if one.meets), operation)
-    return shown(drafted.pattern, operation)
+    return shown(drafted.cut, operation)
 
 
 def _step(operation: Operation, reader: Reader) -> SewingStep:

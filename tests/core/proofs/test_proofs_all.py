@@ -37,6 +37,8 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"belt": "yes", "pockets": "yes", "hem": "split", "neckline": "v", "sleeve": "long"},
         {"lower-shoulder": "left", "lower-shoulder-by": "1", "pockets": "yes"},
         {"body-length": "120", "neckline": "boat", "neck-finish": "facing"},
+        {"sleeve": "none", "belt": "yes"},
+        {"sleeve": "long", "sleeve-finish": "cuff", "hem-finish": "band"},
     ),
     "circle-skirt": (
         PLAIN,
@@ -62,8 +64,8 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"weight-allowance": "no"},
         {"skirt": "gathered", "tiers": "2"},
         {"skirt": "straight", "skirt-length": "85"},
-        {"sleeve-cut": "set-in", "sleeve": "long"},
-        {"sleeve": "none"},
+        {"sleeve-cut": "set-in", "sleeve": "long", "sleeve-finish": "cuff"},
+        {"sleeve": "none", "skirt": "straight", "hem-finish": "band"},
     ),
     "set-in-top": (
         PLAIN,

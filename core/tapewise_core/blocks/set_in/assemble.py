@@ -10,9 +10,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from types import MappingProxyType
 
-from tapewise_core.blocks.set_in.back import draft_back
-from tapewise_core.blocks.set_in.cut import cut_half, cut_sleeve
-from tapewise_core.blocks.set_in.front import draft_front
+from tapewise_core.blocks.set_in.cut import cut_sleeve
 from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of
 from tapewise_core.blocks.set_in.remarks import remarks
 from tapewise_core.blocks.set_in.seams import (
@@ -24,7 +22,8 @@ from tapewise_core.blocks.set_in.seams import (
 )
 from tapewise_core.blocks.set_in.sleeve import draft_sleeve, hem_asked, hem_of, length_of, squared
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.blocks.set_in.trunk import Trunk, armhole_allowance, trunk_of
+from tapewise_core.blocks.set_in.trunk import Trunk
+from tapewise_core.blocks.set_in.whole import Half, PlanOf, Told, Whole, alike, two_sides
 from tapewise_core.blocks.set_in.wish import planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import BareArmhole, Facts, Level, Side, Underarm
@@ -34,40 +33,11 @@ from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_finish import Bare, finish_armhole
 from tapewise_core.parts.darts import dart_seams
-from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.hand import hand_of
-from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
-from tapewise_core.parts.shape.lower_side import lowered
-from tapewise_core.parts.shape.set_in import set_in
+from tapewise_core.parts.neck_finish import Finish, Halves
 from tapewise_core.parts.stride import body_hem
-from tapewise_core.parts.two_sides import (
-    ALIKE,
-    WORDS,
-    Sewn,
-    all_round,
-    closed_drafts,
-    joined_halves,
-)
+from tapewise_core.parts.two_sides import WORDS, all_round
 from tapewise_core.units import Length, mm
-
-
-@dataclass(frozen=True, slots=True)
-class Half:
-    """One side of the body: as drawn, and its back and front."""
-
-    trunk: Trunk
-    halves: Halves
-
-
-@dataclass(frozen=True, slots=True)
-class Whole:
-    """Back and front as they are cut, each side with its seams' names, and the neck's finish."""
-
-    back: Piece
-    front: Piece
-    drafts: tuple[Draft, ...]
-    sides: tuple[tuple[Half, Sewn], ...]
-    finish: Finish
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,14 +58,22 @@ class Arms:
     bare: Bare | None = None
 
 
-def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern:
+def assemble(
+    garment: str,
+    title: str,
+    body: Body,
+    style: SetInStyle,
+    plan_of: PlanOf = planned,
+    told: Told = lambda d: d,
+) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
-    whole = _alike(body, style) if style.figure.even else _two_sides(body, style)
+    drafter = alike if style.figure.even else two_sides
+    whole = drafter(body, style, plan_of, told)
     halves = sorted((half for half, _ in whole.sides), key=lambda half: half.trunk.plan.wish.lower)
     high, low = halves[0], halves[-1]
     arms = _sleeved(body, style, high.trunk, whole) if style.bare is None else _bare(high, whole)
     levels = levels_of(tuple(half.trunk for half, _ in whole.sides), arms.made, body)
-    told = () if style.figure.even else ((WORDS,),)
+    two = () if style.figure.even else ((WORDS,),)
     band = (arms.bare.told,) if arms.bare and arms.bare.told else ()
     return Pattern(
         garment=garment,
@@ -107,50 +85,8 @@ def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern
         girths=girths(levels),
         facts=_facts(low.trunk, body, whole.finish, levels, arms),
         lengths=MappingProxyType(_lengths(low.halves, arms.made, high.trunk.drawn.armhole)),
-        remarks=(*told, *remarks(body, high.trunk, arms.length), *band),
+        remarks=(*two, *remarks(body, high.trunk, arms.length), *band),
     )
-
-
-def _alike(body: Body, style: SetInStyle) -> Whole:
-    """Both sides of the body alike: halves on the fold."""
-    plan = planned(body, style)
-    drawn = set_in(plan.wish)
-    half = _half(body, trunk_of(plan, drawn, style, armhole_allowance((drawn,), style)))
-    finish = finish_neck(half.halves, style.neck, head=head_of(body))
-    drafts = map(with_allowances, half.halves.drafts, (finish.back, finish.front))
-    return Whole(finish.back, finish.front, tuple(drafts), ((half, ALIKE),), finish)
-
-
-def _two_sides(body: Body, style: SetInStyle) -> Whole:
-    """One side drafted, and the other as much lower as its shoulder hangs."""
-    plan = planned(body, style)
-    drawn = set_in(plan.wish)
-    below = planned(body, style, style.figure.lower_shoulder_by.mm)
-    low_left = style.figure.lower_shoulder is LowerShoulder.LEFT
-    low = lowered(drawn, below.wish)
-    takes = armhole_allowance((drawn, low), style)
-    trunks = [trunk_of(plan, drawn, style, takes), trunk_of(below, low, style, takes)]
-    left, right = (
-        _half(body, trunk, f", {name} half")
-        for trunk, name in zip(trunks[:: -1 if low_left else 1], LEFT_RIGHT, strict=True)
-    )
-    finish = finish_neck(left.halves, style.neck, right.halves, head=head_of(body))
-    joined = joined_halves(left.halves, right.halves, finish)
-    drafts = closed_drafts(left.halves, right.halves, joined)
-    sides = (left, joined.left), (right, joined.right)
-    return Whole(joined.back, joined.front, drafts, sides, finish)
-
-
-LEFT_RIGHT = (LowerShoulder.LEFT, LowerShoulder.RIGHT)
-"""The sides in the order in which they are named."""
-
-
-def _half(body: Body, trunk: Trunk, side: str = "") -> Half:
-    """Draft and cut back and front of one side."""
-    back = draft_back(body, trunk, f"Back{side}")
-    front = draft_front(back, body, trunk, f"Front{side}")
-    pieces = cut_half(back, trunk, front=False), cut_half(front, trunk, front=True)
-    return Half(trunk, Halves((back, front), *pieces))
 
 
 def _sleeved(body: Body, style: SetInStyle, trunk: Trunk, whole: Whole) -> Arms:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from tapewise_core.blocks.set_in.wish import Planned
+from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.errors import DraftError
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
@@ -13,12 +13,11 @@ from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.darts import open_side
 from tapewise_core.parts.hem import CURVED_PART
-from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.shape.curves import warped
 from tapewise_core.parts.shape.set_in import SetIn
+from tapewise_core.parts.shape.set_in_drawn import SetInWish
 from tapewise_core.parts.shape.side_dart import FrontSide, SideDart
 from tapewise_core.text.told import OptionKey, said
-from tapewise_core.units import Length
 
 LEAST_SIDE = 20.0
 """The shortest side seam that is drawn [mm] (our choice); the checks ask for more."""
@@ -32,19 +31,33 @@ class Sides:
     front: FrontSide
 
 
-def ended(drawn: SetIn, length: Length, hem: HemStyle, higher: float = 0.0) -> Sides:
+def ended(drawn: SetIn, style: SetInStyle) -> Sides:
     """Return both sides cut off at the hem; the same length comes off both.
 
-    A fitting may have found the sides to end ``higher``, or lower below nothing [mm].
+    A fitting may have found the sides to end higher, or lower.
 
     Near a leaning side seam the hem rises so that it meets the seam square and hangs level: by
     its last part times the lean (exact).
     """
-    rise = hem.rise.mm if hem.curved else 0.0
-    at = _place(drawn.back_side, length.mm - rise) - higher
+    rise, length = style.hem.rise.mm if style.hem.curved else 0.0, style.trunk.length
+    at = _place(drawn.back_side, length.mm - rise) - style.fitted.sides_higher
     if at < LEAST_SIDE:
         words = "The hem at {} below the nape would lie above the underarm; choose a longer {}."
         raise DraftError(said(words, length, OptionKey("body-length")))
+    return _cut(drawn, at)
+
+
+def levelled_ends(drawn: SetIn, style: SetInStyle) -> Sides:
+    """Return both sides cut off where they are as long below the hip line as the fold is: under a
+    flare such a hem hangs level (exact)."""
+    hip = drawn.seam.at.hip
+    assert hip is not None, "what flares has a hip"
+    at = distance_at_height(drawn.back_side, hip)
+    assert at is not None, "its side passes the hip line"
+    return _cut(drawn, at + style.trunk.length.mm - hip - style.fitted.sides_higher)
+
+
+def _cut(drawn: SetIn, at: float) -> Sides:
     off = drawn.back_side.length() - at
     back = drawn.back_side.split(at)[0] if off > 1e-6 else drawn.back_side
     return Sides(back, _shortened(drawn.front_side, off))
@@ -69,19 +82,23 @@ def _shortened(front: FrontSide, off: float) -> FrontSide:
     return replace(front, lower=kept) if front.lower else replace(front, upper=kept)
 
 
+EndsOf = Callable[[SetIn, SetInStyle], Sides]
+"""Cuts both sides off where the hem meets them."""
+
+
 def lean(side: Path) -> float:
     """Return how a side leans at its end, outwards per downwards."""
     along = side.arriving()
     return along.x / along.y
 
 
-def at_bust(sides: Sides, drawn: SetIn, plan: Planned) -> Sides:
+def at_bust(sides: Sides, drawn: SetIn, wish: SetInWish) -> Sides:
     """Return the sides with the front's bust line as wide as asked.
 
     A dart's mouth and an eased side leave it a millimetre or so off; it is moved by that, nothing
     at the underarm and at the waist (our choice).
     """
-    at, lower, front = drawn.seam.at, plan.room.lower, sides.front
+    at, lower, front = drawn.seam.at, wish.room.lower, sides.front
     if front.dart is None and not lower and not drawn.swing:
         return sides
     level = at.bust + (
@@ -90,7 +107,7 @@ def at_bust(sides: Sides, drawn: SetIn, plan: Planned) -> Sides:
     found, back = point_at_height(open_side(front), level), point_at_height(sides.back, at.bust)
     if found is None or back is None:
         return sides
-    off = 2 * plan.wish.quarters.bust - back.x - found.x
+    off = 2 * wish.quarters.bust - back.x - found.x
     top, waist = front.upper.start.y, at.waist + lower
     if front.dart is None:
         path = warped(front.upper, _push(off, top, level, waist), 2)

@@ -14,7 +14,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.darts import open_side
 from tapewise_core.parts.shape.cap import Cap
-from tapewise_core.parts.trunk_levels import HANGS, sleeve_level, trunk_levels
+from tapewise_core.parts.trunk_levels import FLARES, HANGS, sleeve_level, trunk_levels
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
@@ -40,7 +40,8 @@ def levels_of(trunks: tuple[Trunk, ...], made: Made | None, body: Body) -> tuple
     at = replace(at, armscye=under, bust=replace(at.bust, depth=seam.at.bust))
     asked = sum(one.drawn.seam.asked for one in trunks) / len(trunks)
     held = next((one.drawn.seam.held_back for one in trunks if one.drawn.seam.held_back), ())
-    why = {"waist": held, "hip": HANGS, "bust": _dart_told(trunk)}
+    hip = HANGS if seam.hip_held_back else FLARES
+    why = {"waist": held, "hip": hip, "bust": _dart_told(trunk)}
     found = trunk_levels(at, style.trunk, 4 * asked, _both(trunks), why)
     return (*found, *_sleeve(style, made, body)) if made else found
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from tapewise_core.blocks.set_in.ends import Sides, at_bust, ended, smooth
+from tapewise_core.blocks.set_in.ends import Sides, at_bust, smooth
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.piece import Fullness
@@ -62,7 +62,7 @@ def armhole_allowance(sides: Sequence[SetIn], style: SetInStyle) -> float:
 
 def trunk_of(plan: Planned, drawn: SetIn, style: SetInStyle, allowance: float) -> Trunk:
     """Return the trunk, with what the front's side is longer by and where it is taken in."""
-    sides = at_bust(_ended(drawn, style), drawn, plan)
+    sides = at_bust(_ended(plan, drawn, style), drawn, plan.wish)
     back, front = sides.back, sides.front
     waist = distance_at_height(back, drawn.seam.at.waist) or back.length()
     more = front.length - back.length()
@@ -71,8 +71,8 @@ def trunk_of(plan: Planned, drawn: SetIn, style: SetInStyle, allowance: float) -
     return Trunk(plan, drawn, sides, style, full, allowance)
 
 
-def _ended(drawn: SetIn, style: SetInStyle) -> Sides:
+def _ended(plan: Planned, drawn: SetIn, style: SetInStyle) -> Sides:
     """The sides down to the hem; a bodice's end at the waist as they are drawn."""
     if style.bodice:
         return Sides(drawn.back_side, drawn.front_side)
-    return ended(drawn, style.trunk.length, style.hem, style.fitted.sides_higher)
+    return plan.ends(drawn, style)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from tapewise_core.blocks.set_in.ends import EndsOf, ended
 from tapewise_core.blocks.set_in.shoulders import Shoulders, fit_of, narrowest, shoulder, shoulders
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.frozen import dataclass
@@ -37,12 +38,13 @@ BELOW_DART = 20.0
 @dataclass(frozen=True, slots=True)
 class Planned:
     """The wish, and what of it the drafter tells: the shoulder, the bust point, and whether the
-    hem leaves room for a dart."""
+    hem leaves room for a dart; ``ends`` cuts the sides off at the hem."""
 
     wish: SetInWish
     shoulder: Shoulders
     apex: float
     dart_fits: bool
+    ends: EndsOf = ended
 
     @property
     def room(self) -> Room:

@@ -10,6 +10,7 @@ from tapewise_core.blocks.skirt.straight_options import ABOVE_KNEE, HIP_EASE, ST
 from tapewise_core.blocks.skirt.straight_options import vent as vent_for
 from tapewise_core.blocks.skirt.straight_style import Vent
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.end_style import hem_band
 from tapewise_core.parts.stride import USUAL_TO_KNEE, to_knee
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
@@ -44,8 +45,9 @@ def _hem(body: Body, style: Style) -> Length:
 
 
 def _vent(body: Body, style: Style) -> str:
-    """A straight skirt's own; the others are wide enough."""
-    return vent_for(body, style) if Skirt.of(style) is Skirt.STRAIGHT else Vent.NONE
+    """A straight skirt's own; a hem band closes it, and the others are wide enough."""
+    straight = Skirt.of(style) is Skirt.STRAIGHT and not hem_band(style).mm
+    return vent_for(body, style) if straight else Vent.NONE
 
 
 def _only(options: Options, kind: Skirt) -> Options:
@@ -56,6 +58,13 @@ def _only(options: Options, kind: Skirt) -> Options:
             options = options.changed(option.key, where=where)
     return options
 
+
+HUNG = STRAIGHT.changed(
+    "vent",
+    default=_vent,
+    default_says=said("at the back where a stride needs it and there is no hem band, else none"),
+)
+"""A straight skirt's own under a bodice."""
 
 SKIRTS = (
     Options.of(
@@ -78,7 +87,7 @@ SKIRTS = (
     )
     + _only(SKIRT.only("panels"), Skirt.CIRCLE)
     + _only(GATHERED, Skirt.GATHERED)
-    + _only(Options.of(HIP_EASE) + STRAIGHT.changed("vent", default=_vent), Skirt.STRAIGHT)
+    + _only(Options.of(HIP_EASE) + HUNG, Skirt.STRAIGHT)
     + SKIRT.only("skirt-hem-allowance").changed(
         "skirt-hem-allowance",
         says=said("at the skirt's hem; narrow at a circle's, whose edge is the longer"),

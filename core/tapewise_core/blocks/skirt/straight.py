@@ -75,8 +75,10 @@ class StraightSkirt:
 
     @property
     def grams(self) -> float:
-        """What it weighs [g]."""
-        return weight(finished_area(self.pieces), self.plan.style.cloth_weight)
+        """What it weighs, a hem band counted twice, as it is folded [g]."""
+        style = self.plan.style
+        band = 2 * style.band.mm * hem_round(self)
+        return weight(finished_area(self.pieces) + band, style.cloth_weight)
 
 
 def straight_skirt(

@@ -69,6 +69,8 @@ def _side(plan: StraightPlan, draft: Draft) -> tuple[Edge, ...]:
 
 def _hem(plan: StraightPlan, draft: Draft) -> Edge:
     path = draft.paper.line("hem").reversed()
+    if plan.style.band.mm:
+        return Edge("hem", path, plan.style.seam.mm)
     return Edge("hem", path, plan.style.hem_allowance.mm, turned=True)
 
 

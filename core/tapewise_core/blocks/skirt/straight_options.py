@@ -134,8 +134,8 @@ def length_agrees(body: Body, wanted: StraightStyle) -> tuple[Told, ...]:
         return (
             said(
                 "{} is {}, and the hip line lies {} below the waist; choose at least {}.",
-                OptionKey("skirt-length"), mm(wanted.length.mm), mm(body["hip_depth"].mm),
-                mm(body["hip_depth"].mm + SHORTEST),
+                OptionKey("skirt-length"), mm((wanted.length + wanted.band).mm),
+                mm(body["hip_depth"].mm), mm(body["hip_depth"].mm + SHORTEST + wanted.band.mm),
             ),
         )  # fmt: skip
     if wanted.flare.mm > MOST_FLARE * below:

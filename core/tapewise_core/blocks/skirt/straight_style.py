@@ -5,6 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from tapewise_core.frozen import dataclass
+from tapewise_core.parts.end_style import hem_band
 from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, cm, mm
@@ -22,7 +23,8 @@ class Vent(StrEnum):
 class StraightStyle:
     """``flare`` is how far each side goes out from the hip to the hem, less than nothing where it
     goes in; ``dip`` how far the waist lies lower at the centre back, ``belly`` higher at the
-    centre front; ``cloth_weight`` in grams for a square metre."""
+    centre front; ``cloth_weight`` in grams for a square metre; ``band`` is how wide a hem band is,
+    which the length is without."""
 
     length: Length
     hip_ease: Length
@@ -34,12 +36,14 @@ class StraightStyle:
     seam: Length
     hem_allowance: Length
     cloth_weight: float
+    band: Length
 
     @classmethod
     def of(cls, style: Style) -> StraightStyle:
         """Read it from a style."""
+        band = hem_band(style)
         return cls(
-            style.length("skirt-length"),
+            style.length("skirt-length") - band,
             style.length("hip-ease"),
             style.length("flare"),
             Vent(style.choice("vent")),
@@ -49,6 +53,7 @@ class StraightStyle:
             style.length("seam-allowance"),
             style.length("skirt-hem-allowance"),
             style.number("cloth-weight"),
+            band,
         )
 
 

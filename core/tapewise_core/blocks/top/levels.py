@@ -9,7 +9,7 @@ from tapewise_core.drafting.piece import Girth, Piece
 from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.grown_arm import reach
 from tapewise_core.parts.shape.grown_drawn import PLACE_ROOM
-from tapewise_core.parts.trunk_levels import HANGS, sleeve_level, trunk_levels
+from tapewise_core.parts.trunk_levels import FLARES, HANGS, sleeve_level, trunk_levels
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
@@ -72,10 +72,7 @@ def _waist_why(plan: TopPlan) -> Told:
 
 
 def _hip_why(plan: TopPlan) -> Told:
-    seam = plan.grown.line
-    if seam.hip_held_back:
-        return HANGS
-    return said("the side seam flares from the waist")
+    return HANGS if plan.grown.line.hip_held_back else FLARES
 
 
 def _sleeve(halves: Quarters, plan: TopPlan) -> tuple[Level, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from types import MappingProxyType
 
+from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.parts.sleeve_style import SleeveStyle
 from tapewise_core.parts.trunk_style import TrunkStyle
 from tapewise_core.proofs.levels import ASKED
@@ -19,6 +20,18 @@ def idle(style: Style) -> tuple[str, ...]:
 def idle_below(style: Style) -> tuple[str, ...]:
     """The knee does not matter to a top that ends above it."""
     return () if TrunkStyle.of(style).length.mm > ABOVE_KNEE else BELOW_WAIST
+
+
+def idle_across(style: Style) -> tuple[str, ...]:
+    """The widths across matter only to armholes, which grown-on sleeves have none of."""
+    return () if is_bare(style) else tuple(ACROSS)
+
+
+ACROSS = MappingProxyType(dict.fromkeys(("across_back", "across_front"), (1.0, "the armhole")))
+"""How far an armhole follows the widths across."""
+
+BARE_PROOFS = frozenset({ProofId.ARMHOLE, ProofId.GAPE, ProofId.BAND})
+"""What armholes without a sleeve answer for."""
 
 
 ABOVE_KNEE = 850.0
@@ -43,6 +56,9 @@ HELPS = (
 MEASURED_ONLY = ("front_waist_length", "high_bust", "neck_to_bust_point")
 """Of no use estimated: each tells what sets this bust apart from the average that an estimate
 is."""
+
+ARMHOLE_MEASURED_ONLY = (*MEASURED_ONLY, "across_front")
+"""The same of a garment that can have armholes."""
 
 
 BELOW_WAIST = ("waist_to_knee", "waist_to_floor")

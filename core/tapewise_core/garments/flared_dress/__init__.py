@@ -1,4 +1,5 @@
 """The flared jersey dress, as a list of garments tells of it; the rest is on its page."""
 
 TITLE = "Flared jersey dress"
+BARE_TITLE = "Flared jersey dress without sleeves"
 SAYS = "An easy dress with grown-on sleeves, flared from waist or hip, pulled on over the head."

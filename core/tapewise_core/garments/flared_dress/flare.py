@@ -7,6 +7,7 @@ where no other source is named.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import replace
 
 from tapewise_core.blocks.top.foot import Foot, curve_end, too_short
@@ -17,11 +18,13 @@ from tapewise_core.garments.flared_dress.style import FlareFrom, FlareStyle
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.grown_arm import Grown
-from tapewise_core.parts.grown_body import SideOf, lift_of, side_of
-from tapewise_core.parts.shape.below_hip import BEND_BELOW
+from tapewise_core.parts.grown_body import lift_of, side_of
+from tapewise_core.parts.shape.below_hip import Out
 from tapewise_core.parts.shape.bends import bend
+from tapewise_core.parts.shape.levels import Levels
 from tapewise_core.parts.shape.side_hem import levelled
-from tapewise_core.parts.shape.side_slopes import unshaped
+from tapewise_core.parts.shape.side_seam import SideSeam
+from tapewise_core.parts.shape.side_slopes import SideQuarters, SideWish, unshaped
 from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import mm
 
@@ -36,20 +39,34 @@ WIDEST = 250.0
 
 
 def flared_plan(body: Body, style: TopStyle, flared: FlareStyle) -> TopPlan:
-    """Return the plan of one half of a flared dress; raises DraftError for too much flare."""
+    """Return the plan of one half of a dress with sleeves; raises DraftError for too much flare."""
     side = side_of(body, style.trunk, style.figure)
     fold = style.trunk.length.mm + lift_of(body, style.figure).mm
-    at = side.levels
-    start = at.hip.depth if flared.start is FlareFrom.HIP else at.waist.depth
-    slope = _slope(flared.amount.mm, fold - start)
-    if flared.start is FlareFrom.WAIST:
-        side = _from_waist(side, slope)
-    side = replace(side, wish=replace(side.wish, flare=slope))
+    wide, wish = flared_side(
+        side.levels, (side.wide, side.wish), flared, fold,
+        lambda: side.seam(side.levels.armscye.depth),
+    )  # fmt: skip
+    return plan_of(body, style, side=replace(side, wide=wide, wish=wish), foot=_foot)
 
-    def foot(made: Grown, fold: float, style: TopStyle) -> Foot:
-        return _foot(made, fold, None if flared.start is FlareFrom.WAIST else flared.amount.mm)
 
-    return plan_of(body, style, side=side, foot=foot)
+def flared_side(
+    at: Levels,
+    asked: tuple[SideQuarters, SideWish],
+    flared: FlareStyle,
+    fold: float,
+    plain: Callable[[], SideSeam],
+) -> tuple[SideQuarters, SideWish]:
+    """Return what a side is drawn from with its flare; ``plain`` draws it without one.
+
+    Raises DraftError for too much flare.
+    """
+    wide, wish = asked
+    from_hip = flared.start is FlareFrom.HIP
+    length = fold - (at.hip.depth if from_hip else at.waist.depth)
+    slope = _slope(flared.amount.mm, length)
+    if not from_hip:
+        wide, wish = _from_waist(plain(), wide, wish, slope)
+    return wide, replace(wish, flare=slope, out=Out(flared.amount.mm, length) if from_hip else None)
 
 
 def _slope(flare: float, length: float) -> float:
@@ -67,21 +84,23 @@ def _slope(flare: float, length: float) -> float:
     return flare / math.sqrt(length * length - flare * flare)
 
 
-def _from_waist(side: SideOf, slope: float) -> SideOf:
+def _from_waist(
+    plain: SideSeam, wide: SideQuarters, wish: SideWish, slope: float
+) -> tuple[SideQuarters, SideWish]:
     """The hip let out to where a line of the flare's slope passes it from the waist's circle.
 
     The waist stays where it would be without the flare.
     """
-    plain = side.seam(side.levels.armscye.depth)
+    assert plain.at.hip is not None, "a dress has a hip"
     waist = plain.asked + plain.kept + plain.dart
-    hip = _hip_for(waist, side.levels.hip.depth - side.levels.waist.depth, slope)
-    if hip <= side.wide.hip:
-        return side
-    wide = replace(side.wide, hip=hip)
+    hip = _hip_for(waist, plain.at.hip - plain.at.waist, slope)
+    if hip <= wide.hip:
+        return wide, wish
+    wide = replace(wide, hip=hip)
     loose = unshaped(plain.at, wide)
     gone = (loose - plain.asked) / max(loose - wide.waist, 1e-9)
-    shaping = min(max(gone, 0.0), 1.0) if loose > wide.waist else side.wish.shaping
-    return replace(side, wide=wide, wish=replace(side.wish, shaping=shaping))
+    shaping = min(max(gone, 0.0), 1.0) if loose > wide.waist else wish.shaping
+    return wide, replace(wish, shaping=shaping)
 
 
 def _hip_for(waist: float, height: float, slope: float) -> float:
@@ -94,20 +113,9 @@ def _hip_for(waist: float, height: float, slope: float) -> float:
     return waist + low
 
 
-def _foot(made: Grown, fold: float, flare: float | None) -> Foot:
-    """The side down to the hem, the flare below the hip as wide as asked."""
+def _foot(made: Grown, fold: float, style: TopStyle) -> Foot:
+    """The side down to the hem."""
     hip = made.seam.path.end
     if fold <= hip.y + 1:
         raise too_short(fold, max(hip.y, curve_end(made)))
-    seam = made.seam
-    if flare is not None and seam.flare > seam.trial.slope:
-        seam = replace(seam, flare=_below(seam.trial.slope, flare, fold - hip.y))
-    return Foot(levelled(seam, fold)[0], fold)
-
-
-def _below(slope: float, flare: float, length: float) -> float:
-    """The slope below its bend with which a side goes out by a flare in all [mm]."""
-    height = math.sqrt(length * length - flare * flare)
-    if height <= BEND_BELOW:
-        return max(slope, flare / height)
-    return max(slope, (flare - slope * BEND_BELOW / 2) / (height - BEND_BELOW / 2))
+    return Foot(levelled(made.seam, fold)[0], fold)

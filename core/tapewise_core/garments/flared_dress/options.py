@@ -9,7 +9,11 @@ from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.garments.flared_dress.style import FlareFrom
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.bare_options import BARE
+from tapewise_core.parts.end_options import ENDS
+from tapewise_core.parts.end_style import hem_band
 from tapewise_core.parts.hem_style import HemShape
+from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.parts.stride import to_knee
 from tapewise_core.style.cloth import CLOTH
 from tapewise_core.style.kind import ValueKind
@@ -25,6 +29,9 @@ ALL_ROUND = 6.0
 FLARES = {FlareFrom.HIP: cm(10), FlareFrom.WAIST: cm(14)}
 """How far a side flares: further from the waist, which lies higher."""
 
+BANDED = {FlareFrom.HIP: cm(5), FlareFrom.WAIST: cm(7)}
+"""The same above a hem band, which holds the hem in."""
+
 
 def to_the_knee(body: Body, style: Style) -> Length:
     """The back waist length, and on to the knee."""
@@ -32,8 +39,9 @@ def to_the_knee(body: Body, style: Style) -> Length:
 
 
 def flare(body: Body, style: Style) -> Length:
-    """10 cm from the hip, 14 from the waist."""
-    return FLARES[FlareFrom(style.choice("flare-from"))]
+    """10 cm from the hip, 14 from the waist; half of it above a hem band."""
+    usual = BANDED if hem_band(style).mm else FLARES
+    return usual[FlareFrom(style.choice("flare-from"))]
 
 
 OF_THE_TOP = (
@@ -51,7 +59,11 @@ OF_THE_TOP = (
 )  # fmt: skip
 """The top's options that the dress has too."""
 
-WORDS = {**GROWN_ON, "hem": (HemShape.STRAIGHT, HemShape.SPLIT)}
+WORDS = {
+    **GROWN_ON,
+    "hem": (HemShape.STRAIGHT, HemShape.SPLIT),
+    "sleeve": (SleeveKind.NONE, *GROWN_ON["sleeve"]),
+}
 """The top's words that the dress is drafted for."""
 
 FLARE = Options.of(
@@ -68,7 +80,11 @@ FLARE = Options.of(
         group=Group.LENGTHS,
         says=said("how far each side flares out to the hem"),
         default=flare,
-        default_says=said("{} from the hip, {} from the waist", *FLARES.values()),
+        default_says=said(
+            "{} from the hip, {} from the waist; {} and {} above a hem band",
+            *FLARES.values(),
+            *BANDED.values(),
+        ),
         low=0,
         high=50,
     ),
@@ -129,7 +145,8 @@ EXTRAS = Options.of(
 
 def options_from(top: Options) -> Options:
     """Return the dress's options: what it takes from the top's, changed, and its own."""
-    return _from_top(top.only(*OF_THE_TOP).narrowed(WORDS)) + FLARE + EXTRAS
+    top = top.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE))
+    return _from_top(top.only(*OF_THE_TOP).narrowed(WORDS)) + BARE + ENDS + FLARE + EXTRAS
 
 
 def _from_top(top: Options) -> Options:

@@ -12,7 +12,17 @@ from types import MappingProxyType
 
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.assemble import assemble
-from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MEASURED_ONLY, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.needs import (
+    ACROSS,
+    ARMHOLE_MEASURED_ONLY,
+    BARE_PROOFS,
+    COVERS,
+    LONG_HELPS,
+    MOVES,
+    NEEDS,
+    idle,
+    idle_across,
+)
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import for_pieces, with_allowances
@@ -23,6 +33,7 @@ from tapewise_core.garments.flared_dress.options import OPTIONS
 from tapewise_core.garments.flared_dress.style import FlareFrom, FlareStyle
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.parts.belt_pocket import (
     belt_seam,
     cut_belt,
@@ -34,31 +45,46 @@ from tapewise_core.parts.belt_pocket import (
     pocket_seam,
 )
 from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
+from tapewise_core.parts.end_agree import MOST_FLARE, ends_agree, flare_agrees
+from tapewise_core.parts.end_finish import with_ends
+from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.fitted_options import GROWN_ON_FITTED
 from tapewise_core.parts.stride import body_hem
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, said
-from tapewise_core.units import Length, mm
+from tapewise_core.units import Length, cm, mm
 
 
 def draft(body: Body, style: Style) -> Pattern:
     """Return the whole pattern; raises DraftError if the measures cannot be drawn."""
     top, more = TopStyle.of(style), BeltPocketStyle.of(style)
-    plan_of = partial(flared_plan, flared=FlareStyle.of(style))
-    told = partial(marks_told, style=more)
-    pattern = assemble("flared-dress", TITLE, body, top, plan_of, told)
-    halves = tuple(marked(piece, more) for piece in pattern.pieces[:2])
+    pattern = with_ends(_trunk(body, style, top, more), body, EndStyle.of(style))
+    own = marked(pattern, more)
     drafts, pieces, seams = _extras(body["waist"] + top.trunk.waist_ease, more)
     finished = tuple(map(with_allowances, drafts, pieces))
-    hem = body_hem(body, top.hem, *pattern.pieces[:2])
+    hem = pattern.facts.hem
+    assert hem is not None, "a dress has a hem"
     return replace(
         pattern,
-        drafts=(*for_pieces(pattern.drafts, halves), *finished),
-        pieces=(*halves, *pattern.pieces[2:], *pieces),
+        drafts=(*for_pieces(pattern.drafts, own), *finished),
+        pieces=(*own, *pieces),
         seams=(*pattern.seams, *seams),
-        facts=replace(pattern.facts, hem=hem),
         lengths=MappingProxyType({**pattern.lengths, "hem": hem.round}),
     )
+
+
+def _trunk(body: Body, style: Style, top: TopStyle, more: BeltPocketStyle) -> Pattern:
+    """The dress with its sleeves, if any, all but its bands and extras."""
+    told = partial(marks_told, style=more)
+    if is_bare(style):  # another block, which most dresses do without
+        from tapewise_core.garments.flared_dress.bare import bare_trunk
+
+        return bare_trunk(body, style, told)
+    plan = partial(flared_plan, flared=FlareStyle.of(style))
+    pattern = assemble("flared-dress", TITLE, body, top, plan, told)
+    hem = body_hem(body, top.hem, *pattern.pieces[:2])
+    return replace(pattern, facts=replace(pattern.facts, hem=hem))
 
 
 def _extras(
@@ -85,8 +111,21 @@ def agree(body: Body, style: Style) -> tuple[Told, ...]:
     own = (
         _pocket(body, top, BeltPocketStyle.of(style)),
         _flare(body, top, FlareStyle.of(style)),
+        NO_SLIT if is_bare(style) and top.hem.split else None,
     )
-    return (*top_agrees(body, top), *(found for found in own if found))
+    flared = FlareStyle.of(style)
+    ends = (*ends_agree(style), *flare_agrees(style, flared.amount, MOST_BANDED[flared.start]))
+    return (*top_agrees(body, top), *ends, *(found for found in own if found))
+
+
+NO_SLIT = said(
+    "A dress without sleeves is drafted without slits; set {} to straight.", OptionKey("hem")
+)
+
+
+MOST_BANDED = {FlareFrom.HIP: MOST_FLARE, FlareFrom.WAIST: cm(9)}
+"""No hem flares further above a band; from the waist, which lies higher, about half as much again
+(our choice)."""
 
 
 def _pocket(body: Body, style: TopStyle, more: BeltPocketStyle) -> Told | None:
@@ -133,14 +172,15 @@ FLARED_DRESS = Garment(
     title=TITLE,
     says=SAYS,
     needs=NEEDS,
-    helps=LONG_HELPS,
-    measured_only=MEASURED_ONLY,
-    idle=idle,
+    helps=(*LONG_HELPS, *ACROSS),
+    measured_only=ARMHOLE_MEASURED_ONLY,
+    idle=lambda style: (*idle(style), *idle_across(style)),
     options=OPTIONS,
     fitted=GROWN_ON_FITTED,
     agree=agree,
     draft=draft,
-    covers=COVERS,
-    moves=MappingProxyType({**MOVES, "waist_to_knee": (1.0, "the length")}),
-    sources=("ansur1", "ansur2", "iso8559-1"),
+    covers=COVERS | BARE_PROOFS | {ProofId.BAND_OVER},
+    moves=MappingProxyType({**MOVES, **ACROSS, "waist_to_knee": (1.0, "the length")}),
+    apart=lambda style: () if is_bare(style) else ("baldt", "conover"),
+    sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

@@ -12,12 +12,15 @@ from types import MappingProxyType
 from tapewise_core.blocks.top.agree import agree
 from tapewise_core.blocks.top.assemble import assemble
 from tapewise_core.blocks.top.needs import (
+    ACROSS,
+    ARMHOLE_MEASURED_ONLY,
+    BARE_PROOFS,
     COVERS,
     LONG_HELPS,
-    MEASURED_ONLY,
     MOVES,
     NEEDS,
     idle,
+    idle_across,
     idle_below,
 )
 from tapewise_core.blocks.top.options import TOP
@@ -77,14 +80,9 @@ NO_SLIT = said(
 )
 
 
-ACROSS = ("across_back", "across_front")
-"""What an armhole without a sleeve follows."""
-
-
 def _idle(style: Style) -> tuple[str, ...]:
     """What the sleeve makes no use of, and what the hem does not."""
-    across = () if is_bare(style) else ACROSS
-    return (*idle(style), *idle_below(style), *across)
+    return (*idle(style), *idle_below(style), *idle_across(style))
 
 
 OPTIONS = (
@@ -98,14 +96,14 @@ JERSEY_TOP = Garment(
     says=SAYS,
     needs=NEEDS,
     helps=(*LONG_HELPS, *ACROSS),
-    measured_only=(*MEASURED_ONLY, "across_front"),
+    measured_only=ARMHOLE_MEASURED_ONLY,
     idle=_idle,
     options=OPTIONS,
     fitted=GROWN_ON_FITTED,
     agree=_agree,
     draft=draft,
-    covers=COVERS | {ProofId.ARMHOLE, ProofId.GAPE, ProofId.BAND, ProofId.BAND_OVER},
-    moves=MappingProxyType({**MOVES, **dict.fromkeys(ACROSS, (1.0, "the armhole"))}),
+    covers=COVERS | BARE_PROOFS | {ProofId.BAND_OVER},
+    moves=MappingProxyType({**MOVES, **ACROSS}),
     apart=lambda style: () if is_bare(style) else ("baldt", "conover"),
     sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

@@ -13,9 +13,11 @@ from tapewise_core.blocks.set_in.assemble import assemble
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.needs import (
+    ACROSS,
+    ARMHOLE_MEASURED_ONLY,
+    BARE_PROOFS,
     COVERS,
     LONG_HELPS,
-    MEASURED_ONLY,
     MOVES,
     NEEDS,
     idle_below,
@@ -51,25 +53,19 @@ def agree(body: Body, style: Style) -> tuple[Told, ...]:
     return (*top_agrees(body, TopStyle.of(style)), *ends_agree(style), *placket_agrees(body, style))
 
 
-ACROSS = {"across_back": (1.0, "the armhole"), "across_front": (1.0, "the armhole")}
-"""How far the armhole follows the widths across."""
-
-
 SET_IN_TOP = Garment(
     name="set-in-top",
     title=TITLE,
     says=SAYS,
     needs=NEEDS,
-    helps=(*LONG_HELPS, "across_back", "across_front"),
-    measured_only=(*MEASURED_ONLY, "across_front"),
+    helps=(*LONG_HELPS, *ACROSS),
+    measured_only=ARMHOLE_MEASURED_ONLY,
     idle=idle_below,
     options=OPTIONS,
     fitted=SET_IN_FITTED,
     agree=agree,
     draft=draft,
-    covers=COVERS
-    | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE, ProofId.GAPE}
-    | {ProofId.BAND, ProofId.BAND_OVER},
+    covers=COVERS | BARE_PROOFS | {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.BAND_OVER},
     moves=MappingProxyType({**MOVES, **ACROSS}),
     sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

@@ -25,8 +25,10 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts import cowl_options
 from tapewise_core.parts.bare_options import BARE
 from tapewise_core.parts.bare_style import is_bare
+from tapewise_core.parts.end_options import ENDS
 from tapewise_core.parts.hanging import growth
 from tapewise_core.parts.neck_style import NeckFinish
+from tapewise_core.parts.passing_options import passing
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.style.cloth import CLOTH, WEIGHT
 from tapewise_core.style.kind import Value, ValueKind, value_told
@@ -166,8 +168,10 @@ def options_from(top: Options) -> Options:
     """Return the dress's options: what its bodice takes from the top's, the skirt's, and its own
     where both are joined."""
     top = top.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE))
-    bodice = _sleeves(top.only(*OF_THE_TOP).narrowed(WORDS))
-    return Options.of(CUT) + bodice + _armhole() + BARE + Options.of(WEIGHT) + SKIRTS + JOINED
+    bodice = passing(_sleeves(top.only(*OF_THE_TOP).narrowed(WORDS)))
+    return (
+        Options.of(CUT) + bodice + _armhole() + BARE + ENDS + Options.of(WEIGHT) + SKIRTS + JOINED
+    )
 
 
 def cut_agrees(style: Style) -> tuple[Told, ...]:

@@ -15,9 +15,19 @@ from tapewise_core.blocks.set_in.assemble import assemble as assemble_set_in
 from tapewise_core.blocks.skirt.hung import Hung, hung
 from tapewise_core.blocks.skirt.hung_before import grams_on, hung_agrees
 from tapewise_core.blocks.skirt.hung_options import Skirt
+from tapewise_core.blocks.skirt.straight_cut import BACK, FRONT
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.assemble import assemble
-from tapewise_core.blocks.top.needs import COVERS, LONG_HELPS, MEASURED_ONLY, MOVES, NEEDS, idle
+from tapewise_core.blocks.top.needs import (
+    ACROSS,
+    ARMHOLE_MEASURED_ONLY,
+    BARE_PROOFS,
+    COVERS,
+    LONG_HELPS,
+    MOVES,
+    NEEDS,
+    idle,
+)
 from tapewise_core.blocks.top.plan import TopPlan, plan_of
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.facts import Facts, Passage, Waist
@@ -26,11 +36,19 @@ from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.skirted_dress import SAYS, TITLE
 from tapewise_core.garments.skirted_dress.cut_style import SleeveCut
 from tapewise_core.garments.skirted_dress.fitted import DRESS_FITTED
-from tapewise_core.garments.skirted_dress.options import OPTIONS, cut_agrees, shortened_by
+from tapewise_core.garments.skirted_dress.options import (
+    OPTIONS,
+    cut_agrees,
+    shortened_by,
+)
 from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style, set_in_style
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.end_agree import ends_agree
+from tapewise_core.parts.end_finish import with_ends
+from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.hanging import hangs
 from tapewise_core.parts.hem import WAIST_SEAM
+from tapewise_core.parts.passing_options import OVER_SHOULDERS, drawn_in, drawn_told, way_in
 from tapewise_core.parts.waist_seam import back_half, marked, waist_join, waist_seam
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
@@ -43,8 +61,10 @@ def draft(body: Body, style: Style) -> Pattern:
     shorter = shortening(body, style)
     bodice = bodice_of(body, style, shorter)
     skirt = hung(body, style, waist_seam(bodice), back_half(bodice))
+    elastic = drawn_in(body, style, OPTIONS, waist_seam(bodice))
+    let_out = (drawn_told(waist_seam(bodice), elastic),) if elastic else ()
     bodice = marked(bodice, skirt.marks)
-    return replace(
+    dress = replace(
         bodice,
         title=f"Jersey dress with a {Skirt.of(style)} skirt",
         drafts=(*bodice.drafts, *skirt.drafts),
@@ -52,7 +72,7 @@ def draft(body: Body, style: Style) -> Pattern:
         seams=(
             *bodice.seams,
             *skirt.seams,
-            waist_join(bodice, skirt.runs, skirt.ratio, skirt.way),
+            waist_join(bodice, skirt.runs, skirt.ratio, replace(skirt.way, elastic=elastic)),
             skirt.hem_seam,
         ),
         joins=(*bodice.joins, *skirt.joins),
@@ -61,8 +81,9 @@ def draft(body: Body, style: Style) -> Pattern:
         lengths=MappingProxyType(
             {**bodice.lengths, "waist seam": waist_seam(bodice), **skirt.lengths}
         ),
-        remarks=(*bodice.remarks, *skirt.remarks, _heavy(skirt.grams, shorter)),
+        remarks=(*bodice.remarks, *let_out, *skirt.remarks, _heavy(skirt.grams, shorter)),
     )
+    return with_ends(dress, body, EndStyle.of(style), (BACK, FRONT))
 
 
 def shortening(body: Body, style: Style) -> float:
@@ -99,23 +120,14 @@ def _girths(bodice: Pattern, skirt: Hung, body: Body) -> tuple[Girth, ...]:
 
 def _facts(bodice: Pattern, skirt: Hung, body: Body) -> Facts:
     """The bodice's own facts, the waist that the wearer gets through, and what the skirt has."""
-    way_in, seam = body["hip"].mm, waist_seam(bodice)
-    if OVER_SHOULDERS in body:
-        way_in = min(way_in, body[OVER_SHOULDERS].mm * SHOULDERS_YIELD)
+    seam = waist_seam(bodice)
     return replace(
         bodice.facts,
-        waist=Waist(Passage.JOINED, seam, way_in, seam),
+        waist=Waist(Passage.JOINED, seam, way_in(body), seam),
         hem=skirt.hem,
         levels=(*bodice.facts.levels, *skirt.levels),
         gathers=skirt.gathers,
     )
-
-
-OVER_SHOULDERS = "over_shoulder_girth"
-"""Where it was taken, the dress may also be got into from above."""
-
-SHOULDERS_YIELD = 0.95
-"""Shoulders fold together a little as a dress is pulled over them (common practice)."""
 
 
 def _heavy(grams: float, shorter: float) -> Told:
@@ -135,14 +147,12 @@ def _heavy(grams: float, shorter: float) -> Told:
 def agree(body: Body, style: Style) -> tuple[Told, ...]:
     """Return a sentence for every pair of values that disagree; none if all agree."""
     faults = cut_agrees(style) or top_agrees(body, bodice_style(body, style, 0.0))
+    faults = faults or ends_agree(style)
     return faults or hung_agrees(body, style, _plain_waist(body, style))
 
 
-ARMHOLES = {ProofId.CAP, ProofId.CAP_HEIGHT, ProofId.ARMHOLE, ProofId.GAPE, ProofId.BAND}
+ARMHOLES = BARE_PROOFS | {ProofId.CAP, ProofId.CAP_HEIGHT}
 """What set-in sleeves, and armholes without any, answer for besides."""
-
-ACROSS = {"across_back": (1.0, "the armhole"), "across_front": (1.0, "the armhole")}
-"""How far a set-in sleeve's armhole follows the widths across."""
 
 
 def idle_for(style: Style) -> tuple[str, ...]:
@@ -157,13 +167,13 @@ SKIRTED_DRESS = Garment(
     says=SAYS,
     needs=NEEDS,
     helps=(*LONG_HELPS, *ACROSS, OVER_SHOULDERS),
-    measured_only=(*MEASURED_ONLY, "across_front", OVER_SHOULDERS),
+    measured_only=(*ARMHOLE_MEASURED_ONLY, OVER_SHOULDERS),
     idle=idle_for,
     options=OPTIONS,
     fitted=DRESS_FITTED,
     agree=agree,
     draft=draft,
-    covers=COVERS | ARMHOLES | {ProofId.WAIST, ProofId.GATHERS, ProofId.HEM},
+    covers=COVERS | ARMHOLES | {ProofId.WAIST, ProofId.GATHERS, ProofId.HEM, ProofId.BAND_OVER},
     moves=MappingProxyType({**MOVES, **ACROSS, "waist_to_knee": (1.0, "the length")}),
     sources=("ansur1", "ansur2", "baldt", "conover", "iso8559-1"),
 )

@@ -49,8 +49,12 @@ def set_in_style(body: Body, style: Style, shorter: float) -> SetInStyle:
 
 
 def _own(style: Style) -> Style:
-    """A style without the ease at the hip, which is the skirt's and no business of a bodice."""
-    return Style({key: chosen for key, chosen in style.chosen.items() if key != "hip-ease"})
+    """A style without what is the skirt's alone, and no business of a bodice."""
+    return Style({key: chosen for key, chosen in style.chosen.items() if key not in SKIRTS_OWN})
+
+
+SKIRTS_OWN = ("hip-ease", "hem-finish")
+"""The ease at the hip, and what the hem ends in."""
 
 
 def _length(body: Body, shorter: float) -> Length:

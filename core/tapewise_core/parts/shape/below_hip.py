@@ -2,11 +2,30 @@
 
 from __future__ import annotations
 
+import math
+
+from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 
 BEND_BELOW = 120.0
 """Below the hip the seam passes over to its flare within so much [mm] (our choice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Out:
+    """How far a side goes out below the hip in all, over a length along the side [mm]."""
+
+    amount: float
+    length: float
+
+    def slope_from(self, slope: float) -> float:
+        """Return the slope below the bend with which a side that leans by ``slope`` at the hip
+        goes out so far (exact)."""
+        height = math.sqrt(self.length * self.length - self.amount * self.amount)
+        if height <= BEND_BELOW:
+            return max(slope, self.amount / height)
+        return max(slope, (self.amount - slope * BEND_BELOW / 2) / (height - BEND_BELOW / 2))
 
 
 def below_hip(hip: Point, slope: float, flare: float, height: float) -> Path | None:

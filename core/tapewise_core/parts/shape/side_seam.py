@@ -99,6 +99,8 @@ def side_seam(at: SideLevels, wide: SideQuarters, wish: SideWish) -> SideSeam:
     why = search.reason(waist) if kept > SAID else ()
     more = hip - wide.hip if at.hip is not None else 0.0
     slope = trial.slope if wish.flare is None else wish.flare
+    if wish.out and slope > trial.slope:
+        slope = wish.out.slope_from(trial.slope)
     return SideSeam(
         at,
         trial,

@@ -6,6 +6,7 @@ import math
 
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.shape.below_hip import Out
 
 HIP_SLOPE = 0.12
 """How far a seam that knows no flare leans on at the hip, at the most; half of the mean slope
@@ -45,13 +46,15 @@ class SideWish:
     """What is asked of the seam.
 
     ``shaping`` is the share, 0 to 1, of the way from the unshaped seam to the waist's own
-    quarter; ``flare`` the slope below the hip, None without one; ``darts`` allows waist darts;
+    quarter; ``flare`` the slope below the hip, None without one; ``out`` how far it goes out there
+    in all, where it is the slope from the hip on that was asked; ``darts`` allows waist darts;
     ``grown_on`` lets the seam run straight up into a grown-on sleeve's underarm; ``upright``
     keeps it from leaning in at the bust line, as a grown-on cap's does.
     """
 
     shaping: float = 0.5
     flare: float | None = None
+    out: Out | None = None
     darts: bool = True
     grown_on: bool = False
     upright: bool = False
