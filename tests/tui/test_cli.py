@@ -273,6 +273,16 @@ def test_version_loads_next_to_nothing() -> None:
     assert not loaded & {"argparse", "pydantic", "textual", "shapely", "svgwrite", "json"}
 
 
+def test_a_command_ends_without_looking_through_memory() -> None:
+    """The system takes it back whole; inside another program nothing is set aside for ever."""
+    asked = "import atexit, gc, sys; atexit.register(lambda: print(gc.get_freeze_count() > 0));"
+    begun = f"{asked} from tapewise_tui.cli import main; sys.argv[1:] = ['--version'];"
+    for code, frozen in (("main()", "True"), ("main(['--version'])", "False")):
+        ran = [sys.executable, "-c", f"{begun} {code}"]
+        done = subprocess.run(ran, capture_output=True, text=True, check=True)
+        assert done.stdout.split()[-1] == frozen
+
+
 def test_draft_never_loads_the_app(own_folder: Path) -> None:
     """The command line drafts without Textual and without numpy's slow parts."""
     loaded = loaded_after("from tapewise_tui.cli import main; main(['demo'])")
