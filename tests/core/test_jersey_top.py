@@ -13,8 +13,9 @@ from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, Piece, SeamKind
 from tapewise_core.errors import DraftError
 from tapewise_core.garments.shelf import garment
-from tapewise_core.geometry.cut_check import allowances_off, teeth
+from tapewise_core.geometry.cut_check import allowances_off
 from tapewise_core.geometry.outline import is_simple
+from tapewise_core.geometry.teeth import teeth
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
 from tapewise_core.proofs.corners import corner

@@ -9,8 +9,8 @@ from dataclasses import dataclass, field
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.shelf import garment as on_shelf
-from tapewise_core.geometry.cut_check import teeth
 from tapewise_core.geometry.outline import is_simple
+from tapewise_core.geometry.teeth import teeth
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.drafting import Drafted, draft
 

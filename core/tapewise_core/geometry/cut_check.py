@@ -1,20 +1,14 @@
-"""A cut line measured again, all along: how far it is from each edge's allowance, and its teeth."""
+"""A cut line measured again, all along: how far it is from each edge's allowance."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
+from tapewise_core.geometry.cut_spots import Spot, distance, measured
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.point import Point
-
-if TYPE_CHECKING:
-    import numpy as np
-    from shapely import LineString
-
-APART = 10.0
-"""The stitch line is measured from at least this often [mm] (our choice)."""
 
 CORNER, ROOM = 1.6, 3.0
 """Within this many of the wider allowance, and so many mm more, of an edge's end the corner
@@ -24,18 +18,9 @@ a corner that points inwards by more it is as far as the two allowances meet (ex
 TRUE = 0.05
 """How far a drawn allowance may be from the one asked for [mm]."""
 
-NEAR = 0.01
-"""How near to the true curve the stitch line is measured from [mm]."""
-
 SHARPEST = 0.34
 """A corner's mitre is cut off where the cosine of half its turn is less than a third; a little
 more, for corners whose sides are not of one width (exact)."""
-
-SHARP = 135.0
-"""A cut line that turns by more at one point has a tooth [degrees] (our choice)."""
-
-SHORTEST = 0.2
-"""Turns are taken between points at least so far apart [mm]; rounding makes nearer ones wild."""
 
 
 def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[float]:
@@ -47,16 +32,28 @@ def allowances_off(cut: Sequence[Point], margins: Sequence[Margin]) -> list[floa
     edge without an allowance, such as a fold, the cut line is the edge itself. In a sharp corner
     the nearest place may be the neighbour's cut line, straight across the piece.
     """
-    import shapely
-
-    line = shapely.linestrings([(p.x, p.y) for p in [*cut, cut[0]]])
     pairs = zip(margins, [*margins[1:], margins[0]], strict=True)
     turns = [(_hollow(*pair), _blunted(*pair), _sharp(*pair)) for pair in pairs]
     lengths = [edge.path.length() for edge in margins]
+    spots = measured(cut, margins)
     return [
-        _worst(line, edge, tuple(_corners(margins, turns, lengths, i)))
+        _worst(edge, spots.worst_first(i, edge.width), tuple(_corners(margins, turns, lengths, i)))
         for i, edge in enumerate(margins)
     ]
+
+
+def _worst(edge: Margin, spots: Iterable[tuple[float, Spot]], corners: Sequence[_Corner]) -> float:
+    """The worst difference along one edge [mm]: its spots from the worst on, until what is left
+    can't be worse whatever a corner excuses."""
+    worst = 0.0
+    for off, spot in spots:
+        if off <= worst:
+            break
+        left = min(off, *(corner.excused(edge, spot, off) for corner in corners))
+        if left > worst:
+            across = (corner.across(edge, spot) for corner in corners if corner.near(edge))
+            worst = max(worst, min((left, *across)))
+    return worst
 
 
 def _corners(
@@ -91,37 +88,37 @@ class _Corner(NamedTuple):
     left: float
     sharp: bool
 
+    def excused(self, edge: Margin, spot: Spot, off: float) -> float:
+        """Return by how much a spot's allowance is wrong where the corner decides it [mm]."""
+        most = max(edge.width, self.beyond.width)
+        if self._decides(edge, spot, most):
+            least = 0.0 if self.beyond.fold else min(edge.width, self.beyond.width) * self.left
+            off = min(off, max(least - spot.far, spot.far - most * self.longer, 0.0))
+        return off
 
-def _worst(line: LineString, edge: Margin, corners: Sequence[_Corner]) -> float:
-    """The worst difference along one edge [mm]."""
-    import numpy as np
-    import shapely
+    def near(self, edge: Margin) -> bool:
+        """Say whether the neighbour's cut line may be nearer to an edge than its own, straight
+        across the piece; one that stands off as far never is."""
+        return self.sharp and self.beyond.width < edge.width
 
-    spots = shapely.get_coordinates(shapely.segmentize(_chords(edge), APART))
-    places = shapely.points(spots)
-    far = np.asarray(shapely.distance(places, line))
-    walked = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(spots, axis=0).T))])
-    off = np.abs(far - edge.width)
-    for at_start, away, beyond, longer, left, sharp in corners:
-        most = max(edge.width, beyond.width)
-        to_corner = away + (walked if at_start else walked[-1] - walked)
-        near = to_corner < max(CORNER, math.sqrt(longer * longer - 1)) * most + ROOM
-        if beyond.fold:  # the fold cuts off what would lie beyond it
-            near |= _from_fold(spots, beyond) < edge.width + TRUE
-        least = 0.0 if beyond.fold else min(edge.width, beyond.width) * left
-        here = np.maximum(np.maximum(least - far, far - most * longer), 0.0)
-        off = np.where(near, np.minimum(off, here), off)
-        if sharp:
-            across = shapely.distance(places, _chords(beyond)) + beyond.width
-            off = np.minimum(off, np.abs(far - np.minimum(edge.width, across)))
-    return float(off.max())
+    def across(self, edge: Margin, spot: Spot) -> float:
+        """Return by how much a spot's allowance is wrong if that cut line may be nearer [mm]."""
+        across = distance(spot, self.beyond) + self.beyond.width
+        return abs(spot.far - min(edge.width, across))
+
+    def _decides(self, edge: Margin, spot: Spot, most: float) -> bool:
+        """Whether the corner is so near that it decides how far away the cut line is; a fold is
+        near wherever it cuts off what would lie beyond it."""
+        off = self.away + (spot.from_start if self.at_start else spot.from_end)
+        if off < max(CORNER, math.sqrt(self.longer * self.longer - 1)) * most + ROOM:
+            return True
+        return self.beyond.fold and _from_line(self.beyond, spot) < edge.width + TRUE
 
 
-def _chords(edge: Margin) -> LineString:
-    """An edge as a line of points."""
-    import shapely
-
-    return shapely.LineString([(p.x, p.y) for p in edge.path.flattened(NEAR)])
+def _from_line(fold: Margin, spot: Spot) -> float:
+    """How far a spot lies from a fold's straight line [mm]."""
+    square, start = fold.path.leaving().square(), fold.path.start
+    return abs((spot.x - start.x) * square.x + (spot.y - start.y) * square.y)
 
 
 def _hollow(before: Margin, after: Margin) -> float:
@@ -152,30 +149,3 @@ def _sharp(before: Margin, after: Margin) -> bool:
     """Say whether a corner that points outwards is of less than a right angle."""
     coming, going = before.path.arriving(), after.path.leaving()
     return coming.cross(going) >= 0 and coming.dot(going) < 0
-
-
-def _from_fold(spots: np.ndarray, fold: Margin) -> np.ndarray:
-    """How far places lie from a fold's straight line [mm]."""
-    square, start = fold.path.leaving().square(), fold.path.start
-    return abs((spots[:, 0] - start.x) * square.x + (spots[:, 1] - start.y) * square.y)
-
-
-def teeth(cut: Sequence[Point]) -> tuple[Point, ...]:
-    """Return every point of a closed cut line at which it turns back on itself."""
-    points = list(_apart(cut))
-    ring = [points[-1], *points, points[0]]
-    found, back = [], math.cos(math.radians(SHARP))
-    for a, b, c in zip(ring[:-2], ring[1:-1], ring[2:], strict=True):
-        x, y, u, v = b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y
-        if x * u + y * v < back * math.hypot(x, y) * math.hypot(u, v):
-            found.append(b)
-    return tuple(found)
-
-
-def _apart(cut: Sequence[Point]) -> Iterable[Point]:
-    """The points of a closed line that are not all but on the one before."""
-    last = cut[-1]
-    for point in cut:
-        if math.hypot(point.x - last.x, point.y - last.y) > SHORTEST:
-            yield point
-            last = point

@@ -5,9 +5,9 @@ from __future__ import annotations
 import math
 
 from tapewise_core.drafting.piece import Edge, Piece
-from tapewise_core.geometry.cut_check import teeth
 from tapewise_core.geometry.cut_corners import MITRE
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.teeth import teeth
 from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to, off_by
 from tapewise_core.text.told import LineName, said
 

@@ -4,11 +4,12 @@ import math
 
 import pytest
 
-from tapewise_core.geometry.cut_check import allowances_off, teeth
+from tapewise_core.geometry.cut_check import allowances_off
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, area, box_of
 from tapewise_core.geometry.path import curved, ruled
 from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.teeth import teeth
 
 
 def leaning(degrees: float, side: float = 0.0, hem: float = 20.0) -> list[Margin]:

@@ -4,11 +4,12 @@ import math
 
 import pytest
 
-from tapewise_core.geometry.cut_check import allowances_off, teeth
+from tapewise_core.geometry.cut_check import allowances_off
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, box_of, is_simple
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.teeth import teeth
 
 
 def half(hem: Path, side: Path, wide: float = 25.0) -> list[Margin]:
