@@ -242,3 +242,20 @@ def test_every_format_has_its_words() -> None:
     """Each format there is stands under a heading, but for the one whose size is typed."""
     named = {name for names in saving.LABELS.values() for name in names}
     assert named == {name for name, _ in shop.formats()} - {SIZED}
+
+
+@pytest.mark.parametrize("typed", ["wide", "-3", "9,9,9", "12 kg"])
+def test_what_is_no_length_of_paper_stays_on_the_page(elsewhere: Path, typed: str) -> None:
+    """Whatever key would lead away: it is refused with a sentence, and the project keeps none."""
+    begin()
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        at.page.query_one("#margin", Input).value = typed
+        await at.press("f4")
+        assert at.page.NAME == "save"
+        assert at.said.startswith("! The paper's margin: ")
+        assert at.page.query_one("#margin", Input).value == typed
+        assert not work.load("Ada Quist").margin
+
+    walk(steps)

@@ -86,10 +86,15 @@ class EntryPage(MeasuresPage):
         return progress.still_open(self.desk)
 
     @property
+    def room(self) -> int:
+        """How many columns the rows have, beside a figure where there is one."""
+        beside = FIGURE if self.has_class("-wide") and self.has_class("-tall") else 0
+        return self.size.width - beside
+
+    @property
     def is_wide(self) -> bool:
         """Whether there is room for more than what must be there."""
-        beside = FIGURE if self.has_class("-wide") and self.has_class("-tall") else 0
-        return self.size.width - beside >= WIDE
+        return self.room >= WIDE
 
     @property
     def named(self) -> tuple[str, int]:

@@ -81,14 +81,23 @@ def _compared(desk: Desk, key: str, taken: tuple[float, ...], value: float) -> O
     return Outcome(f"The two lie {apart} apart: a third reading is due. Enter alone goes on.", 2)
 
 
-def apart(desk: Desk, key: str) -> str:
-    """Spell how far readings lie apart that do not agree; nothing if they do, or are confirmed."""
+@dataclass(frozen=True, slots=True)
+class Apart:
+    """Readings of one measure that do not agree, spelt, and how far they lie apart."""
+
+    readings: str
+    gap: str
+
+
+def apart(desk: Desk, key: str) -> Apart | None:
+    """Return the readings that do not agree; None if they do, or are confirmed."""
     kept = desk.profile.measures.get(key)
     if kept is None or kept.origin is not Origin.MEASURED or len(kept.readings) < 2:
-        return ""
+        return None
     if compare_readings(measure(key), kept.readings) is Agreement.AGREE:
-        return ""
-    return desk.unit.spell((max(kept.readings) - min(kept.readings)) * 10)
+        return None
+    spelt = words.listed([desk.unit.number(cm * 10) for cm in kept.readings])
+    return Apart(spelt, desk.unit.spell((max(kept.readings) - min(kept.readings)) * 10))
 
 
 def standing(desk: Desk, key: str) -> str:

@@ -18,7 +18,7 @@ from tapewise_tui.desk import Desk
 class Standing:
     """One line of the table; ``finding`` is what there is to look at, if anything.
 
-    ``apart`` says how far readings that do not agree lie apart.
+    ``apart`` are readings that do not agree.
     """
 
     measure: Measure
@@ -27,7 +27,7 @@ class Standing:
     off: str
     remark: str
     finding: Finding | None
-    apart: str = ""
+    apart: measuring.Apart | None = None
 
     @property
     def cells(self) -> tuple[str, ...]:
@@ -69,15 +69,20 @@ def _row(desk: Desk, row: Measure, finding: Finding | None) -> Standing:
     off = words.off_by(value, desk.unit)
     origin = value.origin.value
     apart = measuring.apart(desk, row.key)
-    remark = f"? readings {apart} apart" if apart and not finding else _remark(desk, row, finding)
+    remark = _remark(desk, row, finding, apart)
     spelt = desk.unit.number(value.cm * 10)
     return Standing(row, spelt, origin, off, remark, finding, apart)
 
 
-def _remark(desk: Desk, row: Measure, finding: Finding | None) -> str:
+def _remark(
+    desk: Desk, row: Measure, finding: Finding | None, apart: measuring.Apart | None
+) -> str:
+    read = f"readings {apart.readings}" if apart else ""
     if finding is not None:
         mark = "! unlikely" if finding.severity.value == "warning" else "? look again"
-        return f"{mark}: {finding.slip}" if finding.slip else mark
+        return ": ".join(filter(None, (mark, finding.slip or read)))
+    if read:
+        return f"? {read}"
     if row.key in desk.check.missing:
         return "estimate stands in"
     kept = desk.profile.measures[row.key]
@@ -105,11 +110,15 @@ def advice(row: Standing, desk: Desk) -> str:
 
 
 def _advice(row: Standing, desk: Desk) -> str:
+    read, apart = "", row.apart
+    if apart:
+        read = f"The readings {apart.readings} lie {apart.gap} apart. "
     if row.finding is not None:
         take = " F6 takes what is offered," if row.finding.proposed else ""
-        return f"{desk.reader.spell(row.finding.says)}{take} F7 confirms it, F8 measures again."
-    if row.apart:
-        return f"The readings lie {row.apart} apart. F8 measures again, F7 confirms it."
+        says = desk.reader.spell(row.finding.says)
+        return f"{read}{says}{take} F7 confirms it, F8 measures again."
+    if read:
+        return f"{read}F8 measures again, F7 confirms it."
     value = desk.check.body.values.get(row.measure.key)
     if value is None:
         return measuring.refused(desk) or "Nothing to estimate it from; measure it."

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
@@ -12,25 +14,41 @@ from tapewise_tui.widgets.dialog import Dialog
 
 
 class AskDialog(Dialog[str | None]):
-    """Returns the line typed, or None if it was left."""
+    """Returns the line typed, or None if it was left.
+
+    ``fault`` says what is wrong with a line, or nothing; what is wrong stays, to be mended.
+    """
 
     BINDINGS = [Binding("escape", "dismiss(None)", "Leave it")]
 
-    def __init__(self, title: str, says: str, value: str = "") -> None:
+    def __init__(
+        self,
+        title: str,
+        says: str,
+        value: str = "",
+        fault: Callable[[str], str] = lambda text: "",
+    ) -> None:
         super().__init__()
         self.heading, self.says, self.value = title, says, value
+        self.fault = fault
 
     def compose(self) -> ComposeResult:
         with Vertical(id="card"):
             yield Static(self.heading, classes="heading", markup=False)
             yield Static(self.says, markup=False)
             yield Input(self.value, compact=True, id="answer")
+            yield Static("", id="fault", classes="wrong", markup=False)
             yield Static("Enter keeps it · Escape leaves it", classes="quiet")
 
     @on(Input.Submitted)
     def answered(self, event: Input.Submitted) -> None:
         event.stop()
-        self.dismiss(" ".join(event.value.split()))
+        text = " ".join(event.value.split())
+        fault = self.fault(text)
+        if fault:
+            self.query_one("#fault", Static).update(f"! {fault}")
+        else:
+            self.dismiss(text)
 
 
 class SureDialog(Dialog[bool]):

@@ -105,18 +105,29 @@ class LayDialog(Screen[None]):
 
     def action_length(self) -> None:
         """Ask how long the piece is that there is, and say how long a garment it gives."""
-        asked = AskDialog("The length there is", cloth_questions.LENGTH)
+        asked = AskDialog(
+            "The length there is",
+            cloth_questions.LENGTH,
+            fault=self._fault,
+        )
         self.app.push_screen(asked, self._have)
+
+    def _typed(self, text: str) -> str | None:
+        """The length as its option keeps it; raises TapewiseError."""
+        return cloth_questions.typed_length(self.desk.work.garment, text, self.desk.unit)
+
+    def _fault(self, text: str) -> str:
+        """Say what is wrong with a length, or nothing."""
+        try:
+            self._typed(text)
+        except TapewiseError as error:
+            return self.desk.reader.spell(error.told)
+        return ""
 
     def _have(self, text: str | None) -> None:
         if text is None:
             return
-        desk = self.desk
-        try:
-            plain = cloth_questions.typed_length(desk.work.garment, text, desk.unit)
-        except TapewiseError as error:
-            self.app.push_screen(TellDialog("The length there is", (str(error),)))
-            return
+        desk, plain = self.desk, self._typed(text)
         made = desk.work.with_option(KEPT, plain)
         desk.change(f"cloth there is {text or 'enough'}", made=made)
         self.show()

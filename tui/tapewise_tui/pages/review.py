@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from tapewise_core.measures.body import Origin
 from tapewise_core.measures.order import KEYS
 from tapewise_tui import keys, measuring, reviewing
 from tapewise_tui.entry_page import EntryPage
 from tapewise_tui.widgets.entry_line import WIDTHS, guessed
 from tapewise_tui.widgets.rows import Cell
+
+ROOMY = 92
+"""Columns from which there is room to say of every value where it comes from; where there is less,
+brackets mark estimates."""
 
 
 class ReviewPage(EntryPage):
@@ -14,7 +19,7 @@ class ReviewPage(EntryPage):
 
     NAME = "review"
     PURPOSE = (
-        "The measures with where they came from and how far off an estimate may be. What looks "
+        "The measures, estimates in brackets with how far off they may be. What looks "
         "unlikely stands on top, with what to do about it. A number typed takes the place of the "
         "one marked; an emptied field takes the measure off."
     )
@@ -30,12 +35,15 @@ class ReviewPage(EntryPage):
 
     def columns(self) -> tuple[tuple[str, int], ...]:
         unit = self.desk.unit
-        origin = (("Origin", 10),) if self.is_wide else ()
+        origin = (("Origin", 10),) if self.room >= ROOMY else ()
         return (self.named, (unit.value, WIDTHS[unit]), *origin, ("±", 8), ("Remark", 12))
 
     def cells(self, row: reviewing.Standing) -> tuple[Cell, ...]:
         name, value, origin, off, remark = row.cells
-        told = (origin,) if self.is_wide else ()
+        roomy = self.room >= ROOMY
+        told = (origin,) if roomy else ()
+        if origin == Origin.CONFIRMED.value and not roomy:
+            remark = remark or origin
         return (name, guessed(value) if off else value, *told, off, remark)
 
     @property

@@ -17,6 +17,7 @@ from textual.widgets import Input, Label, Static
 from tapewise_core.errors import ForeignFilesError, TapewiseError
 from tapewise_core.profiles.files import typed_path
 from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.paper_asked import paper_options
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, keys, opening, reviewing, saving, trouble, words
 from tapewise_tui.dialogs.replacing import ReplacingDialog
@@ -112,8 +113,7 @@ class SavePage(Page):
             self.warn("There is no pattern yet; page 4, Garment, says what is missing.")
         elif not text:
             self.warn("Name a folder to write into, such as my-top.")
-        else:
-            self.keep_typed()
+        elif self.keep_typed():
             self.desk.usual("paper", saving.paper_of(saving.formats(self.desk)))
             self._begin(self.draft, text)
 
@@ -189,6 +189,11 @@ class SavePage(Page):
             named = replace(self.desk.work, folder=text, formats=ticked)
             self.desk.change(f"folder {text}", made=named)
         made = self.desk.work.with_paper(*self._asked_of_paper())
+        try:
+            paper_options(made.paper, self.desk.unit)
+        except TapewiseError as error:
+            self.warn(error)
+            return False
         if made != self.desk.work:
             self.desk.change("what is asked of paper", made=made)
         return True
