@@ -21,8 +21,9 @@ class Options:
     rows: tuple[Option, ...] = ()
 
     def __post_init__(self) -> None:
-        twice = sorted({key for key in self.keys if self.keys.count(key) > 1})
-        if twice:
+        keys = self.keys
+        if len(set(keys)) < len(keys):
+            twice = sorted({key for key in keys if keys.count(key) > 1})
             raise ValueError(f"options named twice: {', '.join(twice)}")
 
     @classmethod
