@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 
 Place = tuple[float, float]
@@ -44,8 +44,11 @@ class Ground:
         right = [-math.inf] * len(left)
         for a, b in pairwise((*corners, corners[0])):
             _reach(a, b, first, left, right)
-        spans = enumerate(zip(left, right, strict=True), first)
-        return [(row, self._bits(*span)) for row, span in spans if row < self.many]
+        rows: Rows = []
+        for row, low, high in zip(range(first, self.many), left, right, strict=False):
+            begin = int(low / CELL)
+            rows.append((row, ((2 << (int(high / CELL) - begin)) - 1) << begin))
+        return rows
 
     def is_free(self, rows: Rows) -> bool:
         """Say whether none of some cells is taken."""
@@ -55,17 +58,30 @@ class Ground:
     def box(self, x: float, y: float, across: float, up: float) -> Rows | None:
         """Return the cells of an upright box about a middle, None if one of them is taken or it is
         not wholly on the picture."""
-        left, top, right, bottom = x - across, y - up, x + across, y + up
-        if left < 0 or top < 0 or right > self.width or bottom > self.height:
-            return None
-        first = int(left / CELL)
-        bits = ((1 << (int(right / CELL) - first + 1)) - 1) << first
-        rows = range(int(top / CELL), min(int(bottom / CELL) + 1, self.many))
-        own = self.rows
-        for row in rows:
-            if own[row] & bits:
-                return None
-        return [(row, bits) for row in rows]
+        found = next(self.boxes([((x, y), 0.0)], across, up), None)
+        return found and found[2]
+
+    def boxes(
+        self, places: Iterable[tuple[Place, float]], across: float, up: float
+    ) -> Iterator[tuple[Place, float, Rows]]:
+        """Yield those middles, and what is told with each, about which an upright box is free and
+        wholly on the picture, with its cells.
+
+        Looking for room is half of what a picture takes, so all is in one loop.
+        """
+        own, many, width, height = self.rows, self.many, self.width, self.height
+        for (x, y), told in places:
+            left, top, right, bottom = x - across, y - up, x + across, y + up
+            if left < 0 or top < 0 or right > width or bottom > height:
+                continue
+            first = int(left / CELL)
+            bits = ((2 << (int(right / CELL) - first)) - 1) << first
+            rows = range(int(top / CELL), min(int(bottom / CELL) + 1, many))
+            for row in rows:
+                if own[row] & bits:
+                    break
+            else:
+                yield (x, y), told, [(row, bits) for row in rows]
 
     def is_taken(self, x: float, y: float) -> bool:
         """Say whether the cell at a place is taken; what lies off the picture is."""

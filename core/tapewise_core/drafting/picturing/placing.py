@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from functools import lru_cache
 
 from tapewise_core.drafting.picturing.ground import CELL, Ground, Place, Rows
 from tapewise_core.drafting.picturing.words import Words
@@ -50,8 +51,9 @@ class Placing:
             return self.ground.box(x, y, words.across, words.up)
         if abs(c) < 1e-6:
             return self.ground.box(x, y, words.up, words.across)
+        reach_x, reach_y = c * words.across, s * words.across
         for share in SAMPLES:  # most places are found taken at a glance
-            if self.ground.is_taken(x + c * words.across * share, y + s * words.across * share):
+            if self.ground.is_taken(x + reach_x * share, y + reach_y * share):
                 return None
         rows = self.ground.covered(words.corners(middle, along))
         return rows if rows is not None and self.ground.is_free(rows) else None
@@ -71,10 +73,8 @@ class Placing:
 
         Return whether there was room.
         """
-        for middle, gap in self._about(words, at, far):
-            rows = self.room(words, middle)
-            if rows is None:
-                continue
+        places = self._about(words, at, far)
+        for middle, gap, rows in self.ground.boxes(places, words.across, words.up):
             if gap >= LED and not self._led(words, at, middle):
                 continue
             self.put(words, middle, rows)
@@ -84,13 +84,13 @@ class Placing:
 
     def _about(self, words: Words, at: Place, far: bool) -> Iterator[tuple[Place, float]]:
         """Places for words about a point, with how far off they are, the best first."""
-        ways = [(x, y, _support(words, x, y)) for x, y in _DIRECTIONS]
+        left, top = at
         for gap in GAPS:
             if gap >= LED and not far:
                 return
-            for x, y, own in ways:
+            for x, y, own in _ways(words.across, words.up):
                 reach = gap + own
-                yield (at[0] + x * reach, at[1] + y * reach), gap
+                yield (left + x * reach, top + y * reach), gap
         yield from self._anywhere(at)
 
     def _anywhere(self, at: Place) -> Iterator[tuple[Place, float]]:
@@ -158,8 +158,18 @@ def _readable(a: Place, b: Place) -> Place:
 
 def _support(words: Words, x: float, y: float) -> float:
     """How far the room of words reaches from its middle in a direction [mm]."""
-    across = words.across / abs(x) if abs(x) > 1e-6 else math.inf
-    return min(across, words.up / abs(y) if abs(y) > 1e-6 else math.inf)
+    return _reach(words.across, words.up, x, y)
+
+
+def _reach(across: float, up: float, x: float, y: float) -> float:
+    wide = across / abs(x) if abs(x) > 1e-6 else math.inf
+    return min(wide, up / abs(y) if abs(y) > 1e-6 else math.inf)
 
 
 _DIRECTIONS = tuple((math.cos(math.radians(way)), math.sin(math.radians(way))) for way in WAYS)
+
+
+@lru_cache(maxsize=512)
+def _ways(across: float, up: float) -> tuple[tuple[float, float, float], ...]:
+    """Each direction with how far the room of words reaches in it; letters come again and again."""
+    return tuple((x, y, _reach(across, up, x, y)) for x, y in _DIRECTIONS)

@@ -135,9 +135,14 @@ def _spots(step: Step, paper: DraftingPaper, before: DraftingPaper) -> Iterator[
     for name, at in paper.points.items():
         places.setdefault((round(at.x / TOGETHER), round(at.y / TOGETHER)), []).append(name)
     for names in places.values():
-        new = any(before.points.get(name) != paper.points[name] for name in names)
+        new = any(_moved(before.points.get(name), paper.points[name]) for name in names)
         told = any(name in named for name in names)
         yield Spot(tuple(names), paper.points[names[0]], new, told)
+
+
+def _moved(before: Point | None, now: Point) -> bool:
+    """Say whether a point is new or lies elsewhere; most are the very same."""
+    return before is not now and before != now
 
 
 def _named(step: Step, paper: DraftingPaper) -> set[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from functools import lru_cache
 
 from tapewise_core.drafting.picturing.ground import Place
 from tapewise_core.frozen import dataclass
@@ -68,13 +69,10 @@ class Words:
     up: float
     drop: float
 
-    @classmethod
-    def of(cls, *lines: str, size: float, bold: bool = False) -> Words:
+    @staticmethod
+    def of(*lines: str, size: float, bold: bool = False) -> Words:
         """Measure words."""
-        low = TAIL if any(map(TAILED.intersection, lines)) else BELOW
-        high = CAPITAL + low + LEADING * (len(lines) - 1)
-        across = max(breadth(line, size, bold=bold) for line in lines)
-        return cls(lines, size, bold, across / 2, size * high / 2, size * (CAPITAL - low) / 2)
+        return _measured(lines, size, bold)
 
     def corners(self, middle: Place, along: Place) -> tuple[Place, ...]:
         """Return the corners of the room they take about a middle, read along a direction."""
@@ -94,3 +92,12 @@ class Words:
             down = self.drop + self.size * LEADING * (number - (len(self.lines) - 1) / 2)
             at = Point(middle[0] - along[1] * down, middle[1] + along[0] * down)
             yield TextLine(line, at, self.size, "middle", angle, self.bold)
+
+
+@lru_cache(maxsize=1024)
+def _measured(lines: tuple[str, ...], size: float, bold: bool) -> Words:
+    """Words as wide and high as they are; the same letters stand in picture after picture."""
+    low = TAIL if any(map(TAILED.intersection, lines)) else BELOW
+    high = CAPITAL + low + LEADING * (len(lines) - 1)
+    across = max(breadth(line, size, bold=bold) for line in lines)
+    return Words(lines, size, bold, across / 2, size * high / 2, size * (CAPITAL - low) / 2)
