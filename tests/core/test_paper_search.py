@@ -4,6 +4,7 @@ from itertools import product
 
 import numpy as np
 import pytest
+import shapely
 from paper_samples import pattern
 
 from tapewise_core.paper.begun import Beginning, Begun, Tries, joined
@@ -13,6 +14,7 @@ from tapewise_core.paper.lattice import WARY, Lattice
 from tapewise_core.paper.paging import Paging
 from tapewise_core.paper.shapes import Shape
 from tapewise_core.paper.sizes import A4
+from tapewise_core.paper.solid import inside
 
 GRID = Paging(A4, 10.0, 12.0).grid()
 SHAPES = [Shape(piece) for piece in pattern().pieces]
@@ -137,3 +139,15 @@ def test_the_cheapest_beginnings_go_on() -> None:
         assert one.cost == min(cost for other, cost in known_by if other == own)
     assert max(one.cost for one in kept) <= min(left)
     assert [one.cost for one in kept] == sorted(one.cost for one in kept)
+
+
+def test_places_inside_a_shape_are_those_a_library_finds() -> None:
+    """A ring, a piece beside it and a line: what is looked up row by row agrees with shapely."""
+    ring = shapely.Point(40.3, 40.7).buffer(37.1).difference(shapely.Point(44.2, 38.9).buffer(20.3))
+    apart = shapely.Polygon([(90.1, 3.2), (119.7, 80.4), (84.6, 71.3)])
+    shape = shapely.union_all([ring, apart, shapely.LineString([(0, 90), (120, 95)])])
+    across, down = np.arange(-5.0, 130.0, 1.7), np.arange(-5.0, 100.0, 1.3)
+    found = inside(shape, across, down)
+    assert found.any()
+    assert not found.all()
+    assert (found == shapely.contains_xy(shape, *np.meshgrid(across, down))).all()

@@ -52,8 +52,8 @@ class Footing:
         one, is a rectangle of that table at every step, so that four of its sums say what it has.
         """
         lattice, spots = self.lattice, self.shape.spots
-        row, down = _grouped(lattice.cells(spots[:, 1], 1), spots[:, 1], 3 * self.rows)
-        column, across = _grouped(lattice.cells(spots[:, 0], 0), spots[:, 0], 3 * self.columns)
+        row, down = _grouped(spots[:, 1], lattice.borders(1, self.rows))
+        column, across = _grouped(spots[:, 0], lattice.borders(0, self.columns))
         sums = np.zeros((down.max() + 1, across.max() + 1), np.int32)
         sums[row + 1, column + 1] = 1
         sums = sums.cumsum(0).cumsum(1)
@@ -65,9 +65,9 @@ class Footing:
     def leaning(self) -> tuple[Flags, Flags]:
         """Pages it touches and does not need as long as no page follows: to the right in the same
         row, or below in the same column; as ``needed``."""
-        touched = self.touched
-        spared = touched.any(axis=(4, 5)) & ~self.needed
-        over = touched[..., Near.STRIP, Near.BORDER] | touched[..., Near.STRIP, Near.OPEN]
+        near = _near_first(self.touched)
+        spared = _steps_first(np.any(near, axis=(0, 1))) & ~self.needed
+        over = _steps_first(np.any(near[Near.STRIP, Near.BORDER :], axis=0))
         return spared & ~over, spared & over
 
     @cached_property
@@ -127,20 +127,19 @@ class Footing:
         return np.clip(edges / SQUARE, 0, len(sums) - 1).ravel()
 
 
-def _grouped(cells: Whole, spots: Floats, count: int) -> tuple[Whole, Whole]:
-    """Spots that share their cells at every step are one group, and groups are counted along.
+def _grouped(spots: Floats, borders: Floats) -> tuple[Whole, Whole]:
+    """Spots between which there is no border are one group, and groups are counted along.
 
-    Return the group of each spot, and for each step and number up to ``count`` the first group
-    whose cell has that number or a later one.
+    Return the group of each spot, and for each border the first group beyond it.
     """
     order = np.argsort(spots)
-    along = cells[:, order]
-    begins = np.ones(len(spots), np.bool_)
-    begins[1:] = (along[:, 1:] > along[:, :-1]).any(axis=0)
-    group = np.zeros(len(spots), np.int64)
-    group[order] = begins.cumsum() - 1
-    numbers = np.arange(count + 1)[None, :, None]
-    return group, (along[:, None, begins] < numbers).sum(axis=2)
+    first = np.searchsorted(spots[order], borders)
+    begins = np.zeros(len(spots) + 1, np.int64)
+    begins[first] = 1
+    number = begins.cumsum()
+    group = np.empty(len(spots), np.int64)
+    group[order] = number[:-1]
+    return group, number[first]
 
 
 def _between(sums: Floats, at: Floats) -> Floats:
@@ -151,24 +150,31 @@ def _between(sums: Floats, at: Floats) -> Floats:
 
 def printed_at(touched: Flags) -> Flags:
     """Which pages must be printed, many layouts at once: see :func:`grid.printed`."""
-    # By name rather than by sums over axes: numpy takes ten times as long over axes so short.
-    (corner, under, at_top), *inner = (
-        [touched[..., down, across] for across in Near] for down in Near
-    )
+    (corner, under, at_top), *inner = _near_first(touched)
     at_left = inner[0][0] | inner[1][0]
     in_sight = inner[0][1] | inner[0][2] | inner[1][1] | inner[1][2]
     inked = corner | under | at_top | at_left | in_sight
-    last, lowest = ~further(inked, 3), ~further(inked, 2)
+    last, lowest = ~further(inked, 1), ~further(inked, 0)
     needed = np.zeros_like(inked)
-    none: Flags = np.zeros(inked.shape[:2], bool)
-    for row, column in product(range(inked.shape[2]), range(inked.shape[3])):
-        at = (slice(None), slice(None), row, column)
-        beside = needed[:, :, row, column - 1] if column else none
+    none: Flags = np.zeros_like(inked[0, 0])
+    for at in product(range(inked.shape[0]), range(inked.shape[1])):
+        row, column = at
+        beside = needed[row, column - 1] if column else none
         left = beside & last[at]
-        above = needed[:, :, row - 1, column] & lowest[at] if row else none
+        above = needed[row - 1, column] & lowest[at] if row else none
         needed[at] = in_sight[at] | (at_left[at] & ~left) | (corner[at] & ~left & ~above)
         needed[at] |= (at_top[at] & ~above) | (under[at] & ~(above & ~beside))
-    return needed
+    return _steps_first(needed)
+
+
+def _near_first(touched: Flags) -> Flags:
+    """The table with its axes in another order: where in the page, page, step. numpy is quick along
+    the last axes only if they are long."""
+    return np.ascontiguousarray(touched.transpose(4, 5, 2, 3, 0, 1))
+
+
+def _steps_first(pages: Flags) -> Flags:
+    return np.ascontiguousarray(pages.transpose(2, 3, 0, 1))
 
 
 def further(flags: Flags, axis: int) -> Flags:

@@ -44,12 +44,21 @@ class Grid:
         """Return the cell a point lies in."""
         return math.floor(point.y / self.height), math.floor(point.x / self.width)
 
+    def place(self, point: Point) -> Place:
+        """Return the cell a point lies in, and where in it."""
+        row, column = cell = self.cell(point)
+        above, left = point.y - row * self.height, point.x - column * self.width
+        return cell, (self.near(above), self.near(left))
+
     def near(self, beyond: float) -> Near:
         """Say where ink lies so many mm beyond the grid line before it."""
         if beyond < self.reach:
             return Near.STRIP
         return Near.BORDER if beyond < self.reach + self.border else Near.OPEN
 
+
+Place = tuple[Cell, tuple[Near, Near]]
+"""A cell, and where in it: from the page above and from the page before."""
 
 Touched = dict[Cell, set[tuple[Near, Near]]]
 """Per cell with ink: where it lies, from the page above and from the page before."""
@@ -58,10 +67,8 @@ Touched = dict[Cell, set[tuple[Near, Near]]]
 def carrying(inks: Iterable[Ink], grid: Grid) -> list[Cell]:
     """Return the cells that must be printed, row by row."""
     touched: Touched = {}
-    for point in spots(inks, grid):
-        row, column = grid.cell(point)
-        above, left = point.y - row * grid.height, point.x - column * grid.width
-        touched.setdefault((row, column), set()).add((grid.near(above), grid.near(left)))
+    for cell, near in _places(inks, grid):
+        touched.setdefault(cell, set()).add(near)
     return printed(touched)
 
 
@@ -96,11 +103,15 @@ def _seen(near: tuple[Near, Near], left: bool, above: bool, beside: bool) -> boo
     return down is Near.STRIP and above and not covered
 
 
-def spots(inks: Iterable[Ink], grid: Grid) -> Iterator[Point]:
-    """Yield one point in each stretch of ink between two grid lines or edges of a strip."""
+def _places(inks: Iterable[Ink], grid: Grid) -> Iterator[Place]:
+    """Yield where each stretch of ink lies between two grid lines or edges of a strip."""
     for ink in inks:
-        for a, b in pairwise(line_of(ink, FLAT)):
-            yield from _middles(a, b, grid)
+        ends = ((point, grid.place(point)) for point in line_of(ink, FLAT))
+        for (a, start), (b, end) in pairwise(ends):
+            if start == end:  # as most do
+                yield start
+            else:
+                yield from map(grid.place, _middles(a, b, grid))
 
 
 def line_of(ink: Ink, tolerance: float) -> list[Point]:
@@ -113,6 +124,7 @@ def line_of(ink: Ink, tolerance: float) -> list[Point]:
 
 
 def _middles(a: Point, b: Point, grid: Grid) -> Iterator[Point]:
+    """One point in each stretch of a straight line between those lines."""
     shares = [0.0, 1.0]
     shifts = (0.0, grid.reach, grid.reach + grid.border)
     shares += _crossings(a.x, b.x, grid.width, shifts)

@@ -73,14 +73,12 @@ class Lattice:
         """How many cells a piece of a size [mm] can touch, across (0) or down (1)."""
         return math.floor((float(self.starts(way)[-1]) + size) / self.pitch(way)) + 1
 
-    def cells(self, spots: Floats, way: int) -> Whole:
-        """Return for each step (rows) and spot [mm] three times the number of the cell it falls
-        in, and one or two more beyond the strips that begin the cell: see :class:`Near`."""
-        at = self.starts(way)[:, None] + spots[None, :]
-        number = np.floor(at / self.pitch(way))
-        beyond = at - number * self.pitch(way)
-        strips = self.grid.reach - WARY, self.grid.reach + self.grid.border
-        return np.asarray(3 * number + sum(beyond >= strip for strip in strips), np.int64)
+    def borders(self, way: int, cells: int) -> Floats:
+        """Return for each step (rows) where on the piece [mm] so many cells begin, and in each the
+        parts of it that :class:`Near` tells apart; the last is where the next cell begins."""
+        parts = 0.0, self.grid.reach - WARY, self.grid.reach + self.grid.border
+        borders = self.pitch(way) * np.arange(cells + 1)[:, None] + np.array(parts)
+        return np.asarray(borders.ravel()[: 3 * cells + 1] - self.starts(way)[:, None])
 
     def crossed(self, low: float, high: float, way: int) -> Whole:
         """Return for each step how many grid lines run through a stretch of a piece [mm].

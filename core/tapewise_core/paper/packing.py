@@ -42,15 +42,14 @@ def turned_box(box: Box) -> Box:
     return Box(-box.bottom, box.left, -box.top, box.right)
 
 
-_ORIGIN, _DIAGONAL, _DOWN = Point(0, 0), Point(1, 1), Point(0, 1)
+def _turned_point(point: Point) -> Point:
+    return Point(-point.y, point.x)
 
 
 def _turned_ink(ink: Stroke | TextLine) -> Stroke | TextLine:
-    """Two mirrorings, in the diagonal and in the upright, make a quarter turn."""
     if isinstance(ink, TextLine):
-        return replace(ink, at=Point(-ink.at.y, ink.at.x), angle=ink.angle + 90)
-    flipped = ink.path.mirrored(_ORIGIN, _DIAGONAL)
-    return replace(ink, path=flipped.mirrored(_ORIGIN, _DOWN))
+        return replace(ink, at=_turned_point(ink.at), angle=ink.angle + 90)
+    return replace(ink, path=ink.path.placed(_turned_point))
 
 
 def overlaps(box: Box, others: Iterable[Box]) -> bool:

@@ -90,7 +90,7 @@ class _Search:
         pages in which that costs least; ``rows`` of pages are looked at."""
         lattice, columns = self.lattice, self.columns
         cost = self._cost(begun, way, max(rows))
-        cost[self._blocked(begun, way, max(rows))] = np.inf
+        np.copyto(cost, np.inf, where=self._blocked(begun, way, max(rows)))
         least = cost.argmin(axis=2)
         value = np.take_along_axis(cost, least[:, :, None], axis=2)[:, :, 0]
         value[np.arange(value.shape[1]) >= columns * np.array(rows)[:, None]] = np.inf

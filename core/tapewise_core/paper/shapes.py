@@ -16,7 +16,7 @@ from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine, extent
 from tapewise_core.paper.grid import line_of
 from tapewise_core.paper.lattice import Flags, Floats
 from tapewise_core.paper.packing import ink_box, turned, turned_box
-from tapewise_core.paper.solid import solid
+from tapewise_core.paper.solid import inside, solid
 
 if TYPE_CHECKING:
     from shapely.geometry.base import BaseGeometry
@@ -71,16 +71,13 @@ class Shape:
     def squares(self, wide: float, high: float, border: float, grown: float) -> Flags:
         """Return which squares have their middle in the piece grown so much [mm], row by row down;
         the first begins a border before the piece's corner, across and down."""
-        import shapely
-
         size = ((self.box.width, wide), (self.box.height, high))
         across, down = (
-            step * (0.5 + np.arange(max(math.ceil((length + 2 * border) / step), 1))) - border
+            step * (0.5 + np.arange(max(math.ceil((length + 2 * border) / step), 1), dtype=float))
+            - border
             for length, step in size
         )
-        solid = self.solid.buffer(grown) if grown else self.solid
-        shapely.prepare(solid)
-        return np.asarray(shapely.contains_xy(solid, *np.meshgrid(across, down)))
+        return inside(self.solid.buffer(grown) if grown else self.solid, across, down)
 
     @cached_property
     def solid_sums(self) -> Floats:
