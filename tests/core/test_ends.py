@@ -10,6 +10,7 @@ from read_aloud import spelt
 from tapewise_core.errors import OptionError
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.missing import missing
 from tapewise_core.tasks.people import person
 
 TOPS = ("jersey-top", "set-in-top", "flared-dress")
@@ -18,8 +19,12 @@ TOPS = ("jersey-top", "set-in-top", "flared-dress")
 @cache
 def made(garment: str, **asked: str) -> Drafted:
     """A top or a dress of an example person, whose bust is 92 and hip 99.5 [cm]."""
-    options = {key.replace("_", "-"): asked[key] for key in asked}
-    return draft(person("Marta Lindqvist"), garment, options)
+    return draft(person("Marta Lindqvist"), garment, typed(asked))
+
+
+def typed(asked: dict[str, str]) -> dict[str, str]:
+    """Options as they are typed."""
+    return {key.replace("_", "-"): asked[key] for key in asked}
 
 
 @pytest.mark.parametrize("garment", TOPS)
@@ -151,6 +156,8 @@ REFUSED = (
 def test_what_does_not_go_together_is_refused(
     garment: str, asked: dict[str, str], says: str
 ) -> None:
-    """One sentence with the options and what would be right."""
+    """One sentence with the options and what would be right; which measures are still to take is
+    found all the same, by drafting what was asked."""
     with pytest.raises(OptionError, match=says):
         made(garment, **asked)
+    assert missing(person("Marta Lindqvist"), garment, typed(asked)) == ()

@@ -6,6 +6,7 @@ Amounts are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.parts.end_style import HemFinish, SleeveFinish
+from tapewise_core.parts.sleeve_style import WITH_SLEEVE
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -19,6 +20,7 @@ ENDS = Options.of(
         kind=ValueKind.CHOICE,
         default=SleeveFinish.TURNED,
         choices=tuple(SleeveFinish),
+        where=("sleeve", *WITH_SLEEVE),
     ),
     Option(
         key="cuff-width",

@@ -41,11 +41,15 @@ from tapewise_core.garments.skirted_dress.options import (
     cut_agrees,
     shortened_by,
 )
-from tapewise_core.garments.skirted_dress.style import JoinedStyle, bodice_style, set_in_style
+from tapewise_core.garments.skirted_dress.style import (
+    JoinedStyle,
+    bodice_style,
+    ends_style,
+    set_in_style,
+)
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.end_agree import ends_agree
 from tapewise_core.parts.end_finish import with_ends
-from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.hanging import hangs
 from tapewise_core.parts.hem import WAIST_SEAM
 from tapewise_core.parts.passing_options import OVER_SHOULDERS, drawn_in, drawn_told, way_in
@@ -83,7 +87,7 @@ def draft(body: Body, style: Style) -> Pattern:
         ),
         remarks=(*bodice.remarks, *let_out, *skirt.remarks, _heavy(skirt.grams, shorter)),
     )
-    return with_ends(dress, body, EndStyle.of(style), (BACK, FRONT))
+    return with_ends(dress, body, ends_style(style), (BACK, FRONT))
 
 
 def shortening(body: Body, style: Style) -> float:

@@ -5,9 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tapewise_core.blocks.set_in.style import SetInStyle
+from tapewise_core.blocks.skirt.hung_options import Skirt
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.figure_style import FullnessStyle
 from tapewise_core.parts.hem import WAIST_SEAM
 from tapewise_core.style.style import Style
@@ -55,6 +57,12 @@ def _own(style: Style) -> Style:
 
 SKIRTS_OWN = ("hip-ease", "hem-finish")
 """The ease at the hip, and what the hem ends in."""
+
+
+def ends_style(style: Style) -> EndStyle:
+    """Return how sleeves and hem end; only a straight skirt takes a band."""
+    ends = EndStyle.of(style)
+    return ends if Skirt.of(style) is Skirt.STRAIGHT else replace(ends, band=mm(0))
 
 
 def _length(body: Body, shorter: float) -> Length:
