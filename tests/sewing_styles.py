@@ -50,6 +50,8 @@ BARE: tuple[Asked, ...] = tuple(
 )
 """Without sleeves, both armholes alike and apart."""
 
+SLIT_BARE: Asked = {"sleeve": "none", **SLIT}
+
 ENDS: tuple[Asked, ...] = (
     {"hem-finish": "band"},
     {"sleeve-finish": "cuff", "sleeve": "long"},
@@ -77,13 +79,14 @@ PLACKETS: tuple[Asked, ...] = (
 
 STYLES: dict[str, tuple[Asked, ...]] = {
     "jersey-top": (
-        *NECKS, *FACED, *BODIES, SLIT, {**FACED[1], **BODIES[0]}, *BARE, *ENDS, *PLACKETS,
+        *NECKS, *FACED, *BODIES, SLIT, {**FACED[1], **BODIES[0]}, *BARE, SLIT_BARE, *ENDS,
+        *PLACKETS,
     ),
     "flared-dress": (
         *NECKS, *FACED, SLIT,
         {"pockets": "yes", "belt": "yes", "bust-room": "side-dart", **SLIT},
         {"pockets": "yes", "lower-shoulder": "right"},
-        *BARE, *ENDS[:3], {"sleeve": "none", "pockets": "yes", "belt": "yes", **ENDS[0]},
+        *BARE, SLIT_BARE, *ENDS[:3], {"sleeve": "none", "pockets": "yes", "belt": "yes", **ENDS[0]},
     ),
     "circle-skirt": tuple(
         {"circle": circle, "panels": panels, "waist-finish": finish}

@@ -6,8 +6,9 @@ from collections.abc import Mapping
 from functools import cache
 
 import pytest
+from read_aloud import spelt
 
-from tapewise_core.errors import OptionError
+from tapewise_core.drafting.piece import SeamKind
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafting import Drafted, draft
@@ -146,12 +147,19 @@ def test_what_one_dart_cannot_take_stands_off_unless_a_band_holds_it_in() -> Non
         assert found.settings == (None if holds else {"armhole-finish": "band"})
 
 
-def test_a_slit_is_refused_without_sleeves() -> None:
-    """The sentence names the option and what would be right."""
-    with pytest.raises(OptionError, match="set hem to straight or curved"):
-        made("jersey-top", sleeve="none", hem="split")
-    with pytest.raises(OptionError, match="set hem to straight"):
-        made("flared-dress", sleeve="none", hem="split")
+@pytest.mark.parametrize("garment", ["jersey-top", "flared-dress"])
+@pytest.mark.parametrize("more", [{}, {"lower_shoulder": "left"}, {"bust_room": "side-dart"}])
+def test_a_slit_is_as_long_as_asked_without_sleeves_too(garment: str, more: dict[str, str]) -> None:
+    """The side seam ends 12 cm above the hem, on front and back alike, and the slit is told."""
+    dress = bare(garment=garment, hem="split", split_length="12", **more)
+    assert dress.failing == ()
+    for of in ("back", "front"):
+        assert dress.pattern.piece(of).length("split") == pytest.approx(120)
+    assert SeamKind.SLIT in {seam.kind for seam in dress.pattern.seams}
+    assert any("top of the slit" in spelt(step) for step in dress.pattern.drafts[0].steps)
+    hem = dress.pattern.facts.hem
+    assert hem is not None
+    assert hem.slit == 120
 
 
 def test_with_sleeves_nothing_is_asked_of_the_armhole() -> None:

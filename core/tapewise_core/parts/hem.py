@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.piece import Edge
 from tapewise_core.geometry.path import Path, curved
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.hem_style import HemStyle
@@ -36,6 +37,12 @@ def slit_told(draft: Draft, style: HemStyle) -> Draft:
         style.slit,
         " up along the side. The side seam is sewn down to there.",
     )
+
+
+def slit_edges(side: Edge, length: float) -> tuple[Edge, Edge]:
+    """Return the side seam, and the slit below it [mm], its edge turned back."""
+    above, below = side.path.split(side.path.length() - length)
+    return Edge(side.name, above, side.allowance), Edge("split", below, SPLIT)
 
 
 def hem_path(centre: Point, side: Point, lean: float) -> Path:

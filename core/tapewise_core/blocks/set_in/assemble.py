@@ -130,9 +130,12 @@ def _drafts(finish: Finish) -> Iterable[Draft]:
 
 def _seams(whole: Whole, style: SetInStyle, arms: Arms) -> tuple[Seam, ...]:
     """The seams in the order in which they are told, each side's beside the other's."""
-    sides = [side_seams(sewn, style.neck, half.trunk.full) for half, sewn in whole.sides]
-    shoulders, seams, hems = zip(*sides, strict=True)
-    last = () if style.bodice else hems
+    sides = [
+        side_seams(sewn, style.neck, half.trunk.full, slit=style.hem.split)
+        for half, sewn in whole.sides
+    ]
+    shoulders, seams, ends = zip(*sides, strict=True)
+    last = () if style.bodice else tuple(end for both in zip(*ends, strict=True) for end in both)
     darts = (dart for _, sewn in whole.sides for dart in dart_seams(whole.front, sewn))
     neck = whole.finish.seams
     if not style.figure.even:

@@ -36,7 +36,7 @@ from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import waist_dart_steps
-from tapewise_core.parts.hem import curved_hem, hem_path, mark_corner
+from tapewise_core.parts.hem import curved_hem, hem_path, mark_corner, slit_told
 from tapewise_core.parts.neckline import back_neckline, neckline_off
 from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps
 from tapewise_core.parts.shape.set_in import SetIn
@@ -58,7 +58,7 @@ def draft_back(body: Body, trunk: Trunk, title: str) -> Draft:
     wide = quarters(body, style, drawn, front=False)
     draft, names = seam_steps(draft, drawn.seam, sides.back, fold_of(draft), wide)
     draft = mark_corner(draft, sides.back.end, style.lower)
-    draft = draft.curve("side", sides.back, (*names, "M"))
+    draft = slit_told(draft.curve("side", sides.back, (*names, "M")), style.hem)
     draft = armhole_line(draft, drawn.back_armhole, "T", "the armhole's middle, on the back")
     darted = with_dart(draft, waist_dart(plan, drawn), waist_of(style))
     return hem_line(*_hem_centre(darted, style), style)

@@ -20,7 +20,7 @@ from tapewise_core.parts.darts import (
     side_edges,
     waist_dart,
 )
-from tapewise_core.parts.hem import EDGE_OF, lower_of
+from tapewise_core.parts.hem import EDGE_OF, lower_of, slit_edges
 from tapewise_core.parts.shape.cap import Cap
 from tapewise_core.parts.side_marks import side_notches
 
@@ -39,6 +39,8 @@ def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
     side = trunk.sides.front if front else None
     seam = trunk.style.allowances.along("side")
     sides = side_edges(side, seam) if side else (Edge("side", trunk.sides.back, seam),)
+    if trunk.style.hem.split:
+        sides = (*sides[:-1], *slit_edges(sides[-1], trunk.style.hem.slit.mm))
     levels = trunk.levels(front=front)
     points = _points(draft, name, levels, open_side(side) if side else trunk.sides.back)
     x, foot, height = points["underarm"].x * 0.55, centre.start.y, centre.length()
@@ -107,7 +109,9 @@ def _notches(draft: Draft, trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
 
 def _side_notches(trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
     """Waist and hip, and where fullness begins and ends; the front's at the same walked places."""
-    back = trunk.sides.back
+    back, hem = trunk.sides.back, trunk.style.hem
+    if hem.split:
+        back, _ = back.split(back.length() - hem.slit.mm)
     heights = trunk.levels(front=False)
     points = {
         f"{key}_side": at

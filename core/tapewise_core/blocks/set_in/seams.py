@@ -9,7 +9,7 @@ from tapewise_core.parts.hem import EDGE_OF
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.two_sides import Sewn
 from tapewise_core.sewing.closing import SIDES_CLOSED
-from tapewise_core.sewing.edges import SLEEVE_HEM, TURNED_UP
+from tapewise_core.sewing.edges import SLEEVE_HEM, SLIT, TURNED_UP
 from tapewise_core.sewing.sleeves import SLEEVE_FLAT, SLEEVE_ROUND, SLEEVE_SEAM
 
 
@@ -25,13 +25,17 @@ def cap_seam(sewn: Sewn, ratio: float, begins: float = 0.0, *, flat: bool) -> Se
     return Seam(SeamKind.SLEEVE, cap, armhole, ratio, into, sewn.where, begins=begins)
 
 
-def side_seams(sewn: Sewn, neck: NeckStyle, full: Fullness | None) -> tuple[Seam, Seam, Seam]:
-    """Return shoulder, side and hem of one side of the body, or of both alike; ``full`` is what the
-    front's side has more than the back's, ``neck`` decides how shoulders are sewn."""
+def side_seams(
+    sewn: Sewn, neck: NeckStyle, full: Fullness | None, *, slit: bool
+) -> tuple[Seam, Seam, tuple[Seam, ...]]:
+    """Return shoulder, side, and what is turned at the hem, of one side of the body, or of both
+    alike; ``full`` is what the front's side has more than the back's, ``neck`` decides how
+    shoulders are sewn."""
+    slits = (sewn.seam(SeamKind.SLIT, SLIT, "split"),) if slit else ()
     return (
         sewn.seam(SeamKind.SHOULDER, shoulders_of(neck), "shoulder"),
         sewn.seam(SeamKind.SIDE, SIDES_CLOSED, *SIDES, full=full),
-        sewn.seam(SeamKind.HEM, TURNED_UP, "hem"),
+        (*slits, sewn.seam(SeamKind.HEM, TURNED_UP, "hem")),
     )
 
 
@@ -52,11 +56,12 @@ def side_joins(front: Piece, sewn: Sewn, lower: str) -> tuple[Join, ...]:
     An armhole must be one true curve [conover, volume 9].
     """
     last, edge = "side_2" if front.has_edge("dart_upper") else "side", EDGE_OF[lower]
+    below = ("split", "split") if front.has_edge("split") else ("side", last)
     return (
         sewn.join("neckline across the shoulder", "neckline", "shoulder"),
         sewn.join("armhole across the shoulder", "armhole", "shoulder"),
         sewn.join("armhole across the side seam", "armhole", "side"),
-        sewn.join(f"{edge} across the side seam", edge, "side", last),
+        sewn.join(f"{edge} across the side seam", edge, *below),
     )
 
 

@@ -19,7 +19,7 @@ from tapewise_core.parts.darts import (
     side_edges,
     waist_dart,
 )
-from tapewise_core.parts.hem import EDGE_OF, SPLIT, lower_of
+from tapewise_core.parts.hem import EDGE_OF, lower_of, slit_edges
 from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.parts.side_marks import CLEAR, side_notches
 
@@ -84,7 +84,7 @@ def _edges(half: _Half) -> tuple[Edge, ...]:
     side = (Edge("side", half.plan.foot.side, allowance),)
     edges += side_edges(half.plan.front.side, allowance) if half.front else side
     if style.hem.split:
-        edges[-1:] = _split(edges[-1], style.hem.slit.mm)
+        edges[-1:] = slit_edges(edges[-1], style.hem.slit.mm)
     lower = lower_of(half.draft)
     path = lines[lower].reversed()
     turned = style.allowances.turned(lower)
@@ -104,12 +104,6 @@ def _cap_hem(half: _Half, path: Path) -> Edge:
     """A cap's hem, bent as an armhole is: it takes no more than a narrow allowance."""
     allowance = min(half.plan.style.allowances.along("sleeve_hem"), NARROW)
     return Edge("sleeve_hem", path, allowance)
-
-
-def _split(side: Edge, length: float) -> tuple[Edge, Edge]:
-    """The side seam, and the slit below it, its edge turned back."""
-    above, below = side.path.split(side.path.length() - length)
-    return Edge(side.name, above, side.allowance), Edge("split", below, SPLIT)
 
 
 def _points(half: _Half) -> dict[str, Point]:

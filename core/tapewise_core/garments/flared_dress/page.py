@@ -111,16 +111,10 @@ def agree(body: Body, style: Style) -> tuple[Told, ...]:
     own = (
         _pocket(body, top, BeltPocketStyle.of(style)),
         _flare(body, top, FlareStyle.of(style)),
-        NO_SLIT if is_bare(style) and top.hem.split else None,
     )
     flared = FlareStyle.of(style)
     ends = (*ends_agree(style), *flare_agrees(style, flared.amount, MOST_BANDED[flared.start]))
     return (*top_agrees(body, top), *ends, *(found for found in own if found))
-
-
-NO_SLIT = said(
-    "A dress without sleeves is drafted without slits; set {} to straight.", OptionKey("hem")
-)
 
 
 MOST_BANDED = {FlareFrom.HIP: MOST_FLARE, FlareFrom.WAIST: cm(9)}

@@ -40,14 +40,13 @@ from tapewise_core.parts.end_finish import with_ends
 from tapewise_core.parts.end_options import ENDS
 from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.fitted_options import GROWN_ON_FITTED
-from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.placket import with_placket
 from tapewise_core.parts.placket_options import PLACKET, placket_agrees
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.parts.stride import body_hem
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.text.told import Told
 
 
 def draft(body: Body, style: Style) -> Pattern:
@@ -70,14 +69,7 @@ def _drafted(body: Body, style: Style) -> Pattern:
 
 
 def _agree(body: Body, style: Style) -> tuple[Told, ...]:
-    found = (*agree(body, TopStyle.of(style)), *ends_agree(style), *placket_agrees(body, style))
-    return (*found, NO_SLIT) if is_bare(style) and HemStyle.of(style).split else found
-
-
-NO_SLIT = said(
-    "A top without sleeves is drafted without slits; set {} to straight or curved.",
-    OptionKey("hem"),
-)
+    return (*agree(body, TopStyle.of(style)), *ends_agree(style), *placket_agrees(body, style))
 
 
 def _idle(style: Style) -> tuple[str, ...]:
