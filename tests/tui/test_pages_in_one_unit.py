@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import argparse
-import asyncio
 from pathlib import Path
 
 import pytest
+from quiet import run
 from test_snapshots import FOLDER
 from units_seen import foreign
 
@@ -37,7 +37,7 @@ def test_a_page_tells_inches_alone(scene: Scene) -> None:
     """Every page and dialog, with what it says when something is wrong."""
     with own_data(scene.page):
         _in(Unit.IN)
-        shown = asyncio.run(play(scene, LARGE)).text
+        shown = run(play(scene, LARGE)).text
     assert foreign(shown.splitlines(), Unit.IN) == []
 
 

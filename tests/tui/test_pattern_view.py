@@ -1,8 +1,7 @@
 """The pieces of a pattern on screen: laid out, drawn, chosen, and drawn in time."""
 
-import asyncio
-
 import pytest
+from quiet import run
 from textual.app import App, ComposeResult
 
 from tapewise_core.drafting.piece import Piece
@@ -45,7 +44,7 @@ def _pattern(pieces, selected=None, unit=Unit.CM):
 def _walk(app, steps=None, size=(100, 30)):
     """Run an app on a screen of a size, do steps, and return the screen's text."""
 
-    async def run():
+    async def drawn():
         async with app.run_test(size=size) as pilot:
             await pilot.pause()
             if steps:
@@ -54,7 +53,7 @@ def _walk(app, steps=None, size=(100, 30)):
             strips = app.screen._compositor.render_strips()
             return "\n".join(strip.text for strip in strips)
 
-    return asyncio.run(run())
+    return run(drawn())
 
 
 @pytest.mark.parametrize("size", [(120, 40), (80, 24), (40, 16), (24, 10), (30, 60)])
@@ -174,7 +173,7 @@ def test_a_widget_redraws_when_its_size_changes(pieces):
     async def steps(pilot):
         assert len(app.widget.text().split("\n")) == 30
         await pilot.resize_terminal(60, 20)
-        await pilot.pause()
+        await pilot.pause(0.1)  # Textual gathers what a dragged edge sends
 
     app = Shown(_pattern(pieces))
     _walk(app, steps)

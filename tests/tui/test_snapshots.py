@@ -6,11 +6,11 @@ and read what the version control shows before you keep it.
 
 from __future__ import annotations
 
-import asyncio
 import os
 from pathlib import Path
 
 import pytest
+from quiet import run
 
 from tapewise_tui.screens import SCENES, SIZES, Scene, own_data, play
 
@@ -31,7 +31,7 @@ ALL = [(scene, size) for scene in SCENES for size in SIZES] + [
 def test_a_screen_is_as_it_was(scene: Scene, size: tuple[int, int]) -> None:
     """The screen reads exactly as the file kept of it, and fits its terminal."""
     with own_data(scene.page):
-        shown = asyncio.run(play(scene, size)).text
+        shown = run(play(scene, size)).text
     lines = shown.splitlines()
     assert len(lines) == size[1]
     assert max(map(len, lines)) <= size[0]

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import asyncio
 from pathlib import Path
 
 import pytest
+from quiet import run
 from walking import Walk, walk
 
 from tapewise_tui.screens import SCENES, Scene, own_data, play
@@ -21,7 +21,7 @@ def test_every_page_works_without_colour(scene: Scene, monkeypatch: pytest.Monke
     coloured = (FOLDER / f"{scene.name}-80x24.txt").read_text("utf-8")
     monkeypatch.setenv("NO_COLOR", "1")
     with own_data(scene.page):
-        assert asyncio.run(play(scene, (80, 24))).text == coloured
+        assert run(play(scene, (80, 24))).text == coloured
 
 
 @pytest.mark.parametrize("size", SIZES)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import asyncio
 import contextlib
 from collections.abc import Awaitable, Callable
 from datetime import date
 
+from quiet import idle, run
 from textual.pilot import Pilot
 from textual.worker import WorkerCancelled
 
@@ -28,20 +28,19 @@ class Walk:
 
     async def press(self, *keys: str) -> None:
         """Press keys one after another and wait until everything has settled."""
-        await self.pilot.press(*keys)
+        await self.app._press_keys(keys)
         await self.settle()
 
     async def type(self, text: str, *after: str) -> None:
         """Type a text, then press further keys."""
-        await self.pilot.press(*(_SIGNS.get(sign, sign) for sign in text))
-        await self.press(*after)
+        await self.press(*(_SIGNS.get(sign, sign) for sign in text), *after)
 
     async def settle(self) -> None:
         """Wait until nothing is at work; a page that is left takes its workers with it."""
         for _ in range(2):
             with contextlib.suppress(WorkerCancelled):
                 await self.app.workers.wait_for_complete()
-            await self.pilot.pause()
+            await idle()
 
     def text(self) -> str:
         """The screen as it is read, trailing blanks cut."""
@@ -71,7 +70,7 @@ def walk(
 ) -> None:
     """Run the app and take some steps in it; how sure a garment is costs time and is left out."""
 
-    async def run() -> None:
+    async def walked() -> None:
         app = TapewiseApp(Desk(today))
         app.desk.judges = judges
         async with app.run_test(size=size) as pilot:
@@ -79,4 +78,4 @@ def walk(
             await step.settle()
             await steps(step)
 
-    asyncio.run(run())
+    run(walked())

@@ -1,0 +1,86 @@
+"""Waiting until the app has nothing left to do, told by its event loop instead of by a clock.
+
+Textual's own pilot sleeps 20 ms after each key, twice, and then looks whether the processor has
+rested: more than half of what a walk through the app took. Here the loop itself says when it would
+go to sleep, which is sooner and does not depend on how busy the machine is.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import selectors
+from collections.abc import Coroutine
+from typing import Any, TypeVar
+from unittest.mock import patch
+
+from textual._context import active_app
+from textual._wait import wait_for_idle
+from textual.app import App
+
+Found = TypeVar("Found")
+
+SOON = 0.005
+"""A timer that is due within this time [s] is waited for, as “at once” is told to a timer too."""
+
+
+class _Watch(selectors.DefaultSelector):  # type: ignore[misc, valid-type]
+    """What a loop sleeps in; tells whoever waits for it that it is about to."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.waiting: list[asyncio.Future[None]] = []
+
+    def select(self, timeout: float | None = None) -> list[Any]:
+        """Return what has come in, at once where someone waits for the loop to rest."""
+        if not self.waiting or (timeout is not None and timeout <= SOON):
+            return super().select(timeout)
+        found = super().select(0)
+        while self.waiting and not found:
+            self.waiting.pop().set_result(None)
+        return found
+
+
+class QuietLoop(asyncio.SelectorEventLoop):
+    """An event loop that can be asked when it has nothing to do."""
+
+    def __init__(self) -> None:
+        self.watch = _Watch()
+        super().__init__(self.watch)
+
+    async def rest(self) -> None:
+        """Wait until nothing is ready to run and nothing is due soon."""
+        waiting = self.create_future()
+        self.watch.waiting.append(waiting)
+        await waiting
+
+
+async def idle(min_sleep: float = 0.0, max_sleep: float = 1.0) -> None:
+    """Wait until every message is dealt with and the screen is drawn.
+
+    Called in place of Textual's function of this form; while a thread is at work, that is asked.
+    """
+    loop, app = asyncio.get_running_loop(), active_app.get()
+    assert isinstance(loop, QuietLoop)
+    await loop.rest()
+    while _drawn(app):
+        await loop.rest()
+    if any(worker.is_running for worker in app.workers):
+        await wait_for_idle(min_sleep, max_sleep)
+
+
+def _drawn(app: App[Any]) -> bool:
+    """Draw what is waiting to be drawn sixty times a second, if anything is."""
+    if not app.screen_stack or not app.screen._update_timer._active.is_set():
+        return False
+    app.screen._on_timer_update()
+    return True
+
+
+def run(work: Coroutine[Any, Any, Found]) -> Found:
+    """Run work that drives an app with a pilot, and wait in it as :func:`idle` does."""
+    with (
+        patch("textual.app.wait_for_idle", idle),
+        patch("textual.pilot.wait_for_idle", idle),
+        asyncio.Runner(loop_factory=QuietLoop) as runner,
+    ):
+        return runner.run(work)
