@@ -2,7 +2,8 @@
 
 Textual's own pilot sleeps 20 ms after each key, twice, and then looks whether the processor has
 rested: more than half of what a walk through the app took. Here the loop itself says when it would
-go to sleep, which is sooner and does not depend on how busy the machine is.
+go to sleep, which is sooner and does not depend on how busy the machine is. The style sheet, which
+every app reads anew, is read once.
 """
 
 from __future__ import annotations
@@ -16,6 +17,8 @@ from unittest.mock import patch
 from textual._context import active_app
 from textual._wait import wait_for_idle
 from textual.app import App
+from textual.css.model import RuleSet
+from textual.css.stylesheet import Stylesheet
 
 Found = TypeVar("Found")
 
@@ -76,11 +79,24 @@ def _drawn(app: App[Any]) -> bool:
     return True
 
 
+_read = Stylesheet._parse_rules
+_known: dict[object, list[RuleSet]] = {}
+
+
+def _parsed(sheet: Stylesheet, css: str, *place: Any, **more: Any) -> list[RuleSet]:
+    """Return the rules of a style sheet in its colours, read by an earlier app if one has."""
+    key = css, place, tuple(more.items()), tuple(sheet._variables.items())
+    if key not in _known:
+        _known[key] = _read(sheet, css, *place, **more)
+    return _known[key]
+
+
 def run(work: Coroutine[Any, Any, Found]) -> Found:
     """Run work that drives an app with a pilot, and wait in it as :func:`idle` does."""
     with (
         patch("textual.app.wait_for_idle", idle),
         patch("textual.pilot.wait_for_idle", idle),
+        patch.object(Stylesheet, "_parse_rules", _parsed),
         asyncio.Runner(loop_factory=QuietLoop) as runner,
     ):
         return runner.run(work)
