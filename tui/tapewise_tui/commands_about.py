@@ -46,11 +46,11 @@ def man(options: argparse.Namespace) -> int:
 
 def versions() -> dict[str, object]:
     """Return the versions of the program and of what it writes."""
-    from tapewise_core.profiles import profile
+    from tapewise_core.profiles import version as person
     from tapewise_core.tasks import settings, work_text
 
     formats = {
-        profile.FORMAT: profile.VERSION,
+        person.FORMAT: person.VERSION,
         work_text.FORMAT: work_text.VERSION,
         settings.FORMAT: settings.VERSION,
     }

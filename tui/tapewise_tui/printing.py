@@ -11,6 +11,7 @@ import re
 import sys
 import unicodedata
 from collections.abc import Mapping
+from functools import cache
 from typing import TextIO
 
 from tapewise_core.text.legible import legible
@@ -47,7 +48,7 @@ def print_json(value: object) -> None:
     """Print a value as JSON; signs that a terminal would obey come as escapes."""
     spelt = "utf" not in (sys.stdout.encoding or "").lower()
     text = json.dumps(value, ensure_ascii=spelt, indent=1, allow_nan=False)
-    print(text.translate(_ESCAPED))
+    print(text.translate(_escaped()))
 
 
 def say_done(options: argparse.Namespace, done: Mapping[str, object], says: str) -> None:
@@ -58,11 +59,11 @@ def say_done(options: argparse.Namespace, done: Mapping[str, object], says: str)
         say(says)
 
 
-_ESCAPED = {
-    code: f"\\u{code:04x}"
-    for code in (*range(0x7F, 0xA0), *range(0x202A, 0x202F), *range(0x2066, 0x206A))
-} | {code: f"\\u{code:04x}" for code in range(0xD800, 0xE000)}
-"""What JSON lets stand and a terminal would obey, and halves of pairs that are no sign."""
+@cache
+def _escaped() -> Mapping[int, str]:
+    """What JSON lets stand and a terminal would obey, and halves of pairs that are no sign."""
+    obeyed = (*range(0x7F, 0xA0), *range(0x202A, 0x202F), *range(0x2066, 0x206A))
+    return {code: f"\\u{code:04x}" for code in (*obeyed, *range(0xD800, 0xE000))}
 
 
 def let_every_sign_pass() -> None:

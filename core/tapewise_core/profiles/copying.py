@@ -8,8 +8,9 @@ from pathlib import Path
 from tapewise_core.errors import FilesError
 from tapewise_core.profiles.files import read_file, write_file
 from tapewise_core.profiles.folders import alone
+from tapewise_core.profiles.identity import id_of_name, new_id
 from tapewise_core.profiles.places import named, place_of, save_as
-from tapewise_core.profiles.profile import Profile, id_of_name, new_id
+from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import slug
 from tapewise_core.profiles.store import add, load
 

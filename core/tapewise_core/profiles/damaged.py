@@ -14,8 +14,8 @@ from tapewise_core.profiles.files import aside_of, reason, write_file
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.profiles.history import State
 from tapewise_core.profiles.places import saved
-from tapewise_core.profiles.profile import is_newer
 from tapewise_core.profiles.slug import marked_slug, slug
+from tapewise_core.profiles.version import is_newer
 
 
 def good_state(entry: Entry) -> State | None:

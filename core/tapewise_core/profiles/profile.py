@@ -17,25 +17,21 @@ reported with its place.
 from __future__ import annotations
 
 import json
-import os
 from collections.abc import Mapping
 from dataclasses import field, replace
 from datetime import date
 from types import MappingProxyType
-from typing import Annotated, Any, Final, Literal, Self
+from typing import Annotated, Any, Literal, Self
 
-from tapewise_core.errors import ProfileError
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
 from tapewise_core.profiles import form, rules
 from tapewise_core.profiles.fitted import Adjustment, Loved
 from tapewise_core.profiles.form import STRICT, Passed
+from tapewise_core.profiles.identity import id_of_name, new_id
 from tapewise_core.profiles.plain import as_plain, read_plainly
-from tapewise_core.profiles.slug import digest
+from tapewise_core.profiles.version import FORMAT, VERSION, newest, refuse_newer
 from tapewise_core.units import Unit
-
-FORMAT: Final = "tapewise profile"
-VERSION: Final = 2
 
 _Centimetres = Annotated[float, Passed(rules.centimetres, rules.CENTIMETRES)]
 
@@ -60,26 +56,12 @@ _Measures = Annotated[
 _Group = Annotated[str, Passed(rules.line, rules.LINE)]
 
 
-def _newest(version: int) -> int:
-    """What was read is kept as the newest version from then on."""
-    return VERSION
-
-
-def id_of_name(name: str) -> str:
-    """Return the id of whoever is written down without one; the same for the same name."""
-    return f"name{digest(name, 16)}"
-
-
-def new_id() -> str:
-    """Return an id that nobody has."""
-    return os.urandom(8).hex()
-
-
 @dataclass(frozen=True, kw_only=True)
 class Profile:
     """A person's measures; a change is a new profile.
 
-    Making or changing one raises ProfileError with all faults.
+    It comes from :meth:`of`, from a file's text or from another; each raises ProfileError with all
+    faults, also of the readings, adjustments and garments it is given.
 
     >>> ada = Profile.of("Ada").with_value("bust", 92.0)
     >>> ada.values()["bust"].cm, ada.without("bust").values()
@@ -89,7 +71,7 @@ class Profile:
     __pydantic_config__ = STRICT
 
     format: Literal["tapewise profile"]
-    version: Annotated[Literal[1, 2], Passed(rules.whole, first=True), Passed(_newest)]
+    version: Annotated[Literal[1, 2], Passed(rules.whole, first=True), Passed(newest)]
     name: Annotated[str, Passed(rules.person, rules.PERSON)]
     id: Annotated[str, Passed(rules.identity, rules.ID)] = field(default_factory=str)
     unit: Unit = Unit.CM
@@ -131,7 +113,7 @@ class Profile:
     def from_text(cls, text: str) -> Self:
         """Return the profile a file's text holds."""
         content = rules.plain_object(text)
-        _refuse_newer(content)
+        refuse_newer(content)
         try:
             return read_plainly(cls, content)
         except ValueError:
@@ -173,38 +155,34 @@ class Profile:
     ) -> Self:
         """Return the profile with one measure [cm] entered or replaced."""
         entry = Reading(value=value, origin=origin, readings=readings, taken=taken)
-        return self._with(measures={**self.measures, key: entry})
+        return self.having(measures={**self.measures, key: entry})
 
     def without(self, key: str) -> Self:
         """Return the profile without one measure, or as it is if there was none."""
         kept = {name: reading for name, reading in self.measures.items() if name != key}
-        return self._with(measures=kept)
+        return self.having(measures=kept)
 
     def with_name(self, name: str) -> Self:
         """Return the profile under another name."""
-        return self._with(name=name)
+        return self.having(name=name)
 
     def with_unit(self, unit: Unit) -> Self:
         """Return the profile read and typed in another unit; its lengths stay."""
-        return self._with(unit=unit)
+        return self.having(unit=unit)
 
     def with_reference(self, reference: Reference) -> Self:
         """Return the profile with estimates to be drawn from other bodies."""
-        return self._with(reference=reference)
+        return self.having(reference=reference)
 
     def with_waist_site(self, site: WaistSite) -> Self:
         """Return the profile with how the waist was found."""
-        return self._with(waist_site=site)
+        return self.having(waist_site=site)
 
     def with_age(self, age: float | None) -> Self:
         """Return the profile with an age [years], or with none said."""
-        return self._with(age=age)
+        return self.having(age=age)
 
     def having(self, **changes: Any) -> Self:
-        """Return a copy with some fields changed, checked like a file."""
-        return self._with(**changes)
-
-    def _with(self, **changes: Any) -> Self:
         """Return a copy with some fields changed, checked like a file."""
         return form.checked(replace(self, **changes))
 
@@ -216,18 +194,3 @@ def _spelt(value: object) -> str:
 def _told(fields: Mapping[str, object]) -> dict[str, object]:
     """Fields without what was left out."""
     return {key: value for key, value in fields.items() if value not in ([], ())}
-
-
-def is_newer(content: Mapping[str, object]) -> bool:
-    """Say whether a file's content is of a version that this program does not know yet."""
-    version = content.get("version")
-    return content.get("format") == FORMAT and type(version) is int and version > VERSION
-
-
-def _refuse_newer(content: Mapping[str, object]) -> None:
-    """A newer format may differ in anything, so say that alone."""
-    if is_newer(content):
-        raise ProfileError(
-            f"This file is of version {content['version']}, written by a newer Tapewise; "
-            f"this one reads up to version {VERSION}, so update the program."
-        )

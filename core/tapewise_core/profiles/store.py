@@ -26,13 +26,14 @@ from tapewise_core.profiles.files import read_file
 from tapewise_core.profiles.folders import DATA_VARIABLE as DATA_VARIABLE
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.profiles.history import State as State
+from tapewise_core.profiles.identity import id_of_name
 from tapewise_core.profiles.merging import Clash as Clash
 from tapewise_core.profiles.merging import merged
 from tapewise_core.profiles.naming import exact, found
 from tapewise_core.profiles.places import Kept as Kept
 from tapewise_core.profiles.places import people_folder as people_folder
 from tapewise_core.profiles.places import place_of, refuse_taken, save_as, saved, written
-from tapewise_core.profiles.profile import Profile, id_of_name
+from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import slug
 
 

@@ -17,7 +17,7 @@ from tapewise_core import __version__
 from tapewise_core.errors import FilesError
 from tapewise_core.frozen import dataclass
 from tapewise_core.profiles.files import put, reason
-from tapewise_core.profiles.profile import id_of_name
+from tapewise_core.profiles.identity import id_of_name
 from tapewise_core.profiles.slug import marked_slug, slug
 from tapewise_core.tasks.batch_asked import refuse_for_all
 from tapewise_core.tasks.batch_pool import results

@@ -15,8 +15,9 @@ from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.profiles import store
 from tapewise_core.profiles.examples import DEMO
 from tapewise_core.profiles.files import read_file
+from tapewise_core.profiles.identity import new_id
 from tapewise_core.profiles.merging import merged
-from tapewise_core.profiles.profile import Profile, new_id
+from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.people_changes import to_come
 from tapewise_core.text.told import Told
 from tapewise_core.units import Unit
