@@ -14,6 +14,7 @@ from tapewise_core.paper.look import NAMES, PRINTED, Look
 from tapewise_core.paper.safe import checked
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.writers.lettering import FONT, Lettering
+from tapewise_core.writers.pdf_library import prepare
 from tapewise_core.writers.pdf_pen import POINTS, PdfPen
 
 if TYPE_CHECKING:
@@ -39,10 +40,9 @@ class _Book:
     """One PDF file while it is written."""
 
     def __init__(self, prints: Prints, look: Look) -> None:
-        from reportlab import rl_config
+        prepare()
         from reportlab.pdfgen.canvas import Canvas
 
-        rl_config.useA85 = 0  # binary streams: a fifth smaller, and faster to write
         self.prints = replace(prints, canvas=checked(prints.canvas))
         self.look = look
         self.file = BytesIO()

@@ -2,41 +2,22 @@
 
 from __future__ import annotations
 
-import sys
-from collections.abc import Callable, Iterable
-from importlib import import_module
+from collections.abc import Iterable
 from types import ModuleType
 from typing import Any
 from xml.etree.ElementTree import Element, fromstring
 
-PATTERNS = "svgwrite.data.svgparser"
-"""Where the library keeps the patterns of its checks. It compiles them when it is imported, which
-takes longer than all the rest of it, and they are needed only where ``debug`` asks for checks."""
+from tapewise_core.writers.late import imported
 
-
-class _Late(ModuleType):
-    """Stands in for the patterns while the library is imported: what it takes from here imports
-    them when it is called."""
-
-    def __getattr__(self, name: str) -> Callable[[str], bool]:
-        if name.startswith("__"):
-            raise AttributeError(name)
-
-        def check(text: str) -> bool:
-            return bool(getattr(import_module(PATTERNS), name)(text))
-
-        return check
+LATE = ("svgwrite.data.svgparser", "urllib.request")
+"""Where the library keeps the patterns of its checks, compiled when they are imported, and what it
+would fetch fonts with. Both together take several times as long to import as all the rest of it;
+the patterns are needed only where ``debug`` asks for checks, the other never."""
 
 
 def library() -> ModuleType:
-    """Return svgwrite, its patterns left for later where it was not imported yet."""
-    if "svgwrite" in sys.modules or PATTERNS in sys.modules:
-        return import_module("svgwrite")
-    sys.modules[PATTERNS] = _Late(PATTERNS)
-    try:
-        return import_module("svgwrite")
-    finally:
-        del sys.modules[PATTERNS]
+    """Return svgwrite, what it seldom needs left for later."""
+    return imported("svgwrite", *LATE)
 
 
 class Leaves:
