@@ -12,11 +12,10 @@ import random
 from collections.abc import Sequence
 from typing import NamedTuple
 
-import numpy as np
-
-from tapewise_core.lay.lying import Floats, Lying
+from tapewise_core.lay.laying import Place, Plan, Tried
+from tapewise_core.lay.lying import Lying
 from tapewise_core.lay.profile import STEP
-from tapewise_core.lay.sorts import Choice, Side, Sort
+from tapewise_core.lay.sorts import Sort
 
 
 class Effort(NamedTuple):
@@ -34,15 +33,6 @@ SEED = 1
 """Every search begins alike."""
 
 
-class Plan(NamedTuple):
-    """In which order pieces are laid, how each is turned, and which of its choices it takes: the
-    best one in its turn if that is None."""
-
-    order: tuple[int, ...]
-    turns: tuple[int, ...]
-    choices: tuple[int | None, ...]
-
-
 class Found(NamedTuple):
     """Where pieces lie, from the corner of the room they have, and the length they take [mm]."""
 
@@ -50,20 +40,11 @@ class Found(NamedTuple):
     length: float
 
 
-class _Place(NamedTuple):
-    """A choice where it would lie, and where it would end [mm]."""
-
-    choice: Choice
-    column: int
-    along: float
-    end: float
-
-
 class _Laid(NamedTuple):
     """A plan with its places, and the length they take [mm]."""
 
     plan: Plan | None = None
-    places: tuple[_Place, ...] = ()
+    places: tuple[Place, ...] = ()
     length: float = math.inf
 
 
@@ -73,11 +54,11 @@ def packed(sorts: Sequence[Sort], wide: float, repeat: float, effort: Effort) ->
         return Found((), 0.0)
     chance, least = random.Random(SEED), max(sort.tall for sort in sorts)
     tries, patience = (many * len(sorts) for many in effort)
-    starts, best, vain = _starts(sorts), _Laid(), 0
+    starts, best, vain, cloth = _starts(sorts), _Laid(), 0, Tried(sorts, wide, repeat)
     for number in range(max(tries, len(starts))):
         begun = number < len(starts)
         plan = starts[number] if begun else _changed(best.plan or starts[0], sorts, chance)
-        places = _laid(sorts, plan, wide, repeat, best.length)
+        places = cloth.laid(plan, best.length)
         vain += 1
         if places is not None:
             end = max(place.end for place in places)
@@ -90,7 +71,7 @@ def packed(sorts: Sequence[Sort], wide: float, repeat: float, effort: Effort) ->
     return Found(tuple(_lying(sorts[i], place) for i, place in placed), best.length)
 
 
-def _lying(sort: Sort, place: _Place) -> Lying:
+def _lying(sort: Sort, place: Place) -> Lying:
     across = place.column * STEP + place.choice.profile.phase
     return Lying(sort.piece, across, place.along, place.choice.way, sort.half)
 
@@ -148,46 +129,3 @@ def _changed(plan: Plan, sorts: Sequence[Sort], chance: random.Random) -> Plan:
         else:
             turns[i] = chance.randrange(len(sorts[i].turns))
     return Plan(tuple(order), tuple(turns), tuple(choices))
-
-
-def _laid(
-    sorts: Sequence[Sort], plan: Plan, wide: float, repeat: float, most: float
-) -> tuple[_Place, ...] | None:
-    """Places for all in the order of a plan; None if one finds none, or ends beyond the most."""
-    taken, places = np.zeros(math.ceil(wide / STEP) + 2), []
-    for i in plan.order:
-        turn, picked = sorts[i].turns[plan.turns[i]], plan.choices[i]
-        choices = turn if picked is None else (turn[picked % len(turn)],)
-        found = [_place(one, taken, wide, repeat) for one in choices]
-        best = min(filter(None, found), key=lambda place: place.end, default=None)
-        if best is None or best.end > most:
-            return None
-        shape = best.choice.profile
-        under = taken[best.column : best.column + len(shape.low)]
-        np.maximum(under, best.along + shape.high, out=under)
-        places.append(best)
-    return tuple(places)
-
-
-def _windows(part: Floats, wide: int) -> Floats:
-    """Every run of so many columns, one a row, without copying: numpy's own function for it takes
-    longer than what is done with it here, and a lay asks thousands of times."""
-    many, (step,) = len(part) - wide + 1, part.strides
-    return np.ndarray((many, wide), part.dtype, part, strides=(step, step))
-
-
-def _place(choice: Choice, taken: Floats, wide: float, repeat: float) -> _Place | None:
-    """Where a choice lies nearest to the beginning of the cloth."""
-    shape = choice.profile
-    last = int((wide - shape.wide - shape.phase) / STEP + 1e-9)
-    if last < 0 or shape.wide > wide + 1e-6:
-        return None
-    first = last if choice.side is Side.RIGHT else 0
-    last = 0 if choice.side is Side.LEFT else last
-    part = taken[first : last + len(shape.low)]
-    starts = (_windows(part, len(shape.low)) - shape.low).max(1)
-    at = int(starts.argmin())
-    along = max(float(starts[at]), 0.0)
-    if repeat:
-        along = math.ceil((along + choice.matched) / repeat - 1e-9) * repeat - choice.matched
-    return _Place(choice, first + at, along, along + shape.tall)
