@@ -23,7 +23,7 @@ from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.measures.reading import read
 from tapewise_core.paper import sizes
-from tapewise_core.paper.paging import OVERLAP, Paging
+from tapewise_core.paper.paging import Paging
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.projector import canvas, projected
 from tapewise_core.paper.roll import rolled
@@ -198,7 +198,7 @@ def test_paper_is_told_in_one_unit(garment: str, unit: Unit) -> None:
 
 
 def _printed(drawn: PatternSet, page: sizes.PageSize) -> list[str]:
-    prints = tiled(drawn, page, sizes.MARGIN, OVERLAP)
+    prints = tiled(drawn, page, sizes.MARGIN, sizes.OVERLAP)
     furniture = [text for sheet in prints.sheets for text in inked(sheet.inks)]
     return [*written(prints.canvas), *_flowing(furniture)]
 
@@ -213,7 +213,7 @@ def test_refused_paper_is_told_in_one_unit(unit: Unit) -> None:
     """Margins, overlaps and rolls that cannot be, and pieces too large."""
     drawn = pattern_set(_drafts("flared-dress", unit)[0])
     texts = [
-        _refused(lambda: Paging(sizes.A4, 60, OVERLAP).grid(), unit),
+        _refused(lambda: Paging(sizes.A4, 60, sizes.OVERLAP).grid(), unit),
         _refused(lambda: Paging(sizes.A4, 10, 300).grid(), unit),
         _refused(lambda: rolled(drawn, 150, 10), unit),
         _refused(lambda: rolled(drawn, 270, 10), unit),

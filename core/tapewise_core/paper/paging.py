@@ -14,9 +14,6 @@ from tapewise_core.paper.sheet import Window
 from tapewise_core.paper.sizes import PageSize
 from tapewise_core.text.told import OnPaper, PaperSpan, said
 
-OVERLAP = 12.0
-"""How much two neighbours print twice [mm], unless asked otherwise."""
-
 LEAST_OVERLAP = 4.0
 """Less gives nothing to glue on [mm]."""
 

@@ -12,6 +12,9 @@ from tapewise_core.frozen import dataclass
 MARGIN = 10.0
 """Left blank all round [mm]."""
 
+OVERLAP = 12.0
+"""How much two neighbours print twice [mm], unless asked otherwise."""
+
 
 @dataclass(frozen=True, slots=True)
 class PageSize:

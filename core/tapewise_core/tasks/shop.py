@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.garments.shelf import garment, listing
 from tapewise_core.measures.catalogue import NAMES
-from tapewise_core.paper.paging import OVERLAP
-from tapewise_core.paper.sizes import MARGIN, ROLL
+from tapewise_core.paper.sizes import MARGIN, OVERLAP, ROLL
 from tapewise_core.sources import SOURCES, citations
 from tapewise_core.style.kind import value_told
 from tapewise_core.style.option import Option

@@ -10,11 +10,10 @@ from tapewise_core.paper import sizes
 from tapewise_core.paper.cutting_out import cut_only
 from tapewise_core.paper.document import Document
 from tapewise_core.paper.look import DARK, LIGHT
-from tapewise_core.paper.paging import OVERLAP
 from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.projector import canvas, projected
 from tapewise_core.paper.roll import rolled
-from tapewise_core.paper.sizes import PageSize
+from tapewise_core.paper.sizes import OVERLAP, PageSize
 from tapewise_core.paper.tiling import large, tiled
 from tapewise_core.paper.whole_sheets import whole_sheets
 from tapewise_core.units import Unit
