@@ -8,6 +8,7 @@ import pytest
 
 from tapewise_core.errors import OptionError
 from tapewise_core.proofs.proof import ProofId
+from tapewise_core.sewing.order import operations, words
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.people import person
 
@@ -62,6 +63,10 @@ def test_a_collar_is_sewn_on_in_the_round() -> None:
     """Flat is refused with what would be right."""
     with pytest.raises(OptionError, match="set band-sewn to round"):
         made(band_sewn="flat")
+    for neckline, offered in (("high", False), ("round", True)):
+        drafted = made(neckline=neckline)
+        chain = operations(drafted.pattern, drafted.stitching)
+        assert any("band-sewn" in str(words(one)) for one in chain) is offered
 
 
 @pytest.mark.parametrize("finish", ["turned", "facing"])

@@ -149,6 +149,27 @@ def test_a_placket_is_no_longer_than_the_shoulder_as_it_is_drawn() -> None:
         draft(measured(CHILD), "set-in-top", {"shoulder-placket": "left", "placket-length": "6.5"})
 
 
+@pytest.mark.parametrize("garment", GARMENTS)
+def test_the_opened_part_of_a_shoulder_is_not_stayed(garment: str) -> None:
+    """The tape is as much shorter as the placket is long, and it is said on which side."""
+    taped = []
+    for drafted in (made(garment), opened(garment)):
+        chain = operations(drafted.pattern, drafted.stitching)
+        (stay,) = [one for one in chain if one.key == "shoulder-stay"]
+        (length,) = [one.length for one in stay.uses if one.length]
+        taped.append(length.mm)
+    assert taped[0] - taped[1] == pytest.approx(70, abs=0.1)
+    assert drafted.reader.spell(stay.do).endswith("the placket's end and is 7 cm shorter.")
+
+
+@pytest.mark.parametrize("machines", ["zigzag", "straight"])
+def test_a_placket_is_sewn_without_stretching_it(machines: str) -> None:
+    """Its strips are stayed, and its edges are not to ripple."""
+    chain = operations(opened().pattern, stitching(read_machines(machines)))
+    (strips,) = [one for one in chain if one.key == "placket"]
+    assert "short straight stitches" in str(strips.do)
+
+
 def test_a_child_is_told_of_small_parts() -> None:
     """Only where there are buttons."""
     ways = stitching(read_machines("zigzag"))

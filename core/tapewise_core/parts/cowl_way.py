@@ -17,8 +17,8 @@ def bent_shoulders(work: Work) -> tuple[Operation, ...]:
     """Shoulders whose front is bent and whose back is straight, equally long."""
     do = said(
         "The front's shoulders bend where they were spread, the back's do not. Pin each front to "
-        "its back at both ends, then at the bend, opened straight, and sew with the front "
-        "uppermost. If the bend does not open, snip its allowance there first, by half at most."
+        "its back at both ends, then at the bend, opened straight: the front lies uppermost as "
+        "they are sewn. If the bend does not open, snip its allowance there first, by half at most."
     )
     pin = work.do(
         "cowl-shoulders", "Pin the shoulders at their bends", do, Stage.JOIN, sort=Sort.PREPARE,

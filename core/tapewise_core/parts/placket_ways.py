@@ -43,7 +43,7 @@ def _stayed(work: Work) -> Operation:
 
 
 def _strips(work: Work) -> Operation:
-    stitch = work.stitching.light or work.stitching.small
+    stitch = work.stitching.small
     do = said(
         "Fold both placket strips lengthwise, wrong sides together, and press. On the wearer's {} "
         "side sew the facing to the front's shoulder and the underlap to the back's, right sides "
@@ -101,15 +101,28 @@ def _buttoned(work: Work) -> Operation:
 
 
 def placket_shoulders(work: Work) -> tuple[Operation, ...]:
-    """Shoulders one of which is sewn from the end of its placket only."""
-    side = of_kind(work.pattern, SeamKind.PLACKET)[0].where
+    """Shoulders one of which is sewn, and stayed, from the end of its placket only."""
+    seam = of_kind(work.pattern, SeamKind.PLACKET)[0]
+    side, opened = seam.where, mm(work.pattern.piece(seam.first[0].piece).length("shoulder"))
     more = {
-        "shoulder-stay": said(" On the wearer's {} it begins at the placket's end.", side),
+        "shoulder-stay": said(
+            " On the wearer's {} it begins at the placket's end and is {} shorter.", side, opened
+        ),
         "shoulders": said(
             " On the wearer's {} begin at the placket's end, close to its last stitch.", side
         ),
     }
-    return tuple(replace(one, do=(*one.do, *more.get(one.key, ()))) for one in shoulders(work))
+    return tuple(
+        replace(one, do=(*one.do, *more.get(one.key, ())), uses=_less(one.uses, opened))
+        for one in shoulders(work)
+    )
+
+
+def _less(uses: tuple[Use, ...], opened: Length) -> tuple[Use, ...]:
+    """The stay's tape, of which the opened part of a shoulder takes none."""
+    return tuple(
+        replace(one, length=mm(one.length.mm - opened.mm)) if one.length else one for one in uses
+    )
 
 
 def placket_band(work: Work) -> tuple[Operation, ...]:

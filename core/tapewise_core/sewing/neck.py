@@ -57,10 +57,9 @@ def band(work: Work) -> tuple[Operation, ...]:
 
 
 def collar(work: Work) -> tuple[Operation, ...]:
-    """A collar sewn round a high neckline: as a band is, but it is to stand."""
-    return tuple(
-        replace(one, check=STANDS) if one.check == LIES_FLAT else one for one in band(work)
-    )
+    """A collar sewn round a high neckline: as a band is, but it is to stand, and never flat."""
+    pin, sewn = band(work)
+    return (pin, replace(sewn, check=STANDS, other=()))
 
 
 STANDS = said(
