@@ -102,7 +102,7 @@ def test_the_garment_page_makes_it_like_one_that_fits() -> None:
         await at.press("backspace", "backspace")
         await at.type("45", "ctrl+s")
         assert "As “blue”: width at the bust." in at.text()
-        assert work.load(NAME).asked == {"bust-ease": "-2.00 cm"}
+        assert work.load(NAME).asked == {"bust-ease": "-2.00 cm", "ease": "-2.00 cm"}
         assert store.load(NAME).loved[0].name == "blue"
         await at.press("escape", "ctrl+z")
         assert work.load(NAME).asked == {"bust-ease": "9 cm"}

@@ -9,10 +9,12 @@ import pytest
 from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.profiles.fitted import Loved
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.proofs.proof import ProofId
+from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.liking.like import draft_like
 from tapewise_core.tasks.loved.flat import BY_KEY, FLAT
 from tapewise_core.tasks.loved.keeping import loved_of, with_loved, without_loved
+from tapewise_core.tasks.loved.likeness import given_of
 from tapewise_core.tasks.loved.noticing import odd
 from tapewise_core.tasks.people import body_of, person
 from tapewise_core.tasks.record import record
@@ -97,6 +99,42 @@ def test_what_differs_is_told_with_its_reason(garment: str) -> None:
     assert set(made.like.told) <= set(made.pattern.remarks)
 
 
+@pytest.mark.parametrize("sleeve", ["cap", "short"])
+def test_a_grown_on_top_comes_out_like_itself(sleeve: str) -> None:
+    """Though its bust lies on the curve under the arm, and a cap's width is an armhole's."""
+    own = draft(person("Marta Lindqvist"), "jersey-top", {"sleeve": sleeve})
+    flat = {
+        row.key: size / (20 if row.round else 10)
+        for row in FLAT
+        if (size := given_of(row.key, own.pattern, own.style)) is not None
+    }
+    made = draft_like(owner(**flat), "jersey-top", NAME, {"sleeve": sleeve, "stretch": "50"})
+    assert made.like is not None
+    assert [row.row.key for row in made.like.rows if not row.same] == []
+
+
+def test_a_loose_garment_is_loose_enough_for_a_cloth_that_hardly_stretches() -> None:
+    """Its ease is that of its closest level; a close one is honestly too close."""
+    for more, holds in ((8.0, True), (-1.0, False)):
+        flat = {key: (FLAT_CM[key] + more) for key in ("bust", "waist", "hip")}
+        made = draft_like(owner(**flat), "set-in-top", NAME, {"stretch": "20"})
+        assert (ProofId.EASE not in {one.id for one in made.failing}) is holds
+
+
+def test_a_tops_hem_is_not_asked_of_a_dress() -> None:
+    """Which ends elsewhere, and has a stride to allow for."""
+    made = drafted("flared-dress", hem=50.0)
+    assert "flare" not in made.asked
+    assert made.failing == ()
+
+
+def test_a_cowl_hangs_as_deep_as_the_other_neck() -> None:
+    """Both are measured below a line between the side necks."""
+    made = draft_like(owner(neck_depth=11.5, neck=19.0), "set-in-top", NAME, {"neckline": "cowl"})
+    assert made.style.length("cowl-depth").mm == pytest.approx(115)
+    assert rows(made)["neck_depth"] == (11.5, pytest.approx(11.5))
+
+
 def test_what_the_wearer_chose_herself_stays() -> None:
     """Her own ease counts, and the difference is hers."""
     made = draft_like(owner(), "set-in-top", NAME, {"bust-ease": "6"})
@@ -143,6 +181,47 @@ def test_a_whole_for_a_half_and_a_folded_one_are_noticed(
     assert [(one.key, one.proposed) for one in found] == [(key, proposed)]
 
 
+@pytest.mark.parametrize(
+    ("slips", "key", "proposed", "says"),
+    [
+        ({"upper_arm": 33.0}, "upper_arm", 16.5, "where the width at the bust is 45 cm"),
+        ({"sleeve_hem": 32.0}, "sleeve_hem", 16.0, "Laid flat it would be 16 cm"),
+        ({"shoulder": 22.0}, "shoulder", 11.0, "is that measured twice"),
+        ({"neck": 12.0}, "neck", 24.0, "only half of it"),
+        ({"length": 31.0}, "length", 62.0, "only half of it"),
+        ({"bust": 17.7}, "bust", 45.0, "typed in the other unit"),
+        ({"hip": 48.5 * 2.54}, "hip", 48.5, "typed in the other unit"),
+        ({"waist": 48.5, "hip": 37.0}, "waist", 37.0, "are these two exchanged"),
+    ],
+)
+def test_other_slips_are_noticed(
+    slips: dict[str, float], key: str, proposed: float, says: str
+) -> None:
+    """By the body, or by the rest of the garment; each once, with what it may be instead."""
+    profile = owner(**slips)
+    (found,) = odd(loved_of(profile, NAME), body_of(profile)[0])
+    assert found.key == key
+    assert found.proposed == pytest.approx(proposed, abs=0.1)
+    assert says in Reader(Unit.CM).spell(found.says)
+
+
+@pytest.mark.parametrize("times", [1 / 2.54, 2.54])
+def test_a_whole_garment_in_the_other_unit_is_one_remark(times: float) -> None:
+    """Inches taken for centimetres, or the other way round."""
+    loved = Loved(name=NAME, flat={key: size * times for key, size in FLAT_CM.items()})
+    (found,) = odd(loved, body_of(owner())[0])
+    assert found.proposed == pytest.approx(45.0)
+    assert "all typed in the other unit" in Reader(Unit.CM).spell(found.says)
+
+
+def test_a_full_skirt_is_as_wide_as_it_likes_at_the_hip() -> None:
+    """A hip of 97 flat is a slip in a straight skirt, and none in a circle."""
+    body = body_of(owner())[0]
+    for hem, noticed in ((105.0, True), (200.0, False)):
+        found = odd(Loved(name="x", flat={"hip": 97.0, "hem": hem}), body)
+        assert bool(found) is noticed
+
+
 def test_an_honest_garment_is_not_remarked_on() -> None:
     """Neither a close top nor a wide one."""
     body = body_of(owner())[0]
@@ -171,7 +250,9 @@ def test_garments_are_kept_changed_and_taken_off() -> None:
     ("setting", "fault", "says"),
     [("bst=4", OptionError, "did you mean bust?"), ("bust", OptionError, "not MEASURE=LENGTH"),
      ("bust=x", ReadingError, "not a length"), ("bust=400", ReadingError, "cannot be"),
-     ("stretch=900", ReadingError, "percentage"), ("stretch=9", OptionError, "say a measure")],
+     ("stretch=900", ReadingError, "percentage"),
+     ("stretch=0.5", ReadingError, "half again is 50"),
+     ("stretch=9", OptionError, "say a measure")],
 )  # fmt: skip
 def test_what_cannot_be_kept_is_told(setting: str, fault: type[Exception], says: str) -> None:
     """In one sentence; nothing is changed."""

@@ -76,9 +76,16 @@ class Fitting:
             option = self._option(key)
             if option and not self.style.asked(option.key):
                 found[option.key] = typed(option, self._amount(key))
-        if "waist-ease" in found and "waist-shaping" in self.options:
-            found |= {} if self.style.asked("waist-shaping") else {"waist-shaping": "100"}
+        known = [key for key in TRUNK if EASES[key] in found]
+        if known:  # what is closest decides whether the cloth's stretch is enough
+            closest = min(known, key=self._amount)
+            found |= self._unless_asked("ease", found[EASES[closest]])
+        if "waist-ease" in found:
+            found |= self._unless_asked("waist-shaping", "100")
         return found
+
+    def _unless_asked(self, key: str, text: str) -> dict[str, str]:
+        return {key: text} if key in self.options and not self.style.asked(key) else {}
 
     def wants(self) -> tuple[Want, ...]:
         """Return what is wanted of each measure that is known."""

@@ -4,17 +4,26 @@ from __future__ import annotations
 
 from tapewise_core.style.option import Option
 from tapewise_core.tasks.drafting import Drafted
-from tapewise_core.tasks.liking.fitting import typed
+from tapewise_core.tasks.liking.fitting import ALIKE, typed
 from tapewise_core.tasks.loved.likeness import NEAR, Want, given_of
 
 HEMS = {"sleeve_hem": "sleeve-hem-ease", "hem": "flare"}
 """Where a hem's width is chosen, by the flat measure."""
 
+LENGTHS = ("length", "skirt_length")
+"""How far down a garment reaches."""
+
 
 def hem_settings(wants: tuple[Want, ...], drafted: Drafted) -> dict[str, str]:
-    """Return what the hems' options have to be for widths that are wanted, by a first draft."""
+    """Return what the hems' options have to be for widths that are wanted, by a first draft.
+
+    A top's hem is none for a dress, which ends elsewhere.
+    """
     found: dict[str, str] = {}
+    elsewhere = any(_ends_elsewhere(want, drafted) for want in wants)
     for want in wants:
+        if elsewhere and want.row.key == "hem":
+            continue
         given = given_of(want.row.key, drafted.pattern, drafted.style)
         option = _option(want.row.key, drafted)
         if given is None or option is None or abs(given - want.here) <= NEAR:
@@ -23,6 +32,14 @@ def hem_settings(wants: tuple[Want, ...], drafted: Drafted) -> dict[str, str]:
         if amount is not None:
             found[option.key] = typed(option, amount)
     return found
+
+
+def _ends_elsewhere(want: Want, drafted: Drafted) -> bool:
+    """Whether a length came out as another garment's."""
+    given = given_of(want.row.key, drafted.pattern, drafted.style)
+    if want.row.key not in LENGTHS or given is None:
+        return False
+    return not 1 / ALIKE <= given / want.here <= ALIKE
 
 
 def _option(key: str, drafted: Drafted) -> Option | None:

@@ -16,6 +16,7 @@ from tapewise_core.style.style import Style
 from tapewise_core.tasks.drafting import USUAL_MACHINES, Drafted, draft
 from tapewise_core.tasks.liking.fitting import CHOSEN, EASES, Fitting
 from tapewise_core.tasks.liking.hems import HEMS, hem_settings
+from tapewise_core.tasks.liking.nearing import neared
 from tapewise_core.tasks.loved.keeping import loved_of
 from tapewise_core.tasks.loved.likeness import Want, likeness
 from tapewise_core.tasks.loved.noticing import odd
@@ -23,7 +24,9 @@ from tapewise_core.tasks.people import body_of
 from tapewise_core.text.told import Told
 from tapewise_core.units import Unit, mm
 
-DECIDED = frozenset({*EASES.values(), *CHOSEN.values(), *HEMS.values(), "waist-shaping"})
+DECIDED = frozenset(
+    {*EASES.values(), *CHOSEN.values(), *HEMS.values(), "ease", "waist-shaping", "cowl-depth"}
+)
 """Options that a garment that fits decides, if enough is known of it."""
 
 
@@ -72,14 +75,18 @@ def draft_like(
     Raises what :func:`like` and :func:`tapewise_core.tasks.drafting.draft` raise.
     """
 
+    found = like(profile, garment, name, asked, unit)
+    settled = dict(found.settings)
+
     def drafted(settings: Mapping[str, str]) -> Drafted:
-        whole = {**settings, **asked}
+        settled.update(settings)
+        whole = {**settled, **asked}
         return draft(profile, garment, whole, unit=unit, machines=machines, made=made)
 
-    found = like(profile, garment, name, asked, unit)
-    first = drafted(found.settings)
+    first = neared(drafted({}), found.wants, drafted)
+    settled.update({key: text for key, text in first.asked.items() if key in EASES.values()})
     hems = hem_settings(found.wants, first)
-    return beside(drafted({**found.settings, **hems}) if hems else first, found)
+    return beside(drafted(hems) if hems else first, found)
 
 
 def as_free(asked: Mapping[str, str]) -> dict[str, str]:

@@ -56,13 +56,13 @@ FLAT = (
         key="hem",
         name="width at the hem",
         says="along the lower edge from side to side",
-        round=True, body="hip", low=0.5, high=5.0,
+        round=True, body="hip", low=0.5, high=7.5,
     ),
     Flat(
         key="length",
         name="length behind",
         says="down the middle of the back, from the neck's seam to the lower edge",
-        body="back_waist_length", low=0.6, high=4.5,
+        body="back_waist_length", low=0.8, high=3.7,
     ),
     Flat(
         key="skirt_length",
@@ -98,7 +98,7 @@ FLAT = (
         key="neck",
         name="width of the neck",
         says="straight across from the neck's seam at one shoulder to the other, without a band",
-        body="neck", low=0.28, high=1.25,
+        body="neck", low=0.37, high=1.25,
     ),
     Flat(
         key="neck_depth",

@@ -88,6 +88,9 @@ def _stretch(text: str) -> float | None:
     if not text:
         return None
     found = parse_number(text)
+    if 0 < found < 1:
+        says = f"Stretch: “{text}” would be less than one percent; half again is 50, type it so."
+        raise ReadingError(says)
     if not 0 <= found <= 400:
         raise ReadingError(f"Stretch: “{text}” cannot be; type a percentage such as 40.")
     return found
