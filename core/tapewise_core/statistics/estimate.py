@@ -80,17 +80,17 @@ def estimate(
     people = population(reference, waist_site, age)
     believed = trusted(known, confirmed, people)
     missing = tuple(key for key in people.measures if key not in known)
-    body = given(believed, people)
+    body = believed.body
     wider = body.widening() * (CHILD_WIDER if who is Whose.PERHAPS else 1.0)
     found = {
         key: replace(
             _estimate(body, key, wider),
-            rule=rule_of_thumb(key, believed, reference, waist_site),
+            rule=rule_of_thumb(key, believed.readings, reference, waist_site),
             remark=_remark(key, wider, waist_site),
         )
         for key in missing
     }
-    return found if who is Whose.GROWN else _down_to_children(found, believed)
+    return found if who is Whose.GROWN else _down_to_children(found, believed.readings)
 
 
 def _down_to_children(

@@ -12,7 +12,7 @@ from collections.abc import Mapping
 
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Reference, WaistSite
-from tapewise_core.statistics.given import Row, given
+from tapewise_core.statistics.given import Row
 from tapewise_core.statistics.population import Population, population
 from tapewise_core.statistics.trust import trusted
 from tapewise_core.statistics.whose import refusal
@@ -60,7 +60,7 @@ def unmeasured(
     missing = tuple(key for key in people.measures if key not in known)
     if refusal(known, confirmed, age) or not missing:
         return Joint(people, (), [], [])
-    body = given(trusted(known, confirmed, people), people)
+    body = trusted(known, confirmed, people).body
     mean, covariance = body.together(missing)
     wider = body.widening() ** 2
     return Joint(people, missing, mean, [[one * wider for one in row] for row in covariance])

@@ -38,7 +38,8 @@ def whole_form(
     """Return what explains the form as a whole, or None where it is to be judged by values."""
     form = {key: known[key] for key in people.measures if key in known}
     free = tuple(key for key in form if key not in confirmed)
-    ways = [way for way in _ways(free, unit) if _explains(people, form, way)]
+    far = {key: abs(_distance(people, key, cm)) for key, cm in form.items()}
+    ways = [way for way in _ways(free, unit) if _explains(people, form, far, way)]
     if not ways:
         return None
     ranked = sorted(ways, key=lambda way: -_likely(people, form, way))
@@ -73,11 +74,14 @@ def _ways(free: tuple[str, ...], unit: Unit) -> Iterator[_Way]:
         yield _Way(Kind.HALF, keys, 2.0)
 
 
-def _explains(people: Population, form: Mapping[str, float], way: _Way) -> bool:
-    """Say whether nearly all values become believable, and the form much likelier."""
+def _explains(
+    people: Population, form: Mapping[str, float], far: Mapping[str, float], way: _Way
+) -> bool:
+    """Say whether nearly all values become believable, and the form much likelier; ``far`` is how
+    far each is from the mean as it was typed."""
     if len(way.keys) < FEWEST:
         return False
-    better = [key for key in way.keys if _better(people, key, form[key], form[key] * way.factor)]
+    better = [key for key in way.keys if _better(people, key, far[key], form[key] * way.factor)]
     if len(better) < max(MOST * len(way.keys), FEWEST):
         return False
     as_typed = given(form, people).log_density()
@@ -90,9 +94,12 @@ def _likely(people: Population, form: Mapping[str, float], way: _Way) -> float:
     return given(meant, people).log_density() + len(way.keys) * math.log(way.factor)
 
 
-def _better(people: Population, key: str, typed: float, meant: float) -> bool:
-    """Say whether one value [cm] is believable as meant, and much less so as typed."""
-    far, near = (abs(_distance(people, key, cm)) for cm in (typed, meant))
+def _better(people: Population, key: str, far: float, meant: float) -> bool:
+    """Say whether one value [cm] is believable as meant, and much less so as typed: there it lies
+    ``far`` spreads from the mean. Most lie so near that nothing could."""
+    if far <= 1:
+        return False
+    near = abs(_distance(people, key, meant))
     return near < WARNING and far > near + 1
 
 

@@ -56,7 +56,7 @@ def worth(
     if refusal(known, confirmed, age):
         return ()
     people = population(reference, waist_site, age)
-    body = given(trusted(known, confirmed, people), people)
+    body = trusted(known, confirmed, people).body
     missing = {
         key: moves
         for key, moves in needs.items()
