@@ -100,8 +100,13 @@ class Cubic:
             self.end.mirrored(a, b),
         )
 
-    def parameters(self, tolerance: float) -> list[float]:
-        """Return the parameters between which chords follow the curve within a tolerance [mm].
+    @property
+    def handles(self) -> tuple[Point, Point, Point, Point]:
+        """The four points that say how it runs."""
+        return self.start, self.leave, self.arrive, self.end
+
+    def steps(self, tolerance: float) -> int:
+        """Return how many chords of equal steps follow the curve within a tolerance [mm].
 
         n = √(¾ · M / tolerance) equal steps, M the larger second difference of
         the control points: the bound for a polynomial curve of degree three.
@@ -111,7 +116,11 @@ class Cubic:
             math.hypot(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y),
             math.hypot(b.x - 2 * c.x + d.x, b.y - 2 * c.y + d.y),
         )
-        steps = max(1, math.ceil(math.sqrt(0.75 * bend / tolerance)))
+        return max(1, math.ceil(math.sqrt(0.75 * bend / tolerance)))
+
+    def parameters(self, tolerance: float) -> list[float]:
+        """Return the parameters between which chords follow the curve within a tolerance [mm]."""
+        steps = self.steps(tolerance)
         return [i / steps for i in range(steps + 1)]
 
     def flattened(self, tolerance: float) -> list[Point]:

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
 from tapewise_core.frozen import dataclass
+from tapewise_core.geometry.chords import chords
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.point import Point
 
@@ -38,54 +39,63 @@ class Spot(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Spots:
-    """Spots along a closed stitch line; each edge's begin at its one of ``firsts``.
+    """Spots along the edges of a closed stitch line, how far each is from the cut line and how
+    far along the walk [mm]; ``firsts`` says at which each edge's begin.
 
-    Kept by columns: nearly all are looked at only to see that nothing is wrong there.
+    Kept in tables: nearly all are looked at only to see that nothing is wrong there.
     """
 
-    columns: tuple[list[float], ...]
+    at: np.ndarray
+    far: np.ndarray
+    walked: np.ndarray
     firsts: list[int]
 
     def worst_first(self, edge: int, width: float) -> Iterator[tuple[float, Spot]]:
         """Yield by how much each spot of an edge is off a width [mm], the worst first, and it."""
-        places, far = range(*self.firsts[edge : edge + 2]), self.columns[2]
-        off = {at: abs(far[at] - width) for at in places}
-        for at in sorted(places, key=off.__getitem__, reverse=True):
-            yield off[at], Spot(*(column[at] for column in self.columns))
+        first, end = self.firsts[edge : edge + 2]
+        off = abs(self.far[first:end] - width)
+        for at in off.argsort()[::-1].tolist():
+            yield float(off[at]), self._spot(first + at, first, end - 1)
+
+    def _spot(self, at: int, first: int, last: int) -> Spot:
+        """One of them, on an edge between its first and its last."""
+        walked = self.walked
+        return Spot(
+            float(self.at[at, 0]),
+            float(self.at[at, 1]),
+            float(self.far[at]),
+            float(walked[at] - walked[first]),
+            float(walked[last] - walked[at]),
+        )
 
 
 def measured(cut: Sequence[Point], margins: Sequence[Margin]) -> Spots:
     """Return spots along all edges: the ends of their chords, and between them at even steps.
 
-    All are measured at once, in a third of the time that one edge after another takes.
+    All are measured at once, in a quarter of the time that one edge after another takes.
     """
     import numpy as np
 
-    chords = [edge.path.flattened(NEAR) for edge in margins]
-    ends = _rows([point for line in chords for point in line])
-    lasts = np.cumsum([len(line) for line in chords])[:-1] - 1
-    steps = np.diff(ends, axis=0)
+    ends, firsts = chords([edge.path for edge in margins], NEAR)
+    steps = ends[1:] - ends[:-1]
     long = np.hypot(*steps.T)
     parts = np.maximum(np.ceil(long / APART), 1).astype(int)
-    parts[lasts] = 1  # from one edge to the next
-    begun = np.cumsum(parts) - parts
+    parts[firsts[1:-1] - 1] = 1  # from one edge to the next
+    spot = np.concatenate([[0], np.cumsum(parts)])  # of each end
     on = np.repeat(np.arange(len(parts)), parts)
-    share = (np.arange(len(on)) - begun[on]) / parts[on]
-    at = np.append(ends[on] + share[:, None] * steps[on], ends[-1:], axis=0)
-    walked = np.append((np.cumsum(long) - long)[on] + share * long[on], long.sum())
-    firsts = np.concatenate([[0], begun[lasts] + 1, [len(at)]])
-    counts = np.diff(firsts)
-    from_start = walked - np.repeat(walked[firsts[:-1]], counts)
-    from_end = np.repeat(walked[firsts[1:] - 1], counts) - walked
-    columns = (*at.T, _distances(at, _rows([*cut, cut[0]])), from_start, from_end)
-    return Spots(tuple(column.tolist() for column in columns), firsts.tolist())
+    share = (np.arange(len(on)) - spot[on]) / parts[on]
+    at = np.concatenate([ends[on] + share[:, None] * steps[on], ends[-1:]])
+    whole = np.cumsum(long)
+    walked = np.concatenate([whole[on] - (1 - share) * long[on], whole[-1:]])
+    starts = [*spot[firsts[:-1]].tolist(), len(at)]
+    return Spots(at, _distances(at, _rows([*cut, cut[0]])), walked, starts)
 
 
 def distance(spot: Spot, edge: Margin) -> float:
     """Return how far a spot is from another edge [mm]."""
     import numpy as np
 
-    return float(_distances(np.array([spot[:2]]), _rows(edge.path.flattened(NEAR)))[0])
+    return float(_distances(np.array([spot[:2]]), chords([edge.path], NEAR)[0])[0])
 
 
 def _rows(points: Sequence[Point]) -> np.ndarray:

@@ -56,6 +56,15 @@ class Line:
         """Return the line's image in the line through two points."""
         return Line(self.start.mirrored(a, b), self.end.mirrored(a, b))
 
+    @property
+    def handles(self) -> tuple[Point, Point, Point, Point]:
+        """The points of the curve that runs along it."""
+        return self.start, self.start, self.end, self.end
+
+    def steps(self, tolerance: float) -> int:
+        """Return how many chords follow the line: it is its own."""
+        return 1
+
     def parameters(self, tolerance: float) -> list[float]:
         """Return the parameters between which chords follow the line within a tolerance [mm]."""
         return [0.0, 1.0]

@@ -5,8 +5,10 @@ import math
 import pytest
 from chance import POINTS, SHARE, VECTORS, amount, paths, segments
 from hypothesis import given
+from hypothesis import strategies as st
 from scipy.integrate import quad
 
+from tapewise_core.geometry.chords import chords
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.segments import Cubic, Line, Segment
@@ -102,6 +104,15 @@ def test_chords_keep_to_the_curve(segment: Segment) -> None:
     for a, b, t, u in zip(chords, chords[1:], parameters, parameters[1:], strict=False):
         middle = segment.at((t + u) / 2)
         assert abs((middle - a).cross((b - a).unit())) <= 0.05
+
+
+@given(st.lists(paths(), min_size=1, max_size=4))
+def test_the_chords_of_many_paths_are_those_of_each(many: list[Path]) -> None:
+    """One path's after another's, its first and last point its own."""
+    rows, firsts = chords(many, 0.01)
+    for path, first, end in zip(many, firsts[:-1], firsts[1:], strict=True):
+        points = path.flattened(0.01)
+        assert rows[first:end].tolist() == [[p.x, p.y] for p in points]
 
 
 @given(segments(), amount(0.1, 60))
