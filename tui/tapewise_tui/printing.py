@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import argparse
 import codecs
 import io
 import json
@@ -12,9 +11,12 @@ import sys
 import unicodedata
 from collections.abc import Mapping
 from functools import cache
-from typing import TextIO
+from typing import TYPE_CHECKING, TextIO
 
 from tapewise_core.text.legible import legible
+
+if TYPE_CHECKING:
+    import argparse  # the app does without
 
 
 def say(text: str) -> None:
