@@ -9,7 +9,6 @@ from __future__ import annotations
 import random
 from collections.abc import Callable, Iterator
 from contextlib import suppress
-from dataclasses import replace
 from functools import cache
 from itertools import cycle
 
@@ -31,6 +30,7 @@ from tapewise_core.paper.tiling import tiled
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Option
 from tapewise_core.style.settle import settle
+from tapewise_core.style.style import Style
 from tapewise_core.tasks import cloth_tests, guesses, people, shop, wizard
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.files import pattern_set
@@ -71,9 +71,10 @@ def _drawn(garment: str) -> tuple[Drafted, ...]:
     return tuple(found)
 
 
+@cache
 def _drafts(garment: str, unit: Unit) -> tuple[Drafted, ...]:
     """The same, each told in one unit, whichever it was drafted for."""
-    return tuple(replace(made, unit=unit) for made in _drawn(garment))
+    return tuple(made.told_in(unit) for made in _drawn(garment))
 
 
 def _steps(made: Drafted, reader: Reader) -> Iterator[str]:
@@ -87,7 +88,7 @@ def _steps(made: Drafted, reader: Reader) -> Iterator[str]:
 
 
 def _labels(made: Drafted, reader: Reader) -> Iterator[str]:
-    for drawing in replace(made, unit=reader.unit).drawings():
+    for drawing in made.told_in(reader.unit).drawings():
         yield from written(drawing)
 
 
@@ -96,7 +97,7 @@ def _proofs(made: Drafted, reader: Reader) -> Iterator[str]:
 
 
 def _checklist(made: Drafted, reader: Reader) -> Iterator[str]:
-    yield from words_of(replace(made, unit=reader.unit).checklist())
+    yield from words_of(made.told_in(reader.unit).checklist())
 
 
 @EACH_UNIT
@@ -136,8 +137,8 @@ def _extremes(option: Option, unit: Unit) -> tuple[str, ...]:
     return (*(f"{end / size:.6f}" for end in ends), "nonsense", "")
 
 
-def _refusals(garment: str, unit: Unit) -> Iterator[TapewiseError]:
-    """Every refusal that an extreme value of one option meets, down to the drafting."""
+def _settled(garment: str, unit: Unit) -> Iterator[Style | TapewiseError]:
+    """For every extreme value of one option the style, or the refusal that it meets."""
     page = on_shelf(garment)
     body, _ = body_of(person(WHO[1]))
     for option in page.options:
@@ -146,9 +147,29 @@ def _refusals(garment: str, unit: Unit) -> Iterator[TapewiseError]:
                 style = settle(page.options, {option.key: text}, body, unit)
                 if faults := page.agree(body, style):
                     raise OptionError(joined(faults))
-                page.draft(body, style)
+                yield style
             except TapewiseError as error:
                 yield error
+
+
+@cache
+def _undrafted(garment: str) -> tuple[TapewiseError, ...]:
+    """Every refusal of such a style by the drafting itself, which knows no unit."""
+    page, found = on_shelf(garment), []
+    body, _ = body_of(person(WHO[1]))
+    for style in _settled(garment, Unit.CM):
+        try:
+            if isinstance(style, Style):
+                page.draft(body, style)
+        except TapewiseError as error:
+            found.append(error)
+    return tuple(found)
+
+
+def _refusals(garment: str, unit: Unit) -> Iterator[TapewiseError]:
+    """Every refusal that an extreme value of one option meets, down to the drafting."""
+    yield from (one for one in _settled(garment, unit) if isinstance(one, TapewiseError))
+    yield from _undrafted(garment)
 
 
 @EACH_UNIT
