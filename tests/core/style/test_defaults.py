@@ -10,19 +10,25 @@ from tapewise_core.garments.shelf import garments
 from tapewise_core.style.settle import settle, within
 from tapewise_core.units import Unit
 
+COUNT = 30
+"""Bodies of all kinds."""
 
-def styles(page: Garment) -> Iterator[dict[str, str]]:
-    """Yield the usual style, and each with one word chosen."""
+EACH = 3
+"""A word chosen alone is tried on every third body, each word on others than the word before."""
+
+
+def styles(page: Garment, number: int) -> Iterator[dict[str, str]]:
+    """Yield the usual style, and those with one word chosen that a body is tried with."""
     yield {}
-    for option in page.options:
-        yield from ({option.key: word} for word in option.words)
+    words = [(option.key, word) for option in page.options for word in option.words]
+    yield from ({key: word} for key, word in words[number % EACH :: EACH])
 
 
 @pytest.mark.parametrize("page", garments(), ids=lambda page: page.name)
 def test_worked_out_defaults_keep_to_their_words_and_limits(page: Garment) -> None:
-    """For thirty bodies of all kinds, and for each word chosen alone."""
-    for body in bodies(30):
-        for asked in styles(page):
+    """For thirty bodies in the usual style, and for ten of them with each word chosen alone."""
+    for number, body in enumerate(bodies(COUNT)):
+        for asked in styles(page, number):
             style = settle(page.options, asked, body, Unit.CM)
             for option in page.options:
                 value = style.chosen[option.key].value
