@@ -27,7 +27,7 @@ OFFS = (0.9, 2.2, 4.0, 6.0)
 SHARES = (0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86)
 """How far along its line a length may stand, best first."""
 
-SAMPLES = (0.0, -0.9, 0.9, -0.45, 0.45)
+SAMPLES = (0.0, -0.9, 0.9, -0.45, 0.45, -0.7, 0.7, -0.22, 0.22)
 """Where along slanting words the ground is looked at first, from their middle to their ends."""
 
 SCAN = 1.6
@@ -51,11 +51,15 @@ class Placing:
             return self.ground.box(x, y, words.across, words.up)
         if abs(c) < 1e-6:
             return self.ground.box(x, y, words.up, words.across)
-        reach_x, reach_y = c * words.across, s * words.across
-        for share in SAMPLES:  # most places are found taken at a glance
-            if self.ground.is_taken(x + reach_x * share, y + reach_y * share):
+        taken = self.ground.is_taken  # a glance at a few places spares most looks at all cells
+        for share in SAMPLES:
+            along = words.across * share
+            if taken(x + c * along, y + s * along):
                 return None
-        rows = self.ground.covered(words.corners(middle, along))
+        corners = words.corners(middle, along=(c, s))
+        if any(taken(*corner) for corner in corners):
+            return None
+        rows = self.ground.covered(corners)
         return rows if rows is not None and self.ground.is_free(rows) else None
 
     def put(self, words: Words, middle: Place, rows: Rows, along: Place = (1.0, 0.0)) -> None:
