@@ -79,9 +79,12 @@ class Point:
 
     def mirrored(self, a: Point, b: Point) -> Point:
         """Return this point's image in the line through two others."""
-        along = (b - a).unit()
-        foot = a + along * (self - a).dot(along)
-        return foot + (foot - self)
+        x, y = b.x - a.x, b.y - a.y
+        length = math.hypot(x, y) or 1.0
+        x, y = x / length, y / length
+        along = (self.x - a.x) * x + (self.y - a.y) * y
+        foot_x, foot_y = a.x + x * along, a.y + y * along
+        return Point(foot_x + (foot_x - self.x), foot_y + (foot_y - self.y))
 
 
 DOWN = Vector(0, 1)

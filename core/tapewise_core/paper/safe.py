@@ -10,7 +10,6 @@ from dataclasses import replace
 
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path
-from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.segments import Line
 from tapewise_core.paper.drawing import Drawing, Ink, TextLine
 
@@ -48,32 +47,34 @@ def _checked(ink: Ink) -> Ink:
     """One line or text, refused if it stands nowhere."""
     if isinstance(ink, TextLine):
         text, part = plain(ink.text), plain(ink.part)
-        _refuse_nowhere((ink.at.x, ink.at.y), lambda: f"The words “{text}” stand")
-        _refuse_nowhere((ink.size, ink.angle), lambda: f"The words “{text}” are set")
+        _refuse_nowhere(ink.at.x + ink.at.y, lambda: f"The words “{text}” stand")
+        _refuse_nowhere(ink.size + ink.angle, lambda: f"The words “{text}” are set")
         return ink if (text, part) == (ink.text, ink.part) else replace(ink, text=text, part=part)
     label, part = plain(ink.name), plain(ink.part)
 
     def of() -> str:
         return " ".join(word for word in (part, label or ink.layer.value) if word)
 
-    places = [number for point in handles(ink.path) for number in (point.x, point.y)]
-    _refuse_nowhere(places, lambda: f"The line “{of()}” goes")
-    _refuse_nowhere((ink.width,), lambda: f"The line “{of()}” is drawn")
+    _refuse_nowhere(_summed(ink.path), lambda: f"The line “{of()}” goes")
+    _refuse_nowhere(ink.width, lambda: f"The line “{of()}” is drawn")
     return ink if (label, part) == (ink.name, ink.part) else replace(ink, name=label, part=part)
 
 
-def handles(path: Path) -> Iterable[Point]:
-    """Return every point a path is drawn by, the handles of its curves among them."""
+def _summed(path: Path) -> float:
+    """The sum of all that a path is drawn by, handles too: a number only if each of them is."""
+    start = path.segments[0].start
+    found = start.x + start.y
     for segment in path.segments:
-        yield segment.start
+        end = segment.end
+        found += end.x + end.y
         if not isinstance(segment, Line):
-            yield segment.leave
-            yield segment.arrive
-        yield segment.end
+            leave, arrive = segment.leave, segment.arrive
+            found += leave.x + leave.y + arrive.x + arrive.y
+    return found
 
 
-def _refuse_nowhere(numbers: Iterable[float], says: Callable[[], str]) -> None:
-    if not all(map(math.isfinite, numbers)):
+def _refuse_nowhere(number: float, says: Callable[[], str]) -> None:
+    if not math.isfinite(number):
         raise DraftError(f"{says()} where no number says, so nothing was written.")
 
 

@@ -18,8 +18,9 @@ from tapewise_core.paper.document import (
 )
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.safe import plain
-from tapewise_core.writers.document_tables import GREY, LEADING, grid, halves, widths
-from tapewise_core.writers.lettering import FONT, Lettering
+from tapewise_core.writers.document_tables import GREY, grid, halves, widths
+from tapewise_core.writers.document_words import running
+from tapewise_core.writers.lettering import Lettering
 from tapewise_core.writers.pdf_pen import POINTS
 from tapewise_core.writers.pdf_picture import picture
 
@@ -88,14 +89,7 @@ class BlockSetter:
 
     def words(self, text: str, size: float = BODY, before: float = 0.0) -> Flowable:
         """Set running words of a size, with room ``before`` them [points]."""
-        from reportlab.lib.styles import ParagraphStyle
-        from reportlab.platypus import Paragraph as Flowing
-
-        style = ParagraphStyle(
-            "words", fontName=FONT, fontSize=size, leading=size * LEADING,
-            spaceBefore=before, spaceAfter=4,
-        )  # fmt: skip
-        return Flowing(escape(self.lettering.shaped(plain(text)), quote=False), style)
+        return running(escape(self.lettering.shaped(plain(text)), quote=False), size, before)
 
     def _list(
         self, items: tuple[str, ...], marks: list[str], drawn: tuple[Drawing | None, ...] = ()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterable
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -14,6 +14,9 @@ FONT = "Tapewise"
 """The name the font is registered under."""
 
 FILE = Path(__file__).parent / "fonts" / "DejaVuSans-subset.ttf"
+
+WORDS = 4096
+"""So many words are remembered with how wide they are set."""
 
 STAND_IN = "?"
 """Drawn for a sign the font does not have and that no Latin letters spell."""
@@ -25,6 +28,7 @@ class Lettering:
     def __init__(self) -> None:
         self._font = _registered()
         self._known: dict[int, int] = self._font.face.charToGlyph
+        self._plain: set[str] = set()
         self._short = False
         self._seen: dict[str, str] = {}
 
@@ -42,9 +46,13 @@ class Lettering:
 
     def _shape(self, text: str) -> str:
         known = unicodedata.normalize("NFC", text)
-        if any(unicodedata.bidirectional(letter) in {"R", "AL"} for letter in known):
+        letters = set(known) - self._plain  # few are left after some lines
+        leftward = any(unicodedata.bidirectional(letter) in {"R", "AL"} for letter in letters)
+        if leftward:
             known = _right_to_left(known)
-        if all(ord(letter) in self._known for letter in known):
+            letters = set(known)
+        if all(ord(letter) in self._known for letter in letters):
+            self._plain |= set() if leftward else letters
             return known
         self._short = True
         return "".join(self._spelt(letter) for letter in known)
@@ -78,7 +86,20 @@ def _registered() -> Any:
     from reportlab.pdfbase import pdfmetrics
     from reportlab.pdfbase.ttfonts import TTFont
 
-    font: Any = TTFont(FONT, str(FILE))
+    class Font(TTFont):
+        """Measures a word once: the library adds up its letters whenever it sets a paragraph."""
+
+        def stringWidth(self, text: str, size: float, encoding: str = "utf8") -> float:  # noqa: N802
+            return 0.001 * size * units(text)
+
+    font: Any = Font(FONT, str(FILE))
+    widths, otherwise = font.face.charWidths, font.face.defaultWidth
+
+    @lru_cache(maxsize=WORDS)
+    def units(text: str) -> float:
+        total: float = sum(widths.get(ord(letter), otherwise) for letter in text)
+        return total
+
     pdfmetrics.registerFont(font)
     return font
 

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import TYPE_CHECKING, Any
 
+from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.segments import Line
 from tapewise_core.paper.drawing import Dash, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.look import Look, dashes
 from tapewise_core.writers.lettering import FONT, Lettering
@@ -41,10 +44,8 @@ class PdfPen:
         style = (stroke.layer, stroke.width, stroke.dash)
         if style not in self.styles:
             self.styles[style] = self._style(stroke)
-        outline = _Outline(height)
-        stroke.path.draw(outline)
-        painted = outline.painted(stroke.closed, stroke.filled)
-        self.raw._code.append(f"{self.styles[style]} {painted}")
+        painted = _PAINTED[stroke.closed, stroke.filled]
+        self.raw._code.append(f"{self.styles[style]} {_outline(stroke.path, height)} {painted}")
 
     def _style(self, stroke: Stroke) -> str:
         """Colour of line and filling, width, round joins, dashes."""
@@ -69,35 +70,33 @@ class PdfPen:
         page.restoreState()
 
 
-class _Outline:
-    """The pen a path is drawn with, in PDF units, y upwards."""
+_PAINTED = {(False, False): "S", (True, False): "s", (False, True): "B", (True, True): "b"}
+"""The operator that strokes a path, and closes or fills it if asked: closed, filled."""
 
-    def __init__(self, height: float) -> None:
-        self.height = height
-        self.words: list[str] = []
 
-    def move_to(self, point: Point) -> None:
-        self.words += [self._pair(point), "m"]
+def _outline(path: Path, height: float) -> str:
+    """A path in PDF units, y upwards; all in one loop, as for SVG."""
+    start = path.segments[0].start
+    words = [f"{_pair(start, height)} m"]
+    for segment in path.segments:
+        end = _pair(segment.end, height)
+        if isinstance(segment, Line):
+            words.append(f"{end} l")
+        else:
+            handles = f"{_pair(segment.leave, height)} {_pair(segment.arrive, height)}"
+            words.append(f"{handles} {end} c")
+    return " ".join(words)
 
-    def line_to(self, point: Point) -> None:
-        self.words += [self._pair(point), "l"]
 
-    def curve_to(self, leave: Point, arrive: Point, end: Point) -> None:
-        self.words += [self._pair(leave), self._pair(arrive), self._pair(end), "c"]
-
-    def painted(self, closed: bool, filled: bool) -> str:
-        """Return the path with the operator that strokes it, and closes or fills it if asked."""
-        last = {(False, False): "S", (True, False): "s", (False, True): "B", (True, True): "b"}
-        return " ".join([*self.words, last[closed, filled]])
-
-    def _pair(self, point: Point) -> str:
-        return f"{number(point.x * POINTS)} {number((self.height - point.y) * POINTS)}"
+def _pair(point: Point, height: float) -> str:
+    return f"{number(point.x * POINTS)} {number((height - point.y) * POINTS)}"
 
 
 def _units(point: Point, height: float) -> tuple[float, float]:
     return round(point.x * POINTS, 3), round((height - point.y) * POINTS, 3)
 
 
+@cache
 def _rgb(colour: str) -> str:
     """Three shares from 0 to 1 for ``#rrggbb``."""
     return " ".join(number(int(colour[i : i + 2], 16) / 255) for i in (1, 3, 5))

@@ -53,10 +53,10 @@ class Placing:
             return self.ground.box(x, y, words.up, words.across)
         taken = self.ground.is_taken  # a glance at a few places spares most looks at all cells
         for share in SAMPLES:
-            along = words.across * share
-            if taken(x + c * along, y + s * along):
+            reach = words.across * share
+            if taken(x + c * reach, y + s * reach):
                 return None
-        corners = words.corners(middle, along=(c, s))
+        corners = words.corners(middle, along)
         if any(taken(*corner) for corner in corners):
             return None
         rows = self.ground.covered(corners)
