@@ -54,3 +54,16 @@ def test_one_lower_shoulder_is_refused() -> None:
     """Its pieces are whole already."""
     with pytest.raises(OptionError, match="set lower-shoulder to none"):
         made("set-in-top", centre_seams="back", lower_shoulder="left")
+
+
+def test_all_that_needs_shoulders_alike_is_refused_in_one_sentence() -> None:
+    """With every way out."""
+    with pytest.raises(OptionError) as refused:
+        made(
+            "set-in-top", centre_seams="back", hem_finish="band", shoulder_placket="left",
+            lower_shoulder="left",
+        )  # fmt: skip
+    told = str(refused.value)
+    assert told.startswith("A shoulder placket, a hem band and seams at the centre can be had only")
+    assert told.count("lower-shoulder") == 1
+    assert told.endswith("hem-finish to turned and centre-seams to none.")

@@ -54,6 +54,7 @@ def test_help_on_a_command_is_the_command_s_help(capsys: pytest.CaptureFixture[s
     ("arguments", "says"),
     [(("drfat",), "did you mean draft?"), (("profiles", "delte", "x"), "did you mean delete?"),
      (("draft", "--formt", "y"), "did you mean --format"), (("schema", "persn"), "person?"),
+     (("schema", "x"), "There is no schema “x”; choose from draft, person, check"),
      (("profiles", "list", "--jsn"), "did you mean --json?"),
      (("garments", "jersey-tpo"), "did you mean jersey-top?"),
      (("draft", "Marta Lindqvist", "jersey-top", "--out", "t", "--set", "sleev-length=3"),

@@ -93,6 +93,7 @@ def test_what_is_wrong_is_one_sentence(capsys: pytest.CaptureFixture[str]) -> No
         (): "Name who tried it on",
         ("Ada Byron",): "Name what was tried on: --garment",
         ("Ada Byron", "--garment", "jersey-top"): "--symptoms",
+        ("Ada Byron", "--garment", "jrsey-top"): "did you mean jersey-top",
         ("Ada Byron", *NECK[:4]): "Where is the bone at the back of the neck",
         ("Ada Byron", *NECK[:5], "zzz"): "choose from above, beside, behind",
         ("Ada Byron", *NECK, "--amount", "3"): "changed by 0.3 cm to 1 cm, and not by 3 cm",

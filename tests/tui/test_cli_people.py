@@ -117,6 +117,9 @@ def test_groups_are_joined_listed_and_left(capsys: pytest.CaptureFixture[str]) -
     assert (row["name"], row["groups"]) == ("Ada Byron", ["Tuesday", "beginners"])
     assert run("group", "Ada Byron", "Tuesday", "--leave") == 0
     assert store.load("Ada Byron").groups == ("beginners",)
+    capsys.readouterr()
+    assert run("group", "Ada Byron", " ") == 2
+    assert capsys.readouterr().err == "tapewise: The group's name must not be empty.\n"
 
 
 def test_a_second_person_is_made_of_one() -> None:

@@ -26,6 +26,7 @@ from tapewise_core.tasks.fitting import (
 )
 from tapewise_core.tasks.fitting_files import write_pictures
 from tapewise_core.tasks.shop import garment_list
+from tapewise_core.tasks.wizard import garment
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 from tapewise_tui import telling_fitting as telling
@@ -162,6 +163,7 @@ def _seen(
         options.garment = chosen("What was tried on?", rows) if there else None
     if options.garment is None:
         raise OptionError("Name what was tried on: --garment jersey-top, for one.")
+    garment(options.garment)  # that there is none is said before anything more is asked
     if options.symptom is None:
         rows = [(one.key, one.says) for one in SYMPTOMS.values()]
         options.symptom = chosen("What is seen, from the top?", rows) if there else None

@@ -126,7 +126,10 @@ def _schema(commands: Commands[Parser]) -> None:
     says = "print the JSON schema of draft.json, a person's file or what check --json prints"
     command = _add(commands, "schema", says, "tapewise schema draft")
     command.add_argument(
-        "name", choices=("draft", "person", "check"), metavar="NAME", help="draft, person or check"
+        "name",
+        choices=("draft", "person", "check"),
+        metavar="SCHEMA",
+        help="draft, person or check",
     )
 
 

@@ -9,6 +9,7 @@ from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.adjusting import adjustment_told, measured_in
 from tapewise_core.tasks.fitting import SYMPTOMS, Answer, Remedy, Seen, Symptom, Trial, line_of
+from tapewise_core.tasks.fitting_still import still_told
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
@@ -73,7 +74,8 @@ def moved_lines(trial: Trial, unit: Unit) -> Iterable[str]:
     """What a change moves, before and after; lengths that stay are left out."""
     spelt = ((name, unit.spell(was), unit.spell(now)) for name, was, now in trial.moved)
     told = [f"  {name}: {was} before, {now} after" for name, was, now in spelt if was != now]
-    yield from told or (UNMOVED,)
+    still = [f"  {Reader(unit).spell(one)}" for one in still_told(trial)]
+    yield from told or still or (UNMOVED,)
 
 
 UNMOVED = (

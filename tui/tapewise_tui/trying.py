@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.fitting import SYMPTOMS, Seen, Symptom, Trial, line_of, tried, tube_told
+from tapewise_core.tasks.fitting_still import still_told
 from tapewise_tui import drafting, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
@@ -60,6 +61,7 @@ def moved(trial: Trial, desk: Desk) -> Iterator[Line]:
         was, now = desk.unit.spell(before), desk.unit.spell(after)
         if was != now:
             yield Line(None, f"{name}: {was} → {now}")
+    yield from (Line(None, desk.reader.spell(one)) for one in still_told(trial))
 
 
 def says(found: Seen, trial: Trial, desk: Desk) -> str:

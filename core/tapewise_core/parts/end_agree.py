@@ -3,9 +3,8 @@ would be right."""
 
 from __future__ import annotations
 
-from tapewise_core.parts.centre_style import CentreStyle
+from tapewise_core.parts.alike import shoulders_agree
 from tapewise_core.parts.end_style import EndStyle
-from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.hem_style import HemShape, HemStyle
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, said
@@ -14,14 +13,9 @@ from tapewise_core.units import Length, cm
 
 def ends_agree(style: Style) -> tuple[Told, ...]:
     """Return a sentence for each that disagrees; none if all agree."""
-    ends, even = EndStyle.of(style), FigureStyle.of(style).even
-    found = []
+    ends, found = EndStyle.of(style), [*shoulders_agree(style)]
     if ends.band.mm and HemStyle.of(style).shape is not HemShape.STRAIGHT:
         found.append(STRAIGHT)
-    if (ends.band.mm or ends.cuff.mm) and not even:
-        found.append(EVEN)
-    if CentreStyle.of(style).pieces and not even:
-        found.append(HALVES)
     if ends.cuff.mm and ends.capped:
         found.append(CAP)
     return tuple(found)
@@ -50,16 +44,6 @@ wider than the hip."""
 STRAIGHT = said(
     "A hem band is sewn to a straight hem; set {} to straight, or {} to turned.",
     OptionKey("hem"), OptionKey("hem-finish"),
-)  # fmt: skip
-
-HALVES = said(
-    "Seams at the centre are for shoulders that are alike; set {} to none, or {} to none.",
-    OptionKey("lower-shoulder"), OptionKey("centre-seams"),
-)  # fmt: skip
-
-EVEN = said(
-    "Bands are drafted for shoulders that are alike; set {} to none, or {} and {} to turned.",
-    OptionKey("lower-shoulder"), OptionKey("hem-finish"), OptionKey("sleeve-finish"),
 )  # fmt: skip
 
 CAP = said(

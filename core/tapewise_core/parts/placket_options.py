@@ -101,8 +101,6 @@ def placket_agrees(body: Body, style: Style) -> tuple[Told, ...]:
         found.append(BAND)
     if neck.flat:
         found.append(FLAT)
-    if not FigureStyle.of(style).even:
-        found.append(EVEN)
     if asked.length.mm > _room(body, style) + 0.01:
         found.append(_long(asked.length, _room(body, style)))
     return tuple(found)
@@ -127,9 +125,4 @@ BAND = said(
 FLAT = said(
     "With a shoulder placket the band is open anyway; set {} to round, or {} to none.",
     OptionKey("band-sewn"), OptionKey("shoulder-placket"),
-)  # fmt: skip
-
-EVEN = said(
-    "A shoulder placket is drafted for shoulders that are alike; set {} to none, or {} to none.",
-    OptionKey("lower-shoulder"), OptionKey("shoulder-placket"),
 )  # fmt: skip

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from tapewise_core.errors import OptionError
+from tapewise_core.errors import OptionError, ProfileError
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES, measure, near_measures
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.measures.reading import read
+from tapewise_core.profiles import rules
 from tapewise_core.profiles.history import State
 from tapewise_core.profiles.history import chosen as state_of
 from tapewise_core.profiles.profile import Profile
@@ -70,8 +71,17 @@ def last_time(states: Sequence[State]) -> LastTime | None:
     return LastTime(before, states[0]) if before is not None else None
 
 
+def _group(name: str) -> None:
+    try:
+        rules.line(name)
+    except ValueError as error:
+        raise ProfileError(f"The group's name {error}.") from error
+
+
 def in_groups(profile: Profile, names: Sequence[str], *, leave: bool = False) -> Profile:
     """Return a profile put into groups, or taken out of them; raises ProfileError for no name."""
+    for name in names:
+        _group(name)
     left = tuple(name for name in profile.groups if name not in names)
     return profile.having(groups=left if leave else (*left, *names))
 

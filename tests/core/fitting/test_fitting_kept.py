@@ -25,6 +25,7 @@ from tapewise_core.tasks.fitting import (
     tube_told,
     without,
 )
+from tapewise_core.tasks.fitting_still import still_told
 from tapewise_core.tasks.people import store
 from tapewise_core.tasks.record import record, record_text
 from tapewise_core.text.told import Reader
@@ -183,6 +184,20 @@ def test_a_proposal_breaks_no_proof_where_less_would_not() -> None:
     assert new < old
     overlay = trial.overlay()
     assert {ink.part for ink in overlay.inks if ink.part} == {"back", "front", "neckband"}
+
+
+def test_a_change_that_moves_nothing_says_so_and_why() -> None:
+    """A back as wide as its shoulder lets it be cannot be widened; on a usual one it moves."""
+    wide = WHO.with_value("across_back", 46.0)
+    trials = [
+        tried(who, seen(who, "set-in-top", "pulls-between-blades", "across"), 1.0, day=THIRD)
+        for who in (wide, WHO)
+    ]
+    told = " ".join(Reader(Unit.CM).spell(one) for one in still_told(trials[0]))
+    assert told.startswith("Nothing moves: this pattern goes no further there. Half the across")
+    assert told.endswith("narrower than measured: the shoulder ends there.")
+    assert trials[1].moved
+    assert still_told(trials[1]) == ()
 
 
 def test_it_is_in_the_file_in_history_and_in_copies(
