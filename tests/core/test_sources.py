@@ -3,6 +3,7 @@
 import ast
 import re
 from collections.abc import Iterator, Mapping
+from functools import cache
 from importlib import import_module
 from pathlib import Path
 
@@ -46,6 +47,7 @@ def docstrings(path: Path) -> Iterator[str]:
             yield alone.value
 
 
+@cache
 def cited_in(path: Path) -> set[str]:
     """The keys that a file's docstrings cite."""
     prose = (EXAMPLE.sub("", said) for said in docstrings(path))
