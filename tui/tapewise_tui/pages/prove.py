@@ -81,7 +81,7 @@ class ProvePage(Page):
         """The proofs in the order of their rows."""
         return tuple(row.proof for row in self.rows if row.proof)
 
-    @work(thread=True, exclusive=True, group="how sure")
+    @work(thread=True, exclusive=True, group="how sure", description="judge")
     def _judge(self, draft: Drafted) -> None:
         try:
             after = drafting.judged(draft, self.desk)

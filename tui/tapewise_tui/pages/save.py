@@ -129,7 +129,7 @@ class SavePage(Page):
         self.writing = True
         self._write(draft, folder, self.desk.work, replaced)
 
-    @work(thread=True, exclusive=True, group="write")
+    @work(thread=True, exclusive=True, group="write", description="write")
     def _write(self, draft: Drafted, folder: Path, made: Work, replaced: bool) -> None:
         from tapewise_core.tasks.files import save
 

@@ -98,7 +98,7 @@ class StartPage(Page):
         if len(entries) <= MANY:
             self.call_after_refresh(self._judge, tuple(self.entries.items()))
 
-    @working(thread=True, exclusive=True, group="judge")
+    @working(thread=True, exclusive=True, group="judge", description="judge")
     def _judge(self, entries: tuple[tuple[str, Entry], ...]) -> None:
         """Look what is unlikely about everybody, once the list stands."""
         try:

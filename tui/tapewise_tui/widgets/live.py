@@ -70,7 +70,8 @@ class LivePattern(Vertical):
         self.busy = True
         self._draft(self.desk.profile, wish)
 
-    @work(thread=True, group="draft")
+    # described, since Textual else spells out all that it is given: a person, a whole draft
+    @work(thread=True, group="draft", description="draft")
     def _draft(self, profile: Profile, wish: Work) -> None:
         result = drafting.of(profile, wish, self.desk)
         missing = drafting.missing(self.desk, wish) if isinstance(result, str) else ()
@@ -130,7 +131,7 @@ class LivePattern(Vertical):
         if self.draft is draft and not self.busy:
             self._judge(draft)
 
-    @work(thread=True, exclusive=True, group="how sure")
+    @work(thread=True, exclusive=True, group="how sure", description="judge")
     def _judge(self, draft: Drafted) -> None:
         try:
             self.post_message(self.Surer(draft, drafting.judged(draft, self.desk)))

@@ -44,7 +44,7 @@ class SureLine(Static):
         first, then = self.said
         self.update(" ".join(filter(None, (first, sure, then))))
 
-    @work(thread=True, exclusive=True, group="how sure")
+    @work(thread=True, exclusive=True, group="how sure", description="judge")
     def _judge(self, said: tuple[str, str], desk: Desk, profile: Profile, made: Work) -> None:
         time.sleep(PAUSE)
         if not get_current_worker().is_cancelled:
