@@ -9,6 +9,7 @@ from walking import Walk, walk
 
 from tapewise_core.tasks.people import person, store
 from tapewise_tui.app import TapewiseApp
+from tapewise_tui.entry_page import EntryPage
 from tapewise_tui.keys import KEYS, at_work, both
 from tapewise_tui.page import Page
 from tapewise_tui.turning import PAGE_OF
@@ -194,6 +195,10 @@ def test_no_key_reaches_a_page_that_is_still_being_made() -> None:
         await at.settle()
         await at.press("ctrl+z")
         assert "Taken back: Hip 99 cm" in at.said
+        early = PAGE_OF["review"](at.app.desk)
+        assert isinstance(early, EntryPage)
+        early.entered("99")
+        assert not early.stands
 
     walk(steps)
 

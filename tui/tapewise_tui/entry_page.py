@@ -157,8 +157,8 @@ class EntryPage(MeasuresPage):
         self.mark()
 
     def entered(self, text: str) -> None:
-        """Keep what is typed and go down."""
-        if self.query_one(Field).touched and not self._kept():
+        """Keep what is typed and go down; a page that is still being made has nowhere to go."""
+        if not self.rows or (self.query_one(Field).touched and not self._kept()):
             return
         self.spot = (self.spot[0], 0)
         if self.row is self.rows[-1]:

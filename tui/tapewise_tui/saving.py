@@ -52,7 +52,7 @@ LABELS = {
 """What formats are called on the page, under the headings they stand under."""
 
 PAPER = (
-    ("overlap", "Pages overlap by", OnPaper(shop.USUAL_OVERLAP)),
+    ("overlap", "Pages overlap", OnPaper(shop.USUAL_OVERLAP)),
     ("margin", "margins", OnPaper(shop.USUAL_MARGIN)),
     ("roll_width", "roll", OnPaper(shop.USUAL_ROLL)),
 )

@@ -1,4 +1,7 @@
-"""The look: chalk on dark cloth, and ink on pattern paper; tape yellow and thread red in both."""
+"""The look: chalk on dark cloth, and ink on pattern paper; tape yellow and thread red in both.
+
+Each colour can be told from its ground in a terminal of eight colours too.
+"""
 
 from __future__ import annotations
 
@@ -23,6 +26,8 @@ CHALK = Theme(
         "footer-key-foreground": "#e8b72c",
         "footer-background": "#21313a",
         "input-selection-background": "#e8b72c 35%",
+        "scrollbar": "#6d8f9a",
+        "scrollbar-background": "#18242b",
         "block-cursor-background": "#e8b72c",
         "block-cursor-foreground": "#1b1a14",
     },
@@ -38,7 +43,7 @@ PAPER = Theme(
     background="#f3ead6",
     surface="#eadfc6",
     panel="#dccfb0",
-    warning="#8a4b00",
+    warning="#8a1f00",
     error="#a3221b",
     success="#2f6130",
     dark=False,
@@ -48,6 +53,8 @@ PAPER = Theme(
         "footer-key-foreground": "#7a3b2e",
         "footer-background": "#eadfc6",
         "input-selection-background": "#c9a24a 45%",
+        "scrollbar": "#2f5d6b",
+        "scrollbar-background": "#ddd4c1",
         "block-cursor-background": "#2f5d6b",
         "block-cursor-foreground": "#f8f3e6",
     },

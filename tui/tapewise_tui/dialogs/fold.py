@@ -5,7 +5,7 @@ from __future__ import annotations
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
-from textual.containers import Horizontal, Vertical
+from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import TapewiseError
@@ -61,13 +61,15 @@ class FoldDialog(Dialog[dict[str, str] | None]):
     def compose(self) -> ComposeResult:
         with Vertical(id="card"):
             yield Static("The fold test", classes="heading")
-            yield Static(told(FOLD, self.unit), markup=False)
+            with VerticalScroll(id="how-folded", classes="told", can_focus=False):
+                yield Static(told(FOLD, self.unit), markup=False)
             yield from self._fields("stretch", "stretch-along")
             yield Static(told(WASH, self.unit), classes="gap", markup=False)
             yield from self._fields("shrinkage", "shrinkage-across")
             yield Static("", id="fault", classes="wrong", markup=False)
-            yield Static("Tab goes on · Enter keeps what is filled in · Escape leaves it",
-                         classes="quiet")  # fmt: skip
+            yield Static(
+                "Tab: next · Enter: keep what is filled in · Escape: leave", classes="quiet"
+            )
 
     def _fields(self, *keys: str) -> ComposeResult:
         for key in keys:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.order import group
 from tapewise_tui import measuring, words
@@ -25,5 +26,11 @@ def _lines(desk: Desk) -> Iterator[Line]:
             heading = group(row)
             yield Line(None, words.sentence(heading))
         kept = row.key not in missing
-        said = measuring.standing(desk, row.key) if kept else ""
+        said = _told(measuring.standing(desk, row.key)) if kept else ""
         yield Line(row.key, f" ({'x' if kept else ' '}) {row.name:<20}{said}")
+
+
+def _told(standing: str) -> str:
+    """What stands for a measure as a list says it, where it goes without saying that it was
+    measured."""
+    return standing.removesuffix(".").replace(f", {Origin.MEASURED.value}", "")

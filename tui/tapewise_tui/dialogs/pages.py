@@ -16,12 +16,12 @@ from tapewise_tui.widgets.lines import Lines
 
 WHAT = {
     "start": "people, and where you stopped",
-    "measure": "one measure a page, or all on one sheet (F10 there)",
-    "review": "all measures at a glance, unlikely ones first",
-    "garment": "style, cloth and machines, with the pattern beside",
+    "measure": "one measure a page, or F10: one sheet",
+    "review": "all measures, unlikely ones first",
+    "garment": "style, cloth and machines, and the pattern",
     "prove": "what was checked before anyone cuts",
     "save": "write the pattern's files",
-    "sew": "all to be done; F10 there: one piece or step a page",
+    "sew": "all to be done, or F10: one thing a page",
 }
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import accumulate
 
 from rich.text import Text
 from textual.events import Click
@@ -31,22 +32,30 @@ class PagesTape(Widget):
         self.who, self.unit = name, unit
         self.refresh()
 
+    def names(self) -> list[tuple[str, str]]:
+        """Return each page and its name, the present one in brackets; where it is narrow, two
+        names share the blank between them."""
+        found: list[tuple[str, str]] = []
+        words = [f"{number} {page.capitalize()}" for number, page in enumerate(PAGES, start=1)]
+        wide = sum(len(word) + 2 for word in words) < self.size.width
+        for page, word in zip(PAGES, words, strict=True):
+            bracketed = bool(found) and found[-1][0] == self.page
+            beside = "" if bracketed and not wide else " "
+            told = f"{beside}{word}{' ' * wide}"
+            found.append((page, f"[{word}]" if page == self.page else told))
+        return found
+
     def marks(self) -> list[tuple[int, int, str]]:
         """Return where each page's name begins and ends, and the page."""
-        found, at = [], 1
-        for number, page in enumerate(PAGES, start=1):
-            end = at + len(f" {number} {page} ")
-            found.append((at, end, page))
-            at = end
-        return found
+        names = self.names()
+        ends = list(accumulate((len(word) for _, word in names), initial=1))
+        return [(ends[at], ends[at + 1], page) for at, (page, _) in enumerate(names)]
 
     def render(self) -> Text:
         width = self.size.width
-        names, ticks = Text(" "), ""
-        for number, page in enumerate(PAGES, start=1):
-            word = f"{number} {page.capitalize()}"
-            here = page == self.page
-            names.append(f"[{word}]" if here else f" {word} ", "bold reverse" if here else "")
+        names = Text(" ")
+        for page, word in self.names():
+            names.append(word, "bold reverse" if page == self.page else "")
         room = width - names.cell_len - 1
         names.append(self._whose(room).rjust(max(room, 0)))
         ticks = "".join("┃" if cell % 10 == 0 else "╷" for cell in range(width))
@@ -55,7 +64,7 @@ class PagesTape(Widget):
 
     def _whose(self, room: int) -> str:
         """Name and unit, the name cut where there is too little room."""
-        if not self.who:
+        if not self.who or room <= len(self.unit) + 3:
             return ""
         left = max(room - len(self.unit) - 3, 1)
         name = self.who if len(self.who) <= left else self.who[: left - 1].rstrip() + "…"
