@@ -12,6 +12,7 @@ from textual.widgets import Input, Static
 from walking import Walk
 
 from tapewise_core.measures.catalogue import NAMES
+from tapewise_core.tasks.loved.flat import BY_KEY
 from tapewise_tui.dialogs.asking import AskDialog
 from tapewise_tui.dialogs.fold import FoldDialog
 from tapewise_tui.dialogs.lay import LayDialog
@@ -118,7 +119,8 @@ async def dialogs(at: Walk) -> list[Spot]:
             name = field.id or field.name or ""
             if name != "name":
                 put = partial(_entered, dialog, field)
-                found.append(Spot(name, put, partial(_fault, dialog)))
+                told = BY_KEY[name].name if name in BY_KEY else name
+                found.append(Spot(told, put, partial(_fault, dialog)))
     return found
 
 

@@ -10,6 +10,7 @@ from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.paper.sizes import LONGEST, PageSize
 from tapewise_core.tasks.asked_paper import Paper
 from tapewise_core.tasks.settings import settings
+from tapewise_core.text.told import OnPaper, said
 from tapewise_core.units import Unit, parse_length
 
 if TYPE_CHECKING:
@@ -92,9 +93,13 @@ def _length(what: str, text: str | None, unit: Unit, usual: float) -> float:
         return usual
     bare = unit is Unit.CM and _BARE.fullmatch(text.strip())
     try:
-        return parse_length(f"{text} mm" if bare else text, unit, of=f"The paper's {what}")
+        found = parse_length(f"{text} mm" if bare else text, unit, of=f"The paper's {what}")
     except ReadingError as error:
         raise OptionError(error.told) from None
+    if found > LONGEST:
+        says = "The paper's {}: no paper is as long as {}; the longest has {}."
+        raise OptionError(said(says, what, OnPaper(found), OnPaper(LONGEST, "down")))
+    return found
 
 
 def _page(text: str, unit: Unit) -> PageSize:

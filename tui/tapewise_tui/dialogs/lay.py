@@ -12,8 +12,10 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.tasks import wizard
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.laid import Laid, laid
+from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting
 from tapewise_tui.desk import Desk
 from tapewise_tui.dialogs import cloth_questions
@@ -112,14 +114,17 @@ class LayDialog(Screen[None]):
         )
         self.app.push_screen(asked, self._have)
 
-    def _typed(self, text: str) -> str | None:
-        """The length as its option keeps it; raises TapewiseError."""
-        return cloth_questions.typed_length(self.desk.work.garment, text, self.desk.unit)
+    def _made(self, text: str) -> Work:
+        """The work with a length of cloth; raises TapewiseError."""
+        made = self.desk.work
+        plain = cloth_questions.typed_length(made.garment, text, self.desk.unit)
+        return made.with_option(KEPT, plain)
 
     def _fault(self, text: str) -> str:
         """Say what is wrong with a length, or nothing."""
         try:
-            self._typed(text)
+            made = self._made(text)
+            wizard.refuse_wrong(self.desk.profile, made.garment, made.asked)
         except TapewiseError as error:
             return self.desk.reader.spell(error.told)
         return ""
@@ -127,9 +132,8 @@ class LayDialog(Screen[None]):
     def _have(self, text: str | None) -> None:
         if text is None:
             return
-        desk, plain = self.desk, self._typed(text)
-        made = desk.work.with_option(KEPT, plain)
-        desk.change(f"cloth there is {text or 'enough'}", made=made)
+        desk = self.desk
+        desk.change(f"cloth there is {text or 'enough'}", made=self._made(text))
         self.show()
         found = drafting.drafted(desk)
         told = cloth_questions.how_long(found) if isinstance(found, Drafted) else ""

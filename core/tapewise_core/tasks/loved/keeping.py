@@ -11,7 +11,8 @@ from tapewise_core.profiles.fitted import Loved
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.loved.flat import BY_KEY
 from tapewise_core.text.near import near_words
-from tapewise_core.units import Unit, parse_length, parse_number
+from tapewise_core.text.told import said
+from tapewise_core.units import Unit, mm, parse_length, parse_number
 
 LARGEST = 300.0
 """The largest that a garment is taken to measure [cm]; above it is a slip (our choice)."""
@@ -80,7 +81,8 @@ def _read(key: str, text: str, unit: Unit) -> float:
     name = BY_KEY[key].name.capitalize()
     cm = parse_length(text, unit, of=name) / 10
     if not 0 < cm <= LARGEST:
-        raise ReadingError(f"{name}: “{text}” cannot be; a garment laid flat is meant.")
+        says = "{}: {} cannot be; a garment laid flat measures more than zero and up to {}."
+        raise ReadingError(said(says, name, mm(cm * 10), mm(LARGEST * 10)))
     return round(cm, 6)
 
 
