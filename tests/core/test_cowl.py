@@ -19,7 +19,8 @@ from tapewise_core.proofs.corners import corner
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.people import person
-from tapewise_core.units import mm
+from tapewise_core.tasks.wizard import option_rows
+from tapewise_core.units import Unit, mm
 
 GARMENTS = ("jersey-top", "set-in-top", "flared-dress", "skirted-dress")
 SHOULDER = ruled(Point(90, -20), Point(200, 20))
@@ -140,7 +141,7 @@ def test_the_facing_is_cut_in_one_with_the_front() -> None:
 @pytest.mark.parametrize("garment", GARMENTS)
 def test_a_shoulder_that_cannot_be_turned_so_far_says_what_it_allows(garment: str) -> None:
     """And takes both ends of what the sentence told."""
-    with pytest.raises(DraftError, match=r"cowl-depth 25 cm cannot .*: take .* to") as refused:
+    with pytest.raises(DraftError, match=r"cowl-depth is 25 cm; take .* to") as refused:
         made(garment, cowl_depth="25")
     ends = str(refused.value).split("take ")[1].split(", or")[0].split(" to ")
     assert all(made(garment, cowl_depth=end).failing == () for end in ends)
@@ -176,3 +177,22 @@ def test_a_front_neck_lowered_at_a_fitting_lets_a_cowl_hang_deeper() -> None:
             for one in (who, who.having(adjustments=lower))
         )
         assert after - before == pytest.approx(10)
+
+
+def test_the_garment_page_asks_for_a_cowls_depth_with_the_neckline() -> None:
+    """Among the choices that matter, in place of the depth that has nothing to do."""
+    rows = {
+        neckline: {
+            row.key: row
+            for row in option_rows(
+                person("Marta Lindqvist"), "set-in-top", {"neckline": neckline}, Unit.IN
+            )
+        }
+        for neckline in ("cowl", "round")
+    }
+    asked = rows["cowl"]["cowl-depth"]
+    assert asked.at_work
+    assert asked.first
+    assert asked.value.endswith(" in")
+    assert not rows["cowl"]["neck-depth"].at_work
+    assert not rows["round"]["cowl-depth"].at_work

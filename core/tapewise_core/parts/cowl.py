@@ -95,8 +95,10 @@ def _refused(shoulder: Path, hangs: Length) -> Told:
     if most < least + NARROW:
         words = "A cowl cannot be spread from so short a shoulder; take a smaller {}."
         return said(words, OptionKey("neck-half-width"))
+    so = "deep" if hangs.mm > most else "high"
     return said(
-        "A cowl of {} {} cannot be spread from this shoulder: take {} to {}, or change {}.",
-        OptionKey("cowl-depth"), hangs, Bound(least, "up"), Bound(most, "down"),
+        "A cowl spread from this shoulder cannot hang so {}: {} is {}; take {} to {}, or change "
+        "{}.",
+        so, OptionKey("cowl-depth"), hangs, Bound(least, "up"), Bound(most, "down"),
         OptionKey("neck-half-width"),
     )  # fmt: skip

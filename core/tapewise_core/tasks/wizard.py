@@ -35,7 +35,7 @@ MACHINES = {
 """The machines a person may have, each in words."""
 
 
-FIRST = frozenset({"body-length", "skirt-length", "stretch", "cloth-width"})
+FIRST = frozenset({"body-length", "skirt-length", "stretch", "cloth-width", "cowl-depth"})
 """Options that most people decide besides those of style (our choice)."""
 
 OPEN = "worked out from measures that are still to take"
