@@ -204,6 +204,7 @@ def test_a_command_is_understood_alone_as_among_all() -> None:
     ("arguments", "unused"),
     [(["--version"], {"argparse"}), (["garments"], {"pydantic"}), (["help", "draft"], {"pydantic"}),
      (["profiles"], {"shapely", "textual", "pydantic"}),
+     (["garments", "jersey-top"], {"numpy"}), (["measure", "--print"], {"numpy"}),
      (["check", "Marta Lindqvist"], {"shapely", "tapewise_core.garments.shelf", "pydantic"})],
 )  # fmt: skip
 def test_a_command_loads_nothing_that_it_does_not_need(

@@ -49,13 +49,14 @@ def demo(options: argparse.Namespace) -> int:
 
 def draft(options: argparse.Namespace) -> int:
     """Draft, prove, write and tell."""
-    from tapewise_core.tasks.asked_paper import Paper, Shown
+    project = _asked_for(options)
+    profile = _person(options)
+
+    from tapewise_core.tasks.asked_paper import Paper, Shown  # a slip until here is told sooner
     from tapewise_core.tasks.files import hand_sheet, save
     from tapewise_core.tasks.judging import judged
     from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 
-    project = _asked_for(options)
-    profile = _person(options)
     drafted = _drafted(options, profile)
     if options.closer_lay is not None:
         drafted = laid(drafted, options)

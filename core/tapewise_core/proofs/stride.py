@@ -5,8 +5,7 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-import numpy as np
-from numpy.typing import NDArray
+from typing import TYPE_CHECKING
 
 from tapewise_core.drafting.facts import Hem
 from tapewise_core.proofs.proof import (
@@ -23,8 +22,12 @@ from tapewise_core.proofs.proof import (
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
-Lengths = float | NDArray[np.float64]
-"""A length, or those of many bodies [mm]."""
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+    Lengths = float | NDArray[np.float64]
+    """A length, or those of many bodies [mm]."""
 
 AT_KNEE, AT_ANKLE = 1100.0, 1400.0
 """What a hem must be round at the knee and at the ankle, or have a slit [mm]; between the two
@@ -88,6 +91,8 @@ def _top(hem: Hem) -> float:
 
 def least_round(below_waist: Lengths, knee: Lengths, ankle: Lengths) -> NDArray[np.float64]:
     """Return how wide a hem must be at its height, at the knee or below [mm]."""
+    import numpy as np  # whoever lists a garment's options does not wait for it
+
     share = (below_waist - np.asarray(knee, np.float64)) / np.maximum(ankle - knee, 1.0)
     return np.asarray(AT_KNEE + (AT_ANKLE - AT_KNEE) * np.clip(share, 0.0, 1.0), np.float64)
 

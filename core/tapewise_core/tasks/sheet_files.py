@@ -7,7 +7,6 @@ from pathlib import Path
 
 from tapewise_core.errors import FilesError, ForeignFilesError
 from tapewise_core.paper.document import Document, FillIn
-from tapewise_core.tasks.files import step_files
 from tapewise_core.writers.files import write_all
 from tapewise_core.writers.markdown import markdown
 from tapewise_core.writers.svg import svg
@@ -66,4 +65,6 @@ def _beside(document: Document, path: Path) -> dict[str, bytes]:
     """The pictures a Markdown file points to."""
     if path.suffix.lower() != ".md":
         return {}
+    from tapewise_core.tasks.files import step_files  # and with it all that drafts
+
     return {name: svg(drawing).encode() for name, drawing in step_files(document).items()}
