@@ -45,12 +45,12 @@ class Draft:
     @property
     def steps(self) -> tuple[Step, ...]:
         """Every step in order."""
-        return self._whole.begun
+        return self._whole.begun if self.ending else self.begun
 
     @property
     def papers(self) -> tuple[DraftingPaper, ...]:
         """The paper after each step."""
-        return self._whole.drawn
+        return self._whole.drawn if self.ending else self.drawn
 
     @property
     def paper(self) -> DraftingPaper:

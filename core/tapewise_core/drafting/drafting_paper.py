@@ -33,7 +33,8 @@ class DraftingPaper:
         """Return this paper with one more point."""
         if name in self.points:
             raise DraftError(f"Point {name} is already on the paper.")
-        return replace(self, points=MappingProxyType({**self.points, name: point}))
+        points = MappingProxyType({**self.points, name: point})
+        return DraftingPaper(points, self.lines, self.guides, self.marks)
 
     def with_line(self, name: str, path: Path) -> DraftingPaper:
         """Return this paper with one more line of the pattern."""
@@ -43,7 +44,8 @@ class DraftingPaper:
 
     def with_guide(self, name: str, path: Path) -> DraftingPaper:
         """Return this paper with one more construction line; a later one of a name replaces it."""
-        return replace(self, guides=MappingProxyType({**self.guides, name: path}))
+        guides = MappingProxyType({**self.guides, name: path})
+        return DraftingPaper(self.points, self.lines, guides, self.marks)
 
     def with_marks(self, marks: tuple[NotchMark, ...]) -> DraftingPaper:
         """Return this paper with more notches."""
