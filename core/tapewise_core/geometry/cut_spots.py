@@ -115,18 +115,23 @@ def _distances(places: np.ndarray, line: np.ndarray) -> np.ndarray:
     starts, sides = line[:-1], np.diff(line, axis=0)
     long = np.hypot(*sides.T)
     ways = sides / np.maximum(long, TINY)[:, None]
-    squares = ways[:, ::-1] * (1.0, -1.0)
-    begun, level = (starts * ways).sum(axis=1), (starts * squares).sum(axis=1)
+    along, across = (_reckoned(starts, way) for way in (ways, ways[:, ::-1] * (1.0, -1.0)))
+    places = np.column_stack([places, np.ones(len(places))])
     found, rows = [], max(AT_ONCE // len(sides), 1)
     for first in range(0, len(places), rows):
         some = places[first : first + rows]
-        along, across = some @ ways.T, some @ squares.T
-        along -= begun
-        across -= level
-        along -= np.minimum(np.maximum(along, 0.0), long)  # how far beyond the side's ends
-        along *= along
-        across *= across
-        along += across
-        found.append(along.min(axis=1))
+        gone, off = some @ along, some @ across
+        gone -= np.minimum(np.maximum(gone, 0.0), long)  # how far beyond the side's ends
+        gone *= gone
+        off *= off
+        gone += off
+        found.append(gone.min(axis=1))
     nearest: np.ndarray = np.sqrt(np.concatenate(found))
     return nearest
+
+
+def _reckoned(starts: np.ndarray, ways: np.ndarray) -> np.ndarray:
+    """What a place's x, y and 1 are multiplied by for how far it lies that way from each start."""
+    import numpy as np
+
+    return np.column_stack([ways, -(starts * ways).sum(axis=1)]).T

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 from tapewise_core.geometry.cut_round import drawn_round
 from tapewise_core.geometry.cut_shapes import joined_round
-from tapewise_core.geometry.outline import Margin, area, is_simple
+from tapewise_core.geometry.outline import Margin, polygon
 from tapewise_core.geometry.point import Point
 
 STRAIGHT = 1e-4
@@ -38,8 +39,11 @@ def drawn(margins: Sequence[Margin]) -> list[Point]:
 
 
 def _encloses(line: Sequence[Point]) -> bool:
-    """Say whether a line runs clockwise round one area."""
-    return is_simple(line) and area(line) > 0
+    """Say whether a line runs clockwise, as seen, round one area."""
+    if len(line) < 3:
+        return False
+    shape = polygon(line)
+    return bool(shape.is_valid and shape.exterior.is_ccw)
 
 
 def _thinned(line: Sequence[Point]) -> list[Point]:
@@ -50,7 +54,6 @@ def _thinned(line: Sequence[Point]) -> list[Point]:
     places = get_coordinates(simplify(whole, STRAIGHT, preserve_topology=False)).tolist()
     kept = [Point(*places[0])]
     for x, y in places[1:-1]:
-        point = Point(x, y)
-        if (point - kept[-1]).length() > ONE:
-            kept.append(point)
+        if math.hypot(x - kept[-1].x, y - kept[-1].y) > ONE:
+            kept.append(Point(x, y))
     return kept
