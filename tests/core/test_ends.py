@@ -10,6 +10,7 @@ from read_aloud import spelt
 from tapewise_core.errors import OptionError
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.missing import missing
 from tapewise_core.tasks.people import person
 
@@ -75,6 +76,8 @@ def test_a_straight_skirt_ends_in_a_band_that_is_part_of_its_length() -> None:
     assert banded.failing == ()
     ends = [one.pattern.piece("skirt_back").points["centre_hem"].y for one in (plain, banded)]
     assert ends[1] == pytest.approx(ends[0] - 60, abs=0.5)
+    bodices = [one.pattern.lengths["centre back length"] for one in (plain, banded)]
+    assert bodices[1] == pytest.approx(bodices[0], abs=2)
     lengths = [one.pattern.lengths["skirt length"] for one in (plain, banded)]
     assert lengths[1] == pytest.approx(lengths[0])
     hem = banded.pattern.facts.hem
@@ -105,6 +108,18 @@ def test_a_band_below_the_knee_lets_one_stride() -> None:
     short = made("flared-dress", hem_finish="band", body_length="103", flare="3",
                  hem_band_ratio="0.9")  # fmt: skip
     assert not next(one for one in short.proofs if one.id is ProofId.STRIDE).holds
+
+
+def test_a_band_is_closed_where_a_skirt_would_have_a_vent() -> None:
+    """Below the knee a straight skirt has a vent unasked, with a band none: then the stride fails,
+    and a turned hem is what mends it."""
+    asked = {"skirt": "straight", "skirt_length": "75"}
+    assert made("skirted-dress", **asked).style.choice("vent") == "back"
+    banded = mended(made("skirted-dress", hem_finish="band", **asked))
+    assert banded.style.choice("vent") == "none"
+    found = next(one for one in banded.proofs if one.id is ProofId.STRIDE)
+    assert not found.holds
+    assert found.mend is not None
 
 
 def test_a_dress_flares_less_above_a_band() -> None:

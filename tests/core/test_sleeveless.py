@@ -106,10 +106,10 @@ def test_a_dress_without_sleeves_has_the_set_in_bodice(skirt: str) -> None:
         assert here.cut == there.cut
 
 
-@pytest.mark.parametrize("start", ["hip", "waist"])
-def test_a_flared_dress_without_sleeves_flares_as_one_with_them(start: str) -> None:
+@pytest.mark.parametrize(("start", "flare"), [("hip", "12"), ("waist", "12"), ("waist", "24")])
+def test_a_flared_dress_without_sleeves_flares_as_one_with_them(start: str, flare: str) -> None:
     """Its sides end as far out, as long below the hip line as the fold, square to the hem."""
-    asked = {"flare_from": start, "flare": "12", "neckline": "v"}
+    asked = {"flare_from": start, "flare": flare, "neckline": "v"}
     bare_one = bare(garment="flared-dress", **asked).pattern
     sleeved = made("flared-dress", sleeve="short", **asked).pattern
     for of in ("back", "front"):
@@ -160,6 +160,16 @@ def test_a_slit_is_as_long_as_asked_without_sleeves_too(garment: str, more: dict
     hem = dress.pattern.facts.hem
     assert hem is not None
     assert hem.slit == 120
+
+
+def test_a_slit_above_the_hip_takes_its_mark_away() -> None:
+    """No mark lies below the end of the seam it is on."""
+    dress = bare(garment="flared-dress", hem="split", split_length="50")
+    assert dress.failing == ()
+    for piece in dress.pattern.pieces[:2]:
+        assert piece.length("split") == pytest.approx(500)
+        assert "hip" not in {notch.pair for notch in piece.notches}
+        assert all(notch.distance <= piece.length(notch.edge) for notch in piece.notches)
 
 
 def test_with_sleeves_nothing_is_asked_of_the_armhole() -> None:

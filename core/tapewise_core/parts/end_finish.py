@@ -23,9 +23,8 @@ from tapewise_core.parts.edge_band import (
     cut_band,
     draft_band,
 )
+from tapewise_core.parts.end_ratio import cuff_ratio, free_for, hem_ratio
 from tapewise_core.parts.end_style import EndStyle
-from tapewise_core.parts.shape.band import USABLE, at_least
-from tapewise_core.proofs.stride import least_round
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length
 
@@ -45,9 +44,6 @@ PART = {
     "hem_band": "The hem band, {} wide, is part of the length asked for.",
     "cuff": "The cuffs, {} wide, are part of the sleeves' length asked for.",
 }
-
-SHORTER = 0.9
-"""A hem band's length as a share of the hem (common practice)."""
 
 SIDE, MIDDLE = "hem at the side seam", "hem at the centre front"
 
@@ -74,14 +70,19 @@ def with_ends(
     if style.band.mm:
         end = _hem(pattern, body, style, lower)
         pattern = _with(_marked(pattern, lower), end, SeamKind.HEM)
-        pattern = _hung(_longer(pattern, style.band, BODY), style.band.mm, end.fact.opening)
+        pattern = _hung(
+            _longer(pattern, style.band, BODY if "back" in lower else SKIRT),
+            style.band.mm,
+            end.fact.opening,
+        )
     if style.cuff.mm:
         pattern = _with(pattern, _cuff(pattern, style), SeamKind.SLEEVE_HEM)
         pattern = _longer(pattern, style.cuff, SLEEVE)
     return pattern
 
 
-BODY = ("centre back length", "centre front length", "side length", "skirt length")
+BODY = ("centre back length", "centre front length", "side length")
+SKIRT = ("skirt length",)
 SLEEVE = ("overarm length", "sleeve length")
 """Lengths of the finished garment that a band is part of."""
 
@@ -139,27 +140,13 @@ def _hem(pattern: Pattern, body: Body, style: EndStyle, lower: Lower) -> _End:
     back, front = (pattern.piece(name).length("hem") for name in lower)
     whole = Length(2 * (back + front), ("the whole hem, 2 × (", back, " + ", front, ")"))
     over = max(body["bust"].mm, body["hip"].mm)
-    ratio = style.band_ratio or _hem_ratio(whole.mm, over, style.stretch, _free(pattern, style))
+    ratio = style.band_ratio or hem_ratio(
+        whole.mm, over, style.stretch, free_for(pattern.facts.hem, style.band.mm)
+    )
     side = back / whole.mm
     marks = ((side, SIDE, 1), (0.5, MIDDLE, 1))
     walk = (EdgeRun(lower[0], ("hem",), 2, True), EdgeRun(lower[1], ("hem",), 2))
     return _made(HEM, whole, style.band, style.seam, ratio, walk, over, marks)
-
-
-def _hem_ratio(hem: float, over: float, stretch: float, free: float) -> float:
-    """Nine tenths, or as much more as what passes and a stride need, and as the seam can be
-    stretched by."""
-    least = max(over / (1 + USABLE * stretch) / hem, 1 / (1 + USABLE * stretch), free / hem)
-    return at_least(min(max(SHORTER, least), 1.0))
-
-
-def _free(pattern: Pattern, style: EndStyle) -> float:
-    """How long the band has to be for a stride [mm]; 0 where it hangs above the knee."""
-    hem = pattern.facts.hem
-    if hem is None or hem.knee is None or hem.ankle is None:
-        return 0.0
-    end = hem.below_waist + style.band.mm
-    return float(least_round(end, hem.knee, hem.ankle)) if end >= hem.knee else 0.0
 
 
 def _cuff(pattern: Pattern, style: EndStyle) -> _End:
@@ -174,15 +161,8 @@ def _cuff(pattern: Pattern, style: EndStyle) -> _End:
         back, front = (pattern.piece(name).length("sleeve_hem") for name in ("back", "front"))
         whole = Length(back + front, ("the sleeve's end, (", back, " + ", front, ")"))
         walk = (EdgeRun("back", ("sleeve_hem",)), EdgeRun("front", ("sleeve_hem",), 1, True))
-    ratio = style.cuff_ratio or _cuff_ratio(whole.mm, level.body, hand, style.stretch)
+    ratio = style.cuff_ratio or cuff_ratio(whole.mm, level.body, hand, style.stretch)
     return _made(CUFF, whole, style.cuff, style.seam, ratio, walk, hand, ())
-
-
-def _cuff_ratio(end: float, arm: float, hand: float | None, stretch: float) -> float:
-    """As close as the arm, but so that the seam can be sewn and a hand passes."""
-    stretched = 1 + USABLE * stretch
-    least = max(1 / stretched, (hand or 0.0) / stretched / end)
-    return at_least(min(max(arm / end, least), 1.0))
 
 
 def _made(

@@ -53,6 +53,25 @@ def test_steps_are_those_of_the_checklist_one_for_one() -> None:
         assert chore.says.startswith(one.says)
 
 
+def test_a_tape_is_as_long_as_the_edge_that_is_cut() -> None:
+    """Cloth that shrinks by a tenth once it is sewn has openings of 16 cm ÷ 0.9 until then; so say
+    the steps, the checklist and what is eased in."""
+    asked = {"pockets": "yes", "shrinkage": "10", "bust-room": "side-ease"}
+    full = person({**MIDDLE, "front_waist_length": 46.0})
+    told = []
+    for wash in ("before", "after"):
+        made = draft(full, "flared-dress", {**asked, "wash": wash}, made=DAY)
+        tape, sides = (
+            next(one for one in sewing_steps(made) if one.key == key)
+            for key in ("pocket-stay", "sides")
+        )
+        told.append((tape.says, dict(sides.facts)["ease"], *(c.items for c in chores(made))))
+    assert "16 cm for each" in told[0][0]
+    assert "17.8 cm for each" in told[1][0]
+    assert any("17.8 cm for each" in item.says for part in told[1][2:] for item in part)
+    assert told[0][1] != told[1][1]
+
+
 def test_facts_are_told_where_there_are_any_in_the_readers_unit() -> None:
     """A seam has its stitch and allowance, a test neither."""
     inches = replace(drafted("skirted-dress"), unit=Unit.IN)
