@@ -36,9 +36,9 @@ def flare_agrees(style: Style, flare: Length, most: Length | None = None) -> tup
     )  # fmt: skip
 
 
-MOST_FLARE = cm(6)
-"""Above a hem band no side flares further from the hip (our choice): the hem is then about a fifth
-wider than the hip."""
+MOST_FLARE = cm(7)
+"""Above a hem band no side flares further from the hip (our choice): the hem is then about a
+quarter wider than the hip."""
 
 
 STRAIGHT = said(

@@ -18,7 +18,7 @@ def hem_ratio(hem: float, over: float, stretch: float, free: float) -> float:
 
 
 def free_for(hem: Hem | None, band: float) -> float:
-    """Return how long a band of a width has to be for a stride [mm]; 0 where it hangs above the knee."""
+    """Return how long a band of a width has to be for a stride [mm]; 0 above the knee."""
     if hem is None or hem.knee is None or hem.ankle is None:
         return 0.0
     end = hem.below_waist + band

@@ -60,7 +60,8 @@ def test_a_machine_reads_groups_and_centimetres() -> None:
     assert found["flare"]["group"] == "Lengths"
     assert found["shoulder-drop"]["group"] == "Figure, where it is not average"
     assert found["flare"]["default_says"] == (
-        "10 cm from the hip, 14 cm from the waist; 5 cm and 7 cm above a hem band"
+        "10 cm from the hip, 14 cm from the waist; above a hem band 5 cm, or what a stride "
+        "needs, and more from the waist"
     )
     assert found["flare"]["default"] is None
     assert (found["belt-width"]["default"], found["belt-width"]["low"]) == (4.0, 1.5)

@@ -5,23 +5,28 @@ Amounts are common practice in the trade.
 
 from __future__ import annotations
 
+import math
+
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.garments.flared_dress.style import FlareFrom
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_options import BARE
+from tapewise_core.parts.end_agree import MOST_FLARE
 from tapewise_core.parts.end_options import ENDS
+from tapewise_core.parts.end_ratio import free_for
 from tapewise_core.parts.end_style import hem_band
 from tapewise_core.parts.hem_style import HemShape
+from tapewise_core.parts.shape.below_hip import BEND_BELOW
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
-from tapewise_core.parts.stride import to_knee
+from tapewise_core.parts.stride import skirt_hem, to_knee
 from tapewise_core.style.cloth import CLOTH
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, said
-from tapewise_core.units import Length, cm
+from tapewise_core.units import Length, cm, mm
 
 ALL_ROUND = 6.0
 """The ease of an easy dress, the same all round [cm]."""
@@ -29,8 +34,12 @@ ALL_ROUND = 6.0
 FLARES = {FlareFrom.HIP: cm(10), FlareFrom.WAIST: cm(14)}
 """How far a side flares: further from the waist, which lies higher."""
 
-BANDED = {FlareFrom.HIP: cm(5), FlareFrom.WAIST: cm(7)}
-"""The same above a hem band, which holds the hem in."""
+BANDED = cm(5)
+"""How far a side flares from the hip above a hem band, which holds the hem in."""
+
+MOST_BANDED = {FlareFrom.HIP: MOST_FLARE, FlareFrom.WAIST: cm(11)}
+"""No hem flares further above a band; from the waist, which lies higher, about half as much again
+(our choice)."""
 
 
 def to_the_knee(body: Body, style: Style) -> Length:
@@ -39,9 +48,21 @@ def to_the_knee(body: Body, style: Style) -> Length:
 
 
 def flare(body: Body, style: Style) -> Length:
-    """10 cm from the hip, 14 from the waist; half of it above a hem band."""
-    usual = BANDED if hem_band(style).mm else FLARES
-    return usual[FlareFrom(style.choice("flare-from"))]
+    """10 cm from the hip, 14 from the waist; above a hem band half, or what a stride needs."""
+    start = FlareFrom(style.choice("flare-from"))
+    return _banded(body, style, start) if hem_band(style).mm else FLARES[start]
+
+
+def _banded(body: Body, style: Style, start: FlareFrom) -> Length:
+    """What a hem needs above its band; from the waist as much more as that lies higher, and as the
+    side takes to bend out below the hip."""
+    below = (style.length("body-length") - body["back_waist_length"]).mm
+    around = (body["hip"] + style.length("hip-ease")).mm
+    out, free = BANDED.mm, (free_for(skirt_hem(body, below, 0.0), 0.0) - around) / 4
+    if start is FlareFrom.WAIST:
+        left = max(below - body["hip_depth"].mm, BEND_BELOW)
+        out, free = out * below / left, free * below / (left - BEND_BELOW / 2)
+    return mm(min(math.ceil(max(out, free)), MOST_BANDED[start].mm))
 
 
 OF_THE_TOP = (
@@ -81,9 +102,10 @@ FLARE = Options.of(
         says=said("how far each side flares out to the hem"),
         default=flare,
         default_says=said(
-            "{} from the hip, {} from the waist; {} and {} above a hem band",
+            "{} from the hip, {} from the waist; above a hem band {}, or what a stride needs, and "
+            "more from the waist",
             *FLARES.values(),
-            *BANDED.values(),
+            BANDED,
         ),
         low=0,
         high=50,

@@ -29,7 +29,7 @@ from tapewise_core.drafting.finish import for_pieces, with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece, Seam
 from tapewise_core.garments.flared_dress import SAYS, TITLE
 from tapewise_core.garments.flared_dress.flare import flared_plan
-from tapewise_core.garments.flared_dress.options import OPTIONS
+from tapewise_core.garments.flared_dress.options import MOST_BANDED, OPTIONS
 from tapewise_core.garments.flared_dress.style import FlareFrom, FlareStyle
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
@@ -45,7 +45,7 @@ from tapewise_core.parts.belt_pocket import (
     pocket_seam,
 )
 from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
-from tapewise_core.parts.end_agree import MOST_FLARE, ends_agree, flare_agrees
+from tapewise_core.parts.end_agree import ends_agree, flare_agrees
 from tapewise_core.parts.end_finish import with_ends
 from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.fitted_options import GROWN_ON_FITTED
@@ -53,7 +53,7 @@ from tapewise_core.parts.stride import body_hem
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import OptionKey, Told, said
-from tapewise_core.units import Length, cm, mm
+from tapewise_core.units import Length, mm
 
 
 def draft(body: Body, style: Style) -> Pattern:
@@ -115,11 +115,6 @@ def agree(body: Body, style: Style) -> tuple[Told, ...]:
     flared = FlareStyle.of(style)
     ends = (*ends_agree(style), *flare_agrees(style, flared.amount, MOST_BANDED[flared.start]))
     return (*top_agrees(body, top), *ends, *(found for found in own if found))
-
-
-MOST_BANDED = {FlareFrom.HIP: MOST_FLARE, FlareFrom.WAIST: cm(9)}
-"""No hem flares further above a band; from the waist, which lies higher, about half as much again
-(our choice)."""
 
 
 def _pocket(body: Body, style: TopStyle, more: BeltPocketStyle) -> Told | None:
