@@ -28,6 +28,8 @@ from tapewise_core.parts.band_ways import (
     CUFF_ON,
     CUFF_RING,
     HEM_BAND,
+    HEM_HALVES,
+    HEM_HALVES_RING,
     HEM_RING,
 )
 from tapewise_core.parts.bare_ways import (
@@ -222,6 +224,14 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         "cuff-ring": _banded(SeamKind.BAND_JOIN, CUFF_RING, "neckband left, neckband right"),
         "cuff": _banded(SeamKind.CUFF, CUFF_ON, "neckband top, back top"),
         "hem-band-ring": _banded(SeamKind.BAND_JOIN, HEM_RING, "neckband left, neckband right"),
+        "hem-halves-ring": pattern_of(
+            (rectangle("neckband", 400, 120),),
+            (
+                seam(SeamKind.BAND_JOIN, HEM_HALVES_RING, "neckband left", "neckband left"),
+                seam(SeamKind.BAND_JOIN, HEM_HALVES_RING, "neckband right", "neckband right"),
+            ),
+        ),
+        "hem-halves": _banded(SeamKind.HEM_BAND, HEM_HALVES, "neckband top, back top"),
         "hem-band": _banded(SeamKind.HEM_BAND, HEM_BAND, "neckband top, back top"),
         "armband": _banded(SeamKind.ARMBAND, ARMBAND, "neckband top, back top"),
         "armhole-turned": pattern_of(

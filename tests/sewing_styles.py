@@ -63,6 +63,7 @@ ENDS: tuple[Asked, ...] = (
 """Bands round hem and sleeves, and seams at the centre."""
 
 DRESS_ENDS: tuple[Asked, ...] = (
+    {"skirt": "straight", "cloth-width": "90", **ENDS[0]},
     {"skirt": "straight", **ENDS[0]},
     {"sleeve-cut": "set-in", **ENDS[1]},
     {"stretch": "15"},

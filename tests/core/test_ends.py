@@ -8,6 +8,7 @@ import pytest
 from read_aloud import spelt
 
 from tapewise_core.errors import OptionError
+from tapewise_core.parts.band_ways import HEM_HALVES_RING
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.mending import mended
@@ -108,6 +109,29 @@ def test_a_band_below_the_knee_lets_one_stride() -> None:
     short = made("flared-dress", hem_finish="band", body_length="103", flare="3",
                  hem_band_ratio="0.9")  # fmt: skip
     assert not next(one for one in short.proofs if one.id is ProofId.STRIDE).holds
+
+
+@pytest.mark.parametrize(
+    ("garment", "more"),
+    [("set-in-top", {}), ("flared-dress", {}), ("skirted-dress", {"skirt": "straight"})],
+)
+def test_a_band_longer_than_the_cloth_is_wide_is_cut_in_halves(
+    garment: str, more: dict[str, str]
+) -> None:
+    """Two, each half as long, joined at centre back and centre front; the same for every proof."""
+    wide = made(garment, hem_finish="band", **more)
+    narrow = made(garment, hem_finish="band", cloth_width="80", **more)
+    bands = [one.pattern.piece("hem_band") for one in (wide, narrow)]
+    assert [band.count for band in bands] == [1, 2]
+    assert bands[1].length("hem") == pytest.approx(bands[0].length("hem") / 2)
+    openings = [one.pattern.facts.ends[0].opening for one in (wide, narrow)]
+    assert openings[1] == pytest.approx(openings[0])
+    joins = [seam for seam in narrow.pattern.seams if seam.making.name == HEM_HALVES_RING.name]
+    assert len(joins) == 2
+    assert all(seam.first == seam.second for seam in joins)
+    assert {one.id for one in narrow.failing} <= {ProofId.CLOTH}
+    narrowest = [one for one in narrow.proofs if one.id is ProofId.CLOTH]
+    assert not any("hem band" in narrow.reader.spell(one.says) for one in narrowest)
 
 
 def test_a_band_is_closed_where_a_skirt_would_have_a_vent() -> None:

@@ -45,6 +45,13 @@ HEM = Words(
 )  # fmt: skip
 
 
+HALVES = Words(
+    "hem-halves", "both halves of the hem band", "the hem band", "the hem",
+    "the joins at the centre back and the centre front, the marks at the side seams",
+    HEM.check, Stage.HEM,
+)  # fmt: skip
+
+
 def ring_way(words: Words) -> Way:
     """Return how a band's ends are joined."""
 
@@ -105,3 +112,4 @@ def _sewn_on(work: Work, words: Words) -> Operation:
 ARMBAND_RING, ARMBAND = ring_way(ARM), band_way(ARM)
 CUFF_RING, CUFF_ON = ring_way(CUFF), band_way(CUFF)
 HEM_RING, HEM_BAND = ring_way(HEM), band_way(HEM)
+HEM_HALVES_RING, HEM_HALVES = ring_way(HALVES), band_way(HALVES)

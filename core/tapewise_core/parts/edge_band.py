@@ -59,12 +59,17 @@ def cut_band(kind: BandKind, draft: Draft, size: BandSize, marks: Sequence[Mark]
     return folded(draft, kind.name, edges, {"join": a, "join_2": b}, notches, kind.count)
 
 
-def band_join(kind: BandKind) -> Seam:
-    """Return the seam that makes a ring of the band."""
-    ends = (EdgeRun(kind.name, ("join",)),), (EdgeRun(kind.name, ("join_2",)),)
+def band_join(kind: BandKind, *, halves: bool = False) -> Seam:
+    """Return the seam that makes a ring of the band, or the first of the two that join halves."""
+    last = "join" if halves else "join_2"
+    ends = (EdgeRun(kind.name, ("join",)),), (EdgeRun(kind.name, (last,)),)
     return Seam(SeamKind.BAND_JOIN, *ends, making=kind.ring, where=kind.title.lower())
 
 
-def band_seam(kind: BandKind, edge: tuple[EdgeRun, ...], ratio: float, where: str = "") -> Seam:
-    """Return the band's seam round an edge, walked from the band's join."""
-    return Seam(kind.seam, (EdgeRun(kind.name, (kind.edge,)),), edge, ratio, kind.sewn, where)
+def band_seam(
+    kind: BandKind, edge: tuple[EdgeRun, ...], ratio: float, where: str = "", times: int = 1
+) -> Seam:
+    """Return the band's seam round an edge, walked from the band's join; a band of two halves goes
+    round with both."""
+    around = (EdgeRun(kind.name, (kind.edge,), times),)
+    return Seam(kind.seam, around, edge, ratio, kind.sewn, where)

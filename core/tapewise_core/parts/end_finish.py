@@ -13,7 +13,6 @@ from tapewise_core.drafting.finish import for_pieces, with_allowances
 from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.band_ways import CUFF_ON, CUFF_RING, HEM_BAND, HEM_RING
 from tapewise_core.parts.edge_band import (
     BandKind,
     BandSize,
@@ -23,29 +22,11 @@ from tapewise_core.parts.edge_band import (
     cut_band,
     draft_band,
 )
+from tapewise_core.parts.end_bands import CUFF, HALVES, HEM, MIDDLE, PART, SIDE
 from tapewise_core.parts.end_ratio import cuff_ratio, free_for, hem_ratio
 from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length
-
-HEM = BandKind(
-    "hem_band", "hem", "Hem band",
-    "Mark both long edges: the join goes to the centre back, the middle to the centre front, and "
-    "the other two marks to the side seams.",
-    1, SeamKind.HEM_BAND, HEM_RING, HEM_BAND,
-)  # fmt: skip
-
-CUFF = BandKind(
-    "cuff", "sleeve_hem", "Cuff", "The join goes to the underarm seam.",
-    2, SeamKind.CUFF, CUFF_RING, CUFF_ON,
-)  # fmt: skip
-
-PART = {
-    "hem_band": "The hem band, {} wide, is part of the length asked for.",
-    "cuff": "The cuffs, {} wide, are part of the sleeves' length asked for.",
-}
-
-SIDE, MIDDLE = "hem at the side seam", "hem at the centre front"
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +50,7 @@ def with_ends(
     """Return a pattern with the bands a style asks for, of a body whose sides are alike."""
     if style.band.mm:
         end = _hem(pattern, body, style, lower)
-        pattern = _with(_marked(pattern, lower), end, SeamKind.HEM)
+        pattern = _with(_marked(pattern, lower, end.piece), end, SeamKind.HEM)
         pattern = _hung(
             _longer(pattern, style.band, BODY if "back" in lower else SKIRT),
             style.band.mm,
@@ -121,10 +102,12 @@ def _with(pattern: Pattern, end: _End, instead: SeamKind) -> Pattern:
     )
 
 
-def _marked(pattern: Pattern, lower: Lower) -> Pattern:
+def _marked(pattern: Pattern, lower: Lower, band: Piece) -> Pattern:
     """Back and front marked where the band's marks go."""
     back, front = lower
     marks = {back: (0.0, SIDE), front: (pattern.piece(front).length("hem"), MIDDLE)}
+    if band.count == HALVES.count:
+        del marks[front]  # a join goes there
 
     def marked(piece: Piece) -> Piece:
         if piece.name not in marks:
@@ -143,10 +126,16 @@ def _hem(pattern: Pattern, body: Body, style: EndStyle, lower: Lower) -> _End:
     ratio = style.band_ratio or hem_ratio(
         whole.mm, over, style.stretch, free_for(pattern.facts.hem, style.band.mm)
     )
-    side = back / whole.mm
-    marks = ((side, SIDE, 1), (0.5, MIDDLE, 1))
     walk = (EdgeRun(lower[0], ("hem",), 2, True), EdgeRun(lower[1], ("hem",), 2))
-    return _made(HEM, whole, style.band, style.seam, ratio, walk, over, marks)
+    size, side = BandSize(style.band, style.seam, style.seam), back / whole.mm
+    if whole.mm * ratio + 2 * size.join.mm > style.across:
+        half = Length(back + front, ("half the hem, (", back, " + ", front, ")"))
+        made = _made(HALVES, half, size, ratio, walk, over, ((2 * side, SIDE, 1),))
+        ends = (EdgeRun(HALVES.name, ("join_2",)),)
+        front_join = Seam(SeamKind.BAND_JOIN, ends, ends, making=HALVES.ring, where="front")
+        return replace(made, seams=(*made.seams, front_join))
+    marks = ((side, SIDE, 1), (0.5, MIDDLE, 1), (1 - side, SIDE, 1))
+    return _made(HEM, whole, size, ratio, walk, over, marks)
 
 
 def _cuff(pattern: Pattern, style: EndStyle) -> _End:
@@ -162,16 +151,18 @@ def _cuff(pattern: Pattern, style: EndStyle) -> _End:
         whole = Length(back + front, ("the sleeve's end, (", back, " + ", front, ")"))
         walk = (EdgeRun("back", ("sleeve_hem",)), EdgeRun("front", ("sleeve_hem",), 1, True))
     ratio = style.cuff_ratio or cuff_ratio(whole.mm, level.body, hand, style.stretch)
-    return _made(CUFF, whole, style.cuff, style.seam, ratio, walk, hand, ())
+    size = BandSize(style.cuff, style.seam, style.seam)
+    return _made(CUFF, whole, size, ratio, walk, hand, ())
 
 
 def _made(
-    kind: BandKind, edge: Length, width: Length, seam: Length, ratio: float,
-    walk: tuple[EdgeRun, ...], over: float | None, marks: Sequence[Mark],
+    kind: BandKind, edge: Length, size: BandSize, ratio: float, walk: tuple[EdgeRun, ...],
+    over: float | None, marks: Sequence[Mark],
 ) -> _End:  # fmt: skip
-    size = BandSize(width, seam, seam)
     draft = draft_band(kind, edge, size, ratio)
-    piece = cut_band(kind, draft, size, [*marks, *((1 - at, name, n) for at, name, n in marks[:1])])
-    seams = (band_join(kind), band_seam(kind, walk, ratio))
-    told = said(PART[kind.name], width)
-    return _End(draft, piece, seams, EndBand(kind.title.lower(), edge.mm * ratio, over), told)
+    piece = cut_band(kind, draft, size, marks)
+    times = 2 if kind is HALVES else 1
+    seams = (band_join(kind, halves=times == 2), band_seam(kind, walk, ratio, times=times))
+    told = said(PART[kind.name], size.width)
+    opening = edge.mm * ratio * times
+    return _End(draft, piece, seams, EndBand(kind.title.lower(), opening, over), told)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from tapewise_core.frozen import dataclass
+from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
@@ -46,7 +47,7 @@ def banded(style: Style) -> tuple[str, ...]:
 class EndStyle:
     """The widths of hem band and cuff, 0 without, and their lengths as a share of their edges, None
     where these follow from body and cloth; ``capped`` sleeves are caps; ``stretch`` is a fraction,
-    ``seam`` the allowance."""
+    ``seam`` the allowance; ``across`` is what lies across the cloth [mm]."""
 
     band: Length
     band_ratio: float | None
@@ -55,6 +56,7 @@ class EndStyle:
     capped: bool
     stretch: float
     seam: Length
+    across: float
 
     @classmethod
     def of(cls, style: Style) -> EndStyle:
@@ -71,4 +73,5 @@ class EndStyle:
             style.choice("sleeve", "short") == "cap",
             style.number("stretch") / 100,
             style.length("seam-allowance"),
+            ClothStyle.of(style).usable_width,
         )
