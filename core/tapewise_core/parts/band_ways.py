@@ -11,7 +11,8 @@ from tapewise_core.text.told import said
 @dataclass(frozen=True, slots=True)
 class Words:
     """What a band is called in its steps: ``key`` for ticks, ``one`` and ``many`` of it, what it is
-    sewn to, what lies at the join, what is looked at when it is on, and its ``noun`` alone."""
+    sewn to, what lies at the join, what is looked at when it is on, its ``noun`` alone, and how it
+    is ``cut``, where that makes it another way."""
 
     key: str
     one: str
@@ -21,6 +22,7 @@ class Words:
     check: str
     stage: Stage = Stage.ROUND
     noun: str = "band"
+    cut: str = ""
 
 
 ARM = Words(
@@ -46,9 +48,9 @@ HEM = Words(
 
 
 HALVES = Words(
-    "hem-halves", "both halves of the hem band", "the hem band", "the hem",
+    "hem-band", "both halves of the hem band", "the hem band", "the hem",
     "the joins at the centre back and the centre front, the marks at the side seams",
-    HEM.check, Stage.HEM,
+    HEM.check, Stage.HEM, cut=" in halves",
 )  # fmt: skip
 
 
@@ -71,7 +73,7 @@ def ring_way(words: Words) -> Way:
             ),
         )  # fmt: skip
 
-    return Way(f"{words.key} joined into a ring", ring)
+    return Way(f"{words.key}{words.cut} joined into a ring", ring)
 
 
 def band_way(words: Words) -> Way:
@@ -80,7 +82,7 @@ def band_way(words: Words) -> Way:
     def band(work: Work) -> tuple[Operation, ...]:
         return (_pinned(work, words), _sewn_on(work, words))
 
-    return Way(f"{words.key} in the round", band)
+    return Way(f"{words.key}{words.cut} in the round", band)
 
 
 def _pinned(work: Work, words: Words) -> Operation:
