@@ -33,6 +33,10 @@ WRONG = (
 """Letters, what is below zero or beyond everybody, two commas, other units or signs, a novel."""
 
 
+NAMED = {"answer": "cloth length"}
+"""What a field is called in a sentence, where that is not its name."""
+
+
 @dataclass(frozen=True)
 class Spot:
     """A field: where it is, how a text is put into it and entered, and what is said then."""
@@ -119,7 +123,7 @@ async def dialogs(at: Walk) -> list[Spot]:
             name = field.id or field.name or ""
             if name != "name":
                 put = partial(_entered, dialog, field)
-                told = BY_KEY[name].name if name in BY_KEY else name
+                told = BY_KEY[name].name if name in BY_KEY else NAMED.get(name, name)
                 found.append(Spot(told, put, partial(_fault, dialog)))
     return found
 
