@@ -256,3 +256,19 @@ def test_the_whole_remark_has_room() -> None:
         assert "F8 measures again." in at.text()
 
     walk(steps)
+
+
+def test_enter_goes_from_one_unlikely_value_to_the_next() -> None:
+    """What is mended sinks to its place; the cursor stays where the next one to look at is."""
+    begin(waist=30.5)
+    store.save(store.load("Ada Quist").with_value("neck", 76).with_value("hip", 200))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        right = {"neck": "36", "waist": "77.5", "hip": "99"}
+        while right:
+            key = at.page.query_one(Rows).at or ""
+            await at.type(right.pop(key), "enter")
+        assert "None unlikely" in at.text()
+
+    walk(steps)

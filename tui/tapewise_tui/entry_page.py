@@ -158,15 +158,21 @@ class EntryPage(MeasuresPage):
 
     def entered(self, text: str) -> None:
         """Keep what is typed and go down; a page that is still being made has nowhere to go."""
-        if not self.rows or (self.query_one(Field).touched and not self._kept()):
+        if not self.rows:
+            return
+        row, place = self.row, self.query_one(Rows).cursor_row
+        if self.query_one(Field).touched and not self._kept():
             return
         self.spot = (self.spot[0], 0)
-        if self.row is self.rows[-1]:
-            self.mark()
-            self.tell("That was the last row; F4 goes on.")
-            return
-        self.query_one(Rows).action_go("down")
+        self.go_down(row, place)
         self.mark()
+
+    def go_down(self, row: reviewing.Standing, place: int) -> None:
+        """Put the cursor on the row after the one entered, which was at a place."""
+        if self.row is self.rows[-1]:
+            self.tell("That was the last row; F4 goes on.")
+        else:
+            self.query_one(Rows).action_go("down")
 
     def _kept(self) -> bool:
         key, text = self.key, self.query_one(Field).value.strip()

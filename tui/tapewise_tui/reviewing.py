@@ -13,6 +13,9 @@ from tapewise_core.measures.order import KEYS
 from tapewise_tui import measuring, words
 from tapewise_tui.desk import Desk
 
+USUAL = 2
+"""How a row is sorted that there is nothing to look at in."""
+
 
 @dataclass(frozen=True, slots=True)
 class Standing:
@@ -38,7 +41,7 @@ class Standing:
     def urgent(self) -> int:
         """Sort warnings first, then hints, then the rest."""
         if self.finding is None:
-            return 1 if self.apart else 2
+            return 1 if self.apart else USUAL
         return 0 if self.finding.severity.value == "warning" else 1
 
 

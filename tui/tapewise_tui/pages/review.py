@@ -6,8 +6,9 @@ from tapewise_core.measures.body import Origin
 from tapewise_core.measures.order import KEYS
 from tapewise_tui import keys, measuring, reviewing
 from tapewise_tui.entry_page import EntryPage
+from tapewise_tui.reviewing import USUAL
 from tapewise_tui.widgets.entry_line import WIDTHS, guessed
-from tapewise_tui.widgets.rows import Cell
+from tapewise_tui.widgets.rows import Cell, Rows
 
 ROOMY = 92
 """Columns from which there is room to say of every value where it comes from; where there is less,
@@ -56,6 +57,15 @@ class ReviewPage(EntryPage):
 
     def typed(self, text: str) -> str:
         return measuring.replaced(self.desk, self.key, text)
+
+    def go_down(self, row: reviewing.Standing, place: int) -> None:
+        """Go to the next that is to be looked at, where one was: what was mended sinks."""
+        keys = [one.measure.key for one in self.rows if one.urgent < USUAL]
+        following = place + (row.measure.key in keys)
+        if row.urgent < USUAL and following < len(keys):
+            self.query_one(Rows).move_cursor(following)
+        else:
+            super().go_down(row, place)
 
     def action_table(self) -> None:
         key = self.key
