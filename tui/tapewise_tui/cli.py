@@ -36,7 +36,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 
 def _end_at_once() -> None:
-    """Let Python end without looking through memory for rings, as it does three times else.
+    """Let Python end without looking through memory for rings, as it does several times else.
 
     The system takes all memory back at once; looking is a fifth of what a small command takes.
     """
