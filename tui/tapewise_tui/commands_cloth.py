@@ -22,10 +22,11 @@ if TYPE_CHECKING:
 
 def cloth(options: argparse.Namespace) -> int:
     """Say how much cloth is needed, whether it fits, how long it can be, and which is cheaper."""
-    from tapewise_core.tasks import cloth as tasks
+    profile = people.person(options.person)
+
+    from tapewise_core.tasks import cloth as tasks  # a wrong name is told sooner
     from tapewise_core.tasks.drafting import draft
 
-    profile = people.person(options.person)
     options.unit = options.unit or profile.unit.value
     unit = unit_of(options.unit)
     offers = _offers(options, unit)
