@@ -160,6 +160,22 @@ def test_what_no_set_in_sleeve_has_is_refused(asked: dict[str, str], says: str) 
         dress(sleeve_cut="set-in", **asked)
 
 
+CHILD = {
+    "height": 110.0, "bust": 57.0, "waist": 53.0, "hip": 60.0, "head": 51.0, "neck": 26.5,
+    "upper_arm": 17.5, "wrist": 12.0, "back_waist_length": 25.5, "armscye_depth": 12.5,
+    "hip_depth": 12.0, "shoulder_length": 8.2, "shoulder_drop": 3.0, "arm_length": 38.0,
+    "waist_to_knee": 35.0, "waist_to_floor": 66.0,
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("cut", ["grown-on", "set-in"])
+def test_a_child_has_a_dress_of_every_kind_unasked(kind: str, cut: str) -> None:
+    """The sleeve is no shorter than its cap, and the hem lets short legs stride."""
+    made = draft(person(CHILD), "skirted-dress", {"skirt": kind, "sleeve-cut": cut}, made=DAY)
+    assert [made.reader.spell(proof.says) for proof in made.failing] == []
+
+
 def test_a_grown_on_bodice_is_silent_about_armholes() -> None:
     """By its style, since the other cut has them."""
     made = dress()

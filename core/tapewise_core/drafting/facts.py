@@ -67,20 +67,24 @@ class Side:
 @dataclass(frozen=True, slots=True)
 class BareArmhole:
     """An armhole without a sleeve: how much shorter its finish holds the front's edge, and how far
-    its underarm is turned out with a dart that folds it in again [mm]."""
+    its underarm is turned out with a dart that folds it in again [mm]. ``ratio`` is the length of
+    its band as a share of the armhole, None without a band."""
 
     taken: float
     turned: float = 0.0
+    ratio: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class EndBand:
     """A band round a hem or a sleeve's end: its own length, and the girth of what it is pulled
-    over [mm], None where nothing wider than its own place passes."""
+    over [mm], None where nothing wider than its own place passes. ``ratio`` is its length as a
+    share of the edge it is sewn to."""
 
     name: str
     opening: float
     over: float | None = None
+    ratio: float = 1.0
 
 
 class Passage(StrEnum):

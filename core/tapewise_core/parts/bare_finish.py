@@ -30,13 +30,15 @@ from tapewise_core.units import Length
 @dataclass(frozen=True, slots=True)
 class Bare:
     """What a finish adds: drafts, pieces and seams; ``taken`` is how much shorter than the front
-    armhole it holds it [mm], ``told`` what a band could not do."""
+    armhole it holds it [mm], ``told`` what a band could not do and ``ratio`` its length as a share
+    of the armhole, None without a band."""
 
     drafts: tuple[Draft, ...] = ()
     pieces: tuple[Piece, ...] = ()
     seams: tuple[Seam, ...] = ()
     taken: float = 0.0
     told: Told = ()
+    ratio: float | None = None
 
 
 def finish_armhole(halves: Halves, sides: Sequence[Sewn], style: BareStyle) -> Bare:
@@ -77,7 +79,8 @@ def _band(halves: Halves, sides: Sequence[Sewn], style: BareStyle) -> Bare:
     piece = cut_band(ARM, draft, size, _marks(halves, back, front))
     on = (band_seam(ARM, _round(one), band.ratio, one.where) for one in sides)
     seams = (band_join(ARM), *on)
-    return Bare((draft,), (piece,), seams, (1 - band.ratio) * front, band.held_back)
+    taken = (1 - band.ratio) * front
+    return Bare((draft,), (piece,), seams, taken, band.held_back, band.ratio)
 
 
 def _marks(halves: Halves, back: float, front: float) -> tuple[Mark, ...]:

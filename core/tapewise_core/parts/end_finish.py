@@ -164,5 +164,5 @@ def _made(
     times = 2 if kind is HALVES else 1
     seams = (band_join(kind, halves=times == 2), band_seam(kind, walk, ratio, times=times))
     told = said(PART[kind.name], size.width)
-    opening = edge.mm * ratio * times
-    return _End(draft, piece, seams, EndBand(kind.title.lower(), opening, over), told)
+    fact = EndBand(kind.title.lower(), edge.mm * ratio * times, over, ratio)
+    return _End(draft, piece, seams, fact, told)

@@ -62,7 +62,7 @@ def _walked(pattern: Pattern, seam: Seam) -> Proof:
             long, off_by(abs(apart)), short, mm(limit),
         )  # fmt: skip
     elif seam.kind in (SeamKind.WAIST, SeamKind.TIER) and seam.ratio > 1:
-        words = f"{name} meet: {{}} of the {{}} are gathered to {{}}."
+        words = f"{name}: {{}} of the {{}} are gathered to {{}}."
         says = said(words, mm(first), LineName(sides[0][1]), mm(second / seam.ratio))
     elif seam.fullness:
         how = "gathered" if seam.fullness.gathered else "eased"

@@ -33,6 +33,10 @@ AT_KNEE, AT_ANKLE = 1100.0, 1400.0
 """What a hem must be round at the knee and at the ankle, or have a slit [mm]; between the two
 by proportion."""
 
+GROWN = 770.0
+"""From waist to ankle a grown leg has at least so much [mm]; a child's shorter one strides less by
+as much (our choice)."""
+
 ABOVE_KNEE = 10.0
 """A mend ends this far above the knee [mm] (our choice)."""
 
@@ -94,7 +98,9 @@ def least_round(below_waist: Lengths, knee: Lengths, ankle: Lengths) -> NDArray[
     import numpy as np  # whoever lists a garment's options does not wait for it
 
     share = (below_waist - np.asarray(knee, np.float64)) / np.maximum(ankle - knee, 1.0)
-    return np.asarray(AT_KNEE + (AT_ANKLE - AT_KNEE) * np.clip(share, 0.0, 1.0), np.float64)
+    grown = np.minimum(np.asarray(ankle, np.float64) / GROWN, 1.0)
+    wide = AT_KNEE + (AT_ANKLE - AT_KNEE) * np.clip(share, 0.0, 1.0)
+    return np.asarray(wide * grown, np.float64)
 
 
 def _shorter(case: Case, hem: Hem, end: float) -> dict[str, Length | str] | None:

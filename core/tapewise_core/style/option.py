@@ -34,8 +34,9 @@ class Option:
     ``default`` is a value, or is worked out from the body and the options
     above it (a length, a number or a choice); ``default_says`` tells how.
     ``where`` is empty, or the key of another option and those of its words that give this one
-    something to do. ``source`` is a key of :mod:`tapewise_core.sources`. Raises ValueError for a
-    fixed default outside the choices or limits, and for limits that leave nothing to choose.
+    something to do; ``besides`` is a further one of the kind. ``source`` is a key of
+    :mod:`tapewise_core.sources`. Raises ValueError for a fixed default outside the choices or
+    limits, and for limits that leave nothing to choose.
     """
 
     key: str
@@ -45,6 +46,7 @@ class Option:
     default: float | str | Callable[[Body, Style], Value]
     default_says: Told = ()
     where: tuple[str, ...] = ()
+    besides: tuple[str, ...] = ()
     low: float = 0.0
     high: float = 0.0
     choices: tuple[str, ...] = ()
@@ -84,10 +86,11 @@ class Option:
 
     def at_work(self, style: Style) -> bool:
         """Say whether the option has something to do in a style."""
-        if not self.where or self.where[0] not in style.chosen:
-            return True
-        key, *words = self.where
-        return style.chosen[key].value in words
+        return all(
+            style.chosen[key].value in words
+            for key, *words in filter(None, (self.where, self.besides))
+            if key in style.chosen
+        )
 
     def allows(self, plain: float | str) -> bool:
         """Say whether a word is among the choices, or a number (a length in cm) in the limits."""

@@ -19,6 +19,7 @@ LONG = 6
 LOOKS = {
     "neckline": "{} neck",
     "sleeve": "{} sleeve",
+    "skirt": "{} skirt",
     "circle": "{} circle",
     "fit": "{}",
     "hem": "{} hem",
@@ -69,6 +70,12 @@ def signs_of(said: object) -> str:
     return signs
 
 
+def _shown(key: str, plain: Mapping[str, float | str]) -> bool:
+    """Whether an option is chosen and seen; a circle tells which skirt it is, others have none."""
+    circle = plain.get("skirt", "circle") == "circle"
+    return key in plain and (key not in ("circle", "skirt") or circle == (key == "circle"))
+
+
 def _look(key: str, word: float | str) -> str:
     return "no sleeves" if (key, word) == ("sleeve", "none") else LOOKS[key].format(word)
 
@@ -80,6 +87,6 @@ def looks(style: Style, *, allowances: bool = True) -> str:
     ``allowances``, or that pieces are drawn larger, comes before all of it.
     """
     plain = style.as_json()
-    seen = [_look(key, plain[key]) for key in LOOKS if key in plain][:3]
+    seen = [_look(key, plain[key]) for key in LOOKS if _shown(key, plain)][:3]
     later = (UNWASHED,) if plain.get("wash") == Wash.AFTER else ()
     return ", ".join((*(() if allowances else (BARE,)), *later, *seen))

@@ -11,9 +11,9 @@ from tapewise_core.units import mm
 
 
 def as_drawn(style: Style, facts: Facts) -> Style:
-    """Return a style with its neckband's ratio and its placket's length, and with the depth of its
+    """Return a style with its bands' ratios and its placket's length, and with the depth of its
     armhole and its sleeve's eases, as they were drawn; what was asked stays."""
-    return style.drawn({**_neck(facts.neck), **_armhole(style, facts)})
+    return style.drawn({**_neck(facts.neck), **_bands(facts), **_armhole(style, facts)})
 
 
 def _neck(neck: Neck | None) -> dict[str, Value]:
@@ -24,6 +24,18 @@ def _neck(neck: Neck | None) -> dict[str, Value]:
     if neck and neck.opens:
         values["placket-length"] = mm(neck.opens / 2)
     return values
+
+
+def _bands(facts: Facts) -> dict[str, Value]:
+    """What armholes, sleeves and hems made of their bands."""
+    values: dict[str, Value] = {f"{_key(end.name)}-ratio": end.ratio for end in facts.ends}
+    if facts.bare and facts.bare.ratio is not None:
+        values["armhole-band-ratio"] = facts.bare.ratio
+    return values
+
+
+def _key(name: str) -> str:
+    return name.replace(" ", "-")
 
 
 def _armhole(style: Style, facts: Facts) -> dict[str, Value]:

@@ -44,10 +44,17 @@ def test_a_hem_lets_its_wearer_stride(
 
 def test_a_knee_at_the_ankle_divides_by_nothing() -> None:
     """Odd measures give a number, the ankle's from a millimetre below the knee."""
-    assert least_round(600.0, 600.0, 600.0) == 1100.0
-    assert least_round(600.5, 600.0, 600.0) == 1250.0
-    assert least_round(601.0, 600.0, 600.0) == 1400.0
+    assert least_round(800.0, 800.0, 800.0) == 1100.0
+    assert least_round(800.5, 800.0, 800.0) == 1250.0
+    assert least_round(801.0, 800.0, 800.0) == 1400.0
     assert least_round(500.0, 600.0, 900.0) == 1100.0
+
+
+def test_a_childs_leg_strides_less() -> None:
+    """As much less as it is shorter than the shortest grown one; all grown ones alike."""
+    assert least_round(350.0, 350.0, 385.0) == 550.0
+    assert least_round(385.0, 350.0, 385.0) == 700.0
+    assert least_round(500.0, 500.0, 770.0) == least_round(600.0, 600.0, 1100.0)
 
 
 def test_a_slit_gives_what_is_missing() -> None:

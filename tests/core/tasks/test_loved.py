@@ -128,6 +128,19 @@ def test_a_tops_hem_is_not_asked_of_a_dress() -> None:
     assert made.failing == ()
 
 
+def test_a_tops_hem_is_not_asked_of_a_skirt() -> None:
+    """A skirt has no such length at all, and keeps its own flare."""
+    assert "flare" not in drafted("straight-skirt", hem=50.0).asked
+    assert "flare" in drafted("straight-skirt", hem=54.0, skirt_length=58.0).asked
+
+
+def test_no_sleeve_is_compared_where_there_is_none() -> None:
+    """It is no part of the garment, not one of no length."""
+    bare = draft_like(owner(), "set-in-top", NAME, {"sleeve": "none"})
+    assert rows(bare)["sleeve"] == (20.0, None)
+    assert rows(drafted("set-in-top"))["sleeve"][1] == pytest.approx(20.0, abs=0.3)
+
+
 def test_a_cowl_hangs_as_deep_as_the_other_neck() -> None:
     """Both are measured below a line between the side necks."""
     made = draft_like(owner(neck_depth=11.5, neck=19.0), "set-in-top", NAME, {"neckline": "cowl"})

@@ -120,6 +120,10 @@ def _bare(half: Half, whole: Whole) -> Arms:
     return Arms(drafts, found.pieces, found.seams, bare=found)
 
 
+def _bare_fact(bare: Bare, swing: float) -> BareArmhole:
+    return BareArmhole(bare.taken, swing, bare.ratio)
+
+
 def _working(back: float, front: float) -> tuple[str | float, ...]:
     return ("the whole armhole, ", back, " + ", front)
 
@@ -166,7 +170,7 @@ def _facts(
         underarm=Underarm(seam.at.underarm, at.armscye.depth + lower, at.waist.depth),
         side=Side(own),
         hem=None if style.bodice else body_hem(body, style.hem, finish.back, finish.front),
-        bare=BareArmhole(arms.bare.taken, trunk.drawn.swing) if arms.bare else None,
+        bare=_bare_fact(arms.bare, trunk.drawn.swing) if arms.bare else None,
         levels=levels,
     )
 

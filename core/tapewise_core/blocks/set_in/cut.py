@@ -27,7 +27,7 @@ from tapewise_core.parts.side_marks import side_notches
 BACK_MARK, FRONT_MARK = "back of the armhole", "front of the armhole"
 """Two strokes at the back and one at the front, so that no sleeve is set in back to front."""
 
-CROWN, SLEEVE_SEAM = "shoulder seam and crown", "sleeve seam"
+CROWN, SHOULDER, SLEEVE_SEAM = "shoulder seam and crown", "shoulder seam", "sleeve seam"
 
 
 def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
@@ -128,13 +128,14 @@ def _darts(trunk: Trunk, *, front: bool) -> tuple[Dart, ...]:
 
 
 def _armhole_notches(draft: Draft, trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
-    """The crown's mark on the back, the sleeve's at the armhole's middle, and where the seam of a
-    sleeve that a fitting turned meets the back."""
+    """The shoulder's mark on the back, the sleeve's at the armhole's middle, and where the seam of
+    a sleeve that a fitting turned meets the back."""
     whole = draft.paper.line("armhole").length()
     middle = whole - trunk.drawn.marks[front]
     if front:
         return (Notch("armhole", middle, FRONT_MARK),)
-    marks = (Notch("armhole", 0.0, CROWN), Notch("armhole", middle, BACK_MARK, 2))
+    at_shoulder = SHOULDER if trunk.style.bare else CROWN
+    marks = (Notch("armhole", 0.0, at_shoulder), Notch("armhole", middle, BACK_MARK, 2))
     turned = trunk.style.fitted.cap_forward
     return (*marks, Notch("armhole", whole - turned, SLEEVE_SEAM)) if turned else marks
 

@@ -32,12 +32,14 @@ KINDS = {
 
 
 def sleeve_length(body: Body, style: Style) -> Length:
-    """The named share of the arm; a short sleeve's for a kind that is not set in."""
+    """The named share of the arm, at least a cap's height; a short sleeve's for a kind that is not
+    set in."""
     arm, kind = arm_length(body), SleeveKind(style.choice("sleeve"))
     if kind is SleeveKind.NONE:
         return mm(0)
     share = KINDS.get(kind, KINDS[SleeveKind.SHORT])
-    return arm if share == 1 else arm * share
+    length = arm if share == 1 else arm * share
+    return length if length.mm >= LEAST_SLEEVE * 10 else cm(LEAST_SLEEVE)
 
 
 def armhole_drop(body: Body, style: Style) -> Length:

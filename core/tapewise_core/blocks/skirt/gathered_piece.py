@@ -71,7 +71,7 @@ def draft_tier(tier: Tier, title: str, *, gathered: bool) -> Draft:
         .rule(tier.top, "A", "B")
         .rule("side", "B", "E")
         .rule(tier.foot, "D", "E")
-        .note(f"One pattern serves for all {tier.count} panels: they are alike.")
+        .note(f"One pattern serves for {_all(tier.count)} panels: they are alike.")
     )
     if not gathered:
         return draft
@@ -79,6 +79,10 @@ def draft_tier(tier: Tier, title: str, *, gathered: bool) -> Draft:
         "Gathered: ", About(PER * tier.ratio), f" of the {_spoken(tier.top)} go to each ",
         About(PER), " of what it is sewn to.",
     )  # fmt: skip
+
+
+def _all(count: int) -> str:
+    return "both" if count == 2 else f"all {count}"
 
 
 def _spoken(edge: str) -> str:

@@ -160,7 +160,8 @@ def _armhole() -> Options:
     """What only a set-in sleeve has a use for."""
     options = ARMHOLE
     for key in options.keys:
-        options = options.changed(key, where=("sleeve-cut", SleeveCut.SET_IN.value))
+        own = options[key].where
+        options = options.changed(key, where=("sleeve-cut", SleeveCut.SET_IN.value), besides=own)
     return options
 
 
@@ -168,6 +169,7 @@ def options_from(top: Options) -> Options:
     """Return the dress's options: what its bodice takes from the top's, the skirt's, and its own
     where both are joined."""
     top = top.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE))
+    top = top.changed("hem-allowance", where=("sleeve", *WITH_SLEEVE))
     bodice = passing(_sleeves(top.only(*OF_THE_TOP).narrowed(WORDS)))
     return (
         Options.of(CUT) + bodice + _armhole() + BARE + ENDS + Options.of(WEIGHT) + SKIRTS + JOINED

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from tapewise_core.style.option import Option
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.liking.fitting import ALIKE, typed
@@ -20,7 +22,7 @@ def hem_settings(wants: tuple[Want, ...], drafted: Drafted) -> dict[str, str]:
     A top's hem is none for a dress, which ends elsewhere.
     """
     found: dict[str, str] = {}
-    elsewhere = any(_ends_elsewhere(want, drafted) for want in wants)
+    elsewhere = _ends_elsewhere([want for want in wants if want.row.key in LENGTHS], drafted)
     for want in wants:
         if elsewhere and want.row.key == "hem":
             continue
@@ -34,12 +36,11 @@ def hem_settings(wants: tuple[Want, ...], drafted: Drafted) -> dict[str, str]:
     return found
 
 
-def _ends_elsewhere(want: Want, drafted: Drafted) -> bool:
-    """Whether a length came out as another garment's."""
-    given = given_of(want.row.key, drafted.pattern, drafted.style)
-    if want.row.key not in LENGTHS or given is None:
-        return False
-    return not 1 / ALIKE <= given / want.here <= ALIKE
+def _ends_elsewhere(lengths: Sequence[Want], drafted: Drafted) -> bool:
+    """Whether a length came out as another garment's, or none of those known is one of this."""
+    found = [(given_of(one.row.key, drafted.pattern, drafted.style), one.here) for one in lengths]
+    alike = [1 / ALIKE <= given / here <= ALIKE for given, here in found if given is not None]
+    return bool(lengths) and not (alike and all(alike))
 
 
 def _option(key: str, drafted: Drafted) -> Option | None:

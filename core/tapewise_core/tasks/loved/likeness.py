@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.frozen import dataclass
+from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.sleeve_style import SleeveStyle
 from tapewise_core.style.style import Style
@@ -127,7 +128,7 @@ def _found(key: str, pattern: Pattern, style: Style) -> Iterator[float]:
     if key == "neck_depth" and "neck-depth" in style.chosen:
         own = NeckStyle.of(style)
         yield own.cowl_depth.mm if own.cowl else own.depth.mm + own.rise.mm
-    if key == "sleeve" and "sleeve-length" in style.chosen:
+    if key == "sleeve" and "sleeve-length" in style.chosen and not is_bare(style):
         yield SleeveStyle.of(style).length.mm
     for name in _LENGTHS.get(key, ()):
         if name in lengths:
