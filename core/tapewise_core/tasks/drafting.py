@@ -87,8 +87,9 @@ class Drafted:
     """A lay that was found before: looked for at length, or for a reader of the other unit."""
 
     def on_sheets(self, shown: Shown) -> Drafted:
-        """Return the draft as its sheets tell of it."""
-        return replace(self, shown=shown)
+        """Return the draft as its sheets tell of it: itself, with all that was looked up of it, if
+        it does so already."""
+        return self if shown == self.shown else replace(self, shown=shown)
 
     def told_in(self, unit: Unit) -> Drafted:
         """Return the same draft for a reader of a unit; its pieces lie on the cloth as they do."""
