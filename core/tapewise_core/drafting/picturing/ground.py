@@ -98,31 +98,32 @@ class Ground:
         return any(self.rows[row] & bits for row, bits in self._crossed(a, b, 0.0))
 
     def _crossed(self, a: Place, b: Place, pad: float) -> Rows:
-        """The cells a line covers, all in one loop, since every line comes through here."""
+        """The cells a line covers, all in one loop and counted in cells, since every line comes
+        through here."""
         (ax, ay), (bx, by) = (a, b) if a[1] <= b[1] else (b, a)
-        first, last = max(int((ay - pad) / CELL), 0), min(int((by + pad) / CELL), self.many - 1)
+        ax, ay, bx, by, pad = ax / CELL, ay / CELL, bx / CELL, by / CELL, pad / CELL
+        first, last = max(int(ay - pad), 0), min(int(by + pad), self.many - 1)
         least, most = (ax - pad, bx + pad) if ax <= bx else (bx - pad, ax + pad)
-        if first >= last or by - ay < CELL:
+        if first >= last or by - ay < 1:
             bits = self._bits(least, most)
             return [(row, bits) for row in range(first, last + 1)]
         slope = (bx - ax) / (by - ay)
-        reach = abs(slope) * (CELL / 2 + pad) + pad
+        reach = abs(slope) * (0.5 + pad) + pad
         found: Rows = []
         for row in range(first, last + 1):
-            x = ax + slope * ((row + 0.5) * CELL - ay)
+            x = ax + slope * (row + 0.5 - ay)
             low, high = x - reach, x + reach
-            low = int((low if low > least else least) / CELL)
-            high = int((high if high < most else most) / CELL)
-            if high >= low >= 0:
-                found.append((row, ((2 << (high - low)) - 1) << low))
-            elif high >= 0 > low:
-                found.append((row, (2 << high) - 1))
+            begin, end = int(low if low > least else least), int(high if high < most else most)
+            if end >= begin >= 0:
+                found.append((row, ((2 << (end - begin)) - 1) << begin))
+            elif end >= 0 > begin:
+                found.append((row, (2 << end) - 1))
         return found
 
     def _bits(self, low: float, high: float) -> int:
-        """The cells of a row from one place across to another."""
-        first = min(max(int(low / CELL), 0), self.columns)
-        last = min(max(int(high / CELL), -1), self.columns)
+        """The cells of a row from one place across to another, both counted in cells."""
+        first = min(max(int(low), 0), self.columns)
+        last = min(max(int(high), -1), self.columns)
         return ((1 << (last - first + 1)) - 1) << first if last >= first else 0
 
 

@@ -67,13 +67,17 @@ class Sheet:
         self, path: Path, flat: Flattened, layer: Layer, dash: Dash = Dash.SOLID, width: float = 0.3
     ) -> None:
         """Draw a line of the draft."""
-        places = [self.at(point) for point in flat.points(path)]
-        if all(self.inside(place) for place in places):
+        left, top, scale = self.left, self.top, self.scale
+        places = [((p.x - left) * scale, (p.y - top) * scale) for p in flat.points(path)]
+        xs, ys = zip(*places, strict=True)
+        if self.inside((min(xs), min(ys))) and self.inside((max(xs), max(ys))):
             self.placing.ground.polyline(places, CLEAR + width / 2)
             self.placing.inks.append(Stroke(path.placed(self._placed), layer, dash, width))
-            return
-        for run in _clipped(places, self.box):
-            self.stroke(run, layer, dash, width)
+        elif _meets(xs, self.box.left, self.box.right) and _meets(
+            ys, self.box.top, self.box.bottom
+        ):
+            for run in _clipped(places, self.box):
+                self.stroke(run, layer, dash, width)
 
     def stroke(
         self, places: Sequence[Place], layer: Layer, dash: Dash = Dash.SOLID, width: float = 0.3
@@ -101,6 +105,11 @@ class Sheet:
 
     def _placed(self, point: Point) -> Point:
         return Point(*self.at(point))
+
+
+def _meets(along: Sequence[float], low: float, high: float) -> bool:
+    """Say whether something that reaches from the least to the most meets a stretch."""
+    return min(along) <= high and max(along) >= low
 
 
 def _clipped(places: Iterable[Place], box: Box) -> Iterator[list[Place]]:
