@@ -17,7 +17,7 @@ SHORT = 0.4
 def hatch(sheet: Sheet, outlines: Sequence[Sequence[Point]], apart: float, pen: float) -> None:
     """Draw slanted lines inside outlines, ``apart`` from each other [mm]; a ring within another is
     left out."""
-    from shapely import LineString, Polygon
+    from shapely import LineString, Polygon, get_parts, intersection, linestrings
     from shapely.geometry.base import BaseGeometry
 
     area: BaseGeometry = Polygon()
@@ -26,11 +26,11 @@ def hatch(sheet: Sheet, outlines: Sequence[Sequence[Point]], apart: float, pen: 
         area = area.symmetric_difference(ring)
     left, top, right, low = area.bounds
     high = low - top
-    for number in range(1, math.ceil((right - left + high) / apart)):
-        x = left + number * apart
-        cut = area.intersection(LineString([(x, top), (x - high, low)]))
-        for part in getattr(cut, "geoms", (cut,)):
-            if isinstance(part, LineString) and part.length > SHORT:
-                ends = [Point(*place) for place in part.coords]
-                stroke = Stroke(ruled(*ends), Layer.GUIDE, width=pen)
-                sheet.placing.inks.append(stroke)
+    begins = [
+        left + number * apart for number in range(1, math.ceil((right - left + high) / apart))
+    ]
+    lines = linestrings([((x, top), (x - high, low)) for x in begins])
+    for part in get_parts(intersection(area, lines)):
+        if isinstance(part, LineString) and part.length > SHORT:
+            ends = [Point(*place) for place in part.coords]
+            sheet.placing.inks.append(Stroke(ruled(*ends), Layer.GUIDE, width=pen))
