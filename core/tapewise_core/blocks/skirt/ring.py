@@ -7,7 +7,6 @@ a whole circle; the hem on one larger by the skirt's length.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
 from dataclasses import replace
 
 from tapewise_core.frozen import dataclass
@@ -18,6 +17,9 @@ COUNTS = (1, 2, 4, 6, 8, 10, 12)
 
 LONGEST = 1300.0
 """No skirt is longer [mm], so a cloth that allows this allows any."""
+
+HAIR = 1e-6
+"""What rounding alone may be off by [mm]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,21 +87,18 @@ class Ring:
 
     def fits(self, count: int, width: float) -> bool:
         """Say whether one of some equal pieces can be cut from a usable width [mm], either way."""
-        return min(self.extent(count)) <= width + 1e-6
+        return min(self.extent(count)) <= width + HAIR
 
     def fewest(self, width: float) -> int | None:
         """Return the fewest pieces that a usable width [mm] allows, or None if none does."""
         return next((count for count in COUNTS if self.fits(count, width)), None)
 
     def longest(self, count: int, width: float) -> float:
-        """Return the longest skirt that some pieces allow on a usable width [mm]; 0 for none."""
-        return _last(lambda length: replace(self, length=length).fits(count, width))
+        """Return the longest skirt that some pieces allow on a usable width [mm]; 0 for none.
 
-
-def _last(holds: Callable[[float], bool]) -> float:
-    """The greatest length for which something holds, by bisection."""
-    low, high = 0.0, LONGEST
-    for _ in range(50):
-        middle = (low + high) / 2
-        low, high = (middle, high) if holds(middle) else (low, middle)
-    return low
+        A piece's width and its height both grow evenly with its length, so that two lengths say
+        where each reaches the width (exact).
+        """
+        least, most = (replace(self, length=length).extent(count) for length in (0.0, LONGEST))
+        room = ((width + HAIR - a) / (b - a) for a, b in zip(least, most, strict=True))
+        return LONGEST * min(max(*room, 0.0), 1.0)
