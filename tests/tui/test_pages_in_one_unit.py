@@ -15,11 +15,11 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.people import store
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
-from tapewise_tui.app import PAGE_OF
 from tapewise_tui.cli import main
 from tapewise_tui.dialogs import fold, help, written
 from tapewise_tui.parser import parser
 from tapewise_tui.screens import SCENES, Scene, own_data, play
+from tapewise_tui.turning import PAGE_OF
 
 LARGE = (120, 40)
 EACH_UNIT = pytest.mark.parametrize("unit", list(Unit), ids=lambda unit: unit.name)
