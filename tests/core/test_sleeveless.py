@@ -123,6 +123,8 @@ def test_a_flared_dress_without_sleeves_flares_as_one_with_them(start: str, flar
     assert at is not None
     below = back.points["centre_hem"].y - back.levels["hip"]
     assert back.length("side") - at == pytest.approx(below, abs=0.05)
+    told = any("let out by the flare" in spelt(step) for step in bare_one.drafts[0].steps)
+    assert told == (start == "waist" and flare == "24")
     wide = [sum(p.points["hem_side"].x for p in d.pieces[:2]) for d in (bare_one, sleeved)]
     assert wide[0] == pytest.approx(wide[1], abs=1.5)
 

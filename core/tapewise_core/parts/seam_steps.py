@@ -53,8 +53,10 @@ def seam_steps(
         "Q3": (fold.waist, None, _waist_words(seam)),
     }
     if fold.hip is not None:
-        words = (*_hip_words(seam), *_other(wide.more[1]))
-        at["Q4"] = (fold.hip, _with(wide.hip, wide.more[1]), words)
+        quarter = _with(wide.hip, wide.more[1])
+        passed = point_at_height(side, draft[fold.hip].y)
+        flared = passed is not None and abs(passed.x - quarter.mm) > LET_OUT
+        at["Q4"] = (fold.hip, quarter, (*_hip_words(seam, flared=flared), *_other(wide.more[1])))
     reached = {}
     for name, (start, told, words) in at.items():
         y = draft[start].y
@@ -95,9 +97,15 @@ def _waist_words(seam: SideSeam) -> Told:
     return words
 
 
-def _hip_words(seam: SideSeam) -> Told:
+LET_OUT = 1.0
+"""A hip that is wider than its quarter by more is let out [mm] (our choice)."""
+
+
+def _hip_words(seam: SideSeam, *, flared: bool) -> Told:
     if seam.wider_hip > HAIR:
         return ("the side on the hip line, let out to hang from the wider waist",)
+    if flared:
+        return ("the side on the hip line, let out by the flare from the waist",)
     return ("the side on the hip line, a quarter of the hip with its ease",)
 
 
