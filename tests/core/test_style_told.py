@@ -8,8 +8,12 @@ import pytest
 from read_aloud import steps
 
 from tapewise_core.garments.shelf import garment
+from tapewise_core.sewing.machines import read_machines, stitching
+from tapewise_core.sewing.order import operations
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.people import person
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
 
 Asked = tuple[tuple[str, str], ...]
 
@@ -102,3 +106,41 @@ def test_two_panels_are_both() -> None:
     assert "One pattern serves for both panels" in " ".join(steps(drafted.pattern))
     seam = next(one for one in drafted.proofs if one.of == "waist seam")
     assert drafted.reader.spell(seam.says).startswith("Waist seam: ")
+
+
+@pytest.mark.parametrize(("asked", "wide"), [((), 12.0), ((("neck-allowance", "0.6"),), 6.0)])
+def test_a_turned_armhole_has_an_edge_to_turn(asked: Asked, wide: float) -> None:
+    """As wide as any turned edge, beside a band at the neck too, unless another is asked for."""
+    drafted = made("set-in-top", ("sleeve", "none"), ("armhole-finish", "turned"), *asked)
+    sides = [drafted.pattern.piece(name).edge("armhole") for name in ("back", "front")]
+    assert [edge.allowance for edge in sides] == [wide, wide]
+    assert drafted.failing == ()
+
+
+@pytest.mark.parametrize(("measured", "word"), [(False, "estimated"), (True, "measured")])
+def test_an_estimate_is_not_called_measured(measured: bool, word: str) -> None:
+    """Where the shoulder ends before the width across the back does."""
+    who = person("Marta Lindqvist").with_value("shoulder_length", 9.0)
+    who = who.with_value("across_back", 46.0) if measured else who
+    says = " ".join(map(Reader(Unit.CM).spell, draft(who, "set-in-top", {}).pattern.remarks))
+    assert f"narrower than {word}: the shoulder ends there." in says
+
+
+def test_a_closer_bust_is_what_lays_a_bare_armhole_close() -> None:
+    """As the mend that is tried says; with a sleeve a looser fit hides it."""
+    full = {"bust": 116.0, "high_bust": 98.0, "front_waist_length": 49.5}
+    who = person("Marta Lindqvist")
+    for key, value in full.items():
+        who = who.with_value(key, value)
+    for sleeve, says in (("none", "or less ease at the bust would"), ("short", "or a looser fit")):
+        drafted = draft(who, "set-in-top", {"sleeve": sleeve})
+        assert says in " ".join(map(drafted.reader.spell, drafted.pattern.remarks))
+
+
+def test_no_seam_is_sewn_stretched_and_without_pulling() -> None:
+    """A straight stitch must be stretched to hold; all others are sewn as the cloth lies."""
+    pattern = made("gathered-skirt").pattern
+    for name, pulled in (("straight", True), ("overlocker", False)):
+        order = operations(pattern, stitching(read_machines(name)))
+        does = Reader(Unit.CM).spell(next(one.do for one in order if one.key == "panels"))
+        assert ("stretched" in does, "without pulling" in does) == (pulled, not pulled)

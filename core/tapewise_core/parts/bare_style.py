@@ -7,7 +7,13 @@ from enum import StrEnum
 from tapewise_core.frozen import dataclass
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.style.style import Style
-from tapewise_core.units import Length
+from tapewise_core.units import Length, cm
+
+ALLOWANCE = "neck-allowance"
+
+TURNED_IN = cm(1.2)
+"""An armhole's allowance where its edge is turned in, unless the neckline's is asked for (common
+practice); its own curve may take less."""
 
 
 class ArmholeFinish(StrEnum):
@@ -43,13 +49,16 @@ class BareStyle:
         if not is_bare(style):
             return None
         asked = style.asked("armhole-band-ratio")
+        finish, allowance = ArmholeFinish(style.choice("armhole-finish")), style.length(ALLOWANCE)
+        if finish is ArmholeFinish.TURNED and not style.asked(ALLOWANCE):
+            allowance = TURNED_IN
         return cls(
-            ArmholeFinish(style.choice("armhole-finish")),
+            finish,
             style.length("armhole-band-width"),
             style.number("armhole-band-ratio") if asked else None,
             style.length("armhole-facing-width"),
             style.number("stretch") / 100,
-            style.length("neck-allowance"),
+            allowance,
             style.length("seam-allowance"),
         )
 

@@ -9,6 +9,7 @@ from tapewise_core.drafting.piece import SeamKind
 from tapewise_core.sewing.amounts import times_sewn
 from tapewise_core.sewing.edges import SLIT, TAKEN_OUT, VENT
 from tapewise_core.sewing.operation import Lies, Meeting, Operation, Sort, Stage
+from tapewise_core.sewing.stitches import STRETCHED
 from tapewise_core.sewing.way import Way, Work, made_so, of_kind
 from tapewise_core.text.told import LineName, Told, said
 from tapewise_core.units import mm
@@ -109,10 +110,12 @@ def panels(work: Work) -> tuple[Operation, ...]:
     """The seams between a skirt's own pieces."""
     stitch = work.stitching.seam
     one = sum(times_sewn(work.pattern, seam) for seam in work.seams) == 1
+    opened = _opened(work)
+    gently = "," * bool(opened) + " without pulling"
     do = said(
-        "Sew the skirt's {}, right sides together, {} from the edge, from the waist down "
-        "{}without pulling: {}.",
-        "seam" if one else "seams", work.at, _opened(work), stitch.words,
+        "Sew the skirt's {}, right sides together, {} from the edge, from the waist down{}{}: {}.",
+        "seam" if one else "seams", work.at, opened, "" if stitch is STRETCHED else gently,
+        stitch.words,
     )  # fmt: skip
     return (
         work.do(
@@ -125,12 +128,12 @@ def panels(work: Work) -> tuple[Operation, ...]:
 def _opened(work: Work) -> Told:
     """How far down a skirt's seams are sewn, where slits or a vent open them."""
     if made_so(work.pattern, VENT):
-        return ("to the hem, at the centre back to the vent's underlap, ",)
+        return (" to the hem, at the centre back to the vent's underlap",)
     slits = made_so(work.pattern, SLIT)
     if not slits:
         return ()
     high = max(work.pattern.run_length(slit.first) for slit in slits)
-    return said("to the top of the slits, {} above the hem, ", mm(high))
+    return said(" to the top of the slits, {} above the hem", mm(high))
 
 
 SIDES_CLOSED = Way("sides closed", sides)

@@ -21,7 +21,7 @@ def remarks(body: Body, trunk: Trunk, length: Length | None) -> tuple[Told, ...]
         words
         for words in (
             room_told(plan.room),
-            *drawn.told,
+            *(_as_known(body, words) for words in drawn.told),
             moved_bust(trunk),
             hangs_told(body, style.trunk),
             _deeper(trunk),
@@ -32,6 +32,20 @@ def remarks(body: Body, trunk: Trunk, length: Length | None) -> tuple[Told, ...]
             _turned(style),
         )
         if words
+    )
+
+
+ACROSS = {"across back": "across_back", "across front": "across_front"}
+
+
+def _as_known(body: Body, told: Told) -> Told:
+    """A sentence about a width that was estimated does not call it measured."""
+    key = next((ACROSS[part] for part in told if part in ACROSS), "")
+    if not key or body.has(key):
+        return told
+    return tuple(
+        part.replace("than measured", "than estimated") if isinstance(part, str) else part
+        for part in told
     )
 
 

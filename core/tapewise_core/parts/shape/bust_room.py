@@ -184,12 +184,13 @@ def swing_wanted(cup: float) -> float:
     return min(max(2 * cup - SWING_LEAST, 0.0), cup, SWING_MOST)
 
 
-def swing_told(cup: float, swung: float) -> Told:
-    """Say how much of the cup stays in the armhole's width, where it is worth a word."""
+def swing_told(cup: float, swung: float, *, sleeveless: bool) -> Told:
+    """Say how much of the cup stays in the armhole's width, where it is worth a word.
+
+    A sleeve lets a looser fit hide it; an armhole without one lies closer on a closer bust.
+    """
     if cup < SWING_LEAST or cup - swung <= SWING_LEAST:
         return ()
-    words = (
-        "The front's armhole is still {} wide of the body: a second dart, gathers or a looser "
-        "fit would take it up."
-    )
-    return said(words, mm(cup - swung))
+    fit = "less ease at the bust" if sleeveless else "a looser fit"
+    words = "The front's armhole is still {} wide of the body: a second dart, gathers or {} would "
+    return said(words + "take it up.", mm(cup - swung), fit)

@@ -163,7 +163,7 @@ def _whole(drawn: Drawn, back: Path, front: FrontSide) -> SetIn:
         tight(drawn.front),
         drawn.seam.held_back,
         drawn.seam.hip_held_back,
-        swing_told(drawn.share.cup, drawn.swing),
+        swing_told(drawn.share.cup, drawn.swing, sleeveless=wish.sleeveless),
         *wish.room.told,
     ]
     if solved:
