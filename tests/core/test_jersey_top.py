@@ -303,3 +303,14 @@ def test_a_sleeve_flares_no_more_than_its_hem_can_follow():
         for piece in pattern.pieces[:2]:
             for edge, after in zip(piece.edges, (*piece.edges[1:], piece.edges[0]), strict=True):
                 assert (edge.path.end - after.path.start).length() < 1e-6
+
+
+@pytest.mark.parametrize("off", [-0.6, -0.49, -0.3, 0.3, 0.49, 0.6])
+def test_a_neckline_a_hair_off_the_necks_own_leaves_no_outline_open(off: float) -> None:
+    """Too little to be told [tenths of a mm], and drawn all the same, so that the lines meet."""
+    short = {"sleeve": "short"}
+    own = settle(TOP.options, short, body(), Unit.CM).length("neck-half-width").mm
+    asked = {**short, "neck-half-width": f"{(own + off / 10) / 10:.4f}"}
+    style = settle(TOP.options, asked, body(), Unit.CM)
+    proven = prove(Case(TOP.draft(body(), style), style, JERSEY))
+    assert [proof.name for proof in proven.proofs if not proof.holds] == []

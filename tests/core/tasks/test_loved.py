@@ -113,6 +113,19 @@ def test_a_grown_on_top_comes_out_like_itself(sleeve: str) -> None:
     assert [row.row.key for row in made.like.rows if not row.same] == []
 
 
+def test_a_garment_that_narrows_below_its_waist_comes_out_like_itself() -> None:
+    """Its hip does not hang from the waist: its sides are shaped as far as the waist asks."""
+    who = person("Tomasz Wieczorek").with_value("hip", 97.0)
+    own = draft(who, "set-in-top", {"fit": "straight"})
+    sizes = {level.name: level.given for level in own.pattern.facts.levels}
+    widths = {key: sizes[key] / 20 for key in ("bust", "waist", "hip")}
+    assert widths["waist"] > widths["hip"] + 1.0
+    mine = who.having(loved=(Loved(name=NAME, stretch=50.0, flat=widths),))
+    made = draft_like(mine, "set-in-top", NAME, {})
+    assert made.like is not None
+    assert all(row.same for row in made.like.rows)
+
+
 def test_a_loose_garment_is_loose_enough_for_a_cloth_that_hardly_stretches() -> None:
     """Its ease is that of its closest level; a close one is honestly too close."""
     for more, holds in ((8.0, True), (-1.0, False)):

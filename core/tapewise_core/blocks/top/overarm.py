@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.draft import Draft
@@ -71,13 +72,16 @@ def _slope(
 
 
 def _shoulder(plan: TopPlan) -> Length:
-    """The shoulder's length, and what a narrower neckline leaves of the neck."""
-    figure = plan.style.figure
-    narrower = own_half_width(plan.body, figure) - plan.style.neck.half_width
-    if narrower.mm <= MOVED:
-        return plan.body["shoulder_length"]
-    share = math.cos(math.radians(plan.shoulder.fall))
-    return plan.body["shoulder_length"] + mm(narrower.mm / share).called("narrower neck")
+    """The shoulder's length, and what a narrower neckline leaves of the neck; what is too little
+    to be told is drawn all the same, so that the lines meet."""
+    figure, shoulder = plan.style.figure, plan.body["shoulder_length"]
+    narrower = (own_half_width(plan.body, figure) - plan.style.neck.half_width).mm
+    if narrower <= 0:
+        return shoulder
+    more = narrower / math.cos(math.radians(plan.shoulder.fall))
+    if narrower <= MOVED:
+        return replace(shoulder, mm=shoulder.mm + more)
+    return shoulder + mm(more).called("narrower neck")
 
 
 def _sleeve_slope(draft: Draft, plan: TopPlan) -> Draft:

@@ -80,9 +80,24 @@ class Fitting:
         if known:  # what is closest decides whether the cloth's stretch is enough
             closest = min(known, key=self._amount)
             found |= self._unless_asked("ease", found[EASES[closest]])
-        if "waist-ease" in found:
-            found |= self._unless_asked("waist-shaping", "100")
+        if "waist-ease" in found and not self.style.asked("waist-shaping"):
+            return self._shaped(found)
         return found
+
+    def _shaped(self, found: dict[str, str]) -> dict[str, str]:
+        """Return settings with the waist as close as asked, or its sides straight where the hip is
+        narrower though the body's is wider: it would hang from the waist."""
+        if "waist-shaping" not in self.options:
+            return found
+        bodies = [self.body[key].mm for key in ("waist", "hip") if key in self.body]
+        if "hip-ease" in found and bodies == sorted(bodies) and self._tapers:
+            rest = {key: text for key, text in found.items() if key != "waist-ease"}
+            return {**rest, "waist-shaping": "0"}
+        return {**found, "waist-shaping": "100"}
+
+    @property
+    def _tapers(self) -> bool:
+        return "hip" in self._keys and self._here("hip") < self._here("waist")
 
     def _unless_asked(self, key: str, text: str) -> dict[str, str]:
         return {key: text} if key in self.options and not self.style.asked(key) else {}

@@ -24,6 +24,9 @@ from tapewise_core.tasks.people import body_of
 from tapewise_core.text.told import Told
 from tapewise_core.units import Unit, mm
 
+SETTLED = frozenset({*EASES.values(), "waist-shaping"})
+"""Options that only drafts settle."""
+
 DECIDED = frozenset(
     {*EASES.values(), *CHOSEN.values(), *HEMS.values(), "ease", "waist-shaping", "cowl-depth"}
 )
@@ -84,7 +87,7 @@ def draft_like(
         return draft(profile, garment, whole, unit=unit, machines=machines, made=made)
 
     first = neared(drafted({}), found.wants, drafted)
-    settled.update({key: text for key, text in first.asked.items() if key in EASES.values()})
+    settled.update({key: text for key, text in first.asked.items() if key in SETTLED})
     hems = hem_settings(found.wants, first)
     return beside(drafted(hems) if hems else first, found)
 
