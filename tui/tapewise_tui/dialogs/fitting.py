@@ -2,16 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from functools import partial
 
 from textual import on
-from textual.app import ComposeResult
 from textual.binding import Binding
-from textual.containers import Horizontal
-from textual.screen import Screen
-from textual.widgets import OptionList, Static
-from textual.widgets.option_list import Option
+from textual.widgets import OptionList
 
 from tapewise_core.drafting.overlay import overlaid
 from tapewise_core.errors import TapewiseError
@@ -29,12 +24,12 @@ from tapewise_core.tasks.fitting import (
 )
 from tapewise_tui import trying, words
 from tapewise_tui.desk import Desk
+from tapewise_tui.dialogs.fitting_sheet import FittingSheet
 from tapewise_tui.fitting_canvas import draw_folds, draw_overlay
 from tapewise_tui.line import Line
 from tapewise_tui.trying import KEPT
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.leaf import Picture
-from tapewise_tui.widgets.lines import Lines, option_of
 
 LOOK = "Enter: this is seen · Delete: take off what is kept · Escape: close"
 ANSWER = "Enter: that is the answer · Escape: back"
@@ -43,44 +38,20 @@ TRIED = "Enter: try another amount · F4: keep it for later drafts · Escape: ba
 AGAIN = "One thing at a time: baste it, try on again, then the next."
 
 
-class FittingDialog(Screen[None]):
+class FittingDialog(FittingSheet):
     """All that may be seen, from the shoulders down; then one question; then the change."""
 
-    VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-low")]
     BINDINGS = [
         Binding("escape", "back", "Back"),
         Binding("f4,ctrl+s", "keep", "Keep"),
         Binding("delete", "take_off", "Take off"),
     ]
-    DEFAULT_CSS = """
-    FittingDialog { background: $background; }
-    FittingDialog > Static { padding: 0 1; height: auto; }
-    FittingDialog > .heading { margin: 0 0 1 0; }
-    FittingDialog.-short > .heading { margin: 0; }
-    FittingDialog > #fit { height: 1fr; }
-    FittingDialog #fit-rows { width: 1fr; height: 100%; border: none; background: $background; }
-    FittingDialog Picture { width: 40%; margin: 0 1; }
-    FittingDialog.-tried Picture { width: 65%; }
-    FittingDialog > #fit-says { max-height: 5; }
-    FittingDialog > #fit-amount { display: none; width: 20; margin: 0 1; }
-    FittingDialog.-tried > #fit-amount { display: block; }
-    """
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__()
-        self.desk = desk
+        super().__init__(desk)
         self.symptom: Symptom | None = None
         self.found: Seen | None = None
         self.trial: Trial | None = None
-
-    def compose(self) -> ComposeResult:
-        yield Static("", id="fit-heading", classes="heading", markup=False)
-        with Horizontal(id="fit"):
-            yield Lines(id="fit-rows")
-            yield Picture()
-        yield Static("", id="fit-says", markup=False)
-        yield Field(self._amount, id="fit-amount")
-        yield Static("", id="fit-keys", classes="quiet", markup=False)
 
     def on_mount(self) -> None:
         self._look()
@@ -90,28 +61,6 @@ class FittingDialog(Screen[None]):
         self.symptom = self.found = self.trial = None
         self._stand("Trying on: what is seen?", LOOK, tried=False)
         self._fill(trying.lines(self.desk), at)
-
-    def _stand(self, heading: str, keys: str, *, tried: bool) -> None:
-        self.set_class(tried, "-tried")
-        self.query_one("#fit-heading", Static).update(heading)
-        self.query_one("#fit-keys", Static).update(keys)
-        if not tried:
-            self.query_one(OptionList).focus()
-
-    def _fill(self, lines: Iterable[Line], at: str = "") -> None:
-        rows, options = self.query_one(OptionList), [option_of(line) for line in lines]
-        rows.clear_options()
-        rows.add_options(options)
-        keys = [option.id for option in options]
-        rows.highlighted = keys.index(at) if at in keys else 0 if options else None
-
-    def _say(self, says: str, *, wrong: bool = False) -> None:
-        told = self.query_one("#fit-says", Static)
-        told.update(f"! {says}" if wrong else says)
-        told.set_class(wrong, "wrong")
-
-    def _warn(self, error: TapewiseError) -> None:
-        self._say(self.desk.reader.spell(error.told), wrong=True)
 
     @on(OptionList.OptionHighlighted)
     def marked(self, event: OptionList.OptionHighlighted) -> None:
@@ -126,10 +75,6 @@ class FittingDialog(Screen[None]):
         one = SYMPTOMS.get(key)
         self.query_one(Picture).show(partial(draw_folds, folds=one.folds) if one else None)
         self._say(trying.about(key, self.desk))
-
-    @property
-    def _at(self) -> Option | None:
-        return self.query_one(OptionList).highlighted_option
 
     @on(OptionList.OptionSelected)
     def chosen(self, event: OptionList.OptionSelected) -> None:
