@@ -6,12 +6,15 @@ import pytest
 from read_aloud import remarks, spelt
 
 from tapewise_core.errors import OptionError
+from tapewise_core.garments.shelf import garment
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.plausible import out_of_range
 from tapewise_core.parts.hanging import weight
+from tapewise_core.parts.passing_options import drawn_in
+from tapewise_core.style.settle import settle
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.mending import mended
-from tapewise_core.tasks.people import person
+from tapewise_core.tasks.people import body_of, person
 from tapewise_core.tasks.sewing import sewing_steps
 from tapewise_core.units import Unit
 
@@ -168,6 +171,25 @@ def test_a_waist_that_would_not_pass_is_let_out_and_drawn_in(skirt: str) -> None
     plain = draft(slim, "skirted-dress", {"skirt": skirt, "waist-ease": "19"})
     assert "Draw the bodice's waist in" not in sewing(plain)
     assert dress().style.length("waist-ease").mm == 0
+
+
+def test_room_from_a_fitting_is_not_drawn_in_again() -> None:
+    """A waist moved out by 2 cm has an elastic 2 cm longer, or none where it had none."""
+    page, body = garment("skirted-dress"), body_of(person(MARTA))[0]
+    slim = body_of(person(MARTA).with_value("waist", 60.0))[0]
+    for one, asked in ((body, {}), (slim, {"stretch": "30"})):
+        found = []
+        for moved in ({}, {"waist-ease": 20.0}):
+            style = settle(page.options, asked, one, Unit.CM, moved)
+            seam = (one["waist"] + style.length("waist-ease")).mm
+            found.append(drawn_in(one, style, page.options, seam))
+        if one is body:
+            assert found == [None, None]
+        else:
+            before, after = found
+            assert before is not None
+            assert after is not None
+            assert after.length == pytest.approx(before.length + 20)
 
 
 def sewing(made: Drafted) -> str:

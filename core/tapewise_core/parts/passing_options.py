@@ -74,11 +74,11 @@ def passing(options: Options) -> Options:
 
 
 def drawn_in(body: Body, style: Style, options: Options, seam: float) -> Elastic | None:
-    """Return the elastic that draws a waist ``seam`` [mm] in to its fit's own ease; None where it
-    was not let out for the way in."""
+    """Return the elastic that draws a waist ``seam`` [mm] in by what it was let out for the way in;
+    None where it was not. What a fitting gave it stays."""
     ease = options["waist-ease"].default
     assert isinstance(ease, PassingEase), "its waist passes the body unasked"
-    more = style.length("waist-ease").mm - ease.plain(body, style).mm
+    more = ease(body, style).mm - ease.plain(body, style).mm
     if style.asked("waist-ease") or more <= WORTH:
         return None
     return Elastic(seam - more + LAP, STAY_WIDE)
