@@ -11,6 +11,7 @@ from hand_draws import Sheet, apart, dense, drawn
 from hand_reads import read
 
 from tapewise_core.drafting.by_hand import by_hand
+from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.drafting.steps import spoken
 from tapewise_core.drafting.told_steps import told_steps
@@ -28,16 +29,18 @@ class Apart:
     worst: float
 
 
-def compared(pattern: Pattern, unit: Unit = Unit.CM, *, finished: bool = False) -> list[Apart]:
+def compared(
+    pattern: Pattern, unit: Unit = Unit.CM, *, told: tuple[Draft, ...] | None = None
+) -> list[Apart]:
     """Draft every piece from its printed words, and measure each line against the pattern's.
 
-    Both ways: a line of the hand's that the pattern has not is found as well. Drafts that are
-    ``finished`` have all that a hand is told already.
+    Both ways: a line of the hand's that the pattern has not is found as well. ``told`` are the
+    drafts with all that a hand is told, where that was worked out before.
     """
     found: list[Apart] = []
     done: dict[str, Sheet] = {}
-    for raw in pattern.drafts:
-        acts = read(told_steps(raw if finished else by_hand(raw), Reader(unit)))
+    for raw, draft in zip(pattern.drafts, told or map(by_hand, pattern.drafts), strict=True):
+        acts = read(told_steps(draft, Reader(unit)))
         sheet = drawn(acts, done)
         done[spoken(raw.title)] = sheet
         mine = np.vstack([line for _, line in sheet.lines])

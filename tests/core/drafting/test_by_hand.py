@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache
+from itertools import chain
 
 import pytest
 from hand_compares import Apart, asked_by_chance, compared, in_words
@@ -46,6 +47,17 @@ def _drafted(name: str) -> tuple[Pattern, ...]:
     return tuple(_patterns(garment(name), random.Random(11)))
 
 
+@cache
+def _by_hand(name: str) -> tuple[tuple[Draft, ...], ...]:
+    """The same garment's drafts with all that a hand is told, for readers of both units."""
+    return tuple(tuple(map(by_hand, pattern.drafts)) for pattern in _drafted(name))
+
+
+def told(page: Garment) -> Iterator[Draft]:
+    """Every draft of those patterns with all that a hand is told."""
+    return chain.from_iterable(_by_hand(page.name))
+
+
 def _patterns(page: Garment, rng: random.Random) -> Iterator[Pattern]:
     found = 0
     while found < COUNT:
@@ -70,8 +82,8 @@ def worst(found: list[Apart]) -> Apart:
 @pytest.mark.parametrize("unit", Unit)
 def test_a_hand_that_reads_only_the_words_draws_the_pattern(page: Garment, unit: Unit):
     """Points, distances, directions and “one smooth line”, as printed, rounded as printed."""
-    for pattern in patterns(page):
-        found = worst(compared(pattern, unit))
+    for pattern, drafts in zip(patterns(page), _by_hand(page.name), strict=True):
+        found = worst(compared(pattern, unit, told=drafts))
         assert found.worst < LIMIT[unit], (found, pattern.title)
 
 
@@ -103,38 +115,36 @@ def test_a_wrong_number_is_seen(fault: str):
     """Half a centimetre on one point, or another direction at one end, and it comes out wrong."""
     pattern = next(p for p in patterns(GARMENTS[0]) if p.drafts[0].title == "Back")
     plain = replace(pattern, drafts=(by_hand(pattern.drafts[0]),))
-    assert worst(compared(plain, finished=True)).worst < 2.0
-    assert worst(compared(_faulty(pattern, fault), finished=True)).worst > 2.0
+    assert worst(compared(plain, told=plain.drafts)).worst < 2.0
+    faulty = _faulty(pattern, fault)
+    assert worst(compared(faulty, told=faulty.drafts)).worst > 2.0
 
 
 @pytest.mark.parametrize("page", GARMENTS, ids=lambda page: page.name)
 def test_letters_are_single_capitals_with_numbers(page: Garment):
     """So that they can be read aloud: no small letter, no twin in another case."""
-    for pattern in patterns(page):
-        for draft in map(by_hand, pattern.drafts):
-            for name in draft.paper.points:
-                assert name[0].isupper(), name
-                assert name[1:].isdigit() or len(name) == 1, name
+    for draft in told(page):
+        for name in draft.paper.points:
+            assert name[0].isupper(), name
+            assert name[1:].isdigit() or len(name) == 1, name
 
 
 @pytest.mark.parametrize("page", GARMENTS, ids=lambda page: page.name)
 def test_points_of_a_curve_are_numbered_in_order(page: Garment):
     """C1, C2 … along each curve as it is drawn."""
-    for pattern in patterns(page):
-        for draft in map(by_hand, pattern.drafts):
-            for step in draft.steps:
-                if isinstance(step, Curve):
-                    own = [int(name[1:]) for name in step.names if name[0] == "C"]
-                    assert own == sorted(own)
+    for draft in told(page):
+        for step in draft.steps:
+            if isinstance(step, Curve):
+                own = [int(name[1:]) for name in step.names if name[0] == "C"]
+                assert own == sorted(own)
 
 
 def test_more_than_three_points_stand_in_a_table():
     """A sentence of three can be followed, a longer one not."""
     rows = [
         step.rows
-        for pattern in patterns(GARMENTS[0])
-        for draft in pattern.drafts
-        for step in told_steps(by_hand(draft), Reader(Unit.CM))
+        for draft in told(GARMENTS[0])
+        for step in told_steps(draft, Reader(Unit.CM))
         if step.rows
     ]
     assert rows
@@ -179,12 +189,11 @@ def worked(text: str) -> tuple[float, float] | None:
 def test_a_printed_working_comes_to_the_printed_result(page: Garment):
     """With the person's own numbers, brackets where they are needed; rounding aside."""
     seen = 0
-    for pattern in patterns(page):
-        for draft in pattern.drafts:
-            for step in told_steps(by_hand(draft), Reader(Unit.CM)):
-                if found := worked(step.text):
-                    assert found[0] == pytest.approx(found[1], abs=0.25, rel=2e-3), step.text
-                    seen += 1
+    for draft in told(page):
+        for step in told_steps(draft, Reader(Unit.CM)):
+            if found := worked(step.text):
+                assert found[0] == pytest.approx(found[1], abs=0.25, rel=2e-3), step.text
+                seen += 1
     assert seen > 10
 
 
