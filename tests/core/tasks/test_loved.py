@@ -113,6 +113,14 @@ def test_a_grown_on_top_comes_out_like_itself(sleeve: str) -> None:
     assert [row.row.key for row in made.like.rows if not row.same] == []
 
 
+def test_a_caps_width_that_no_sleeve_could_have_is_not_refused() -> None:
+    """It is an armhole's: the draft begins with the usual sleeve and comes as near as it can."""
+    made = draft_like(owner(upper_arm=26.0, sleeve=8.0), "jersey-top", NAME, {"sleeve": "cap"})
+    given = rows(made)["upper_arm"][1]
+    assert given is not None
+    assert 47.0 < given < 52.5
+
+
 def test_a_garment_that_narrows_below_its_waist_comes_out_like_itself() -> None:
     """Its hip does not hang from the waist: its sides are shaped as far as the waist asks."""
     who = person("Tomasz Wieczorek").with_value("hip", 97.0)

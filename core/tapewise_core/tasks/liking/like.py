@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
 
+from tapewise_core.errors import DraftError
 from tapewise_core.frozen import dataclass
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.profiles.fitted import Loved
@@ -86,7 +87,13 @@ def draft_like(
         whole = {**settled, **asked}
         return draft(profile, garment, whole, unit=unit, machines=machines, made=made)
 
-    first = neared(drafted({}), found.wants, drafted)
+    try:
+        first = drafted({})
+    except DraftError:  # a cap's width is an armhole's, and may be no sleeve's
+        if settled.pop(EASES["upper_arm"], None) is None:
+            raise
+        first = drafted({})
+    first = neared(first, found.wants, drafted)
     settled.update({key: text for key, text in first.asked.items() if key in SETTLED})
     hems = hem_settings(found.wants, first)
     return beside(drafted(hems) if hems else first, found)
