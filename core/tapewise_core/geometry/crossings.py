@@ -8,7 +8,7 @@ from collections.abc import Callable
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.roots import root
-from tapewise_core.geometry.segments import Segment
+from tapewise_core.geometry.segments import Line, Segment
 
 
 def distance_at_height(path: Path, y: float) -> float | None:
@@ -61,12 +61,25 @@ def nearest(path: Path, origin: Point) -> tuple[float, Point]:
     """
     walked, best, found = 0.0, math.inf, (0.0, path.start)
     for segment in path.segments:
-        t = _nearest_on(segment, origin)
-        off = (segment.at(t) - origin).length()
-        if off < best - 1e-9:
-            best, found = off, (walked + segment.length_to(t), segment.at(t))
+        if _least_off(segment, origin) < best:
+            t = _nearest_on(segment, origin)
+            off = (segment.at(t) - origin).length()
+            if off < best - 1e-9:
+                best, found = off, (walked + segment.length_to(t), segment.at(t))
         walked += segment.length()
     return found
+
+
+def _least_off(segment: Segment, origin: Point) -> float:
+    """No point of a segment is nearer than this [mm]: it lies in the box round its ends and
+    handles."""
+    points = [segment.start, segment.end]
+    if not isinstance(segment, Line):
+        points += [segment.leave, segment.arrive]
+    xs, ys = [point.x for point in points], [point.y for point in points]
+    x = max(min(xs) - origin.x, origin.x - max(xs), 0.0)
+    y = max(min(ys) - origin.y, origin.y - max(ys), 0.0)
+    return math.hypot(x, y)
 
 
 def _nearest_on(segment: Segment, origin: Point) -> float:

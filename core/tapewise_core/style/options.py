@@ -46,8 +46,10 @@ class Options:
         return key in self.keys
 
     def __getitem__(self, key: str) -> Option:
-        self._known(key)
-        return next(option for option in self.rows if option.key == key)
+        for option in self.rows:
+            if option.key == key:
+                return option
+        raise self._unknown(key)
 
     def __add__(self, other: Options) -> Options:
         return Options((*self.rows, *other.rows))
@@ -78,4 +80,7 @@ class Options:
     def _known(self, *keys: str) -> None:
         unknown = [key for key in keys if key not in self.keys]
         if unknown:
-            raise ValueError(f"no such options: {', '.join(unknown)}; there are {self.keys}")
+            raise self._unknown(*unknown)
+
+    def _unknown(self, *keys: str) -> ValueError:
+        return ValueError(f"no such options: {', '.join(keys)}; there are {self.keys}")

@@ -37,10 +37,10 @@ class Locator:
         return PLACE / max(self._whole.width, self._whole.height, 1.0)
 
     @cached_property
-    def _small(self) -> tuple[Path, ...]:
+    def _small(self) -> tuple[tuple[Place, ...], ...]:
         """The lines, the upper left corner of all at nothing."""
         return tuple(
-            ruled(*(Point(*self._at(point.x, point.y)) for point in self.flat.coarse(path)))
+            tuple(self._at(point.x, point.y) for point in self.flat.coarse(path))
             for path in self.lines
         )
 
@@ -56,9 +56,9 @@ class Locator:
         corner, rows = next(self._free(sheet), (None, []))
         if corner is None or left > right or top > low:
             return
-        sheet.placing.inks += (
-            Stroke(line.moved(corner), Layer.GUIDE, width=0.15) for line in self._small
-        )
+        for line in self._small:
+            path = ruled(*(Point(x + corner.x, y + corner.y) for x, y in line))
+            sheet.placing.inks.append(Stroke(path, Layer.GUIDE, width=0.15))
         part = Box(*self._at(left, top), *self._at(right, low)).moved(corner)
         sheet.frame(part, Layer.MARKS, width=0.35)
         sheet.placing.take(rows)
