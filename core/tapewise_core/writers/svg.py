@@ -13,7 +13,7 @@ from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextL
 from tapewise_core.paper.look import FAMILY, NAMES, PRINTED, Look, dashes
 from tapewise_core.paper.safe import checked, checked_sheet, plain, slug
 from tapewise_core.writers.numbers import number, rounded
-from tapewise_core.writers.svg_library import Leaves, filled, library
+from tapewise_core.writers.svg_library import check, frame, layer, layer_of, library
 
 
 def svg(drawing: Drawing, look: Look = PRINTED, *, debug: bool = False, inline: str = "") -> str:
@@ -39,7 +39,6 @@ class _Sheet:
         self.drawing, self.look = drawing, look
         self.prefix = prefix
         self.ids: set[str] = set()
-        self.leaves: list[Leaves] = []
         self.pens: dict[tuple[Dash, float], str] = {}
         self.svg = svgwrite.Drawing(
             size=(f"{number(box.width)}mm", f"{number(box.height)}mm"),
@@ -54,14 +53,10 @@ class _Sheet:
         """Write everything and return the document."""
         if self.look.paper:
             self._ground(self.look.paper)
-        for layer in Layer:
-            inks = [ink for ink in self.drawing.inks if ink.layer is layer]
-            if inks:
-                self._layer(layer, inks)
-        from svgwrite.etree import etree
-
-        # The library's own way goes through bytes, one small write after another.
-        return filled(etree.tostring(self.svg.get_xml(), encoding="unicode"), self.leaves)
+        by_layer = ((one, [ink for ink in self.drawing.inks if ink.layer is one]) for one in Layer)
+        held = [self._layer(one, inks) for one, inks in by_layer if inks]
+        before, after = frame(self.svg)
+        return "".join((before, *held, after))
 
     def _ground(self, colour: str) -> None:
         box = self.drawing.box
@@ -69,31 +64,34 @@ class _Sheet:
         size = (rounded(box.width), rounded(box.height))
         self.svg.add(self.svg.rect(corner, size, fill=colour))
 
-    def _layer(self, layer: Layer, inks: list[Ink]) -> None:
-        colour = self.look.inks[layer]
-        group = self.editor.layer(label=NAMES[layer], id=self._id(layer.value))
-        group.update({"fill": "none", "stroke": colour})
-        group.update({"stroke-linejoin": "round", "stroke-linecap": "butt"})
+    def _layer(self, kind: Layer, inks: list[Ink]) -> str:
+        colour = self.look.inks[kind]
+        told = {"id": self._id(kind.value), "fill": "none", "stroke": colour}
+        told |= {"stroke-linejoin": "round", "stroke-linecap": "butt"}
         if any(isinstance(ink, TextLine) for ink in inks):
-            group.update({"font-family": FAMILY})
-        for part, members in _by_part(inks):
-            holder = group
-            if part:
-                holder = self.svg.g(id=self._id(f"{layer.value}-{slug(part, 'piece')}"))
-                holder.set_desc(title=part)
-                group.add(holder)
-            holder.add(self._leaves(members, colour))
-        self.svg.add(group)
+            told["font-family"] = FAMILY
+        given = NAMES[kind], tuple(told.items())
+        before, after = frame(layer_of(self.editor, *given)) if self.svg.debug else layer(*given)
+        held = (self._part(kind, part, own) for part, own in _by_part(inks))
+        return "".join((before, *held, after))
 
-    def _leaves(self, inks: Iterable[Ink], colour: str) -> Leaves:
-        leaves = Leaves(
+    def _part(self, kind: Layer, part: str, inks: Iterable[Ink]) -> str:
+        """The ink of one piece in a group of its own, or ink of none."""
+        if not part:
+            return self._leaves(inks, self.look.inks[kind])
+        group = self.svg.g(id=self._id(f"{kind.value}-{slug(part, 'piece')}"))
+        group.set_desc(title=part)
+        before, after = frame(group)
+        return f"{before}{self._leaves(inks, self.look.inks[kind])}{after}"
+
+    def _leaves(self, inks: Iterable[Ink], colour: str) -> str:
+        text = "".join(
             self._words(ink, colour) if isinstance(ink, TextLine) else self._stroke(ink, colour)
             for ink in inks
         )
-        self.leaves.append(leaves)
         if self.svg.debug:
-            leaves.check(self.svg.validator)
-        return leaves
+            check(text, self.svg.validator)
+        return text
 
     def _stroke(self, stroke: Stroke, colour: str) -> str:
         data = outline(stroke.path, stroke.closed)

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from functools import cache, lru_cache
 from types import ModuleType
 from typing import Any
-from xml.etree.ElementTree import Element, fromstring
+from xml.etree.ElementTree import Element, fromstring, tostring
 
 from tapewise_core.writers.late import imported
 
@@ -20,30 +20,51 @@ def library() -> ModuleType:
     return imported("svgwrite", *LATE)
 
 
-class Leaves:
-    """Lines and words of a group, spelt one after another, in place of the library's elements,
-    which cost more than all else of a picture: each attribute is gone over five times. The library
-    writes the groups, and at the place of these an empty element, which :func:`filled` replaces."""
+class Held:
+    """Stands in the library's tree for text that is put there afterwards: lines and words, spelt
+    one after another. As elements of the library they cost more than all else of a picture, since
+    it goes over each attribute five times."""
 
     elementname = "path"
 
-    def __init__(self, texts: Iterable[str]) -> None:
-        self.text = "".join(texts)
-
     def get_xml(self) -> Element:
-        """Return their place, as the library asks its elements for themselves."""
+        """Return its place, as the library asks its elements for themselves."""
         return Element(PLACE)
 
-    def check(self, validator: Any) -> None:
-        """Let the library check every attribute against the standard; raises its ValueError."""
-        for leaf in fromstring(f"<g>{self.text}</g>"):
-            validator.check_all_svg_attribute_values(leaf.tag, leaf.attrib)
+
+PLACE = "held"
 
 
-PLACE = "leaves"
+def frame(element: Any) -> tuple[str, str]:
+    """Return what the library writes before and after the text that an element is to hold."""
+    element.add(Held())
+    before, after = tostring(element.get_xml(), encoding="unicode").split(f"<{PLACE} />")
+    return before, after
 
 
-def filled(text: str, leaves: Iterable[Leaves]) -> str:
-    """Return what the library wrote with all leaves in their places."""
-    first, *others = text.split(f"<{PLACE} />")
-    return first + "".join(one.text + after for one, after in zip(leaves, others, strict=True))
+def check(text: str, validator: Any) -> None:
+    """Let the library check every attribute of lines and words against the standard; raises its
+    ValueError."""
+    for leaf in fromstring(f"<g>{text}</g>"):
+        validator.check_all_svg_attribute_values(leaf.tag, leaf.attrib)
+
+
+@cache
+def _editor() -> Any:
+    from svgwrite.extensions import Inkscape
+
+    return Inkscape(library().Drawing(profile="full", debug=False))
+
+
+@lru_cache(maxsize=256)
+def layer(label: str, of: tuple[tuple[str, str], ...]) -> tuple[str, str]:
+    """Return the frame of a layer with some attributes, written once for all pictures that have
+    it: they are small, and half of what they cost was their layers' groups."""
+    return frame(layer_of(_editor(), label, of))
+
+
+def layer_of(editor: Any, label: str, of: tuple[tuple[str, str], ...]) -> Any:
+    """Return a layer as the library's element, as vector editors list it."""
+    group = editor.layer(label=label)
+    group.update(dict(of))
+    return group
