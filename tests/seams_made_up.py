@@ -179,7 +179,10 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
         "shoulders-eased": pattern_of((LONGER, BACK), (_SHOULDER,)),
         "band-ring": _banded(SeamKind.BAND_JOIN, BAND_RING, "neckband left, neckband right"),
         "band": _banded(SeamKind.NECKBAND, BAND, "neckband top, back top"),
-        "collar": _banded(SeamKind.NECKBAND, COLLAR, "neckband top, back top"),
+        "collar": pattern_of(
+            (rectangle("collar", 480, 120, {"top": 6, "bottom": 6}), BACK),
+            (seam(SeamKind.NECKBAND, COLLAR, "collar top", "back top"),),
+        ),
         "band-flat": pattern_of(
             (STRIP, *_BODY),
             (

@@ -8,6 +8,7 @@ import pytest
 
 from tapewise_core.errors import OptionError
 from tapewise_core.proofs.proof import ProofId
+from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.order import operations, words
 from tapewise_core.tasks.drafting import Drafted, draft
 from tapewise_core.tasks.people import person
@@ -28,7 +29,7 @@ def test_the_collar_is_close_and_the_head_passes(garment: str) -> None:
     high, plain = made(garment), made(garment, neckline="round")
     assert high.failing == ()
     assert high.pattern.lengths["neckline"] < plain.pattern.lengths["neckline"] - 40
-    collar = high.pattern.piece("neckband").length("neckline")
+    collar = high.pattern.piece("collar").length("neckline")
     assert collar == pytest.approx(0.95 * high.pattern.lengths["neckline"], abs=0.5)
     assert ProofId.HEAD in {proof.id for proof in high.proofs}
 
@@ -36,7 +37,7 @@ def test_the_collar_is_close_and_the_head_passes(garment: str) -> None:
 def test_a_folded_collar_is_cut_twice_as_high() -> None:
     """Twice its height for a funnel, whose cloth is double, four times where it is folded over."""
     for collar, times in (("funnel", 2), ("folded", 4)):
-        piece = made(collar=collar, collar_height="6").pattern.piece("neckband")
+        piece = made(collar=collar, collar_height="6").pattern.piece("collar")
         assert piece.length("join") == pytest.approx(times * 60)
 
 
@@ -74,3 +75,18 @@ def test_a_high_neck_takes_nothing_but_a_collar(finish: str) -> None:
     """The sentence says so."""
     with pytest.raises(OptionError, match="set neck-finish to band"):
         made("jersey-top", neck_finish=finish)
+
+
+def test_a_collar_is_called_so_from_its_paper_to_its_seam() -> None:
+    """On the piece, by hand, in its proof and as it is sewn; a neckband is none."""
+    for neckline, named, other in (("high", "collar", "band"), ("round", "neckband", "collar")):
+        drafted = made(neckline=neckline)
+        assert named in {piece.name for piece in drafted.pattern.pieces}
+        assert named.capitalize() in {draft.title for draft in drafted.pattern.drafts}
+        proof = next(one for one in drafted.proofs if one.id is ProofId.NECKBAND)
+        order = operations(drafted.pattern, stitching(read_machines("overlocker")))
+        sewn = [one for one in order if one.key.startswith("neckband")]
+        says = [drafted.reader.spell(one) for one in (proof.says, *(each.do for each in sewn))]
+        assert says[0].startswith(f"The {named} is")
+        assert len(sewn) == 4
+        assert not any(f"the {other}" in one for one in says[1:])

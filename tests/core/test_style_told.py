@@ -8,6 +8,7 @@ import pytest
 from read_aloud import steps
 
 from tapewise_core.garments.shelf import garment
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.order import operations
 from tapewise_core.tasks.drafting import Drafted, draft
@@ -144,3 +145,26 @@ def test_no_seam_is_sewn_stretched_and_without_pulling() -> None:
         order = operations(pattern, stitching(read_machines(name)))
         does = Reader(Unit.CM).spell(next(one.do for one in order if one.key == "panels"))
         assert ("stretched" in does, "without pulling" in does) == (pulled, not pulled)
+
+
+def test_a_narrow_hem_is_told_what_its_own_skirt_can_have() -> None:
+    """A gathered skirt has no flare and no slit, nor has a circle."""
+    styles: dict[tuple[tuple[str, str], ...], str] = {
+        (("skirt", "gathered"), ("fullness", "1.1"), ("waist-ease", "0")): "give it more fullness",
+        (("skirt", "straight"), ("vent", "none")): "give it more flare, a slit",
+    }
+    for asked, says in styles.items():
+        drafted = made("skirted-dress", *asked, ("skirt-length", "70"))
+        proof = next(one for one in drafted.failing if one.id is ProofId.STRIDE)
+        assert f"too narrow: {says}" in drafted.reader.spell(proof.says)
+
+
+def test_a_close_bust_is_told_a_cloth_that_gives_enough() -> None:
+    """With the stretch that is named it holds; with a little less it does not."""
+    failing = made("jersey-top", ("ease", "-18"), ("stretch", "30")).failing
+    says = Reader(Unit.CM).spell(next(one.says for one in failing if one.id is ProofId.EASE))
+    named = int(says.split("a cloth that stretches ")[1].split(" %")[0])
+    assert named > 30
+    for stretch, holds in ((named, True), (named - 2, False)):
+        trial = made("jersey-top", ("ease", "-18"), ("stretch", str(stretch)))
+        assert (ProofId.EASE not in {one.id for one in trial.failing}) is holds

@@ -21,7 +21,7 @@ GAP = 4
 ROUND = 25.0
 """So much is shown round what moved [mm]."""
 
-STRIPS = frozenset({"neckband", "waistband"})
+STRIPS = frozenset({"neckband", "collar", "waistband"})
 """Pieces whose change is told better by their length than seen."""
 
 

@@ -172,6 +172,10 @@ def make_piece(
     )  # fmt: skip
 
 
+COLLAR_PIECE = "collar"
+"""A high neck's strip, which is told and sewn as a collar."""
+
+
 class SeamKind(StrEnum):
     """What a seam is in the finished garment; proofs are chosen by it."""
 

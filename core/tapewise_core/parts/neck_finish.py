@@ -92,9 +92,7 @@ def _band(halves: Halves, style: NeckStyle, other: Halves, head: float | None) -
     opening = free_edge(draft) if pointed else piece.length("neckline")
     neck = Neck(opening, style.half_width.mm, ratio=band.ratio, held_back=band.held_back)
     marked = quarter_marked(back, front, pointed=pointed)
-    seams = band_seams(
-        band.ratio, _walk(pointed), pointed=pointed, flat=style.flat, high=style.high
-    )
+    seams = band_seams(band.ratio, _walk(pointed), style)
     right = quarter_marked(other.back, other.front, pointed=pointed)
     return Finish(*marked, neck, (draft,), (piece,), seams, right)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from tapewise_core.drafting.piece import COLLAR_PIECE
 from tapewise_core.frozen import dataclass
 from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.fitted_style import FittedStyle
@@ -96,6 +97,11 @@ class NeckStyle:
     def high(self) -> bool:
         """Whether the band is a collar that stands up."""
         return self.kind is Neckline.HIGH
+
+    @property
+    def strip(self) -> str:
+        """The name of the strip that is sewn round the neckline, as a piece."""
+        return COLLAR_PIECE if self.high else "neckband"
 
     @property
     def cowl(self) -> bool:

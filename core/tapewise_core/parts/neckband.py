@@ -101,8 +101,7 @@ def draft_neckband(
     """
     width = style.band_width
     called = "the band's length, seam to seam"
-    title = "Collar" if style.high else "Neckband"
-    draft = draft_strip(title, "across", neckline * ratio, called, width)
+    draft = draft_strip(style.strip.capitalize(), "across", neckline * ratio, called, width)
     if point is None:
         return rule_strip(draft, "band").note(QUARTERS.format(BACK, FRONT))
     return _mitred(draft, width, point).note(QUARTERS.format(FRONT, BACK))
@@ -149,7 +148,7 @@ def cut_neckband(draft: Draft, style: NeckStyle, share: float = 0.5) -> Piece:
     points = {names[0]: a, names[1]: Point(b.x * share, 0), f"{names[0]}_2": b}
     notches = _quarters(b.x, at[1], share)
     label = Box(inset + 16, 3, max(b.x * 0.56, inset + 80), middle - 2)
-    return make_piece("neckband", edges, points, grain, notches=notches, inner=inner, label=label)
+    return make_piece(style.strip, edges, points, grain, notches=notches, inner=inner, label=label)
 
 
 def _quarters(length: float, middle: str, share: float) -> tuple[Notch, ...]:
@@ -192,15 +191,13 @@ def quarter_marked(back: Piece, front: Piece, *, pointed: bool) -> tuple[Piece, 
     )
 
 
-def band_seams(
-    ratio: float, walk: tuple[EdgeRun, ...], *, pointed: bool, flat: bool, high: bool = False
-) -> tuple[Seam, ...]:
+def band_seams(ratio: float, walk: tuple[EdgeRun, ...], style: NeckStyle) -> tuple[Seam, ...]:
     """Return the band's own join and its seam to the neckline, walked from the join."""
-    join = (EdgeRun("neckband", ("join",)),), (EdgeRun("neckband", ("join_2",)),)
-    band = (EdgeRun("neckband", ("neckline",)),)
-    round_it = COLLAR if high else BAND
-    on = (BAND_FLAT, BAND_FLAT) if flat else (BAND_RING, round_it)
-    ends, sewn = (BAND_MITRE, V_BAND) if pointed else on
+    join = (EdgeRun(style.strip, ("join",)),), (EdgeRun(style.strip, ("join_2",)),)
+    band = (EdgeRun(style.strip, ("neckline",)),)
+    round_it = COLLAR if style.high else BAND
+    on = (BAND_FLAT, BAND_FLAT) if style.flat else (BAND_RING, round_it)
+    ends, sewn = (BAND_MITRE, V_BAND) if style.pointed else on
     return (
         Seam(SeamKind.BAND_JOIN, *join, making=ends),
         Seam(SeamKind.NECKBAND, band, walk, ratio, sewn),

@@ -18,6 +18,7 @@ from tapewise_core.proofs.proof import (
     ProofId,
     Silent,
     at_least,
+    enough,
     in_cm,
     lacking,
     off_by,
@@ -95,18 +96,30 @@ def ease_for_cloth(case: Case) -> Answer:
     if reaches(ease, limit):
         says = said("The cloth's {} % stretch is enough for {} of ease.", stretch, mm(ease))
         return (in_cm(ProofId.EASE, "", ease, limit, True, says),)
-    enough = mm(float(math.ceil(limit - HAIR)))
+    more = mm(float(math.ceil(limit - HAIR)))
     says = said(
         "A cloth of {} % stretch wants at least {} of ease and has {}; give it more, or take a "
         "cloth that stretches {} %.",
-        stretch, mm(limit), mm(ease), _percent(MODERATE),
+        stretch, mm(limit), mm(ease), enough(_stretch_for(case, ease) * 100),
     )  # fmt: skip
-    return (in_cm(ProofId.EASE, "", ease, limit, False, says, {"ease": enough}),)
+    return (in_cm(ProofId.EASE, "", ease, limit, False, says, {"ease": more}),)
+
+
+def _stretch_for(case: Case, ease: float) -> float:
+    """How far a cloth has to stretch for an ease: moderately, or so that half of it is enough."""
+    bust = _bust(case)
+    if bust is None or ease >= 0:
+        return MODERATE
+    return max(MODERATE, (bust.body / (bust.body + ease) - 1) / BODY_SHARE)
+
+
+def _bust(case: Case) -> Girth | None:
+    return next((girth for girth in case.pattern.girths if girth.name == "bust"), None)
 
 
 def _least_ease(case: Case) -> float:
     """With moderate stretch, what half of it takes up round the bust; else by proportion."""
     if case.cloth.stretch < MODERATE:
         return STABLE_EASE * (1 - case.cloth.stretch / MODERATE)
-    bust = next((girth for girth in case.pattern.girths if girth.name == "bust"), None)
+    bust = _bust(case)
     return least(bust, case.cloth) - bust.body if bust else 0.0

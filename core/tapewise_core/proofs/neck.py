@@ -19,7 +19,7 @@ from tapewise_core.proofs.proof import (
     lacking,
     reaches,
 )
-from tapewise_core.text.told import said
+from tapewise_core.text.told import LineName, said
 from tapewise_core.units import Length, mm
 
 HEAD_ROOM = 10.0
@@ -87,15 +87,16 @@ def band_fits(case: Case) -> Answer:
     if seam is None:
         return Silent(ProofId.NECKBAND, said("The neckline is finished without a band."))
     ratio = case.pattern.run_length(seam.first) / case.pattern.run_length(seam.second)
-    return (_stretched(case, ratio),)
+    return (_stretched(case, ratio, LineName(seam.first[0].piece)),)
 
 
-def _stretched(case: Case, ratio: float) -> Proof:
+def _stretched(case: Case, ratio: float, strip: LineName) -> Proof:
     limit = 1 / (1 + BAND_SHARE * case.cloth.band)
     holds, longer = reaches(ratio, limit), 1 / ratio - 1
     says = said(
-        f"The neckband is {ratio:.2f} of the neckline: it is stretched by {longer * 100:.0f} % "
-        "as it is sewn on."
+        f"The {{}} is {ratio:.2f} of the neckline: it is stretched by {longer * 100:.0f} % as it "
+        "is sewn on.",
+        strip,
     )
     offer: dict[str, Length | str] | None = None
     if not holds:

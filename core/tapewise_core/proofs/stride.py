@@ -81,11 +81,20 @@ def _strides(case: Case, hem: Hem, knee: float, ankle: float) -> Proof:
         says += said(" A slit gives what is missing.")
     if not holds:
         says += said(
-            " It is {} too narrow: give it more flare, a slit, or end it above the knee.",
-            off_by(needed - hem.round),
-        )
+            " It is {} too narrow: {}, or end it above the knee.",
+            off_by(needed - hem.round), _wider(case),
+        )  # fmt: skip
     offer = None if holds else _shorter(case, hem, knee - ABOVE_KNEE)
     return in_cm(ProofId.STRIDE, "", hem.round, needed, holds, says, offer)
+
+
+def _wider(case: Case) -> str:
+    """What gives this garment's hem more room."""
+    if case.facts.gathers:
+        return "give it more fullness, in a lighter cloth if this one takes no more"
+    if case.offers("circle") and case.style.choice("skirt", "circle") == "circle":
+        return "take a larger part of a circle"
+    return "give it more flare, a slit"
 
 
 def _top(hem: Hem) -> float:

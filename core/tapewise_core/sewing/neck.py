@@ -4,25 +4,36 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from tapewise_core.drafting.piece import COLLAR_PIECE
 from tapewise_core.sewing.joining import MELTS
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import About, OptionKey, Told, said
 
 
+def _strip(work: Work) -> str:
+    """What the strip is called: a collar, or a band."""
+    return "band" if _named(work) != COLLAR_PIECE else COLLAR_PIECE
+
+
+def _named(work: Work) -> str:
+    """The strip as its piece is called."""
+    return work.seams[0].first[0].piece
+
+
 def ring(work: Work) -> tuple[Operation, ...]:
     """A band's ends joined, once it was seen that the head passes."""
     stitch = work.stitching.ring
     do = said(
-        "Join the band's ends into a ring, right sides together, {} from the edge: {}.",
-        work.at, stitch.words,
+        "Join the {}'s ends into a ring, right sides together, {} from the edge: {}.",
+        _strip(work), work.at, stitch.words,
     )  # fmt: skip
-    fold = "Press the join open, fold the band lengthwise, wrong sides together, and press."
-    folded = "Fold the band lengthwise, wrong sides together, and press."
+    folding = f"old the {_strip(work)} lengthwise, wrong sides together, and press."
+    fold, folded = f"Press the join open, f{folding}", f"F{folding}"
     return (
         head_tried(work),
         work.do(
-            "neckband-ring", "Join the neckband's ends", do, Stage.NECK, meets=work.joins(),
+            "neckband-ring", f"Join the {_named(work)}'s ends", do, Stage.NECK, meets=work.joins(),
             lies=Lies.FLAT, stitches=(stitch,), press=(folded if stitch.cuts else fold,),
         ),
     )  # fmt: skip
@@ -31,27 +42,31 @@ def ring(work: Work) -> tuple[Operation, ...]:
 def head_tried(work: Work) -> Operation:
     """Return how a band is tried over the head before its ends are sewn."""
     do = said(
-        "Pin the band's ends together, {} from the edge, and pull it over the head before it is "
+        "Pin the {}'s ends together, {} from the edge, and pull it over the head before it is "
         "sewn: stretched, it must pass.",
+        _strip(work),
         work.at,
     )
     return work.do(
-        "neckband-head", "Try the band over the head", do, Stage.NECK, sort=Sort.TEST,
+        "neckband-head", f"Try the {_strip(work)} over the head", do, Stage.NECK, sort=Sort.TEST,
         after=("head",),
     )  # fmt: skip
 
 
 def band(work: Work) -> tuple[Operation, ...]:
     """A band sewn round a neckline without corners."""
+    strip = _strip(work)
     pin = said(
-        "Pin band and neckline together at the quarters, right sides together: the band's join at "
+        "Pin {} and neckline together at the quarters, right sides together: the {}'s join at "
         "centre back, its middle at centre front, and halfway round on both sides; not at the "
-        "shoulder seams."
+        "shoulder seams.",
+        strip,
+        strip,
     )
     do = said(
-        "Sew the band on with the band uppermost, both its layers, {} from the edge, stretching "
-        "only the band: {}.",
-        work.at, work.stitching.seam.words,
+        "Sew the {} on with the {} uppermost, both its layers, {} from the edge, stretching only "
+        "the {}: {}.",
+        strip, strip, work.at, strip, work.stitching.seam.words,
     )  # fmt: skip
     return (pinned(work, pin), replace(sewn_on(work, do, LIES_FLAT), other=OTHER_FLAT))
 
@@ -78,7 +93,7 @@ OTHER_FLAT = said("Or flat, with one shoulder still open: set {} to flat.", Opti
 def pinned(work: Work, pin: Told) -> Operation:
     """Return how a band is pinned to its neckline."""
     return work.do(
-        "neckband-pin", "Pin the neckband on", pin, Stage.NECK, sort=Sort.PREPARE,
+        "neckband-pin", f"Pin the {_named(work)} on", pin, Stage.NECK, sort=Sort.PREPARE,
         after=("shoulders", "neckband-ring"),
     )  # fmt: skip
 
@@ -96,8 +111,9 @@ def sewn_on(work: Work, do: Told, check: Told) -> Operation:
     second = tuple(run for seam in work.seams for run in seam.second)
     meets = (Meeting(work.whole(first), work.whole(second), Laid.FOLDED),)
     return work.do(
-        "neckband", "Sew the neckband on", do, Stage.NECK, meets=meets, stitches=stitches,
-        ease=("stretch only the band, evenly between the pins",), press=press, check=check,
+        "neckband", f"Sew the {_named(work)} on", do, Stage.NECK, meets=meets, stitches=stitches,
+        ease=(f"stretch only the {_strip(work)}, evenly between the pins",), press=press,
+        check=check,
     )  # fmt: skip
 
 

@@ -7,6 +7,7 @@ from datetime import date
 from types import MappingProxyType
 
 from tapewise_core.drafting.overlay import overlaid, overlay
+from tapewise_core.drafting.piece import COLLAR_PIECE
 from tapewise_core.errors import OptionError
 from tapewise_core.fitting.change import Measured
 from tapewise_core.fitting.folds import Folds as Folds
@@ -135,7 +136,7 @@ def _sizes(drafted: Drafted) -> dict[str, float]:
     bands = {
         f"{piece.name} length": piece.length("neckline")
         for piece in pattern.pieces
-        if piece.name == "neckband"
+        if piece.name in ("neckband", COLLAR_PIECE)
     }
     return {**girths, **pattern.lengths, **bands}
 
