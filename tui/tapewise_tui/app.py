@@ -53,7 +53,9 @@ class TapewiseApp(ActingApp, inherit_bindings=False):
 
     def on_mount(self) -> None:
         on_hang_up(self._hang_up)
-        self.push_screen(StartPage(self.desk))
+        first = StartPage(self.desk)
+        first.add_class(*self.room)
+        self.push_screen(first)
         self.run_worker(self._tell_spoilt, thread=True, group="spoilt files")
 
     def _tell_spoilt(self) -> None:

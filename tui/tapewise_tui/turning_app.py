@@ -53,13 +53,16 @@ class TurningApp(App[None], inherit_bindings=False):
         if self.page is not None:
             self.page.leave()
         new.first_says, new.first_warns = say, warn
-        new.add_class(*self._room())
+        new.add_class(*self.room)
         self.switch_screen(new)
 
-    def _room(self) -> frozenset[str]:
+    @property
+    def room(self) -> tuple[str, ...]:
         """The classes that say how much room a screen has, so that a new page is laid out once."""
-        names = {name for _, name in (*self.HORIZONTAL_BREAKPOINTS, *self.VERTICAL_BREAKPOINTS)}
-        return self.screen.classes & names
+        sides = zip(
+            self.size, (self.HORIZONTAL_BREAKPOINTS, self.VERTICAL_BREAKPOINTS), strict=True
+        )
+        return tuple(max(b for b in bounds if b[0] <= side)[1] for side, bounds in sides)
 
     def shown(self, page: Page) -> None:
         """Keep a page as the one to go on with, now that it stands on the screen."""
