@@ -34,6 +34,7 @@ class FreeCells:
         inside = _inside([self.into(place) for place in cut], ground.many)
         self._rows = [free & ~taken for free, taken in zip(inside, ground.rows, strict=True)]
         self._longest = [max(map(len, bin(row)[2:].split("0"))) for row in self._rows]
+        self._most = max(self._longest, default=0)
 
     def into(self, place: Place) -> Place:
         """Return a place in this frame [mm]."""
@@ -67,6 +68,8 @@ class FreeCells:
 
     def _may_have(self, across: int, down: int) -> bool:
         """Say whether so many rows on end have so many free cells on end, wherever they lie."""
+        if across > self._most or down > len(self._longest):
+            return False
         found = 0
         for longest in self._longest:
             found = found + 1 if longest >= across else 0

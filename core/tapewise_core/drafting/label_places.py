@@ -24,8 +24,10 @@ SIZES = (LARGEST, 4.2, 3.5, 3.0, 2.6, SMALLEST)
 NAMED = 4.2
 """From this type on a label has its name twice as large [mm] (our choice)."""
 
-ANGLES = (0.0, -90.0, -45.0, 45.0, -65.0, 65.0, -25.0, 25.0)
-"""How labels may be turned, the easiest to read first [degrees]."""
+STRAIGHT = (0.0, -90.0)
+ANGLES = (*STRAIGHT, -45.0, 45.0, -65.0, 65.0, -25.0, 25.0)
+"""How labels may be turned, the easiest to read first [degrees]; slanting only on a piece that is
+no strip."""
 
 LENGTHS = (46, 34, 26)
 """How many characters a line may have; in shorter ones a label is narrower and higher."""
@@ -85,6 +87,7 @@ class Search:
 
     def __init__(self, room: Room, near: Point, part: str) -> None:
         self.room, self.near, self.part = room, (near.x, near.y), part
+        self.angles = STRAIGHT if _is_square(room.stitched) else ANGLES
         self._cells: dict[tuple[int, float], FreeCells] = {}
 
     def set(self, lines: Sequence[str]) -> tuple[Ink, ...]:
@@ -117,7 +120,7 @@ class Search:
     ) -> Iterator[tuple[TextLine, ...]]:
         """The first form there is room for, also ``beyond`` the stitch line if need be."""
         for outline, size in product((0, 1) if beyond else (0,), SIZES):
-            for angle, form in product(ANGLES, forms(lines, size, named=named)):
+            for angle, form in product(self.angles, forms(lines, size, named=named)):
                 cells = self._free(outline, angle)
                 x, y = cells.into(self.near)
                 corner = cells.room(form.wide, form.high, (x - form.wide / 2, y - form.high / 2))
@@ -145,3 +148,13 @@ class Search:
         leads = ruled(Point(*lowest), foot)
         led = Stroke(leads, Layer.GUIDE, width=0.15, part=self.part)
         return (led, *(replace(one, part=self.part) for one in words))
+
+
+def _is_square(outline: Sequence[Place]) -> bool:
+    """Whether an outline runs across and down alone."""
+    ends = zip(outline, (*outline[1:], outline[0]), strict=True)
+    return all(abs(a[0] - b[0]) < EVEN or abs(a[1] - b[1]) < EVEN for a, b in ends)
+
+
+EVEN = 0.01
+"""What is nearer than this is taken to be as far across or down [mm]."""

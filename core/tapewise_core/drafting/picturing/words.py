@@ -33,7 +33,12 @@ PLAIN = 0.9
 
 def breadth(text: str, size: float, *, bold: bool = False) -> float:
     """How wide words are set at most, in common sans-serif faces [mm]."""
-    return size * (1.0 if bold else PLAIN) * sum(map(_sign, text))
+    return size * (1.0 if bold else PLAIN) * _signs(text)
+
+
+@lru_cache(maxsize=2048)  # the same words are measured in every type that is tried
+def _signs(text: str) -> float:
+    return sum(map(_sign, text))
 
 
 def _sign(sign: str) -> float:
