@@ -97,30 +97,20 @@ class Begun:
         step = tuple(inside.T)
 
         def added(table: NDArray[Any], own: NDArray[Any]) -> NDArray[Any]:
-            rows, columns = (
-                cell[:, way, None] + np.arange(count)
-                for way, count in enumerate((footing.rows, footing.columns))
-            )
-            found = table[after]
-            found[np.arange(len(after))[:, None, None], rows[:, :, None], columns[:, None]] += own
-            return found
+            return _added(table[after], own[step], cell)
 
         right, below = (
-            added(*tables)
-            for tables in zip(self.leaning, (own[step] for own in footing.leaning), strict=True)
+            added(*tables) for tables in zip(self.leaning, footing.leaning, strict=True)
         )
-        pages = _with_leaning(added(self.pages, footing.needed[step]), right, below)
+        pages = _with_leaning(added(self.pages, footing.needed), right, below)
         told = [footing.splits[step], footing.torn[step], np.full(len(after), footing.turned)]
-        places = tries.at.tolist()
+        placed = tuple(
+            (*self.placed[number], Placed(index, footing, (down, across)))
+            for number, (down, across) in zip(after.tolist(), tries.at.tolist(), strict=True)
+        )
+        shares = added(self.shares, footing.covered)
         return Begun(
-            tuple(
-                (*self.placed[n], Placed(index, footing, (down, across)))
-                for n, (down, across) in zip(after.tolist(), places, strict=True)
-            ),
-            pages,
-            (right, below),
-            added(self.shares, footing.covered[step]),
-            self.told[after] + np.stack(told, axis=1),
+            placed, pages, (right, below), shares, self.told[after] + np.stack(told, axis=1)
         )
 
     def best(self, count: int) -> Begun:
@@ -166,6 +156,15 @@ def joined(begun: Sequence[Begun]) -> Begun:
         np.concatenate([one.shares for one in begun]),
         np.concatenate([one.told for one in begun]),
     )
+
+
+def _added(table: NDArray[Any], own: NDArray[Any], cell: Whole) -> NDArray[Any]:
+    """A table with what a piece has of its pages, the first of which is another in each row."""
+    count = np.arange(len(table))[:, None, None]
+    rows = cell[:, 0, None] + np.arange(own.shape[1])
+    columns = cell[:, 1, None] + np.arange(own.shape[2])
+    table[count, rows[:, :, None], columns[:, None]] += own
+    return table
 
 
 def _with_leaning(pages: Flags, right: Flags, below: Flags) -> Flags:

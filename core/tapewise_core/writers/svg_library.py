@@ -25,7 +25,7 @@ class Held:
     one after another. As elements of the library they cost more than all else of a picture, since
     it goes over each attribute five times."""
 
-    elementname = "path"
+    elementname = "path"  # which any group may hold, as the library checks
 
     def get_xml(self) -> Element:
         """Return its place, as the library asks its elements for themselves."""
