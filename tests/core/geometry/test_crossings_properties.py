@@ -1,5 +1,7 @@
 """Where a path reaches a height, and what of it lies nearest."""
 
+from itertools import product
+
 import pytest
 from chance import POINTS, SHARE, paths
 from hypothesis import given
@@ -75,3 +77,17 @@ def test_the_way_to_the_nearest_place_is_walked() -> None:
         at, there = nearest(path, origin)
         assert at == pytest.approx(walked, abs=1e-3)
         assert place is None or (there - place).length() < 1e-3
+
+
+def test_the_nearest_of_several_segments_counts() -> None:
+    """From places all round a path of lines and curves, it is that of the segments looked at one
+    by one."""
+    line = ruled(Point(0, 0), Point(3, 8), Point(6, 1), Point(14, 2))
+    path = line.then(curved(line.end, Point(20, 14), Point(6, 16), Point(9, 9)))
+    for x, y in product(range(-2, 20), range(-2, 16)):
+        origin = Point(x, y)
+        alone = [nearest(Path((segment,)), origin)[1] for segment in path.segments]
+        least = min((found - origin).length() for found in alone)
+        distance, found = nearest(path, origin)
+        assert (found - origin).length() == pytest.approx(least, abs=1e-9)
+        assert (path.at(distance)[0] - found).length() < 1e-6
