@@ -168,3 +168,14 @@ def test_a_close_bust_is_told_a_cloth_that_gives_enough() -> None:
     for stretch, holds in ((named, True), (named - 2, False)):
         trial = made("jersey-top", ("ease", "-18"), ("stretch", str(stretch)))
         assert (ProofId.EASE not in {one.id for one in trial.failing}) is holds
+
+
+@pytest.mark.parametrize("name", ["jersey-top", "flared-dress", "set-in-top", "skirted-dress"])
+def test_every_armhole_can_be_cut_deeper(name: str) -> None:
+    """As deep as asked wherever there is an armhole; a sleeve that is grown on has none."""
+    deep = made(name, ("sleeve", "none"), ("armhole-drop", "2"))
+    under = deep.pattern.facts.underarm
+    assert under is not None
+    assert under.level - under.armscye == pytest.approx(20.0, abs=0.1)
+    assert "armhole-drop" in at_work(deep)
+    assert ("armhole-drop" in at_work(made(name))) is (name == "set-in-top")

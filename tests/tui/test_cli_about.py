@@ -225,3 +225,37 @@ def test_words_of_the_trade_are_explained(capsys: pytest.CaptureFixture[str]) ->
     assert list(json.loads(capsys.readouterr().out)) == ["overlocker"]
     assert run("words", "notsh") == 2
     assert "did you mean notch?" in capsys.readouterr().err
+
+
+NARROW = ("Marta Lindqvist", "skirted-dress", "--set", "skirt=straight", "--set", "vent=none",
+          "--set", "skirt-length=80")  # fmt: skip
+
+
+@pytest.mark.parametrize("how", [("--out", "x", "--no-pages", "--quiet"), ("--hand",)])
+def test_a_proof_that_fails_is_said_where_little_else_is(
+    how: tuple[str, ...], capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Asked for quiet, or for a sheet to draft by hand: where faults are read, with code 1."""
+    assert run("draft", *NARROW, *how) == 1
+    told = capsys.readouterr()
+    assert "do not cut yet" in told.err
+    assert "hem for a stride: The hem is" in told.err
+    assert "do not cut yet" not in told.out
+    assert bool(told.out) is (how == ("--hand",))
+
+
+def test_quiet_says_which_measures_are_unlikely_and_which_cloth_is_too_short(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One line each, and nothing of what is well."""
+    (tmp_path / "ada.json").write_text(Profile.of("Ada").with_value("bust", 92).text(), "utf-8")
+    assert run("check", "ada.json", "--quiet") == 0
+    assert run("cloth", "Marta Lindqvist", "circle-skirt", "--quiet") == 0
+    assert capsys.readouterr().err == ""
+    odd = Profile.of("Ada").with_value("bust", 92).with_value("upper_arm", 60)
+    (tmp_path / "ada.json").write_text(odd.text(), "utf-8")
+    assert run("check", "ada.json", "--quiet") == 1
+    assert run("cloth", "Marta Lindqvist", "circle-skirt", "--quiet", "--cloth-length", "40cm") == 1
+    told = capsys.readouterr()
+    assert told.out == ""
+    assert [line.split()[1] for line in told.err.splitlines()] == ["Unlikely:", "DO"]

@@ -12,7 +12,7 @@ from tapewise_core.text.told import Reader, said
 from tapewise_core.units import Unit, mm
 from tapewise_tui.closer import laid
 from tapewise_tui.exits import FINE, LOOK
-from tapewise_tui.printing import print_json, say
+from tapewise_tui.printing import complain, print_json, say
 from tapewise_tui.settings_asked import asked, unit_of, with_length
 
 if TYPE_CHECKING:
@@ -44,6 +44,10 @@ def cloth(options: argparse.Namespace) -> int:
         print_json(_json(drafted, answers, longest))
     elif not options.quiet:
         say("\n".join(_lines(drafted, answers, longest)))
+    else:
+        for answer in answers:
+            if not answer.fits:
+                complain(_line(answer, drafted.reader, several=len(answers) > 1))
     return FINE if all(answer.fits for answer in answers) else LOOK
 
 

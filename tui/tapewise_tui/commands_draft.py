@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -14,10 +15,11 @@ from tapewise_core.units import Unit
 from tapewise_tui import telling
 from tapewise_tui.closer import checked, laid
 from tapewise_tui.exits import FINE, LOOK
-from tapewise_tui.printing import print_json, say
+from tapewise_tui.printing import complain, print_json, say
 from tapewise_tui.settings_asked import asked, unit_of, usual_machines, with_length
 
 if TYPE_CHECKING:
+    from tapewise_core.measures.finding import Finding
     from tapewise_core.tasks.check_record import Gain
     from tapewise_core.tasks.drafting import Drafted
     from tapewise_core.tasks.work import Work
@@ -61,11 +63,14 @@ def draft(options: argparse.Namespace) -> int:
     if options.closer_lay is not None:
         drafted = laid(drafted, options)
     drafted = judged(drafted)
+    findings = people.check(profile, drafted.unit).about(drafted.used)
     if options.hand:
         say(hand_sheet(drafted))
+    if options.hand or (options.quiet and not options.json):
+        for line in telling.wrong_lines(drafted, findings):
+            complain(line)
     if not options.out:
-        return FINE
-    findings = people.check(profile, drafted.unit).about(drafted.used)
+        return _wants_a_look(drafted, findings)
     shown = Shown(options.unfolded, not options.no_allowances, tuple(options.piece))
     drafted = drafted.on_sheets(shown)
     paper = Paper(
@@ -82,9 +87,12 @@ def draft(options: argparse.Namespace) -> int:
         print_json(telling.draft_json(drafted, findings, options.out, written))
     elif not (options.quiet or options.hand):
         say("\n".join(telling.draft_lines(drafted, findings, options.out, written)))
+    return LOOK if written.failed else _wants_a_look(drafted, findings)
+
+
+def _wants_a_look(drafted: Drafted, findings: Sequence[Finding]) -> int:
     loud = any(finding.severity.value == "warning" for finding in findings)
-    unproved = drafted.failing or drafted.uncertain
-    return LOOK if unproved or loud or written.failed else FINE
+    return LOOK if drafted.failing or drafted.uncertain or loud else FINE
 
 
 def _asked_for(options: argparse.Namespace) -> Work | None:
@@ -143,6 +151,9 @@ def check(options: argparse.Namespace) -> int:
         say("\n".join(telling.check_lines(profile.name, found, unit)))
         if gain:
             say("\n".join(telling.gain_lines(gain)))
+    else:
+        for line in telling.unlikely_lines(found.findings, Reader(unit)):
+            complain(line)
     return LOOK if found.unlikely else FINE
 
 

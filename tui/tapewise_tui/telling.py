@@ -50,6 +50,21 @@ def draft_lines(
     yield from verdict_lines(drafted)
 
 
+def wrong_lines(drafted: Drafted, findings: Sequence[Finding]) -> Iterator[str]:
+    """Say only what wants a look: measures that are unlikely, proofs that fail or are uncertain."""
+    from tapewise_core.tasks.verdicts import verdict_lines
+
+    yield from unlikely_lines(findings, drafted.reader)
+    if drafted.failing or drafted.uncertain:
+        yield from verdict_lines(drafted)
+
+
+def unlikely_lines(findings: Sequence[Finding], reader: Reader) -> Iterator[str]:
+    """Say which measures are unlikely, and why."""
+    loud = (finding for finding in findings if finding.severity.value == "warning")
+    yield from (f"Unlikely: {reader.spell(finding.says)}" for finding in loud)
+
+
 def draft_json(
     drafted: Drafted, findings: Sequence[Finding], folder: str, written: Written
 ) -> dict[str, object]:

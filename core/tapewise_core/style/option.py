@@ -34,9 +34,9 @@ class Option:
     ``default`` is a value, or is worked out from the body and the options
     above it (a length, a number or a choice); ``default_says`` tells how.
     ``where`` is empty, or the key of another option and those of its words that give this one
-    something to do; ``besides`` is a further one of the kind. ``source`` is a key of
-    :mod:`tapewise_core.sources`. Raises ValueError for a fixed default outside the choices or
-    limits, and for limits that leave nothing to choose.
+    something to do; ``besides`` is a further one of the kind, ``instead`` one that is enough alone.
+    ``source`` is a key of :mod:`tapewise_core.sources`. Raises ValueError for a fixed default
+    outside the choices or limits, and for limits that leave nothing to choose.
     """
 
     key: str
@@ -47,6 +47,7 @@ class Option:
     default_says: Told = ()
     where: tuple[str, ...] = ()
     besides: tuple[str, ...] = ()
+    instead: tuple[str, ...] = ()
     low: float = 0.0
     high: float = 0.0
     choices: tuple[str, ...] = ()
@@ -86,11 +87,13 @@ class Option:
 
     def at_work(self, style: Style) -> bool:
         """Say whether the option has something to do in a style."""
-        return all(
-            style.chosen[key].value in words
-            for key, *words in filter(None, (self.where, self.besides))
-            if key in style.chosen
-        )
+
+        def met(key: str, *words: str) -> bool:
+            return key not in style.chosen or style.chosen[key].value in words
+
+        if self.instead and met(*self.instead):
+            return True
+        return all(met(*one) for one in (self.where, self.besides) if one)
 
     def allows(self, plain: float | str) -> bool:
         """Say whether a word is among the choices, or a number (a length in cm) in the limits."""

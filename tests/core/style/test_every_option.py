@@ -55,7 +55,7 @@ MATTERS_WITH = {
     "placket-length": {"shoulder-placket": "left"},
     "placket-buttons": {"shoulder-placket": "left"},
     "waist-darts": {"waist-shaping": "100", "waist-ease": "0"},
-    "armhole-drop": {"sleeve-cut": "set-in"},
+    "armhole-drop": {"sleeve": "none"},
     "cap-shortening": {"sleeve-cut": "set-in"},
     "sleeve-sewn": {"sleeve-cut": "set-in"},
     "hip-ease": {"skirt": "straight"},

@@ -9,9 +9,10 @@ import math
 
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at, arm_length, past_elbow
+from tapewise_core.parts.bare_options import ARMHOLE_DROP
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.neck_style import Sewn
-from tapewise_core.parts.shape.underarm import BARE_DROP, DROPS, SLEEVE_EASES, by_fit
+from tapewise_core.parts.shape.underarm import SLEEVE_EASES, by_fit
 from tapewise_core.parts.sleeve_options import WRIST_EASE
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.proofs.neck import BAND_SHARE
@@ -40,12 +41,6 @@ def sleeve_length(body: Body, style: Style) -> Length:
     share = KINDS.get(kind, KINDS[SleeveKind.SHORT])
     length = arm if share == 1 else arm * share
     return length if length.mm >= LEAST_SLEEVE * 10 else cm(LEAST_SLEEVE)
-
-
-def armhole_drop(body: Body, style: Style) -> Length:
-    """The fit's own; unasked, it goes down or up for the arm and its sleeve."""
-    bare = style.choice("sleeve") == SleeveKind.NONE
-    return cm(by_fit(style.length("ease").mm, sleeveless=bare).drop / 10)
 
 
 def sleeve_ease(body: Body, style: Style) -> Length:
@@ -78,18 +73,7 @@ def front_hem_drop(body: Body, style: Style) -> Length:
 
 
 ARMHOLE = Options.of(
-    Option(
-        key="armhole-drop",
-        group=Group.EASE,
-        says=said("how far the underarm lies below the armscye line"),
-        default=armhole_drop,
-        default_says=said(
-            "fitted {}, straight {}, eased {}, without sleeves {}; moved for the arm",
-            *map(mm, (*DROPS, BARE_DROP)),
-        ),
-        low=0,
-        high=10,
-    ),
+    ARMHOLE_DROP,
     Option(
         key="cap-shortening",
         group=Group.EASE,

@@ -30,7 +30,7 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.jersey_top import BARE_TITLE, SAYS, TITLE
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.bare_options import BARE
+from tapewise_core.parts.bare_options import BARE_OR_GROWN_ON
 from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.parts.centre_options import CENTRE
 from tapewise_core.parts.centre_seam import with_centre_seams
@@ -78,7 +78,11 @@ def _idle(style: Style) -> tuple[str, ...]:
 
 
 OPTIONS = (
-    TOP.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE)) + BARE + ENDS + PLACKET + CENTRE
+    TOP.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE))
+    + BARE_OR_GROWN_ON
+    + ENDS
+    + PLACKET
+    + CENTRE
 )
 
 

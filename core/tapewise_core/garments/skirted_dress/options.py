@@ -157,12 +157,12 @@ SET_IN_SAYS: Mapping[str, Told] = MappingProxyType(
 
 
 def _armhole() -> Options:
-    """What only a set-in sleeve has a use for."""
+    """What only a set-in sleeve has a use for, but for the armhole of any body without sleeves."""
     options = ARMHOLE
     for key in options.keys:
         own = options[key].where
         options = options.changed(key, where=("sleeve-cut", SleeveCut.SET_IN.value), besides=own)
-    return options
+    return options.changed("armhole-drop", instead=("sleeve", SleeveKind.NONE.value))
 
 
 def options_from(top: Options) -> Options:
