@@ -11,6 +11,7 @@ from tapewise_core.lay.buying import before_washing
 from tapewise_core.lay.lay import lay_of
 from tapewise_core.lay.sorts import least_wide
 from tapewise_core.proofs.proof import (
+    HAIR,
     Answer,
     Case,
     Proof,
@@ -29,8 +30,11 @@ def pieces_fit(case: Case) -> Answer:
     """The widest piece, opened out along the grain, lies between the selvedges; on a cloth in two
     layers one that is not on the fold lies in one of them."""
     cloth = case.cloth
-    widest = max(case.pattern.pieces, key=lambda piece: least_wide(piece, cloth))
-    across, usable = least_wide(widest, cloth), cloth.usable_width
+    wide = [least_wide(piece, cloth) for piece in case.pattern.pieces]
+    across, usable = max(wide), cloth.usable_width
+    widest = next(
+        p for p, own in zip(case.pattern.pieces, wide, strict=True) if own > across - HAIR
+    )
     holds, part = keeps_to(across, usable), LineName(widest.name)
     between = "between the selvedges" if cloth.selvedges else "round the tube"
     says = said(

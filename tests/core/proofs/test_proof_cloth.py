@@ -31,6 +31,12 @@ def test_a_piece_is_no_wider_than_what_is_left_between_the_selvedges(
     assert (proof.id, proof.of) == (ProofId.CLOTH, "")
 
 
+def test_of_two_pieces_as_wide_as_each_other_the_first_is_named() -> None:
+    """What rounding alone makes wider is not."""
+    says = in_cm(fitted(oblong("back", 480.0, 600.0), oblong("front", 480.0 + 1e-9, 600.0)))
+    assert "the back," in says
+
+
 def test_a_piece_on_the_fold_takes_twice_its_width() -> None:
     """It is opened out."""
     half = shape("front", ((0, 0), (500, 0), (500, 600), (0, 600)), folds=("left",))
