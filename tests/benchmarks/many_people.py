@@ -16,7 +16,7 @@ from pathlib import Path
 
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import CATALOGUE
-from tapewise_core.profiles.profile import Profile
+from tapewise_core.profiles.profile import Profile, Reading
 from tapewise_core.tasks import people, work
 from tapewise_core.tasks.work_text import text_of
 from tapewise_tui.app import TapewiseApp
@@ -26,7 +26,7 @@ from tapewise_tui.widgets.rows import Rows
 
 def store_of(number: int, data: Path) -> None:
     """Put so many people on file with all measures and a project each."""
-    measures = {row.key: {"value": (row.low + row.high) / 2} for row in CATALOGUE}
+    measures = {row.key: Reading(value=(row.low + row.high) / 2) for row in CATALOGUE}
     (data / "people").mkdir(parents=True)
     for pupil in range(number):
         made = Profile.of(f"Pupil {pupil:04}").having(measures=measures)

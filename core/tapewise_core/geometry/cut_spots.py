@@ -21,7 +21,7 @@ NEAR = 0.01
 
 AT_ONCE = 5000
 """So many pairs of a place and a side are reckoned at once: their numbers take no more memory than
-is kept at hand (128 KB). Four times as many have to be given it anew, in three times the time."""
+is kept at hand (128 KB), and wake no threads. Four times as many take three times as long."""
 
 TINY = 1e-12
 """A side no longer than this has no direction [mm]."""
