@@ -25,7 +25,7 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
     turns up as wide as what it is sewn to. The first point is not repeated.
 
     It is drawn from corner to corner; only where that is no one line are allowances joined as
-    shapes, which comes to the same and takes six times as long: for two pieces in a hundred.
+    shapes, which comes to the same and takes five times as long: for one piece in three hundred.
     """
     return drawn(margins) or _thinned(joined_round(margins))
 
