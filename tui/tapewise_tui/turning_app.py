@@ -11,6 +11,7 @@ from tapewise_tui import tidying, trouble
 from tapewise_tui.desk import Desk
 from tapewise_tui.page import Page
 from tapewise_tui.turning import PAGE_OF, Way, warm_up
+from tapewise_tui.widgets.room import room
 
 
 class TurningApp(App[None], inherit_bindings=False):
@@ -58,11 +59,8 @@ class TurningApp(App[None], inherit_bindings=False):
 
     @property
     def room(self) -> tuple[str, ...]:
-        """The classes that say how much room a screen has, so that a new page is laid out once."""
-        sides = zip(
-            self.size, (self.HORIZONTAL_BREAKPOINTS, self.VERTICAL_BREAKPOINTS), strict=True
-        )
-        return tuple(max(b for b in bounds if b[0] <= side)[1] for side, bounds in sides)
+        """The classes that say how much room a page has, so that a new one is laid out once."""
+        return room(self.size, self.HORIZONTAL_BREAKPOINTS, self.VERTICAL_BREAKPOINTS)
 
     def shown(self, page: Page) -> None:
         """Keep a page as the one to go on with, now that it stands on the screen."""

@@ -5,11 +5,19 @@ from __future__ import annotations
 from textual.await_complete import AwaitComplete
 from textual.screen import ModalScreen, ScreenResultType
 
+from tapewise_tui.widgets.room import room
+
 
 class Dialog(ModalScreen[ScreenResultType]):
     """Answered once, however many keys were pressed before it was gone."""
 
     answered_already = False
+
+    def on_mount(self) -> None:
+        """Be laid out for the room there is before anything is drawn."""
+        across = self.HORIZONTAL_BREAKPOINTS or self.app.HORIZONTAL_BREAKPOINTS
+        down = self.VERTICAL_BREAKPOINTS or self.app.VERTICAL_BREAKPOINTS
+        self.add_class(*room(self.app.size, across, down))
 
     def dismiss(self, result: ScreenResultType | None = None) -> AwaitComplete:
         """Give the answer and go; a second one counts for nothing."""
