@@ -37,12 +37,13 @@ def ada() -> Profile:
     return made
 
 
-def started(code: str, *arguments: object) -> subprocess.Popen[str]:
-    """Start a program that knows ``store`` and ``Profile``."""
+def started(code: str, *arguments: object, stdin: int | None = None) -> subprocess.Popen[str]:
+    """Start a program that knows ``store`` and ``Profile``; it may be spoken to."""
     head = "import sys\nfrom tapewise_core.profiles import store\n"
     head += "from tapewise_core.profiles.profile import Profile\n"
     command = [sys.executable, "-c", head + code, *map(str, arguments)]
-    return subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+    pipe = subprocess.PIPE
+    return subprocess.Popen(command, stdin=stdin, stdout=pipe, stderr=pipe, text=True)
 
 
 WRITER = """
@@ -77,13 +78,7 @@ def test_two_new_people_of_one_slug_saved_at_once_are_both_kept() -> None:
     """Names that differ in marks alone get a file each, however close together they come."""
     for number in range(3):
         names = (f"Zoe {number}", f"Zoë {number}")
-        both = [
-            subprocess.Popen(
-                started(NEWCOMER, name).args,  # type: ignore[arg-type]
-                stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True,
-            )
-            for name in names
-        ]  # fmt: skip
+        both = [started(NEWCOMER, name, stdin=subprocess.PIPE) for name in names]
         for one in both:
             assert one.stdout is not None
             one.stdout.readline()
