@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from functools import cache
 
 import pytest
-from read_aloud import spelt
+from read_aloud import remarks, spelt
 
 from tapewise_core.drafting.piece import SeamKind
 from tapewise_core.geometry.crossings import distance_at_height
@@ -172,6 +172,27 @@ def test_a_slit_above_the_hip_takes_its_mark_away() -> None:
         assert piece.length("split") == pytest.approx(500)
         assert "hip" not in {notch.pair for notch in piece.notches}
         assert all(notch.distance <= piece.length(notch.edge) for notch in piece.notches)
+
+
+@pytest.mark.parametrize("garment", ["jersey-top", "flared-dress"])
+def test_a_full_seat_lengthens_the_back_without_sleeves_too(garment: str) -> None:
+    """As long on the centre back as asked, and its own amount is told where nothing was asked."""
+    plain, longer = (bare(garment=garment, full_seat=by) for by in ("0", "2.5"))
+    ends = [one.pattern.lengths["centre back length"] for one in (plain, longer)]
+    assert ends[1] == pytest.approx(ends[0] + 25)
+    wide = person(NAME).with_value("hip", 125.0)
+    found = draft(wide, garment, {"sleeve": "none"})
+    assert any("full seat, taken from the measures" in remark for remark in remarks(found))
+
+
+def test_options_of_a_sleeve_wait_for_one() -> None:
+    """Its finish, the room for a full arm, and how it is cut."""
+    style = bare(garment="flared-dress").style
+    for garment, key in (("flared-dress", "sleeve-finish"), ("jersey-top", "full-arm"),
+                         ("skirted-dress", "sleeve-cut")):  # fmt: skip
+        option = made(garment).garment.options[key]
+        assert option.at_work(made(garment).style)
+        assert not option.at_work(style)
 
 
 def test_with_sleeves_nothing_is_asked_of_the_armhole() -> None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
+from tapewise_core.parts.sleeve_style import WITH_SLEEVE
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -107,6 +108,7 @@ FIGURE = Options.of(
         group=Group.FIGURE,
         says=said("more room round the upper arm, tapering to the sleeve's hem"),
         default=0.0,
+        where=("sleeve", *WITH_SLEEVE),
         low=0,
         high=8,
     ),

@@ -8,7 +8,9 @@ from tapewise_core.geometry.path import Path, curved
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.hem_style import HemStyle
 from tapewise_core.parts.seam_steps import set_off
+from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.text.told import LineName, said
+from tapewise_core.units import Length, mm
 
 CURVED_PART = 0.3
 """The share of the hem's width, next to the side, over which it rises to meet the seam square."""
@@ -26,6 +28,21 @@ EDGE_OF = {HEM: "hem", WAIST_SEAM: "waist"}
 def lower_of(draft: Draft) -> str:
     """Return the name of the line at which a finished draft of the body ends."""
     return WAIST_SEAM if WAIST_SEAM in draft.paper.lines else HEM
+
+
+def centre_back(draft: Draft, line: str, seat: Length, shorter: float) -> tuple[Draft, str]:
+    """Return the draft with its lower edge marked on the centre back, and the mark's letter: lower
+    for a full seat, or by what fittings found it ``shorter`` higher [mm]."""
+    lower = seat - mm(shorter).called("shorter after fittings") if shorter else seat
+    if abs(lower.mm) <= HAIR:
+        return draft, "B"
+    if lower.mm < 0:
+        called = said("the {} on the centre back, shorter after fittings", LineName(line))
+        return draft.up("B", "B1", mm(-lower.mm), called), "B1"
+    why = "longer over a full seat" if seat.mm > HAIR else "longer after fittings"
+    return draft.down(
+        "B", "B1", lower, said("the {} on the centre back, {}", LineName(line), why)
+    ), "B1"
 
 
 def slit_told(draft: Draft, style: HemStyle) -> Draft:

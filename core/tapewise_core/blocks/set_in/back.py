@@ -36,7 +36,7 @@ from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.dart_steps import waist_dart_steps
-from tapewise_core.parts.hem import curved_hem, hem_path, mark_corner, slit_told
+from tapewise_core.parts.hem import centre_back, curved_hem, hem_path, mark_corner, slit_told
 from tapewise_core.parts.neckline import back_neckline, neckline_off
 from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps
 from tapewise_core.parts.shape.set_in import SetIn
@@ -61,7 +61,8 @@ def draft_back(body: Body, trunk: Trunk, title: str) -> Draft:
     draft = slit_told(draft.curve("side", sides.back, (*names, "M")), style.hem)
     draft = armhole_line(draft, drawn.back_armhole, "T", "the armhole's middle, on the back")
     darted = with_dart(draft, waist_dart(plan, drawn), waist_of(style))
-    return hem_line(*_hem_centre(darted, style), style)
+    shorter = style.fitted.back_shorter
+    return hem_line(*centre_back(darted, style.lower, style.fullness.full_seat, shorter), style)
 
 
 def waist_of(style: SetInStyle) -> str:
@@ -171,16 +172,6 @@ def _neckline(draft: Draft, style: SetInStyle) -> Draft:
 def with_dart(draft: Draft, dart: WaistDart | None, waist: str) -> Draft:
     """Return the draft with its waist dart, where it has one."""
     return waist_dart_steps(draft, dart, waist) if dart else draft
-
-
-def _hem_centre(draft: Draft, style: SetInStyle) -> tuple[Draft, str]:
-    """The hem marked on the centre back, where a fitting found it longer or shorter there."""
-    by = style.fitted.back_shorter
-    if not by:
-        return draft, "B"
-    how = "shorter" if by > 0 else "longer"
-    called = said("the {} on the centre back, {} after fittings", LineName(style.lower), how)
-    return (draft.up if by > 0 else draft.down)("B", "B1", mm(abs(by)), called), "B1"
 
 
 def hem_line(draft: Draft, centre: str, style: SetInStyle) -> Draft:

@@ -8,6 +8,7 @@ from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bust_told import room_told
+from tapewise_core.parts.figure_told import taken_told
 from tapewise_core.parts.shape.underarm import BARE_IN
 from tapewise_core.parts.trunk_levels import hangs_told
 from tapewise_core.text.told import LineName, OptionKey, Told, said
@@ -20,6 +21,7 @@ def remarks(body: Body, trunk: Trunk, length: Length | None) -> tuple[Told, ...]
     return tuple(
         words
         for words in (
+            *taken_told(style.fullness),
             room_told(plan.room),
             *(_as_known(body, words) for words in drawn.told),
             moved_bust(trunk),

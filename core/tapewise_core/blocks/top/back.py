@@ -24,7 +24,7 @@ from tapewise_core.blocks.top.sleeve import sleeve_steps
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.parts.dart_steps import waist_dart_steps
 from tapewise_core.parts.grown_body import lift_of
-from tapewise_core.parts.hem import HEM, mark_corner, slit_told
+from tapewise_core.parts.hem import HEM, centre_back, mark_corner, slit_told
 from tapewise_core.parts.neckline import back_neckline, neck_of, neckline_off
 from tapewise_core.parts.seam_steps import Fold, SeamQuarters, seam_steps
 from tapewise_core.parts.shape.least import HAIR
@@ -44,7 +44,8 @@ def draft_back(plan: TopPlan, title: str = "Back") -> Draft:
     draft = _side(draft, plan, names)
     if plan.back_dart:
         draft = waist_dart_steps(draft, plan.back_dart, fold.waist)
-    draft, centre = _hem_centre(draft, plan)
+    fullness, shorter = plan.style.fullness, plan.style.fitted.back_shorter
+    draft, centre = centre_back(draft, plan.lower, fullness.full_seat, shorter)
     return hem_steps(draft, plan, plan.back_hem_fold, centre, "M")
 
 
@@ -113,20 +114,6 @@ def _side(draft: Draft, plan: TopPlan, names: tuple[str, ...]) -> Draft:
     below = [name for name in names if draft[name].y < path.end.y - HAIR]
     draft = draft.curve("side", path, (*top, *below, "M"))
     return slit_told(draft, plan.style.hem)
-
-
-def _hem_centre(draft: Draft, plan: TopPlan) -> tuple[Draft, str]:
-    """The lower edge on the centre back, lower for a full seat, or higher after a fitting."""
-    lower = plan.style.fullness.full_seat
-    if plan.style.fitted.back_shorter:
-        lower = lower - mm(plan.style.fitted.back_shorter).called("shorter after fittings")
-    if abs(lower.mm) <= HAIR:
-        return draft, "B"
-    if lower.mm < 0:
-        called = said("the {} on the centre back, shorter after fittings", LineName(plan.lower))
-        return draft.up("B", "B1", mm(-lower.mm), called), "B1"
-    called = said("the {} on the centre back, longer over a full seat", LineName(plan.lower))
-    return draft.down("B", "B1", lower, called), "B1"
 
 
 def hem_steps(draft: Draft, plan: TopPlan, fold: float, centre: str, corner: str) -> Draft:

@@ -5,34 +5,24 @@ from __future__ import annotations
 from tapewise_core.blocks.top.cut import NARROW
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.parts.bust_told import WORTH_SAYING, room_told
+from tapewise_core.parts.bust_told import room_told
+from tapewise_core.parts.figure_told import taken_told
 from tapewise_core.parts.shape.bust_room import Wish, worth_measuring
 from tapewise_core.parts.trunk_levels import hangs_told
 from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import mm
 
-FIGURE_SAYS = {
-    "full-belly": "{} on the centre front for a full belly",
-    "full-seat": "{} on the centre back for a full seat",
-}
-"""Amounts that a draft takes from the measures by itself."""
-
 
 def remarks(plan: TopPlan) -> tuple[Told, ...]:
     """Return the sentences, with their lengths not yet spelt."""
     style = plan.style
-    return (*_taken(style), *_bust(plan), *_chosen(style), *_sleeve(plan), *_side(plan))
-
-
-def _taken(style: TopStyle) -> tuple[Told, ...]:
-    found = []
-    for key, says in FIGURE_SAYS.items():
-        amount = style.fullness.amount(key)
-        if abs(amount.mm) >= WORTH_SAYING and key not in style.fullness.asked:
-            why = said(says, mm(abs(amount.mm)))
-            template = "More length: {}, taken from the measures; set {} to change it."
-            found.append(said(template, why, OptionKey(key)))
-    return tuple(found)
+    return (
+        *taken_told(style.fullness),
+        *_bust(plan),
+        *_chosen(style),
+        *_sleeve(plan),
+        *_side(plan),
+    )
 
 
 def _bust(plan: TopPlan) -> tuple[Told, ...]:

@@ -99,6 +99,7 @@ CUT = Option(
     kind=ValueKind.CHOICE,
     default=SleeveCut.GROWN_ON,
     choices=tuple(SleeveCut),
+    where=("sleeve", *WITH_SLEEVE),
 )
 
 Default = Callable[[Body, Style], Value]
