@@ -6,7 +6,7 @@ import pytest
 from making import DAY, MIDDLE, person
 from read_aloud import remarks
 
-from tapewise_core.errors import OptionError
+from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.parts.hanging import growth
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.order import operations
@@ -209,3 +209,22 @@ def test_a_grown_on_sleeve_keeps_the_ease_that_it_was_drawn_with() -> None:
     made = dress("round belly", sleeve="cap")
     again = made.garment.draft(made.body, made.style)
     assert again.girths == made.pattern.girths
+
+
+@pytest.mark.parametrize(
+    ("garment", "says", "then"),
+    [
+        ("skirted-dress", "set sleeve-cut to set-in, or sleeve to none", {"sleeve-cut": "set-in"}),
+        ("flared-dress", "set sleeve to none", {"sleeve": "none"}),
+        ("jersey-top", "set sleeve to none", {"sleeve": "none"}),
+    ],
+)
+def test_a_sleeve_that_meets_no_body_is_told_what_this_garment_has(
+    garment: str, says: str, then: dict[str, str]
+) -> None:
+    """What is named can be drafted for her."""
+    girths = {"bust": 118.0, "waist": 108.0, "hip": 122.0, "upper_arm": 38.0}
+    full = person({**MIDDLE, **LEGS, **girths, "shoulder_length": 11.0})
+    with pytest.raises(DraftError, match=f"(?i){says}"):
+        draft(full, garment, {"sleeve-length": "3"}, made=DAY)
+    assert draft(full, garment, then, made=DAY).pattern.pieces

@@ -105,7 +105,7 @@ def plan_of(
     arm = arm_for(sleeve.length.mm)
     ease = style.trunk.bust_ease.mm
     made = grown(arm, side, ease)
-    check_sleeve(made, arm_for, side, ease)
+    check_sleeve(made, arm_for, side, ease, bodice=lower != HEM)
     room = room_of(body, style, shoulder)
     lines = shoulder_lines(
         shoulder.neck, shoulder.end, front_raised=room.raised, back_raised=room.back_raised,
