@@ -30,13 +30,14 @@ def imported(name: str, *late: str) -> ModuleType:
     """Return a module, other modules left for later where they were not imported yet."""
     if name in sys.modules:
         return import_module(name)
-    absent = [one for one in late if one not in sys.modules]
-    sys.modules.update((one, _Late(one)) for one in absent)
+    standing = {one: _Late(one) for one in late if one not in sys.modules}
+    sys.modules.update(standing)
     try:
         return import_module(name)
     finally:
-        for one in absent:
-            del sys.modules[one]
+        for one, stand_in in standing.items():
+            if sys.modules.get(one) is stand_in:  # another worker may have done so already
+                del sys.modules[one]
 
 
 class _LatePattern:
