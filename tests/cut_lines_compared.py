@@ -38,3 +38,8 @@ def apart(line: Sequence[Point], margins: Sequence[Margin]) -> float:
         float(shapely.distance(shapely.points(shapely.get_coordinates(a)), b).max())
         for a, b in ((one, other), (other, one))
     )
+
+
+def between(line: Sequence[Point], margins: Sequence[Margin]) -> float:
+    """Return the area between a line and the one joined as shapes [mm²]; slits have none."""
+    return float(polygon(line).symmetric_difference(polygon(joined_round(margins))).area)

@@ -71,7 +71,7 @@ def _crossed(edge: Margin, after: Margin, line: Line, onward: Line) -> tuple[Lin
     for i, j in _nearest_first(len(back) - 1, len(ahead) - 1):
         met = _meeting(back[i], back[i + 1], ahead[j], ahead[j + 1])
         if met and (met - corner).length() > APART:
-            return [*back[:i:-1], met], ahead[j + 1 :]
+            return [*back[:i:-1], met], [met, *ahead[j + 1 :]]
     return None
 
 

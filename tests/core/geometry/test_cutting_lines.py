@@ -128,6 +128,19 @@ def test_the_cut_line_lies_farther_from_a_corner_that_points_inwards(depth: floa
     assert max(allowances_off(deeper, margins)) > 0.05
 
 
+def test_of_two_faults_along_an_edge_the_worse_is_told() -> None:
+    """Off by 0.15 in the hollow, which excuses more of it than that, and by up to 0.3 at the other
+    end, whose last two centimetres are the corner's."""
+    margins = dented(30)
+    cut = cut_line(margins)
+    tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
+    corner = max(cut, key=lambda p: p.x - p.y)
+    moved = {tip: Point(tip.x + 0.15, tip.y), corner: Point(corner.x + 0.3, corner.y)}
+    off = allowances_off([moved.get(p, p) for p in cut], margins)
+    assert off[2] == pytest.approx(0.15, abs=0.01)
+    assert off[1] == pytest.approx(0.26, abs=0.01)
+
+
 @pytest.mark.parametrize("lean", [0.0, 3.3, 9.7, 14.25, 21.9])
 def test_a_seam_that_runs_straight_on_with_another_allowance_steps_without_a_slit(
     lean: float,
