@@ -49,7 +49,7 @@ def _worst(edge: Margin, spots: Iterable[tuple[float, Spot]], corners: Sequence[
     for off, spot in spots:
         if off <= worst:
             break
-        left = min(off, *(corner.excused(edge, spot, off) for corner in corners))
+        left = min((off, *(corner.excused(edge, spot, off) for corner in corners)))
         if left > worst:
             across = (corner.across(edge, spot) for corner in corners if corner.near(edge))
             worst = max(worst, min((left, *across)))

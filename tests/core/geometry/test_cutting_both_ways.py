@@ -9,6 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tapewise_core.garments.shelf import PAGES, garment
+from tapewise_core.geometry.arc import arc
+from tapewise_core.geometry.cut_check import allowances_off
 from tapewise_core.geometry.cutting import cut_line, drawn
 from tapewise_core.geometry.outline import Margin, area, is_simple
 from tapewise_core.geometry.path import curved, ruled
@@ -91,6 +93,14 @@ def around(*edges: tuple[float, float, float]) -> list[Margin]:
     corners = [Point(x, y) for x, y, _ in edges]
     sides = zip(edges, corners, [*corners[1:], corners[0]], strict=True)
     return [Margin(ruled(a, b), width) for (_, _, width), a, b in sides]
+
+
+def test_an_outline_of_one_edge_is_cut_and_measured() -> None:
+    """A round patch has no corner at all."""
+    margins = [Margin(arc(Point(0, 0), 60, 360, 0), 10)]
+    cut = cut_line(margins)
+    assert area(cut) == pytest.approx(math.pi * 70 * 70, rel=1e-3)
+    assert max(allowances_off(cut, margins)) < 0.05
 
 
 @pytest.mark.parametrize("short", [15, 30])
