@@ -49,3 +49,10 @@ def test_every_garment_sees_exactly_what_it_declares() -> None:
         declared = {*page.needs, *page.helps}
         assert set(page.sees(body).values) == declared - {*page.measured_only}
         assert set(page.sees(measured).values) == declared
+
+
+def test_what_can_go_without_sleeves_says_so() -> None:
+    """Whoever looks for something sleeveless finds each garment that can be, and no other."""
+    for page in shelf.garments():
+        bare = "sleeve" in page.options and "none" in page.options["sleeve"].choices
+        assert ("sleeveless" in page.says) == bare, page.name

@@ -259,3 +259,10 @@ def test_what_is_no_length_of_paper_stays_on_the_page(elsewhere: Path, typed: st
         assert not work.load("Ada Quist").margin
 
     walk(steps)
+
+
+def test_what_is_being_laid_out_is_called_as_on_the_page() -> None:
+    """Every format ticked has its label in the line that tells how far the writing is."""
+    for names in saving.LABELS.values():
+        for name, label in names.items():
+            assert saving.named(f"2 of 4: laying out {name} …") == f"2 of 4: laying out {label} …"

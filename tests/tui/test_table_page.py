@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -67,6 +68,23 @@ def test_a_pupil_s_sheet_takes_under_120_keys_however_fast() -> None:
         assert keys < 120
 
     assert tuple(PUPIL) == KEYS[: len(PUPIL)]
+    walk(steps)
+
+
+def test_a_row_stays_where_the_typing_makes_its_measure_idle() -> None:
+    """A child's sheet asks for more until the style is known; no number lands a row off."""
+    store.save(replace(Profile.of("Ada Quist"), age=11.0))
+    work.save(work.Work("Ada Quist", page="table", when="2026-11-01T10:00:00"))
+    sheet = {**PUPIL, "armscye_depth": "17", "across_back": "33"}
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        asked = at.app.desk.order
+        await typed_ahead(at, "".join(f"{sheet[key]}\n" for key in asked))
+        assert len(at.app.desk.order) < len(asked)
+        found = {key: row.value for key, row in store.load("Ada Quist").measures.items()}
+        assert found == {key: float(sheet[key]) for key in asked}
+
     walk(steps)
 
 

@@ -78,6 +78,12 @@ def items(desk: Desk) -> tuple[Item, ...]:
     return tuple(rows)
 
 
+def named(says: str) -> str:
+    """Return a sentence that names formats as the page calls them."""
+    labels = {key: label for names in LABELS.values() for key, label in names.items()}
+    return " ".join(labels.get(word, word) for word in says.split(" "))
+
+
 def paper_of(ticked: tuple[str, ...]) -> str:
     """Return the paper to print at home that is ticked, if it is one alone."""
     home = [name for name in ticked if name in LABELS["To print at home"]]

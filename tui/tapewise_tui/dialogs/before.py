@@ -44,6 +44,9 @@ class BeforeDialog(Dialog[None]):
     def on_mount(self) -> None:
         self.call_after_refresh(self._say_more)
 
+    def on_resize(self) -> None:
+        self.call_after_refresh(self._say_more)
+
     def _say_more(self) -> None:
         """Say that there is more, where some of it lies below."""
         more = self.query_one("#advice-rows").max_scroll_y > 0

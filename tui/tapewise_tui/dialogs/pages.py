@@ -39,6 +39,7 @@ class PagesDialog(Dialog[str | None]):
                     for number, page in enumerate(PAGES, start=1)
                 )
             )
+            yield Static("Its number or Enter turns there · Escape leaves", classes="quiet")
 
     def on_key(self, event: Key) -> None:
         if event.key.isdigit() and 0 < int(event.key) <= len(PAGES):

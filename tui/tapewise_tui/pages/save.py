@@ -134,7 +134,7 @@ class SavePage(Page):
         from tapewise_core.tasks.files import save
 
         def tell(says: str) -> None:
-            self.post_message(self.Progress(says))
+            self.post_message(self.Progress(saving.named(says)))
 
         try:
             result: Written | str = save(

@@ -8,6 +8,7 @@ from textual import on
 from textual.widgets import Input
 
 from tapewise_core.measures.body import WaistSite
+from tapewise_core.measures.order import ordered
 from tapewise_tui import keys, measuring, progress, reviewing
 from tapewise_tui.desk import Desk
 from tapewise_tui.entry_page import EntryPage
@@ -42,6 +43,7 @@ class TablePage(EntryPage):
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.before: Mapping[str, float] = {}
+        self.listed: frozenset[str] = frozenset()
 
     def begin(self) -> None:
         self.before = progress.before_today(self.desk)
@@ -54,7 +56,18 @@ class TablePage(EntryPage):
             self.mark()
 
     def standing(self) -> tuple[reviewing.Standing, ...]:
-        return reviewing.in_order(self.desk, self.desk.order)
+        """Return a row for each measure gone through.
+
+        One that was listed stays, even where the values typed since make it idle: whoever types a
+        sheet looks at the sheet, and the next number must find its row.
+        """
+        self.listed |= frozenset(self.desk.order)
+        return reviewing.in_order(self.desk, ordered(self.listed))
+
+    def action_all(self) -> None:
+        if self.keep_typed():
+            self.listed = frozenset()
+            super().action_all()
 
     def columns(self) -> tuple[tuple[str, int], ...]:
         unit = self.desk.unit

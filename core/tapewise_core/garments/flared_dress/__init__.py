@@ -2,4 +2,4 @@
 
 TITLE = "Flared jersey dress"
 BARE_TITLE = "Flared jersey dress without sleeves"
-SAYS = "An easy dress with grown-on sleeves, flared from waist or hip, pulled on over the head."
+SAYS = "An easy dress, flared from waist or hip, with grown-on sleeves or sleeveless; pulled on."

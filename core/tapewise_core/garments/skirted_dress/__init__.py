@@ -1,4 +1,4 @@
 """The skirted dress, as a list of garments tells of it; the rest is on its page."""
 
 TITLE = "Jersey dress with a skirt"
-SAYS = "A bodice with a circle skirt, a gathered or a straight one sewn to it at the waist."
+SAYS = "A bodice with sleeves or sleeveless, and a circle, gathered or straight skirt sewn to it."
