@@ -228,3 +228,21 @@ def test_a_sleeve_that_meets_no_body_is_told_what_this_garment_has(
     with pytest.raises(DraftError, match=f"(?i){says}"):
         draft(full, garment, {"sleeve-length": "3"}, made=DAY)
     assert draft(full, garment, then, made=DAY).pattern.pieces
+
+
+SHORT_WAISTED = {
+    "bust": 117.6, "high_bust": 101.8, "waist": 98.7, "hip": 111.4, "upper_arm": 35.0,
+    "back_waist_length": 36.2, "front_waist_length": 41.8, "neck_to_bust_point": 33.0,
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("asked", [{"sleeve": "none"}, {"sleeve-cut": "set-in"}])
+def test_a_short_waisted_full_bust_has_its_dart(asked: dict[str, str]) -> None:
+    """The waist seam lies 7.4 cm below the bust line; what the dart takes up lies on the body."""
+    who = person({**MIDDLE, **LEGS, **SHORT_WAISTED})
+    made = draft(who, "skirted-dress", {"armhole-finish": "turned", **asked}, made=DAY)
+    front = made.pattern.piece("front")
+    assert front.has_edge("dart_upper")
+    side = [edge.path.length() for edge in front.edges if edge.name.startswith("side")]
+    assert min(side) > 30
+    assert [made.reader.spell(proof.says) for proof in made.failing] == []

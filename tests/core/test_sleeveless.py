@@ -203,3 +203,13 @@ def test_with_sleeves_nothing_is_asked_of_the_armhole() -> None:
     assert not drafted.garment.options["armhole-finish"].at_work(style)
     assert drafted.garment.options["sleeve-length"].at_work(style)
     assert not drafted.garment.options["sleeve-length"].at_work(bare().style)
+
+
+@pytest.mark.parametrize("more", [4.1, 4.4, 5.0, 6.5, 9.0])
+def test_a_cup_a_little_over_an_ordinary_one_lies_close_without_a_band(more: float) -> None:
+    """From where the front is wider than an ordinary one it is swung by all of that."""
+    who = person(NAME).with_value("bust", 94.0).with_value("high_bust", 94.0 - more)
+    drafted = draft(who, "jersey-top", {"sleeve": "none", "armhole-finish": "facing"})
+    assert drafted.failing == ()
+    assert drafted.pattern.facts.bare is not None
+    assert drafted.pattern.facts.bare.turned == pytest.approx((more - 4) / 2 * 10, abs=0.5)

@@ -93,7 +93,7 @@ def narrowest(style: SetInStyle, quarter: float, at: Levels, cup: float) -> tupl
     """Return the back's and the front's underarm, about, for a bust's quarter [mm]."""
     f = share(cup, 0.0, at.bust.depth, at.hip.depth, cupped=cup > 0)
     level = at.armscye.depth + fit_of(style).drop
-    front = quarter + f.bust - swing_wanted(f.cup)
+    front = quarter + f.bust - swing_wanted(f.cup, sleeveless=style.bare is not None)
     return Point(quarter - f.bust, level), Point(front, level)
 
 

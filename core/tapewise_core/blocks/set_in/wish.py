@@ -28,8 +28,9 @@ point [mm] [baldt]."""
 DART_ROOM = 150.0
 """A hem nearer to the bust line than this leaves no room for a side dart [mm] (our choice)."""
 
-DART_ROOM_ABOVE_WAIST = 110.0
-"""The same for a waist seam, which a dart may come nearer to [mm] (our choice)."""
+DART_ROOM_ABOVE_WAIST = 70.0
+"""The same for a waist seam, which a dart may come nearer to [mm]: half of the widest mouth lies
+below the bust line, and as much of the side is left below that (our choice)."""
 
 BELOW_DART = 20.0
 """A waist dart ends at least so far above the hem [mm] (our choice)."""

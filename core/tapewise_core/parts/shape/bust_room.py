@@ -176,11 +176,14 @@ def worth_measuring(bust: float, high_bust: float, front_longer: float | None) -
     return said(words, mm(bust - high_bust))
 
 
-def swing_wanted(cup: float) -> float:
+def swing_wanted(cup: float, *, sleeveless: bool = False) -> float:
     """Return how far a half front is swung out of the armhole for a cup's width [mm].
 
-    Nothing under half of ``SWING_LEAST``, then gradually, so that no step shows.
+    Nothing under half of ``SWING_LEAST``, then gradually, so that no step shows; an armhole without
+    a sleeve, which nothing hides, is swung by all of it.
     """
+    if sleeveless:
+        return min(cup, SWING_MOST)
     return min(max(2 * cup - SWING_LEAST, 0.0), cup, SWING_MOST)
 
 

@@ -62,7 +62,7 @@ class SetIn:
 
 def set_in(wish: SetInWish) -> SetIn:
     """Return the body drawn from a wish; nothing is refused, what gives way is told."""
-    swing = swing_wanted(max(wish.cup - 40.0, 0.0) / 2)
+    swing = swing_wanted(max(wish.cup - 40.0, 0.0) / 2, sleeveless=wish.sleeveless)
     drop = wish.fit.drop if wish.drop is None else wish.drop
     drawn = _one_dart(Drawn(wish, drop, swing, seam_at(wish, drop)))
     if wish.drop is None:
