@@ -68,8 +68,9 @@ DRESS_ENDS: tuple[Asked, ...] = (
     {"sleeve-cut": "set-in", **ENDS[1]},
     {"stretch": "15"},
     {"stretch": "15", "skirt": "gathered"},
+    {"centre-seams": "both", "skirt": "gathered"},
 )
-"""Cuffs, a skirt's band, and waists let out for the hips."""
+"""Cuffs, a skirt's band, waists let out for the hips, and seams down to the waist."""
 
 PLACKETS: tuple[Asked, ...] = (
     {"shoulder-placket": "left"},
@@ -87,6 +88,7 @@ STYLES: dict[str, tuple[Asked, ...]] = {
         *NECKS, *FACED, SLIT,
         {"pockets": "yes", "belt": "yes", "bust-room": "side-dart", **SLIT},
         {"pockets": "yes", "lower-shoulder": "right"},
+        {"pockets": "yes", "belt": "yes", "centre-seams": "both"},
         *BARE, SLIT_BARE, *ENDS[:3], {"sleeve": "none", "pockets": "yes", "belt": "yes", **ENDS[0]},
     ),
     "circle-skirt": tuple(

@@ -13,11 +13,12 @@ CENTRE = Options.of(
         key="centre-seams",
         group=Group.CLOTH,
         says=said(
-            "a seam at the centre instead of a fold, for a cloth that is narrow or short: none, at "
-            "the back, or at back and front"
+            "a seam at the centre instead of a fold, for a cloth that is narrow or short: as "
+            "needed where a piece would be wider than the cloth, none, at the back, or at back "
+            "and front"
         ),
         kind=ValueKind.CHOICE,
-        default=CentreSeams.NONE,
+        default=CentreSeams.AS_NEEDED,
         choices=tuple(CentreSeams),
     ),
 )

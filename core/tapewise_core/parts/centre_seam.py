@@ -6,28 +6,47 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from tapewise_core.drafting.extent import least_across
 from tapewise_core.drafting.finish import for_pieces
 from tapewise_core.drafting.piece import EdgeRun, Join, Pattern, Piece, Seam, SeamKind
-from tapewise_core.parts.centre_style import CentreStyle
+from tapewise_core.geometry.cut_corners import MITRE
+from tapewise_core.parts.centre_style import PIECES, CentreSeams, CentreStyle
 from tapewise_core.sewing.operation import Lies, Operation, Stage
 from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import LineName, Told, joined, said
+from tapewise_core.units import mm
 
 
 def with_centre_seams(pattern: Pattern, style: CentreStyle) -> Pattern:
-    """Return a pattern whose halves a style joins by seams, of a body whose sides are alike."""
-    if not style.pieces:
+    """Return a pattern whose halves are joined by seams: those that a style names, and those that
+    would be wider than the cloth."""
+    names = style.pieces or _too_wide(pattern, style.room)
+    if not names:
         return pattern
-    halves = tuple(_half(pattern.piece(name), style.seam.mm) for name in style.pieces)
+    halves = tuple(_half(pattern.piece(name), style.seam.mm) for name in names)
     changed = {half.name: half for half in halves}
     return replace(
         pattern,
         drafts=for_pieces(pattern.drafts, halves),
         pieces=tuple(changed.get(piece.name, piece) for piece in pattern.pieces),
-        seams=(*map(_seam, style.pieces), *pattern.seams),
+        seams=(*map(_seam, names), *pattern.seams),
         joins=(*pattern.joins, *(join for half in halves for join in _joins(half))),
-        remarks=(*pattern.remarks, _told(style)),
+        remarks=(*pattern.remarks, *_told(names, style)),
     )
+
+
+def _too_wide(pattern: Pattern, room: float) -> tuple[str, ...]:
+    """The body's pieces on the fold that take more of the cloth's width than there is [mm]."""
+    body = (pattern.piece(name) for name in PIECES[CentreSeams.BOTH])
+    return tuple(piece.name for piece in body if piece.on_fold and _wider(piece, room))
+
+
+def _wider(piece: Piece, room: float) -> bool:
+    """Whether a piece that is opened out takes more than some width [mm]; its cut line is drawn
+    only where the stitch line and its widest corner leave that open."""
+    tip = max(point.x for point in piece.stitch_line())
+    corner = MITRE * max(edge.allowance for edge in piece.edges)
+    return 2 * (tip + corner) > room < least_across(piece)
 
 
 def _half(piece: Piece, seam: float) -> Piece:
@@ -45,19 +64,24 @@ def _seam(name: str) -> Seam:
 
 
 def _joins(half: Piece) -> Iterator[Join]:
-    """Neckline and hem run on across the seam; a V's point is none that could."""
-    for line in ("neckline", "hem"):
+    """Neckline, waist and hem run on across the seam; a V's point is none that could."""
+    for line in ("neckline", "waist", "hem"):
         if half.has_edge(line) and not half.edge(line).slants:
             side = half.name, line, "centre"
             yield Join(f"{line} across the centre {half.name}", side, side)
 
 
-def _told(style: CentreStyle) -> Told:
-    names = joined([(LineName(name),) for name in style.pieces], " and ")
-    return said(
+def _told(names: tuple[str, ...], style: CentreStyle) -> Iterator[Told]:
+    listed = joined([(LineName(name),) for name in names], " and ")
+    if not style.pieces:
+        yield said(
+            "Opened out, the {} would be wider than the {} that this cloth has to give.",
+            listed, mm(style.room),
+        )  # fmt: skip
+    yield said(
         "Cut the {} as two halves: what the steps call their fold is a stitching line, with an "
         "allowance of {} beyond it.",
-        names, style.seam,
+        listed, style.seam,
     )  # fmt: skip
 
 

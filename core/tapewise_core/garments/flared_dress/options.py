@@ -12,6 +12,7 @@ from tapewise_core.blocks.top.words import GROWN_ON
 from tapewise_core.garments.flared_dress.style import FlareFrom
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_options import BARE_OR_GROWN_ON
+from tapewise_core.parts.centre_options import CENTRE
 from tapewise_core.parts.end_agree import MOST_FLARE
 from tapewise_core.parts.end_options import ENDS
 from tapewise_core.parts.end_ratio import free_for
@@ -168,9 +169,8 @@ EXTRAS = Options.of(
 def options_from(top: Options) -> Options:
     """Return the dress's options: what it takes from the top's, changed, and its own."""
     top = top.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE))
-    return (
-        _from_top(top.only(*OF_THE_TOP).narrowed(WORDS)) + BARE_OR_GROWN_ON + ENDS + FLARE + EXTRAS
-    )
+    own = _from_top(top.only(*OF_THE_TOP).narrowed(WORDS))
+    return own + BARE_OR_GROWN_ON + ENDS + FLARE + EXTRAS + CENTRE
 
 
 def _from_top(top: Options) -> Options:

@@ -45,6 +45,8 @@ from tapewise_core.parts.belt_pocket import (
     pocket_seam,
 )
 from tapewise_core.parts.belt_pocket_style import BeltPocketStyle
+from tapewise_core.parts.centre_seam import with_centre_seams
+from tapewise_core.parts.centre_style import CentreStyle
 from tapewise_core.parts.end_agree import ends_agree, flare_agrees
 from tapewise_core.parts.end_finish import with_ends
 from tapewise_core.parts.end_style import EndStyle
@@ -65,13 +67,14 @@ def draft(body: Body, style: Style) -> Pattern:
     finished = tuple(map(with_allowances, drafts, pieces))
     hem = pattern.facts.hem
     assert hem is not None, "a dress has a hem"
-    return replace(
+    dress = replace(
         pattern,
         drafts=(*for_pieces(pattern.drafts, own), *finished),
         pieces=(*own, *pieces),
         seams=(*pattern.seams, *seams),
         lengths=MappingProxyType({**pattern.lengths, "hem": hem.round}),
     )
+    return with_centre_seams(dress, CentreStyle.of(style))
 
 
 def _trunk(body: Body, style: Style, top: TopStyle, more: BeltPocketStyle) -> Pattern:

@@ -25,6 +25,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts import cowl_options
 from tapewise_core.parts.bare_options import BARE
 from tapewise_core.parts.bare_style import is_bare
+from tapewise_core.parts.centre_options import CENTRE
 from tapewise_core.parts.end_options import ENDS
 from tapewise_core.parts.hanging import growth
 from tapewise_core.parts.neck_style import NeckFinish
@@ -172,9 +173,8 @@ def options_from(top: Options) -> Options:
     top = top.changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE))
     top = top.changed("hem-allowance", where=("sleeve", *WITH_SLEEVE))
     bodice = passing(_sleeves(top.only(*OF_THE_TOP).narrowed(WORDS)))
-    return (
-        Options.of(CUT) + bodice + _armhole() + BARE + ENDS + Options.of(WEIGHT) + SKIRTS + JOINED
-    )
+    upper = Options.of(CUT) + bodice + _armhole() + BARE + ENDS + CENTRE
+    return upper + Options.of(WEIGHT) + SKIRTS + JOINED
 
 
 def cut_agrees(style: Style) -> tuple[Told, ...]:

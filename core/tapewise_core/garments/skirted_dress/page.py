@@ -48,6 +48,8 @@ from tapewise_core.garments.skirted_dress.style import (
     set_in_style,
 )
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.centre_seam import with_centre_seams
+from tapewise_core.parts.centre_style import CentreStyle
 from tapewise_core.parts.end_agree import ends_agree
 from tapewise_core.parts.end_finish import with_ends
 from tapewise_core.parts.hanging import hangs
@@ -87,7 +89,8 @@ def draft(body: Body, style: Style) -> Pattern:
         ),
         remarks=(*bodice.remarks, *let_out, *skirt.remarks, _heavy(skirt.grams, shorter)),
     )
-    return with_ends(dress, body, ends_style(style), (BACK, FRONT))
+    whole = with_ends(dress, body, ends_style(style), (BACK, FRONT))
+    return with_centre_seams(whole, CentreStyle.of(style))
 
 
 def shortening(body: Body, style: Style) -> float:
