@@ -6,6 +6,7 @@ import re
 
 import pytest
 from textual.events import Key
+from textual.widgets import OptionList
 from walking import LARGE, SMALL, Walk, walk
 
 from tapewise_core.measures import order
@@ -17,6 +18,7 @@ from tapewise_core.tasks.people import person, store
 from tapewise_core.units import Unit
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.readings import Readings
+from tapewise_tui.widgets.site import SITES, SiteField
 from tapewise_tui.widgets.sure import SureLine
 
 
@@ -404,5 +406,26 @@ def test_what_is_no_length_stays_to_be_mended_whatever_key_leads_away() -> None:
             assert at.page.NAME == "table"
             assert "is not a length" in at.said, key
             await at.press("escape")
+
+    walk(steps)
+
+
+def test_the_list_of_places_takes_page_keys_before_it_is_drawn(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """They go to its ends; what Textual does where it is not laid out yet would end the app."""
+    begin(measure="waist")
+
+    def not_laid_out(places: OptionList, direction: int) -> None:
+        raise KeyError(places.highlighted)
+
+    monkeypatch.setattr(OptionList, "_move_page", not_laid_out)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "pageup")
+        places = at.page.query_one(SiteField).query_one(OptionList)
+        assert places.highlighted == 0
+        await at.press("pagedown")
+        assert places.highlighted == len(SITES) - 1
 
     walk(steps)

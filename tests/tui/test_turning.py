@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 import pytest
 from textual.css.stylesheet import Stylesheet
 from textual.dom import DOMNode
+from textual.events import Key
 from textual.screen import Screen
 from walking import LARGE, Walk, walk
 
-from tapewise_core.tasks.people import person
+from tapewise_core.measures.body import WaistSite
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks import work
+from tapewise_core.tasks.people import person, store
 from tapewise_tui.page import Page
 from tapewise_tui.turning import PAGE_OF
 
@@ -66,5 +71,33 @@ def test_what_was_begun_on_a_page_is_said_on_the_one_on_show() -> None:
         left.warn("gone")
         at.app.say("It is written.")
         assert at.said == "It is written."
+
+    walk(steps)
+
+
+@pytest.mark.parametrize(
+    ("page", "key", "readings"),
+    [("measure", "f10", (55.5,)), ("review", "f10", (55.5,)), ("review", "f8", (55.5, 36.0))],
+)
+def test_a_number_typed_while_a_page_is_made_is_whole(
+    page: str, key: str, readings: tuple[float, ...]
+) -> None:
+    """Whoever types at once what the tape says, on turning to where it is typed, loses no digit
+    and merges no two numbers."""
+    store.save(Profile.of("Ida Berg", waist_site=WaistSite.NAVEL).with_value("height", 168))
+
+    async def steps(at: Walk) -> None:
+        made = replace(work.fresh("Ida Berg"), measure="head")
+        at.app.open_person(store.load("Ida Berg"), page, made)
+        await at.settle()
+        at.page.found("head")
+        await at.settle()
+        for sign in (key, *"55", "full_stop", "5", "enter", *"36", "enter"):
+            letter = "." if sign == "full_stop" else sign if len(sign) == 1 else None
+            at.app.post_message(Key(sign, letter))
+        await at.settle()
+        kept = store.load("Ida Berg").measures
+        assert kept["head"].readings == readings
+        assert key == "f8" or kept["neck"].readings == (36.0,)
 
     walk(steps)

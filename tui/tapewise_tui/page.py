@@ -22,6 +22,7 @@ from tapewise_core.text.legible import legible
 from tapewise_tui import keys
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
+from tapewise_tui.widgets.choices import BEGINS
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.find import FindDialog
 from tapewise_tui.widgets.foot import Foot
@@ -30,6 +31,10 @@ from tapewise_tui.widgets.tape import PagesTape
 
 ACTS = frozenset(row.action for row in keys.KEYS.values() if "." not in row.action)
 """What pages do by keys of their own."""
+
+
+EDITS = ("enter", "backspace")
+"""Keys that belong to a number that is typed, besides its signs."""
 
 
 class Wizard(Protocol):
@@ -70,6 +75,7 @@ class Page(Screen[None]):
         self.desk = desk
         self.first_says = self.first_warns = ""
         self.stands = self.gone = False
+        self.early: list[tuple[str, str | None]] = []
         self._fault: Exception | None = None
 
     @property
@@ -121,6 +127,9 @@ class Page(Screen[None]):
         self.stands = True
         self.refresh_bindings()
         self.tapewise.shown(self)
+        if self.early and self.query(Field):
+            self.set_focus(self.query(Field).first())
+            self.type_on(self.early)
         if self.first_says:
             self.tell(self.first_says)
         if self.first_warns:
@@ -219,6 +228,18 @@ class Page(Screen[None]):
         ):
             event.stop()
             fields.first().catch(event.character)
+
+    def waits(self, event: Key) -> bool:
+        """Keep a key of a number that is begun before the page stands, until it does; say whether
+        it was kept."""
+        letter = event.character if event.is_printable else None
+        begins = letter is not None and letter in BEGINS
+        if self.stands or self.gone or not (begins or self.early):
+            return False
+        if letter is None and event.key not in EDITS:
+            return False
+        self.early.append((event.key, letter))
+        return True
 
     def show_again(self) -> None:
         """Draw the page afresh; what is typed into its field and not entered stays there."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from textual.app import App
+from textual.events import Event, Key
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
@@ -36,6 +37,15 @@ class TurningApp(App[None], inherit_bindings=False):
         """The page on show, once it stands and while no dialog lies over it."""
         page = self.page
         return page if page is not None and page.stands and self.screen is page else None
+
+    async def on_event(self, event: Event) -> None:
+        """Let a number wait that is typed before there is a page to take it."""
+        if not (isinstance(event, Key) and self._waits(event)):
+            await super().on_event(event)
+
+    def _waits(self, event: Key) -> bool:
+        top = self.screen_stack[-1] if self.screen_stack else None
+        return isinstance(top, Page) and top.waits(event)
 
     def go(self, name: str, say: str = "", warn: str = "") -> None:
         """Turn to a page; all but the first need a person."""

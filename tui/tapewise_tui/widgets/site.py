@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from textual import on
+from textual.binding import Binding, BindingType
 from textual.message import Message
-from textual.widgets import Select
+from textual.widgets import OptionList, Select
 
 from tapewise_core.measures.body import WaistSite
 
@@ -19,7 +21,16 @@ SITES = (
 
 
 class SiteField(Select[str]):
-    """A list of the places a waist is found at."""
+    """A list of the places a waist is found at.
+
+    Page Up and Page Down go to its ends, here: Textual's list ends the app where it is not laid
+    out yet.
+    """
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("pageup", "end('first')", show=False, priority=True),
+        Binding("pagedown", "end('last')", show=False, priority=True),
+    ]
 
     @dataclass
     class Told(Message):
@@ -46,6 +57,12 @@ class SiteField(Select[str]):
         """Open the list at once."""
         self.focus()
         self.call_after_refresh(self.action_show_overlay)
+
+    def action_end(self, which: str) -> None:
+        """Mark the first place or the last, while the list is open."""
+        for places in self.query(OptionList):
+            if self.expanded:
+                getattr(places, f"action_{which}")()
 
     def watch_expanded(self, was: bool, now: bool) -> None:
         """A list closed again is an answer too, even if it leaves things as they were."""
