@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from making import DAY, person
-from read_aloud import remarks, spelt
+from read_aloud import remarks, spelt, steps
 
 from tapewise_core.drafting.extent import size_of
 from tapewise_core.errors import OptionError
@@ -202,3 +202,25 @@ def test_a_narrow_back_is_no_strip_to_be_joined() -> None:
     across, along = size_of(back)
     assert along > 3 * across
     assert cut_out(back) == "Skirt back: cut 2, mirrored, its grain line along the cloth; 1 notch"
+
+
+def test_a_vented_back_begins_where_its_underlap_has_room() -> None:
+    """8 cm from the paper's left; the front lies on the fold where the back has its seam."""
+    vented, plain = (" ".join(steps(skirt(vent=vent).pattern)) for vent in ("back", "none"))
+    assert "10 cm from its top and 8 cm from its left edge" in vented
+    assert "Trace the centre back from A to D as the front's fold, side and hem" in vented
+    assert "10 cm from its top." in plain
+    assert "left edge" not in plain
+    assert "Trace the fold, side and hem" in plain
+
+
+@pytest.mark.parametrize(("who", "told"), [("big hip, small waist", True), ("very full", False)])
+def test_a_band_too_long_to_hold_says_so_and_what_does(who: str, told: bool) -> None:
+    """Hips that are much wider than the waist make it longer than the waist."""
+    made = skirt(who, waist_finish="band")
+    over = made.style.length("band-length").mm / 10 - (64.0 if told else 138.0)
+    says = " ".join(remarks(made))
+    assert (over > 0.5) is told
+    assert (f"The waistband is {over:g} cm longer than the waist" in says) is told
+    assert ("set waist-finish to elastic" in says) is told
+    assert "The waistband is" not in " ".join(remarks(skirt(who)))

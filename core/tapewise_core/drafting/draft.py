@@ -134,9 +134,9 @@ class Draft:
         """Draw a curve of the pattern through known points, the first and last its ends."""
         return self.then(Curve(line, path, names, manner))
 
-    def trace(self, of: str, source: DraftingPaper) -> Draft:
-        """Copy another draft's points and lines."""
-        return self.then(Trace(of, source))
+    def trace(self, of: str, source: DraftingPaper, fold: str = "fold") -> Draft:
+        """Copy another draft's points and lines, and what it has where this one is folded."""
+        return self.then(Trace(of, source, fold))
 
     def note(self, *words: Part) -> Draft:
         """Say something that leaves no mark."""

@@ -115,10 +115,12 @@ class Straight:
 
 @dataclass(frozen=True, slots=True)
 class Trace:
-    """Copy points and lines of another draft, which is called ``of``, onto fresh paper."""
+    """Copy points and lines of another draft, which is called ``of``, onto fresh paper; ``fold`` is
+    what it has where this one lies on the fold."""
 
     of: str
     source: DraftingPaper
+    fold: str = "fold"
 
     def draw(self, paper: DraftingPaper) -> DraftingPaper:
         """Put the traced paper down."""
@@ -126,7 +128,7 @@ class Trace:
 
     def tell(self) -> Told:
         """Say what is traced, and which points are copied."""
-        lines = ("fold", *(str(LineName(name)) for name in self.source.lines))
+        lines = (self.fold, *(str(LineName(name)) for name in self.source.lines))
         points = listed(tuple(self.source.points))
         return (
             f"Lay fresh paper over the {spoken(self.of)}. Trace the {listed(lines)}, and copy the "

@@ -16,7 +16,8 @@ from tapewise_core.parts.waistband import Marks, cut_waistband, draft_waistband
 from tapewise_core.sewing.gathers import GATHERED_BAND
 from tapewise_core.sewing.waist import CASING, WAISTBAND, WAISTBAND_RING
 from tapewise_core.sewing.way import Elastic, Way
-from tapewise_core.text.told import Told, said
+from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.units import mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,9 +81,20 @@ def waist_level(body: Body, held: WaistStyle, given: float) -> Level:
     return Level("waist", None, waist, held.ease.mm, waist + held.ease.mm, given)
 
 
+LOOSE = 5.0
+"""A band that is longer than the waist by more than this does not hold on it [mm] (our choice)."""
+
+
 def elastic_told(body: Body, held: WaistStyle) -> tuple[Told, ...]:
-    """Say how long to cut the elastic, if there is one."""
-    return (said("Cut the elastic: {}.", elastic_length(body)),) if held.casing else ()
+    """Say how long to cut the elastic; or where a band is too long to hold, and what does."""
+    if held.casing:
+        return (said("Cut the elastic: {}.", elastic_length(body)),)
+    over = (held.band_length - body["waist"]).mm
+    if over <= LOOSE:
+        return ()
+    words = "The waistband is {} longer than the waist: alone it slides down to where the body is "
+    ways = "as wide. Draw an elastic as long as the waist into it, or set {} to elastic."
+    return (said(words + ways, mm(over), OptionKey("waist-finish")),)
 
 
 def elastic_lengths(body: Body, held: WaistStyle) -> dict[str, float]:

@@ -20,8 +20,12 @@ from tapewise_core.blocks.skirt.straight_style import Vent
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.parts.shape.least import HAIR
-from tapewise_core.text.told import Told
+from tapewise_core.text.told import About, Told, said
 from tapewise_core.units import Length, cm, mm
+
+ABOVE, BESIDE = 100.0, 80.0
+"""How far from the paper's edges a draft begins, so that its side rises and a vent's underlap and
+the allowances find room [mm] (our choice)."""
 
 UNDERLAP = cm(4)
 """How wide a vent's underlap is (common practice)."""
@@ -47,10 +51,13 @@ def draft_back(plan: StraightPlan) -> Draft:
 
 
 def _levels(title: str, plan: StraightPlan, fold: str, centre: str) -> Draft:
-    """The waist line, the hip line and the hem, marked on the fold."""
+    """The waist line, hip line and hem, marked on the fold; a vent's underlap lies beyond it."""
+    at = said("near the top left of the paper, {} from its top", About(ABOVE))
+    if plan.vented and centre == "centre back":
+        at = (*at, " and ", About(BESIDE), " from its left edge")
     return (
         Draft(title)
-        .start("A", f"the waist line on the {fold}")
+        .start("A", said("the waist line on the {}, {}", fold, at))
         .down("A", "H", plan.depth, "the hip line")
         .down("A", "D", plan.style.length, f"the hem at the {centre}")
     )
@@ -144,4 +151,6 @@ def _front_side(back: Draft, plan: StraightPlan) -> Draft:
         draft = _side(draft, plan, front=True)
         return draft.curve("hem", plan.half(front=True).hem, ("D", "G"))
     known = [name for name in back.paper.points if name in ("A", "S", "Q", "G", "D")]
-    return Draft("Skirt front").trace(back.title, back.paper.only(known, ("side", "hem")))
+    paper = back.paper.only(known, ("side", "hem"))
+    fold = "centre back from A to D as the front's fold" if plan.vented else "fold"
+    return Draft("Skirt front").trace(back.title, paper, fold)
