@@ -34,3 +34,14 @@ def test_the_condition_names_words_that_there_are() -> None:
                 key, *words = option.where
                 assert key in page.options
                 assert set(words) & set(page.options[key].words), (page.name, option.key)
+
+
+def test_the_usual_value_is_the_one_beside_the_other_choices() -> None:
+    """What is told as usual of a choice that was made is what stands once it is taken back."""
+    asked = {"neckline": "cowl", "cowl-depth": "9", "neck-finish": "facing", "stretch": "70"}
+    told = {row.key: row for row in option_rows(MARTA, "flared-dress", asked, Unit.CM)}
+    for key in ("cowl-depth", "neck-finish"):
+        rest = {other: text for other, text in asked.items() if other != key}
+        bare = {row.key: row for row in option_rows(MARTA, "flared-dress", rest, Unit.CM)}
+        assert told[key].value != bare[key].value
+        assert told[key].usual.split(",")[0] == bare[key].value

@@ -557,3 +557,32 @@ def test_what_was_changed_stays_said_though_the_list_grows_by_it(
         assert at.said.startswith("Taken back")
 
     walk(steps)
+
+
+def test_a_choice_is_found_by_each_of_its_words_and_first_by_its_own_name() -> None:
+    """F5 and a word that an option may take leads to the option; a name begun goes before."""
+    begin("garment", neckline="cowl")
+
+    async def steps(at: Walk) -> None:
+        for typed, key in (("boat", "neckline"), ("cowl d", "cowl-depth"), ("three-q", "sleeve")):
+            await at.press("enter" if at.page.NAME == "start" else "home", "f5")
+            await at.type(typed, "enter")
+            line = at.page.query_one(Choices).at
+            assert line is not None
+            assert line.key == key
+
+    walk(steps)
+
+
+def test_what_was_said_of_a_wrong_value_goes_with_it() -> None:
+    """Escape leaves the value as it was, and tells again what the line is about."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "f5")
+        await at.type("body length", "enter", "9", "x", "enter")
+        assert at.said.startswith("!")
+        await at.press("escape")
+        assert at.said.startswith("Length from")
+
+    walk(steps)

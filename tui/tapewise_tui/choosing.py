@@ -91,4 +91,10 @@ def words_of(
 
 def findable(rows: tuple[OptionRow, ...]) -> list[Line]:
     """Return every option that has something to do, to be found by any word about it."""
-    return [Line(r.key, f"{r.label}  {r.value}   {r.says}") for r in rows if r.at_work]
+    return [Line(row.key, _found_by(row)) for row in rows if row.at_work]
+
+
+def _found_by(row: OptionRow) -> str:
+    """What an option is found by: its name, what is chosen, what it is, its other words."""
+    words = f": {row.limits}" if row.choices and "yes" not in row.choices else ""
+    return f"{row.label}  {row.value}   {row.says}{words}"

@@ -111,9 +111,14 @@ def option_rows(
     known = body_of(profile)[0]
     whole = all(key in known for key in page.needs)
     body = page.sees(known if whole else with_stand_ins(known))
-    usual = settle(page.options, {}, body, unit)
-    style = _settled(page, asked, body, unit) or usual
-    rows = [_row(option, style, usual, asked, unit) for option in page.options]
+    style = _settled(page, asked, body, unit) or settle(page.options, {}, body, unit)
+
+    def usual(key: str) -> Style:
+        """What is usual beside the other choices, not what is usual where nothing was chosen."""
+        others = {other: text for other, text in asked.items() if other != key}
+        return (_settled(page, others, body, unit) if key in asked else style) or style
+
+    rows = [_row(option, style, usual(option.key), asked, unit) for option in page.options]
     if not whole:
         rows = [row if row.asked or row.choices or page.options[row.key].fixed is not None
                 else replace(row, value="", usual=OPEN) for row in rows]  # fmt: skip

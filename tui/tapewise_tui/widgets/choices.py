@@ -190,6 +190,7 @@ class Choices(Lines):
             self._draw(self.highlighted)
         if not keep:
             self.post_message(self.Tried(self.at.key, self.at.value))
+            self.post_message(self.Marked(self.at.key))  # what was said of the typing is over
         return True
 
     def _open(self) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from textual import on
 from textual.app import ComposeResult
@@ -33,6 +33,7 @@ class FindDialog(Dialog[str | None]):
     ) -> None:
         super().__init__()
         self.heading, self.lines, self.at, self.typed = title, tuple(lines), at, typed
+        self.narrowed = ""
 
     def compose(self) -> ComposeResult:
         with Vertical(id="card", classes="tall"):
@@ -75,11 +76,15 @@ class FindDialog(Dialog[str | None]):
         self._narrow(event.value)
 
     def _narrow(self, typed: str) -> None:
+        """Leave the lines with every word typed; done once for the same letters, whoever asks."""
+        if typed == self.narrowed:
+            return
+        self.narrowed = typed
         rows = self.query_one(OptionList)
         rows.clear_options()
-        left = [option_of(line) for line in self._left(typed)]
-        rows.add_options(left or [option_of(Line(None, _nothing(typed)))])
-        self._mark(None)
+        left = tuple(self._left(typed)) or (Line(None, _nothing(typed)),)
+        rows.add_options(map(option_of, left))
+        self._mark(_begun(left, typed))
 
     def _left(self, typed: str) -> Iterator[Line]:
         wanted = typed.casefold().split()
@@ -99,8 +104,17 @@ class FindDialog(Dialog[str | None]):
         self.dismiss(event.option.id)
 
     def action_move(self, way: str) -> None:
+        """Move among the lines left by what is typed, though the list has not heard of it yet."""
+        for field in self.query(Input):
+            self._narrow(field.value)
         for rows in self.query(OptionList):
             getattr(rows, f"action_{way}")()
+
+
+def _begun(lines: Iterable[Line], typed: str) -> str | None:
+    """Return the key of the first line that begins with what is typed, if there is one."""
+    letters = typed.strip().casefold()
+    return next((one.key for one in lines if one.text.casefold().startswith(letters)), None)
 
 
 def _nothing(typed: str) -> str:
