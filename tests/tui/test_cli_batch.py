@@ -323,3 +323,16 @@ def test_every_row_is_ordered_in_its_place(tmp_path: Path) -> None:
     place = table(tmp_path, 1, ",,,,,,\nZoe,women,navel,165,90,72,98\n")
     usual = Order(0, "", "", "jersey-top", date(2026, 11, 2))
     assert [order.row for order in orders(read_table(place), usual)] == [2, 4]
+
+
+def test_what_is_not_ready_to_cut_is_to_be_looked_at(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Made or not: as many as the teacher's page leaves out of those that are ready."""
+    odd = "Odd,women,navel,165,90,72,150\n"
+    run(table(tmp_path, 1, odd), "jersey-top", "--out", "out", "--jobs", 1)
+    look = int(capsys.readouterr().out.split(" drafted, ")[1].split(" to look at")[0])
+    ready = int((tmp_path / "out" / "teacher.md").read_text("utf-8").split("\n\n")[1].split()[0])
+    rows = summary(tmp_path / "out")
+    assert look == len(rows) - ready
+    assert look > sum(row["result"] == "failed" for row in rows)

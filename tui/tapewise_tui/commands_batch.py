@@ -100,7 +100,8 @@ def _tell(made: Batch, options: argparse.Namespace, summary: str) -> None:
         return
     new = len(made.results) - made.skipped - sum(one.result == "failed" for one in made.results)
     before = f", {made.skipped} were there already" if made.skipped else ""
-    say(f"{new} drafted{before}, {len(made.failed)} to look at; {summary} lists them all.")
+    look = sum(not one.ready for one in made.results)
+    say(f"{new} drafted{before}, {look} to look at; {summary} lists them all.")
 
 
 def _json(made: Batch, out: str) -> dict[str, object]:

@@ -64,6 +64,11 @@ class Result:
         """Whether it was made, but a proof is not to be trusted yet."""
         return self.result == MADE and self.sure < SURE_ENOUGH
 
+    @property
+    def ready(self) -> bool:
+        """Whether it may be cut: made, sure enough, from measures none of which is unlikely."""
+        return self.result == MADE and not self.uncertain and not self.unlikely
+
 
 def drafted_row(order: Order) -> tuple[Result, dict[str, bytes]]:
     """Draft for one person and return what came of it, with the files; never raises."""

@@ -38,7 +38,7 @@ def sheet(results: Sequence[Result], garment: str, today: date) -> str:
 
 def _lines(results: Sequence[Result], garment: str, today: date) -> Iterator[str]:
     made = [one for one in results if one.result == MADE and not one.uncertain]
-    ready = [one for one in made if not one.unlikely]
+    ready = [one for one in made if one.ready]
     yield f"# {garment} for {len(results)} people, {today.isoformat()}"
     yield f"\n{len(ready)} of {len(results)} are ready to print and cut."
     for title, chosen in (
