@@ -200,3 +200,14 @@ def test_a_group_goes_out_by_itself(tmp_path: Path) -> None:
     assert run("copy-out", "Pupil 00", str(tmp_path / "out.csv"), "--replace") == 0
     assert set(back(tmp_path / "out.csv")) == {"Pupil 00"}
     assert run("copy-out", "--group", "Friday", str(tmp_path / "f.csv")) == 2
+
+
+def test_a_heading_without_a_unit_is_in_the_rows_own(tmp_path: Path) -> None:
+    """A row in inches is read in inches; a heading that names a unit counts for every row."""
+    text = "name,bust,unit,hip [cm]\nUma,38,in,100\nIda,96,cm,100\nZoe,96,,100\n"
+    (tmp_path / "t.csv").write_text(text, "utf-8")
+    assert run("copy-in", str(tmp_path / "t.csv")) == 0
+    for name, bust in (("Uma", 96.52), ("Ida", 96.0), ("Zoe", 96.0)):
+        measures = store.load(name).measures
+        assert measures["bust"].value == pytest.approx(bust)
+        assert measures["hip"].value == pytest.approx(100.0)

@@ -38,15 +38,16 @@ class TableFault:
 
 @dataclass(frozen=True, slots=True)
 class Column:
-    """One column: its heading as written, what it holds, and the unit of its lengths."""
+    """One column: its heading as written, what it holds, and the unit of its lengths; None where
+    the heading names none, and each row's own is meant."""
 
     heading: str
     key: str
-    unit: Unit = Unit.CM
+    unit: Unit | None = None
 
 
 _HEADING = re.compile(r"(?P<key>[^\[(]+?)\s*(?:[\[(]\s*(?P<unit>[^\])]*?)\s*[\])])?")
-_UNITS = {None: Unit.CM, "cm": Unit.CM, "in": Unit.IN, "inch": Unit.IN, "inches": Unit.IN}
+_UNITS = {None: None, "cm": Unit.CM, "in": Unit.IN, "inch": Unit.IN, "inches": Unit.IN}
 _FORMULA = ("=", "+", "-", "@", "\t", "\r")
 
 
@@ -84,9 +85,10 @@ def of_cells(
     about: dict[str, Any] = {}
     lengths: dict[str, float] = {}
     faults: list[TableFault] = []
+    usual = _row_unit(cells, columns)
     for column, cell in zip(columns, cells, strict=False):
         try:
-            _read(column, cell.strip(), about, lengths)
+            _read(replace(column, unit=column.unit or usual), cell.strip(), about, lengths)
         except (ReadingError, ValueError) as fault:
             faults.append(TableFault(number, column.heading, str(fault)))
     if any(cell.strip() for cell in cells[len(columns) :]):
@@ -96,6 +98,13 @@ def of_cells(
     profile, wrong = (None, faults) if faults else _made(number, about, lengths)
     who = " ".join(str(about.get("name", "")).split())[:LONGEST_NAME]
     return profile, [replace(fault, name=who) for fault in wrong]
+
+
+def _row_unit(cells: Sequence[str], columns: Sequence[Column]) -> Unit:
+    """The unit a row says it is in; cm where it says none, or nothing that is one."""
+    said = (cell for column, cell in zip(columns, cells, strict=False) if column.key == "unit")
+    word = as_typed(next(said, "").strip()).lower()
+    return Unit(word) if word in tuple(Unit) else Unit.CM
 
 
 def _made(
@@ -117,7 +126,7 @@ def _read(column: Column, cell: str, about: dict[str, Any], lengths: dict[str, f
     if column.key in _ABOUT:
         about[column.key] = _ABOUT[column.key](as_typed(cell))
     else:
-        lengths[column.key] = read(cell, measure(column.key), column.unit)
+        lengths[column.key] = read(cell, measure(column.key), column.unit or Unit.CM)
 
 
 def _one_of(kind: type[Unit] | type[Reference] | type[WaistSite]) -> Callable[[str], object]:
