@@ -51,6 +51,15 @@ def test_an_answer_that_cannot_be_leaves_what_follows_from_it_as_usual() -> None
     assert str(fault).startswith("neck-half-width must be from ")
 
 
+def test_less_ease_than_there_is_waist_leaves_gathers_to_the_cloth() -> None:
+    """An edge with nothing round it is no measure of how full a skirt is."""
+    skirt, asked = garment("gathered-skirt").options, {"waist-ease": "-5"}
+    style = settle(skirt, asked, body(waist=5.0), Unit.CM)
+    assert style.number("fullness") == settle(skirt, asked, body(waist=4.0), Unit.CM).number(
+        "fullness"
+    )
+
+
 def test_an_unknown_option_like_no_other_is_answered_with_all_there_are() -> None:
     """One cannot guess what was meant."""
     said = str(refusal({"qqq": "1"}, Unit.CM))

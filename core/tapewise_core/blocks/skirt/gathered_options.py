@@ -37,8 +37,10 @@ def fullness(body: Body, style: Style) -> float:
     """1.5, or what hips and stride need, as far as the cloth can be gathered."""
     edge = (body["waist"] + style.length("waist-ease")).mm
     lower = style.number("tier-fullness") ** (int(style.choice("tiers")) - 1)
-    needed = max(body["hip"].mm * OVER_HIP, _stride(body, style) / lower) / edge
     most = min(most_gathers(ClothStyle.of(style).weight), MOST)
+    if edge <= 0:  # less ease than there is waist; the draft refuses it
+        return _down(most)
+    needed = max(body["hip"].mm * OVER_HIP, _stride(body, style) / lower) / edge
     return min(max(USUAL_FULLNESS, _up(needed)), _down(most))
 
 
