@@ -9,6 +9,7 @@ from walking import Walk, walk
 
 from tapewise_core.tasks.people import person, store
 from tapewise_tui.app import TapewiseApp
+from tapewise_tui.dialogs.palette import Palette
 from tapewise_tui.entry_page import EntryPage
 from tapewise_tui.keys import KEYS, at_work, both
 from tapewise_tui.page import Page
@@ -199,6 +200,22 @@ def test_no_key_reaches_a_page_that_is_still_being_made() -> None:
         assert isinstance(early, EntryPage)
         early.entered("99")
         assert not early.stands
+
+    walk(steps)
+
+
+def test_the_palette_opens_again_before_it_has_gone() -> None:
+    """Ctrl+P, Escape, Ctrl+P as fast as one types them."""
+
+    async def steps(at: Walk) -> None:
+        await at.press("ctrl+p")
+        first = at.app.screen
+        assert isinstance(first, Palette)
+        first.dismiss()
+        at.app.action_command_palette()
+        await at.settle()
+        assert isinstance(at.app.screen, Palette)
+        assert at.app.screen is not first
 
     walk(steps)
 

@@ -57,7 +57,7 @@ class ActingApp(TurningApp, inherit_bindings=False):
         from tapewise_tui.dialogs.palette import Palette
 
         if not isinstance(self.screen, Palette):
-            self.push_screen(Palette(id="--command-palette"))
+            self.push_screen(Palette())
 
     def action_help(self) -> None:
         page = self.at_hand
