@@ -373,7 +373,7 @@ def test_a_second_garment_begins_without_the_first_one_s_ticks() -> None:
         assert at.app.desk.work.ticked == ("Cut",)
         at.app.go("start")
         await at.settle()
-        await change(at, "duplicate the project jersey")
+        await change(at, "duplicate the project jersey top with grown-on sleeves")
         await at.type("summer", "enter")
         titles = [one.title for one in work.projects("Abel Finch")]
         assert titles == ["circle-skirt", "jersey-top", "summer"]

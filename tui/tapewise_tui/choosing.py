@@ -17,7 +17,7 @@ FOLD, BUY, ALL = "fold", "buy", "all"
 """Keys of the lines that are no options."""
 
 SAYS = {
-    GARMENT: "What is sewn. Left and right take another garment, Enter lists them all.",
+    GARMENT: "What is sewn: {}. Left and right take another garment, Enter lists them all.",
     LIKE: "As wide and long as a garment that fits, in this cloth: lay it flat, measure it once. "
     "Enter begins.",
     MACHINES: "Which machines you have; stitches, and how far seams stretch, follow from it. "
@@ -69,11 +69,11 @@ def _rest(desk: Desk, rows: tuple[OptionRow, ...], every: bool) -> Iterator[Choi
         yield ChoiceLine(ALL, said, "Ctrl+L", opens=True)
 
 
-def about(key: str, rows: tuple[OptionRow, ...]) -> str:
-    """Say what a line is about and what may be chosen."""
+def about(key: str, rows: tuple[OptionRow, ...], garment: str) -> str:
+    """Say what a line is about and what may be chosen; a garment's title whole, that is long."""
     row = next((row for row in rows if row.key == key), None)
     if row is None:
-        return SAYS.get(key, "")
+        return SAYS.get(key, "").format(wizard.garment(garment).title.lower())
     way = "one of" if row.choices else "from"
     return f"{words.sentence(row.says)}: {way} {row.limits}; usually {row.usual}."
 

@@ -120,27 +120,37 @@ def duplicated(entry: Entry, name: str) -> Done:
     return Done(says, f"{made.name} made", partial(people.store.delete, made.name))
 
 
+def project_name(one: Work) -> str:
+    """Return what a project is called: as its owner named it, else as its garment is called."""
+    return _sewn(one.title)
+
+
+def _sewn(name: str) -> str:
+    """Return the title of the garment of a name; any other name as it is."""
+    from tapewise_core.tasks.wizard import garments  # not before it is wanted
+
+    return next((page.title for page in garments() if page.name == name), name)
+
+
 def project_removed(one: Work) -> Done:
     """Delete a project; raises FilesError."""
     work.delete(one)
     gone = work.gone(one.person)[0]
-    says = f"{one.title} of {one.person} is deleted. Ctrl+Z brings it back, for a day."
-    return Done(says, f"{one.title} deleted", partial(work.bring_back, gone))
+    name = project_name(one)
+    says = f"{name} of {one.person} is deleted. Ctrl+Z brings it back, for a day."
+    return Done(says, f"{name} deleted", partial(work.bring_back, gone))
 
 
 def project_copied(one: Work, name: str) -> Done:
     """Save a second project with the choices of one; raises TapewiseError."""
     made = projects.copied(one.title, name, one.person)
-    says = f"{made.title} is kept, with the choices of {one.title}."
+    says = f"{made.title} is kept, with the choices of {project_name(one)}."
     return Done(says, f"{made.title} made", partial(work.delete, made))
 
 
 def project_line(one: Work) -> str:
     """Return a project as a list shows it: its name, what it is, what was chosen, and when."""
-    from tapewise_core.tasks.wizard import garment  # not before it is wanted
-
-    title = garment(one.garment).title
-    told = [one.title, title if one.title != one.garment else ""]
+    told = [project_name(one), _sewn(one.garment) if one.title != one.garment else ""]
     told.append(words.count(len(one.asked), "choice") if one.asked else "")
     told.append(words.day(date.fromisoformat(one.when[:10])) if one.when else "")
     return ", ".join(filter(None, told))
@@ -180,7 +190,9 @@ def _spelt(cm: float | None, unit: Unit) -> str:
 def trash() -> tuple[tuple[str, Callable[[], object]], ...]:
     """Return whoever and whatever was deleted within a day, and how to bring it back."""
     whole = [(one.name, partial(people.store.restore, one.name)) for one in people.store.gone()]
-    parts = [(f"{one.name} of {one.person}", partial(work.bring_back, one)) for one in work.gone()]
+    parts = [
+        (f"{_sewn(one.name)} of {one.person}", partial(work.bring_back, one)) for one in work.gone()
+    ]
     return (*whole, *parts)
 
 

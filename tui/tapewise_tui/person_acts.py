@@ -39,8 +39,8 @@ class PersonActs:
         yield "Compare with the last time", self.compare
         yield "Duplicate the person", self.duplicate
         for one in own:
-            yield f"Duplicate the project {one.title}", partial(self.copy, one)
-            yield f"Delete the project {one.title}", partial(self.drop, one)
+            yield f"Duplicate the project {peopling.project_name(one)}", partial(self.copy, one)
+            yield f"Delete the project {peopling.project_name(one)}", partial(self.drop, one)
         yield "Delete the person", partial(delete_person, self.page, self.entry, self.do)
         for says, back in peopling.trash():
             yield f"Bring back {says}", partial(self.do, partial(_brought, says, back))
@@ -77,14 +77,19 @@ class PersonActs:
 
     def copy(self, one: Work) -> None:
         """Ask for the name of a second project with the same choices."""
-        says = f"Name of a second project with the choices of {one.title}"
+        says = f"Name of a second project with the choices of {peopling.project_name(one)}"
         self._ask("Duplicate", says, partial(peopling.project_copied, one))
 
     def drop(self, one: Work) -> None:
         """Delete a project, once that was said."""
         says = f"Its choices, ticks and notes go; the measures of {one.person} stay."
         act = partial(peopling.project_removed, one)
-        _sure(self.page, f"Delete {one.title} of {one.person}?", says, partial(self.do, act))
+        _sure(
+            self.page,
+            f"Delete {peopling.project_name(one)} of {one.person}?",
+            says,
+            partial(self.do, act),
+        )
 
     def _ask(self, title: str, says: str, act: Callable[[str], Done], value: str = "") -> None:
         def answered(text: str | None) -> None:

@@ -99,7 +99,7 @@ class GarmentPage(Page):
         """Say what the line with the cursor is about; on arrival, what led here comes first."""
         arrived, self.told = not self.told, event.key
         if not (arrived and (self.first_warns or self.first_says)):
-            self.tell(choosing.about(event.key, self.rows))
+            self.tell(choosing.about(event.key, self.rows, self.desk.work.garment))
 
     @on(Choices.Opened)
     def opened(self, event: Choices.Opened) -> None:
@@ -136,7 +136,7 @@ class GarmentPage(Page):
         name = next(page.name for page in wizard.garments() if page.title == text)
         self.desk.change(name, made=work.of_garment(self.desk.work, name))
         self.show()
-        self.tell(noting.told(self.desk) or choosing.about(key, self.rows))
+        self.tell(noting.told(self.desk) or choosing.about(key, self.rows, name))
         return True
 
     @on(Choices.Tried)
