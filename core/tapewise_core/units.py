@@ -230,14 +230,16 @@ def parse_length(text: str, unit: Unit, *, signed: bool = False, of: str = "") -
     return -size if found["sign"] == "-" else size
 
 
-def parse_number(text: str) -> float:
+def parse_number(text: str, of: str = "", like: str = "0.83 or 50") -> float:
     """Return a plain number, such as a ratio or a percentage, comma or point.
 
-    Raises ReadingError with a sentence if the text is not a finite number.
+    Raises ReadingError with a sentence if the text is not a finite number: what it is the number
+    ``of``, if that is named, and what it might be ``like``.
     """
     written = _plain(text).removesuffix("%").strip()
     if not re.fullmatch(_NUMBER, written):
-        raise ReadingError(f"“{_shown(text)}” is not a number; type it like 0.83 or 50.")
+        shown = f"{of}: “{_shown(text)}”" if of else f"“{_shown(text)}”"
+        raise ReadingError(f"{shown} is not a number; type it like {like}.")
     return float(written.replace(",", "."))
 
 

@@ -4,7 +4,10 @@ import math
 
 import pytest
 
-from tapewise_core.errors import ReadingError
+from tapewise_core.errors import OptionError, ReadingError
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.tasks.people_changes import aged
+from tapewise_core.tasks.wizard import plainly
 from tapewise_core.text.told import OnPaper, PaperSpan, Reader, said
 from tapewise_core.units import Length, Unit, cm, named, parse_length, parse_number
 
@@ -159,3 +162,13 @@ def test_sentences_refuse_what_does_not_fit():
             said(template, *parts)
     with pytest.raises(TypeError, match="no part of a sentence"):
         Reader(Unit.CM).spell((1.5,))
+
+
+def test_what_is_no_number_is_told_with_what_it_is_of_and_might_be_like() -> None:
+    """Nobody is told to type her age like 0.83, nor a share of stretch."""
+    with pytest.raises(ReadingError, match=r"^Age: “abc” is not a number; type it like 8 or 43\.$"):
+        aged(Profile.of("Ada Quist"), "abc")
+    with pytest.raises(OptionError, match=r"“much” is not a number; type it like 50\.$"):
+        plainly("jersey-top", "stretch", "much", Unit.CM)
+    with pytest.raises(OptionError, match=r"“much” is not a number; type it like 0\.83\.$"):
+        plainly("jersey-top", "band-ratio", "much", Unit.CM)

@@ -84,6 +84,26 @@ def test_two_readings_that_agree_go_on_to_the_next_measure() -> None:
     walk(steps)
 
 
+def test_unlikely_readings_far_apart_are_told_to_be_both() -> None:
+    """The third reading is asked for, and so is whether such a head can be; Enter goes on."""
+    begin(("height", 168.0))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        await at.type("101", "enter")
+        await at.type("104", "enter")
+        assert at.said.startswith("! ")
+        assert "third reading is due" in at.said
+        assert "the other measures suggest" in at.said
+        await at.type("107", "enter")
+        assert "the middle one counts" in at.said
+        assert "the other measures suggest" in at.said
+        await at.press("enter")
+        assert at.app.desk.work.measure == "neck"
+
+    walk(steps)
+
+
 def test_readings_far_apart_ask_for_a_third() -> None:
     """The third field appears, and the middle one of three is kept."""
     begin(measure="hip")

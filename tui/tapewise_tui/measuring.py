@@ -77,8 +77,10 @@ def _compared(desk: Desk, key: str, taken: tuple[float, ...], value: float) -> O
             return Outcome(doubt or f"{kept} {agree}", None, bool(doubt))
     apart = unit.spell((max(taken) - min(taken)) * 10)
     if len(taken) >= 3:
-        return Outcome(f"{kept} The readings lie up to {apart} apart; the middle one counts.", None)
-    return Outcome(f"The two lie {apart} apart: a third reading is due. Enter alone goes on.", 2)
+        middle = f"{kept} The readings lie up to {apart} apart; the middle one counts."
+        return Outcome(f"{middle} {doubt}".strip(), None, bool(doubt))
+    third = f"The two lie {apart} apart: a third reading is due. Enter alone goes on."
+    return Outcome(f"{third} {doubt}".strip(), 2, bool(doubt))
 
 
 @dataclass(frozen=True, slots=True)

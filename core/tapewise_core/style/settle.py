@@ -26,7 +26,7 @@ def read(option: Option, text: str, unit: Unit) -> Value:
         if option.kind is ValueKind.WEIGHT:
             return parse_number(text.strip().removesuffix("g/m²").removesuffix("g"))
         if option.bounded:
-            return parse_number(text)
+            return parse_number(text, like="50" if option.kind is ValueKind.PERCENT else "0.83")
     except ReadingError as error:
         raise OptionError((OptionKey(option.key), ": ", *error.told)) from None
     word = text.strip().lower()

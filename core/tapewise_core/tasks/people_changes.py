@@ -111,7 +111,7 @@ def aged(profile: Profile, text: str) -> Profile:
 
     Raises ReadingError for what is no number, ProfileError for what is no age.
     """
-    return profile.with_age(parse_number(text) if text.strip() else None)
+    return profile.with_age(parse_number(text, "Age", "8 or 43") if text.strip() else None)
 
 
 def to_come(profile: Profile, today: date) -> tuple[Finding, ...]:
