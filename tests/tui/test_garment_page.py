@@ -586,3 +586,17 @@ def test_what_was_said_of_a_wrong_value_goes_with_it() -> None:
         assert at.said.startswith("Length from")
 
     walk(steps)
+
+
+def test_what_was_typed_for_a_line_that_is_gone_is_not_kept() -> None:
+    """Where the lines changed under what is typed, it belongs to none of them."""
+    store.save(person("Marta Lindqvist"))
+    work.save(work.Work("Marta Lindqvist", page="garment", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert isinstance(at.page, GarmentPage)
+        assert at.page.take("all", "30987")
+        assert not at.app.desk.work.asked
+
+    walk(steps)

@@ -155,8 +155,8 @@ class GarmentPage(Page):
 
     def _settle(self, key: str, text: str) -> bool:
         """Keep what was typed for an option; say why not and return False if it cannot be."""
-        row = next(row for row in self.rows if row.key == key)
-        if text == row.value:
+        row = next((row for row in self.rows if row.key == key), None)
+        if row is None or text == row.value:  # a line of no option, which came under what was typed
             self.show()
             return True
         try:
