@@ -136,6 +136,9 @@ async def _settle(app: TapewiseApp, pilot: Pilot[None]) -> None:
     for _ in range(2):
         await app.workers.wait_for_complete()
         await pilot.pause()
+    for covered in app.screen_stack[:-1]:  # else laid out only where work ended before a question
+        covered._refresh_layout()
+        await pilot.pause()
 
 
 def text(app: TapewiseApp) -> str:
