@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import ClassVar
 
 from textual import on
-from textual.binding import Binding, BindingType
+from textual.app import ComposeResult
 from textual.message import Message
-from textual.widgets import OptionList, Select
+from textual.widgets import Select
+from textual.widgets._select import SelectCurrent, SelectOverlay
 
 from tapewise_core.measures.body import WaistSite
 
@@ -20,17 +20,19 @@ SITES = (
 )
 
 
+class _Places(SelectOverlay):
+    """Page Up and Page Down go to its ends: Textual's list ends the app where it is not laid out
+    yet, and a key pressed before it opens may come to it then."""
+
+    def action_page_up(self) -> None:
+        self.action_first()
+
+    def action_page_down(self) -> None:
+        self.action_last()
+
+
 class SiteField(Select[str]):
-    """A list of the places a waist is found at.
-
-    Page Up and Page Down go to its ends, here: Textual's list ends the app where it is not laid
-    out yet.
-    """
-
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("pageup", "end('first')", show=False, priority=True),
-        Binding("pagedown", "end('last')", show=False, priority=True),
-    ]
+    """A list of the places a waist is found at."""
 
     @dataclass
     class Told(Message):
@@ -48,6 +50,11 @@ class SiteField(Select[str]):
             compact=True,
         )
 
+    def compose(self) -> ComposeResult:
+        """The place chosen, and the list of all as :class:`_Places`."""
+        yield SelectCurrent(self.prompt)
+        yield _Places(type_to_search=self._type_to_search).data_bind(compact=Select.compact)
+
     def show(self, site: WaistSite) -> None:
         """Show what is known."""
         with self.prevent(Select.Changed):
@@ -57,12 +64,6 @@ class SiteField(Select[str]):
         """Open the list at once."""
         self.focus()
         self.call_after_refresh(self.action_show_overlay)
-
-    def action_end(self, which: str) -> None:
-        """Mark the first place or the last, while the list is open."""
-        for places in self.query(OptionList):
-            if self.expanded:
-                getattr(places, f"action_{which}")()
 
     def watch_expanded(self, was: bool, now: bool) -> None:
         """A list closed again is an answer too, even if it leaves things as they were."""
