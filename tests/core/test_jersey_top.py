@@ -107,8 +107,10 @@ def _lines(piece: Piece):
 
 
 def test_nothing_is_cut_beyond_the_fold(halves: list[tuple[Pattern, Piece]]):
-    """Also where a neckline meets the fold at a slant."""
-    assert min(point.x for _, piece in halves for point in piece.cut) > -1e-6
+    """Also where a neckline meets the fold at a slant; halves have an allowance there."""
+    beyond = [min(point.x for point in piece.cut) for _, piece in halves if piece.on_fold]
+    assert len(beyond) > len(halves) / 2
+    assert min(beyond) > -1e-6
 
 
 def test_the_underarm_is_never_above_the_armscye_line(halves: list[tuple[Pattern, Piece]]):

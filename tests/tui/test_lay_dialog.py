@@ -38,7 +38,8 @@ def test_the_lay_is_shown_from_any_page_after_the_measures(size: tuple[int, int]
         assert "Fold the cloth lengthwise" in " ".join(at.app.screen.lay.says.split())  # type: ignore[attr-defined]
         await at.press("left", "left", "escape", "ctrl+z")
         assert desk.work.asked["lay"] == "open"
-        desk.change("narrow", made=desk.work.with_option("cloth-width", "50 cm"))
+        whole = desk.work.with_option("centre-seams", "none")
+        desk.change("narrow", made=whole.with_option("cloth-width", "50 cm"))
         at.app.go("garment")
         await at.settle()
         at.page.found("buy")

@@ -102,3 +102,8 @@ def centre_seams(work: Work) -> tuple[Operation, ...]:
 
 
 CENTRE_SEAM = Way("halves joined at the centre", centre_seams)
+
+
+def is_centre(seam: Seam) -> bool:
+    """Whether a seam joins the halves of a piece at its centre."""
+    return seam.making is CENTRE_SEAM

@@ -5,7 +5,7 @@ Everything is worked out anew for each cloth: on another width a skirt may be cu
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
 from tapewise_core.errors import OptionError
@@ -14,12 +14,13 @@ from tapewise_core.lay.buying import Purchase, purchase
 from tapewise_core.lay.closer import closer_lay, there_is_a_library
 from tapewise_core.lay.lay import Lay, lay_of
 from tapewise_core.lay.packing import LONG, Effort
+from tapewise_core.parts.centre_seam import is_centre
 from tapewise_core.proofs.cloth import on_length
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.cloth_words import cloth_words
 from tapewise_core.tasks.drafting import Drafted
 from tapewise_core.tasks.mending import redrafted
-from tapewise_core.text.told import OptionKey, Told, said
+from tapewise_core.text.told import LineName, OptionKey, Told, joined, said
 from tapewise_core.units import Unit, mm, parse_length, parse_number
 
 LONGEST = ("skirt-length", "body-length")
@@ -87,8 +88,16 @@ def cloth_answer(drafted: Drafted, price: float | None = None) -> ClothAnswer:
     """
     lay, cloth = drafted.lay, drafted.cloth
     bill = purchase(lay, cloth.as_cut, drafted.unit, price)
-    says = cloth_words(lay, cloth, drafted.unit, bill)
+    says = joined((cloth_words(lay, cloth, drafted.unit, bill), *_halves(drafted)), " ")
     return ClothAnswer(cloth.width, lay, bill, fits(drafted), says)
+
+
+def _halves(drafted: Drafted) -> Iterator[Told]:
+    """What is cut in halves for a cloth, as another might not ask for."""
+    names = tuple(LineName(seam.where) for seam in drafted.pattern.seams if is_centre(seam))
+    if names and not drafted.lay.too_wide:
+        listed = joined([(name,) for name in names], " and ")
+        yield said("For it the {} {} cut in halves.", listed, "is" if len(names) == 1 else "are")
 
 
 def fits(drafted: Drafted) -> bool:

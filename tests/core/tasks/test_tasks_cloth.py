@@ -90,7 +90,7 @@ def test_not_even_the_shortest_is_said() -> None:
 
 def test_the_cheapest_width_is_the_one_that_costs_least() -> None:
     """By price where all have one, else by what is bought; one that is too narrow never is."""
-    top = made("set-in-top", {})
+    top = made("set-in-top", {"centre-seams": "none"})
     dear = compared(top, (Offer(1400.0, 9.0), Offer(1800.0, 20.0), Offer(500.0, 0.1)))
     best = cheapest(dear)
     assert best is not None
@@ -102,6 +102,16 @@ def test_the_cheapest_width_is_the_one_that_costs_least() -> None:
     assert "prices were not named" in Reader(Unit.CM).spell(
         cheapest_words(compared(top, (Offer(1400.0), Offer(1800.0, 2.0))))
     )
+
+
+def test_what_a_narrow_cloth_has_cut_in_halves_is_said() -> None:
+    """So that nobody takes it for the cheapest unawares."""
+    wide, narrow = compared(made("set-in-top", {}), (Offer(1400.0), Offer(500.0)))
+    assert narrow.fits
+    assert (
+        Reader(Unit.CM).spell(narrow.says).endswith(" For it the back and front are cut in halves.")
+    )
+    assert "halves" not in Reader(Unit.CM).spell(wide.says)
 
 
 def test_a_width_on_which_nothing_can_be_drafted_is_refused() -> None:
