@@ -11,7 +11,8 @@ from making import DAY, MIDDLE, person
 
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.profiles.fitted import Adjustment
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 WHO = person({**MIDDLE, "high_bust": 86.0, "across_back": 34.5, "waist_to_knee": 58.0})
 

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from datetime import date
 
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.units import Unit
 
 DAY = date(2026, 1, 31)

@@ -8,7 +8,7 @@ import numpy as np
 
 from tapewise_core.proofs.proof import Case, ProofId
 from tapewise_core.proofs.worn import body_side, rooms
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.following import drafted_for
 from tapewise_core.tasks.people import plausible_bodies
 

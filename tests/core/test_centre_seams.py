@@ -9,7 +9,8 @@ import pytest
 from tapewise_core.drafting.extent import least_across
 from tapewise_core.errors import OptionError
 from tapewise_core.proofs.proof import ProofId
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
 

@@ -10,7 +10,8 @@ from read_aloud import remarks, spelt
 from tapewise_core.errors import OptionError
 from tapewise_core.geometry.outline import area, box_of
 from tapewise_core.lay.lay import lay_of
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
 from tapewise_core.units import Unit

@@ -17,7 +17,8 @@ from tapewise_core.parts.shape.cowl import drape_of, half_edge, turned, widths
 from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.proofs.corners import corner
 from tapewise_core.proofs.proof import ProofId
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.people import person
 from tapewise_core.tasks.wizard import option_rows
 from tapewise_core.units import Unit, mm

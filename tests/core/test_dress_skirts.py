@@ -10,7 +10,8 @@ from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.parts.hanging import growth
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.order import operations
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 LEGS = {"waist_to_knee": 58.0, "waist_to_floor": 102.0}
 PEOPLE = {

@@ -10,7 +10,8 @@ from read_aloud import spelt
 from tapewise_core.errors import OptionError
 from tapewise_core.parts.band_ways import HEM_HALVES_RING
 from tapewise_core.proofs.proof import ProofId
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.missing import missing
 from tapewise_core.tasks.people import person

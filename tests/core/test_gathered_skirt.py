@@ -11,7 +11,8 @@ from tapewise_core.lay.lay import lay_of
 from tapewise_core.proofs.gathers import most_gathers
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.order import sewing_order
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit

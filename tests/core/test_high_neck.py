@@ -10,7 +10,8 @@ from tapewise_core.errors import OptionError
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.order import operations, words
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.people import person
 
 GARMENTS = ("jersey-top", "set-in-top", "flared-dress", "skirted-dress")

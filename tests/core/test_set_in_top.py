@@ -11,7 +11,8 @@ from read_aloud import remarks
 
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Piece, SeamKind
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
 from tapewise_core.text.told import Reader

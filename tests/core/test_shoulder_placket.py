@@ -14,7 +14,8 @@ from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.minding import for_children
 from tapewise_core.sewing.order import operations
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.people import person
 
 GARMENTS = ("jersey-top", "set-in-top")

@@ -12,7 +12,8 @@ from tapewise_core.measures.plausible import out_of_range
 from tapewise_core.parts.hanging import weight
 from tapewise_core.parts.passing_options import drawn_in
 from tapewise_core.style.settle import settle
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import body_of, person
 from tapewise_core.tasks.sewing import sewing_steps

@@ -11,7 +11,8 @@ from read_aloud import remarks, spelt
 from tapewise_core.drafting.piece import SeamKind
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.proofs.proof import ProofId
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.people import person
 

@@ -13,7 +13,8 @@ from tapewise_core.geometry.outline import area
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.cutting_out import cut_out
 from tapewise_core.sewing.order import sewing_order
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended
 
 WOMAN = {

@@ -11,7 +11,8 @@ from tapewise_core.garments.shelf import garment
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.order import operations
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.people import person
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit

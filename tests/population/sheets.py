@@ -24,7 +24,8 @@ from tapewise_core.garments.shelf import garments
 from tapewise_core.geometry.outline import box_of
 from tapewise_core.geometry.point import Point
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 ACROSS, DOWN = 420.0, 330.0
 """A cell's size [units of the picture]."""

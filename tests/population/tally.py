@@ -12,7 +12,8 @@ from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.geometry.outline import is_simple
 from tapewise_core.geometry.teeth import teeth
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 NEAR = 1.0
 """Given may differ from asked by so much without being counted [mm]."""

@@ -12,7 +12,8 @@ from tapewise_core.garments.shelf import garments
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Option
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 Wish = tuple[Profile, str, Mapping[str, str]]
 """Who, which garment, and what is asked for."""

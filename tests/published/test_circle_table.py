@@ -14,7 +14,8 @@ from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.outline import box_of
 from tapewise_core.lay.lay import lay_of
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 PARTS = ("1", "3/4", "1/2", "1/4")
 RADII = {

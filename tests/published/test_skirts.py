@@ -14,7 +14,8 @@ from __future__ import annotations
 import pytest
 from making import DAY, person
 
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 BLOCK = {"waist": 70.0, "hip": 96.0, "hip_depth": 20.0, "waist_to_knee": 60.0}
 """A woman for whom the directions are worked out [cm]."""

@@ -13,7 +13,7 @@ from tapewise_tui.theme import THEMES
 from tapewise_tui.turning_app import TurningApp
 
 if TYPE_CHECKING:
-    from tapewise_core.tasks.drafting import Drafted
+    from tapewise_core.tasks.drafted import Drafted
 
 
 class ActingApp(TurningApp, inherit_bindings=False):

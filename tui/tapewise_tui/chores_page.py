@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.tasks import ticking
 from tapewise_core.tasks.chores import Chores, chores
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_tui import drafting
 from tapewise_tui.page import Page
 

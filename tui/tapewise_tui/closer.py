@@ -11,7 +11,7 @@ from tapewise_core.text.legible import legible
 from tapewise_core.text.told import Told
 
 if TYPE_CHECKING:
-    from tapewise_core.tasks.drafting import Drafted
+    from tapewise_core.tasks.drafted import Drafted
 
 LONGEST = 600
 """A lay is looked for no longer than this [s] (our choice)."""

@@ -17,7 +17,7 @@ from tapewise_tui.settings_asked import asked, unit_of, with_length
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.cloth import ClothAnswer, Longest, Offer
-    from tapewise_core.tasks.drafting import Drafted
+    from tapewise_core.tasks.drafted import Drafted
 
 
 def cloth(options: argparse.Namespace) -> int:

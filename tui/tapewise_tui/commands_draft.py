@@ -21,7 +21,7 @@ from tapewise_tui.settings_asked import asked, unit_of, usual_machines, with_len
 if TYPE_CHECKING:
     from tapewise_core.measures.finding import Finding
     from tapewise_core.tasks.check_record import Gain
-    from tapewise_core.tasks.drafting import Drafted
+    from tapewise_core.tasks.drafted import Drafted
     from tapewise_core.tasks.work import Work
 
 

@@ -7,7 +7,7 @@ from textual.worker import get_current_worker
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import drafting, verdicts, wizard
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.told import Reader, joined

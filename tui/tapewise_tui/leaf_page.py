@@ -8,7 +8,7 @@ from textual import on
 from textual.widget import Widget
 
 from tapewise_core.tasks import ticking
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_tui import keys, words
 from tapewise_tui.chores_page import ChoresPage
 from tapewise_tui.line import Line

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.tasks import verdicts, wizard
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.text.told import OptionKey, Told
 from tapewise_core.units import Unit

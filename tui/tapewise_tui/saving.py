@@ -7,7 +7,7 @@ from pathlib import Path
 from tapewise_core.profiles.slug import slug
 from tapewise_core.tasks import shop
 from tapewise_core.tasks.asked_paper import USUAL_PAPER
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.paper_asked import with_pages
 from tapewise_core.tasks.settings import PAPERS
 from tapewise_core.text.told import OnPaper

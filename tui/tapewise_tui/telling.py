@@ -18,7 +18,7 @@ from tapewise_tui import words
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.check_record import Gain
-    from tapewise_core.tasks.drafting import Drafted
+    from tapewise_core.tasks.drafted import Drafted
     from tapewise_core.tasks.files import Written
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from tapewise_core.tasks import wizard
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.fitting import SYMPTOMS, Seen, Symptom, Trial, line_of, tried, tube_told
 from tapewise_core.tasks.fitting_still import still_told
 from tapewise_tui import drafting, words

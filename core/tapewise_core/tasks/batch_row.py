@@ -145,7 +145,7 @@ def _drafted(order: Order, profile: Profile) -> tuple[Result, dict[str, bytes]]:
 
 
 def _files(drafted: object, order: Order) -> dict[str, bytes]:
-    from tapewise_core.tasks.drafting import Drafted
+    from tapewise_core.tasks.drafted import Drafted
     from tapewise_core.tasks.files import contents, short_contents
 
     assert isinstance(drafted, Drafted)

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from tapewise_core.drafting.picturing.scene import Scene, scenes
 from tapewise_core.drafting.told_steps import ToldStep, told_steps
 from tapewise_core.frozen import dataclass
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 
 CORNER = (
     "How a corner of the hem is mirrored: the cutting line goes on as far below the fold line as "

@@ -10,7 +10,7 @@ from tapewise_core.proofs.ways import Move, Way
 from tapewise_core.style.kind import Value, ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.settle import settle
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.units import Length
 
 REACH = 0.5

@@ -11,7 +11,7 @@ from tapewise_core.sewing.before_cutting import of_the_cloth
 from tapewise_core.sewing.operation import Operation, Sort
 from tapewise_core.sewing.order import operations
 from tapewise_core.tasks.basis import Basis, after
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 

@@ -18,7 +18,7 @@ from tapewise_core.parts.centre_seam import is_centre
 from tapewise_core.proofs.cloth import on_length
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.sewing.cloth_words import cloth_words
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.mending import redrafted
 from tapewise_core.text.told import LineName, OptionKey, Told, joined, said
 from tapewise_core.units import Unit, mm, parse_length, parse_number

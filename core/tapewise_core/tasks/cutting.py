@@ -9,7 +9,7 @@ from tapewise_core.drafting.piece import Piece
 from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.in_hand import grain, how_many, which_way
 from tapewise_core.tasks.chores import CUT, MARK, Chore, Chores
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from tapewise_core.measures.body import Body
 from tapewise_core.proofs.worn import Many
 from tapewise_core.statistics.joint import unmeasured
 from tapewise_core.statistics.population import Population
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from tapewise_core.paper.document import Document, Figure, FillIn, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, USUAL_PAPER, Paper, Shown
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.judging import judged
 from tapewise_core.tasks.paper_asked import paper_options
 from tapewise_core.tasks.record import record_text

@@ -27,7 +27,8 @@ from tapewise_core.tasks.adjusting import Table, adjustment_told
 from tapewise_core.tasks.adjustments import kept as kept
 from tapewise_core.tasks.adjustments import line_of as line_of
 from tapewise_core.tasks.adjustments import without as without
-from tapewise_core.tasks.drafting import USUAL_MACHINES, Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import USUAL_MACHINES, draft
 from tapewise_core.tasks.people import body_of
 from tapewise_core.tasks.tube import caution as caution
 from tapewise_core.tasks.tube import tube_told as tube_told

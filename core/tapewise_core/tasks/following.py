@@ -17,7 +17,7 @@ from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.worn import Many, body_side
 from tapewise_core.tasks.doubt import Doubt
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 
 Logs = Mapping[str, float]
 """The logarithms of a body's numbers, or by how much they move, by name."""

@@ -17,7 +17,7 @@ from tapewise_core.proofs.proof import About, Case
 from tapewise_core.proofs.verdict import verdict
 from tapewise_core.proofs.worn import Many, rooms
 from tapewise_core.tasks.doubt import Doubt, doubt_of
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.following import Following, following
 
 BODIES = 2000

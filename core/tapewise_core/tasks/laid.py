@@ -9,7 +9,7 @@ from tapewise_core.lay.buying import purchase
 from tapewise_core.lay.lay import folds
 from tapewise_core.sewing.cloth_words import cloth_words
 from tapewise_core.tasks.cloth import fits
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 
 
 @dataclass(frozen=True, slots=True)

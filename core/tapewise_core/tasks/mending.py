@@ -16,7 +16,8 @@ from tapewise_core.proofs.mend import Change, Mend
 from tapewise_core.proofs.proof import Proof
 from tapewise_core.proofs.ways import AGAINST, ways_of
 from tapewise_core.tasks.changing import Turn, at, taken_back, turns
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.text.told import OptionKey, Told, joined, said
 
 Settings = Mapping[str, str]

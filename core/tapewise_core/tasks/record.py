@@ -13,7 +13,7 @@ from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.proofs.proof import Proof, ProofId, Silent
 from tapewise_core.proofs.verdict import Verdict
 from tapewise_core.sewing.machines import Machine
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.fingerprint import LONG, SIGNS
 from tapewise_core.tasks.guesses import Effect
 from tapewise_core.tasks.judging import judged

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from tapewise_core.fitting.change import Measured
 from tapewise_core.tasks.adjusting import Applied, measured_in
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.shapes import DAY, NUMBER, TEXT, YES_OR_NO, Key, Shape, maybe, one_of
 
 

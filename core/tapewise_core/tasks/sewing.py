@@ -16,7 +16,7 @@ from tapewise_core.sewing.showing import Marked as Marked
 from tapewise_core.sewing.showing import Shown as Shown
 from tapewise_core.sewing.showing import Up as Up
 from tapewise_core.sewing.showing import shown
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.text.told import Reader, joined
 
 

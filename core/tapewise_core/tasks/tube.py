@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.people import for_child
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm

@@ -9,7 +9,7 @@ from tapewise_core.proofs.proof import Proof
 from tapewise_core.proofs.report import in_order as in_order
 from tapewise_core.proofs.verdict import AS_GOOD_AS_SURE, in_ten, verdict
 from tapewise_core.proofs.verdict import outcome as outcome
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 

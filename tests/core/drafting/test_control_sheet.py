@@ -16,7 +16,8 @@ from tapewise_core.drafting.steps import spoken
 from tapewise_core.drafting.told_steps import told_steps
 from tapewise_core.garments.shelf import garments
 from tapewise_core.paper.document import Heading, NumberedStep, Table
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 

@@ -14,7 +14,8 @@ from tapewise_core.garments.shelf import garments
 from tapewise_core.geometry.point import Vector
 from tapewise_core.paper.drawing import Drawing, Stroke, TextLine
 from tapewise_core.tasks import people
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.units import Unit
 
 WHO = (

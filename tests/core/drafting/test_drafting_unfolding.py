@@ -14,7 +14,8 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
 from tapewise_core.paper.projector import heavy
 from tapewise_core.tasks.asked_paper import Shown
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 WHOLE = Shown(unfolded=True)
 

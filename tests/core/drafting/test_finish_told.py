@@ -16,7 +16,8 @@ from tapewise_core.drafting.notch_step import Notches
 from tapewise_core.drafting.outline_step import Outline
 from tapewise_core.drafting.piece import Notch
 from tapewise_core.garments.shelf import garments
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 NAMES = [page.name for page in garments()]
 

@@ -22,7 +22,8 @@ from tapewise_core.lay.packing import SHORT, USUAL
 from tapewise_core.lay.profile import GAP
 from tapewise_core.lay.sorts import room
 from tapewise_core.tasks import people
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 
 CLOTH = Cloth(stretch=0.5, seam=0.6, band=0.5, width=1030.0)
 """1 m between its selvedges."""

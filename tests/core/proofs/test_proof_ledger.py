@@ -8,7 +8,7 @@ from making import top
 
 from tapewise_core.drafting.facts import Level
 from tapewise_core.proofs.ledger import HEAD, ledger, ledger_lines
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.files import Written
 from tapewise_core.text.told import Reader, said
 from tapewise_core.units import Unit, mm

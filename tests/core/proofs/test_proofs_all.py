@@ -13,7 +13,8 @@ from tapewise_core.proofs.all import PROVERS
 from tapewise_core.proofs.levels import ASKED
 from tapewise_core.proofs.proof import LACKS, ProofId, Silent
 from tapewise_core.tasks import people
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended
 from tapewise_core.tasks.record import record
 from tapewise_core.text.told import Reader

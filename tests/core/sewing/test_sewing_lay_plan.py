@@ -16,7 +16,8 @@ from tapewise_core.lay.lay import lay_of
 from tapewise_core.paper.drawing import Drawing, TextLine
 from tapewise_core.sewing.lay_plan import lay_plan
 from tapewise_core.tasks import people
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.units import Unit
 
 CLOTH = Cloth(stretch=0.5, seam=0.6, band=0.5, width=1030.0)

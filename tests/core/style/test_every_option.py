@@ -12,7 +12,8 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.paper.document import Heading
 from tapewise_core.style.option import Option
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.units import Unit
 
 MIDDLE_BUILD = {**MIDDLE, "waist_to_knee": 58.0, "waist_to_floor": 102.0}

@@ -10,7 +10,8 @@ from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.profiles.fitted import Loved
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.proof import ProofId
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.liking.like import draft_like
 from tapewise_core.tasks.loved.flat import BY_KEY, FLAT
 from tapewise_core.tasks.loved.keeping import loved_of, with_loved, without_loved

@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 from making import DAY, MIDDLE, person
 
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.posture import posture_of
 from tapewise_core.units import Unit
 

@@ -13,7 +13,8 @@ from tapewise_core.sewing.operation import Laid
 from tapewise_core.sewing.pictures import HEAVY
 from tapewise_core.sewing.showing import Up, shown
 from tapewise_core.tasks.chores import SEW, chores
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.sewing import SewingStep, sewing_steps, step_picture, step_shown
 from tapewise_core.units import Unit
 

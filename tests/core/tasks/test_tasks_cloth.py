@@ -21,7 +21,8 @@ from tapewise_core.tasks.cloth import (
     compared,
     longest,
 )
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.judging import judged
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit

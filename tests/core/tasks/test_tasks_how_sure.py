@@ -9,7 +9,8 @@ from wearing import brute
 from tapewise_core.garments.shelf import PAGES
 from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.proofs.worn import body_side
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.following import drafted_for
 from tapewise_core.tasks.how_sure import how_sure
 

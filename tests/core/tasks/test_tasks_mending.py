@@ -12,7 +12,8 @@ from making import DAY, MIDDLE, person, top
 from tapewise_core.errors import TapewiseError
 from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.tasks import mending
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.judging import judged
 from tapewise_core.tasks.mending import Trial, mended
 from tapewise_core.text.told import Reader

@@ -14,7 +14,8 @@ from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks import ticking
 from tapewise_core.tasks.basis import Basis, after
 from tapewise_core.tasks.chores import CUT, FINISH, MARK, NEEDS, SEW, Chores, chores
-from tapewise_core.tasks.drafting import Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.work import Work
 from tapewise_core.units import Unit
 

@@ -13,7 +13,7 @@ from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.laid import Laid, laid
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting

@@ -6,7 +6,7 @@ from functools import partial
 
 from tapewise_core.tasks.chores import CUT
 from tapewise_core.tasks.cutting import Cutting, cuttings
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_tui import keys
 from tapewise_tui.leaf_page import LeafPage
 from tapewise_tui.pattern_canvas import draw_piece

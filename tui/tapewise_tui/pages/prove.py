@@ -10,7 +10,7 @@ from textual.widget import Widget
 from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.wizard import Proof
 from tapewise_tui import drafting, keys, proving, reviewing, trouble, words
 from tapewise_tui.line import Line

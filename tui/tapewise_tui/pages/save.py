@@ -16,7 +16,7 @@ from textual.widgets import Input, Label, Static
 
 from tapewise_core.errors import ForeignFilesError, TapewiseError
 from tapewise_core.profiles.files import typed_path
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.paper_asked import paper_options
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, keys, opening, reviewing, saving, trouble, words

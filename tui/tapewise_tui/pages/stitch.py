@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from functools import partial
 
 from tapewise_core.tasks.chores import FINISH, SEW, Chore
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.sewing import SewingStep, Shown, sewing_steps, step_shown
 from tapewise_core.tasks.work import PAGES
 from tapewise_tui import keys, noting

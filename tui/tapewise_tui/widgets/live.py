@@ -13,7 +13,7 @@ from textual.widgets import Static
 
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
 from tapewise_tui import drafting, trouble, words

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from tapewise_core.style.option import Option
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.liking.fitting import ALIKE, typed
 from tapewise_core.tasks.loved.likeness import NEAR, Want, given_of
 

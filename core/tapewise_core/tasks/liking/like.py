@@ -14,7 +14,8 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
-from tapewise_core.tasks.drafting import USUAL_MACHINES, Drafted, draft
+from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.drafting import USUAL_MACHINES, draft
 from tapewise_core.tasks.liking.fitting import CHOSEN, EASES, Fitting
 from tapewise_core.tasks.liking.hems import HEMS, hem_settings
 from tapewise_core.tasks.liking.nearing import neared

@@ -10,7 +10,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.tasks.drafting import Drafted
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.liking.fitting import EASES, typed
 from tapewise_core.tasks.loved.likeness import NEAR, Want, given_of
 

@@ -1,0 +1,247 @@
+"""A draft, and all that can be asked of it: its drawings, its documents, its cloth."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import field, replace
+from datetime import date
+from functools import cached_property
+
+from tapewise_core import __version__
+from tapewise_core.drafting.by_hand import by_hand
+from tapewise_core.drafting.cloth import Cloth
+from tapewise_core.drafting.control import control_sheet
+from tapewise_core.drafting.draft import Draft
+from tapewise_core.drafting.instructions import instructions
+from tapewise_core.drafting.labels import LabelHead
+from tapewise_core.drafting.larger import as_cut
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.render import piece_drawing, whole_drawing
+from tapewise_core.drafting.unfolding import bare
+from tapewise_core.errors import OptionError
+from tapewise_core.frozen import dataclass
+from tapewise_core.garments.garment import Garment
+from tapewise_core.lay.lay import Lay, lay_of
+from tapewise_core.measures.body import Body
+from tapewise_core.paper.document import Document, Paragraph
+from tapewise_core.paper.drawing import Drawing
+from tapewise_core.profiles.profile import Profile
+from tapewise_core.proofs.ledger import ledger, ledger_lines
+from tapewise_core.proofs.proof import Proof, Silent
+from tapewise_core.proofs.report import proof_table
+from tapewise_core.proofs.verdict import Verdict
+from tapewise_core.sewing.checklist import checklist
+from tapewise_core.sewing.machines import Stitching
+from tapewise_core.sources import ESTIMATES, citations
+from tapewise_core.style.style import Style
+from tapewise_core.tasks.adjusting import Applied, used_told
+from tapewise_core.tasks.asked_paper import AS_DRAFTED, Shown
+from tapewise_core.tasks.fingerprint import fingerprint, looks
+from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
+from tapewise_core.tasks.loved.likeness import Likeness
+from tapewise_core.tasks.people import estimated_words, for_child
+from tapewise_core.text.told import Reader
+from tapewise_core.units import Unit
+
+
+@dataclass(frozen=True)
+class Drafted:
+    """A garment drafted and proved for one person; drawings and documents come when asked for.
+
+    ``asked`` is what was typed for options. ``verdict`` is None, every proof 1 ``sure`` and no
+    mend tried until :func:`tapewise_core.tasks.judging.judged` was asked.
+    """
+
+    garment: Garment
+    person: str
+    unit: Unit
+    made: date
+    body: Body
+    style: Style
+    cloth: Cloth
+    stitching: Stitching
+    pattern: Pattern
+    proofs: tuple[Proof, ...]
+    silent: tuple[Silent, ...]
+    profile: Profile
+    asked: Mapping[str, str]
+    verdict: Verdict | None = None
+    like: Likeness | None = None
+    """How it compares with the garment that fits it was drafted like, if it was."""
+    shown: Shown = AS_DRAFTED
+    """How the pieces are on the sheets; what is drafted is the same."""
+    applied: tuple[Applied, ...] = ()
+    """What fittings taught about her, and whether this draft has a use for it."""
+    moved: Mapping[str, float] = field(default_factory=dict)
+    """By how much that moved each option beyond what was asked or is usual."""
+    closer: Lay | None = None
+    """A lay that was found before: looked for at length, or for a reader of the other unit."""
+
+    def on_sheets(self, shown: Shown) -> Drafted:
+        """Return the draft as its sheets tell of it: itself, with all that was looked up of it, if
+        it does so already."""
+        return self if shown == self.shown else replace(self, shown=shown)
+
+    def told_in(self, unit: Unit) -> Drafted:
+        """Return the same draft for a reader of a unit; its pieces lie on the cloth as they do."""
+        return self if unit is self.unit else replace(self, unit=unit, closer=self.lay)
+
+    @property
+    def reader(self) -> Reader:
+        """Whoever the draft is told to, in its unit."""
+        return Reader(self.unit)
+
+    @property
+    def given(self) -> tuple[str, ...]:
+        """What was asked and given at its levels, in a few lines."""
+        return ledger_lines(self.pattern.facts.levels, self.reader)
+
+    @property
+    def failing(self) -> tuple[Proof, ...]:
+        """The proofs that do not hold."""
+        return tuple(proof for proof in self.proofs if not proof.holds)
+
+    @property
+    def uncertain(self) -> tuple[Proof, ...]:
+        """The proofs that hold as estimated, and for too few of the bodies that may be."""
+        return tuple(proof for proof in self.proofs if proof.uncertain)
+
+    @property
+    def used(self) -> tuple[str, ...]:
+        """The measures this style makes use of."""
+        idle = self.garment.idle(self.style)
+        wanted = (*self.garment.needs, *self.garment.helps)
+        return tuple(key for key in wanted if key in self.body and key not in idle)
+
+    @property
+    def estimated_keys(self) -> tuple[str, ...]:
+        """The measures used that were estimated."""
+        return tuple(key for key in self.used if not self.body.has(key))
+
+    @cached_property
+    def estimated(self) -> tuple[str, ...]:
+        """The measures used that were estimated, each with how far off it may be."""
+        return estimated_words(self.body, self.estimated_keys, self.unit)
+
+    @cached_property
+    def effects(self) -> tuple[Effect, ...]:
+        """Where estimates leave the garment uncertain."""
+        return effects(self.garment, self.body, self.estimated_keys)
+
+    @cached_property
+    def label(self) -> LabelHead:
+        """What every label says."""
+        return LabelHead(
+            self.garment.title,
+            self.person,
+            self.made.isoformat(),
+            __version__,
+            self.unit,
+            self.estimated,
+            self.fingerprint,
+            looks(self.style, allowances=self.shown.allowances),
+            self.fitted,
+        )
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """Six signs that every sheet of this draft carries and no sheet of another.
+
+        The seams' stretch is left out: it follows from the machines, which change no line.
+        """
+        own = self.cloth
+        larger = () if own.washed else (own.shrinkage_across,)
+        cloth = (own.stretch, own.band, own.width, own.shrinkage, own.weight, *larger)
+        used = {key: self.body.values[key] for key in self.used}
+        drawn = self.garment.name, used, self.style, cloth
+        return fingerprint(self.person, *drawn, allowances=self.shown.allowances)
+
+    @property
+    def fitted(self) -> tuple[str, ...]:
+        """What fittings changed of it, a line for each."""
+        return tuple(map(self.reader.spell, used_told(self.applied, self.made)))
+
+    @property
+    def sources(self) -> tuple[str, ...]:
+        """The publications it rests on, spelt out; an estimate rests on surveys."""
+        surveys = ESTIMATES if self.estimated_keys else ()
+        apart = self.garment.apart(self.style)
+        own = (key for key in self.garment.cited if key not in apart)
+        return citations((*own, *surveys))
+
+    def drawings(self, shown: Shown = AS_DRAFTED) -> tuple[Drawing, ...]:
+        """Return each piece at full size; raises OptionError for a piece there is not."""
+        pieces = self.cut.pieces
+        draw = whole_drawing if shown.unfolded else piece_drawing
+        return tuple(
+            draw(piece if shown.allowances else bare(piece), number, len(pieces), self.label)
+            for number, piece in enumerate(pieces, start=1)
+            if piece.name in self.wanted(shown)
+        )
+
+    def wanted(self, shown: Shown) -> tuple[str, ...]:
+        """Return the names of the pieces that are shown, all if none are chosen.
+
+        A piece may be named as it is printed. Raises OptionError for a piece there is not.
+        """
+        names = tuple(piece.name for piece in self.pattern.pieces)
+        asked = tuple(re.sub(r"[\s-]+", "_", name.strip().lower()) for name in shown.pieces)
+        for name, plain in zip(shown.pieces, asked, strict=True):
+            if plain not in names:
+                raise OptionError(
+                    f"There is no piece “{name}” in this draft; choose from {', '.join(names)}."
+                )
+        return tuple(name for name in names if not asked or name in asked)
+
+    @cached_property
+    def lay(self) -> Lay:
+        """How the pieces lie on the cloth: a lay that was found before, or a usual one."""
+        return self.closer or lay_of(self.cut, self.cloth.as_cut)
+
+    @cached_property
+    def cut(self) -> Pattern:
+        """The pattern as it is cut: larger than it is worn where the cloth shrinks only later."""
+        return as_cut(self.pattern, self.cloth)
+
+    @cached_property
+    def told(self) -> tuple[Draft, ...]:
+        """The drafts with all that a hand is told of them."""
+        return tuple(map(by_hand, self.pattern.drafts))
+
+    def instructions(self) -> Document:
+        """Return how to draft it by hand, with this person's numbers."""
+        whole = {girth.name: girth.garment for girth in self.pattern.girths}
+        return instructions(self.told, self.label, whole, self.pattern.remarks, self.sources)
+
+    def control(self) -> Document:
+        """Return the lengths by which a draft made by hand is checked."""
+        return control_sheet(self.pattern, self.told, self.label)
+
+    def checklist(self) -> Document:
+        """Return the cut list and sewing order, of the pieces as they are cut and sewn."""
+        reader = self.reader
+        options = tuple(
+            (key, reader.spell(one.told))
+            for key, one in self.style.chosen.items()
+            if key not in self.garment.options or self.garment.options[key].at_work(self.style)
+        )
+        verdict = (Paragraph(reader.spell(self.verdict.says)),) if self.verdict else ()
+        proved = (*verdict, proof_table(self.proofs, reader))
+        given = ledger(self.pattern.facts.levels, reader)
+        grounds = grounds_words(self.body, self.estimated_keys)
+        doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
+        return checklist(
+            self.cut,
+            self.cloth,
+            self.lay,
+            self.stitching,
+            self.label,
+            options,
+            proved,
+            given,
+            doubt,
+            allowances=self.shown.allowances,
+            unfolded=self.shown.unfolded,
+            child=bool(for_child(self.profile)),
+        )
