@@ -56,6 +56,19 @@ def test_the_app_goes_on_where_one_stopped() -> None:
     walk(steps)
 
 
+def test_a_person_is_opened_as_she_is_on_file_by_then() -> None:
+    """A change made since the list was drawn, here or in another window, is not undone by it."""
+    store.save(Profile.of("Zoe Hart").with_value("bust", 90))
+
+    async def steps(at: Walk) -> None:
+        at.page.query_one(Rows).to(next(key for key in at.page.entries if "zoe" in key))  # type: ignore[attr-defined]
+        store.save(store.load("Zoe Hart").with_value("hip", 98))
+        await at.press("enter")
+        assert set(at.app.desk.profile.values()) == {"bust", "hip"}
+
+    walk(steps)
+
+
 def test_a_name_that_cannot_be_is_refused() -> None:
     """Without a name, or with one that is taken: a sentence, the dialog stays, nothing is saved."""
 

@@ -164,7 +164,12 @@ class StartPage(Page):
         if entry is None or entry.profile is None:
             self.warn(entry.fault if entry else f"Nobody is on file. {BEGIN}")
             return
-        self.tapewise.open_person(entry.profile)
+        try:  # anew, for a change may have been made again since she was listed
+            profile = people.store.load(entry.name)
+        except TapewiseError as error:
+            self.warn(error)
+            return
+        self.tapewise.open_person(profile)
 
     def action_on(self) -> None:
         self.open()
