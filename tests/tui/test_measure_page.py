@@ -449,3 +449,16 @@ def test_the_list_of_places_takes_page_keys_before_it_is_drawn(
         assert places.highlighted == len(SITES) - 1
 
     walk(steps)
+
+
+def test_the_list_of_places_is_not_opened_on_a_page_that_was_left() -> None:
+    """It is asked for before the page is drawn, and keys may lead on sooner."""
+    begin(measure="waist")
+
+    async def steps(at: Walk) -> None:
+        places = at.page.query_one(SiteField)
+        await places.remove_children()
+        places.action_show_overlay()
+        assert not places.expanded
+
+    walk(steps)

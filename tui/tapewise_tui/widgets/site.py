@@ -65,6 +65,11 @@ class SiteField(Select[str]):
         self.focus()
         self.call_after_refresh(self.action_show_overlay)
 
+    def action_show_overlay(self) -> None:
+        """Open the list, unless the page was left before it could."""
+        if self.query(SelectCurrent):
+            super().action_show_overlay()
+
     def watch_expanded(self, was: bool, now: bool) -> None:
         """A list closed again is an answer too, even if it leaves things as they were."""
         if was and not now:
