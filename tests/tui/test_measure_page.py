@@ -456,6 +456,7 @@ def test_the_list_of_places_is_not_opened_on_a_page_that_was_left() -> None:
     begin(measure="waist")
 
     async def steps(at: Walk) -> None:
+        await at.press("enter", "escape")
         places = at.page.query_one(SiteField)
         await places.remove_children()
         places.action_show_overlay()
