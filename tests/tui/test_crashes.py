@@ -14,7 +14,7 @@ from walking import Walk, walk
 
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import digest
-from tapewise_core.tasks import wizard, work
+from tapewise_core.tasks import guesses, wizard, work
 from tapewise_core.tasks.people import person, store
 from tapewise_tui.pages.garment import GarmentPage
 from tapewise_tui.pages.measure import MeasurePage
@@ -392,5 +392,31 @@ def test_a_data_folder_that_cannot_be_is_said(name: str, monkeypatch: pytest.Mon
         await at.press("ctrl+n")
         await at.type("Ida", "f4")
         assert name in at.text()
+
+    walk(steps)
+
+
+@pytest.mark.trouble
+@pytest.mark.parametrize("page", ["measure", "review"])
+def test_a_garment_at_fault_leaves_the_measures_to_be_taken(
+    monkeypatch: pytest.MonkeyPatch, page: str
+) -> None:
+    """What a garment makes use of cannot be told: all measures are gone through, and kept."""
+    begin(page=page, measure="hip")
+
+    def used(*_: object) -> tuple[str, ...]:
+        raise RuntimeError("planted")
+
+    monkeypatch.setattr(guesses, "used", used)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert page == at.page.NAME
+        assert "Something went wrong" in at.text()
+        at.app.open_person(store.load(NAME), "measure")
+        await at.settle()
+        assert "Hip" in at.text()
+        await at.type("101", "enter")
+        assert store.load(NAME).measures["hip"].readings[0] == 101
 
     walk(steps)

@@ -83,6 +83,53 @@ def test_the_pattern_is_drawn_afresh_while_an_option_is_typed() -> None:
     walk(steps)
 
 
+@pytest.mark.parametrize("away", ["backspace", "delete"])
+def test_what_was_chosen_is_taken_away_by_either_key(away: str) -> None:
+    """Backspace and Delete take a sign that is typed away, and a choice back to the usual."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        await entry(at, "body-length", "705")
+        await at.press(away, "enter")
+        assert asked() == {"body-length": "70 cm"}
+        await at.press(away)
+        assert asked() == {}
+
+    walk(steps)
+
+
+@pytest.mark.parametrize("way", ["home", "end", "pageup", "pagedown", "f5", "click"])
+def test_every_way_to_another_line_keeps_what_is_typed_first(way: str) -> None:
+    """It is kept for its own line, not for the one that the cursor goes to."""
+    begin("garment")
+
+    async def go(at: Walk) -> None:
+        if way == "click":
+            await at.pilot.click(Choices, offset=(5, 1))
+            await at.settle()
+            await at.press("escape")  # from the words of the line clicked
+        else:
+            await at.press(way)
+        if way == "f5":
+            await at.type("stretch", "enter")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        await entry(at, "body-length", "70")
+        await go(at)
+        choices = at.page.query_one(Choices)
+        assert choices.at is not None
+        assert choices.at.key != "body-length"
+        assert asked() == {"body-length": "70 cm"}
+        await entry(at, "body-length", "x7")
+        await go(at)
+        await at.press("escape", "enter")
+        assert asked() == {"body-length": "70 cm"}
+
+    walk(steps)
+
+
 def test_an_option_means_the_same_in_both_units() -> None:
     """Typed in inches, kept with its unit, told in centimetres after the switch."""
     begin("garment", Unit.IN)

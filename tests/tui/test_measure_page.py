@@ -128,6 +128,7 @@ def test_the_unit_switches_at_any_time_and_nothing_changes() -> None:
         await at.type("92", "f2")
         assert store.load("Ada Quist").unit is Unit.IN
         assert kept("bust") == (92.0,)
+        assert at.said == "Bust 92 cm is kept. Lengths are now read and typed in inches."
         await at.press("up")
         assert at.page.query_one(Readings).field.value == "36 1/4"
         await at.press("f2", "enter", "enter")
@@ -293,6 +294,33 @@ def test_every_change_can_be_taken_back_and_made_again() -> None:
         assert kept("bust") == (92.0,)
         await at.press("ctrl+z", "ctrl+z")
         assert "nothing to take back" in at.said
+
+    walk(steps)
+
+
+def test_a_visit_to_the_people_leaves_what_can_be_taken_back() -> None:
+    """Opened again as she was, a person's last change can be undone; once another was open, not."""
+    begin(measure="bust")
+    store.save(Profile.of("Zoe Hart").with_value("bust", 90))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "enter")
+        await at.type("92", "enter")
+        at.app.go("start")
+        await at.settle()
+        await at.press("enter", "ctrl+z")
+        assert "Taken back: Bust 92 cm" in at.said
+        assert kept("bust") is None
+        await at.press("ctrl+y")
+        for name in ("Zoe Hart", "Ada Quist"):
+            at.app.open_person(store.load(name), "review")
+            at.app.go("start")
+            await at.settle()
+        at.app.open_person(store.load("Ada Quist"), "measure")
+        await at.settle()
+        await at.press("ctrl+z")
+        assert "nothing to take back" in at.said
+        assert kept("bust") == (92.0,)
 
     walk(steps)
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import pytest
 from walking import Walk, walk
 
-from tapewise_core.tasks import work
+from tapewise_core.tasks import settings, work
 from tapewise_core.tasks.people import person, store
 from tapewise_tui.widgets.ticks import TickList
 
@@ -81,5 +82,22 @@ def test_what_a_new_draft_leaves_true_stays_ticked_and_the_rest_is_told() -> Non
         assert (desk.work.ticked, desk.work.sewn) == ((), "")
         await at.press("ctrl+z")
         assert desk.work.sewn
+
+    walk(steps)
+
+
+@pytest.mark.parametrize("page", ["save", "sew", "cut"])
+def test_machines_nobody_named_are_said_to_be_assumed(page: str) -> None:
+    """Whoever turns past the garment reads what is taken for granted; once told, it is not said."""
+    settings.keep(settings.Settings())
+    store.save(person(NAME))
+    work.save(work.Work(NAME, page=page, when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert "overlocker and coverstitch are assumed. Page 4 changes that." in at.said
+        at.app.desk.usual("machines", "overlocker, coverstitch")
+        await at.press("f3", "f4")
+        assert "assumed" not in at.said
 
     walk(steps)

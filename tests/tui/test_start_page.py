@@ -10,6 +10,7 @@ from textual.widgets import Input
 from walking import SMALL, Walk, walk
 
 from tapewise_core.measures.body import Reference
+from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
@@ -32,9 +33,11 @@ async def change(at: Walk, letters: str) -> None:
 def test_people_show_when_they_were_measured_and_what_is_open() -> None:
     """Somebody new, somebody measured, and the examples, each with what is still to do."""
     store.save(Profile.of("Abel Finch"))
+    store.save(Profile.of("Zoe Hart").with_value("bust", 90))
 
     async def steps(at: Walk) -> None:
         rows = at.text().splitlines()
+        assert any("Zoe Hart" in row and "day not noted" in row for row in rows)
         assert any("Abel Finch" in row and "never" in row and "everything" in row for row in rows)
         assert any("Adaeze Nwosu (example)" in r and "5 September 2026" in r for r in rows)
 
@@ -353,7 +356,7 @@ def test_somebody_is_found_among_forty_by_letters(size: tuple[int, int]) -> None
 def test_groups_are_shown_and_found() -> None:
     """Groups typed with commas stand beside the name and can be searched for."""
     store.save(Profile.of("Abel Finch"))
-    store.save(Profile.of("Zoe Hart"))
+    store.save(Profile.of("Zoe Hart").with_value("bust", 90))
 
     async def steps(at: Walk) -> None:
         await at.press("home")
@@ -361,6 +364,7 @@ def test_groups_are_shown_and_found() -> None:
         await at.type("Tuesday, Evening", "enter")
         assert store.load("Abel Finch").groups == ("Tuesday", "Evening")
         assert "Tuesday" in at.text()
+        assert f"{len(CATALOGUE) - 1} measures" in at.text()
         await at.press("end")
         await at.type("tues", "enter")
         assert at.page.query_one(Rows).at == str(store.find("Abel Finch").path)

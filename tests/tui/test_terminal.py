@@ -92,3 +92,10 @@ def test_a_plain_spelling_keeps_every_column() -> None:
     spelt = plain(text)
     assert spelt.isascii()
     assert len(spelt) == len(text) + 1
+
+
+def test_plus_or_minus_is_read_in_plain_ascii() -> None:
+    """It takes the spaces beside it, so that it is told from about, and no column moves."""
+    for text, spelt in (("92 ± 3", "92+/-3"), ("± 3", "+-3"), ("±    ", "+/-  "), ("(±)", "(~)")):
+        assert plain(text) == spelt
+        assert len(plain(text)) == len(text)

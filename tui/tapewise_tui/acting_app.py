@@ -19,14 +19,15 @@ if TYPE_CHECKING:
 class ActingApp(TurningApp, inherit_bindings=False):
     """Taking back, the other unit, another look, and what is shown over a page."""
 
-    def switch_unit(self) -> None:
-        """Read and type in the other unit."""
+    def switch_unit(self, kept: str = "") -> None:
+        """Read and type in the other unit, and say what was kept before, if anything was."""
         if self.desk.state.profile is None or self.page is None:
             return
         other = Unit.IN if self.desk.unit is Unit.CM else Unit.CM
         self.desk.change(f"unit {other.value}", self.desk.profile.with_unit(other))
         self.page.show()
-        self.page.tell("Lengths are now read and typed in " + words.UNITS[other] + ".")
+        first = f"{words.sentence(kept)} is kept. " if kept else ""
+        self.page.tell(f"{first}Lengths are now read and typed in {words.UNITS[other]}.")
 
     def action_turn(self, name: str) -> None:
         self.go(name)

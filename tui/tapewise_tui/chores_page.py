@@ -15,6 +15,9 @@ class ChoresPage(Page):
     draft: Drafted | None = None
     chores: tuple[Chores, ...] = ()
 
+    def begin(self) -> None:
+        self.first_says = self.first_says or drafting.assumed(self.desk)
+
     def show(self) -> None:
         super().show()
         result = drafting.drafted(self.desk)

@@ -22,6 +22,7 @@ from tapewise_core.tasks.people import Check
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
+from tapewise_tui import trouble
 from tapewise_tui.desk_state import State, question
 
 MOST_UNDONE = 200
@@ -90,7 +91,13 @@ class Desk:
         if known is None or known[0] is not self.profile or known[1] != (made.garment, made.asked):
             from tapewise_core.tasks.guesses import used  # not before it is wanted
 
-            found = used(made.garment, made.asked, self.profile, self.unit)
+            try:
+                found = used(made.garment, made.asked, self.profile, self.unit)
+            except TapewiseError:
+                raise
+            except Exception as error:  # a garment at fault leaves the measures to be taken
+                trouble.note(error)
+                found = KEYS
             known = self._ordered = (self.profile, (made.garment, made.asked), found)
         return known[2]
 
@@ -108,16 +115,20 @@ class Desk:
     def open(self, profile: Profile, project: Work | None = None) -> str:
         """Lay a person's things on the desk; what was undone before is forgotten.
 
-        If no project is named, it is the latest.
+        If no project is named, it is the latest. What lay there already, unchanged since, can
+        still be taken back.
 
         Returns a sentence if the work kept for the person had to be set aside, else nothing.
         """
         self._base = profile
         made, remark = work.take_up(profile.name)
-        self.state = State(profile, project or made)
+        same = (self.state.profile, self.state.work) == (profile, project or made)
+        self.state = State(profile, project or made, self.state.says if same else "")
         self._seen = {one.title: one for one in (project or made,)}
         self.all_measures = self.asked_site = False
-        self.past, self.future, self.asked = [], [], ()
+        self.asked = ()
+        if not same:
+            self.past, self.future = [], []
         return remark
 
     def clear(self) -> None:

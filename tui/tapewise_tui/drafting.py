@@ -8,6 +8,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import drafting, verdicts, wizard
 from tapewise_core.tasks.drafted import Drafted
+from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.wizard import Proof
 from tapewise_core.tasks.work import Work
 from tapewise_core.text.told import Reader, joined
@@ -95,6 +96,14 @@ def missing(desk: Desk, made: Work) -> tuple[str, ...]:
     except Exception as error:
         trouble.note(error)
         return ()
+
+
+def assumed(desk: Desk) -> str:
+    """Say which machines are taken for granted, as long as nobody said which there are."""
+    if settings().machines or desk.work.machines != Work("").machines:
+        return ""
+    taken = words.listed(desk.work.machines)
+    return f"Nobody said yet which machines there are: {taken} are assumed. Page 4 changes that."
 
 
 def with_mend(made: Work, proof: Proof) -> Work:

@@ -36,6 +36,7 @@ class LeafPage(ChoresPage):
         yield Leaf()
 
     def begin(self) -> None:
+        super().begin()
         self.query_one(Leaf).focus()
 
     def show(self) -> None:

@@ -186,7 +186,7 @@ def drop(desk: Desk, key: str) -> str:
     """Take a measure off the list; return what to say."""
     name = words.sentence(measure(key).name)
     desk.change(f"{name} taken off", desk.profile.without(key))
-    return f"{name} is open again. ctrl+z brings it back."
+    return f"{name} is open again. Ctrl+Z brings it back."
 
 
 def removed(desk: Desk, key: str, index: int) -> str:
@@ -199,7 +199,7 @@ def removed(desk: Desk, key: str, index: int) -> str:
     value = settled(left)
     desk.value(key, left, value, Origin.MEASURED, f"{name}: a reading taken off")
     gone, stands = unit.spell(kept[index] * 10), unit.spell(value * 10)
-    return f"{name}: the reading of {gone} is taken off, {stands} stands. ctrl+z brings it back."
+    return f"{name}: the reading of {gone} is taken off, {stands} stands. Ctrl+Z brings it back."
 
 
 def replaced(desk: Desk, key: str, text: str) -> str:

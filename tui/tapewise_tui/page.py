@@ -50,8 +50,8 @@ class Wizard(Protocol):
         """Lay a person's measures and a project on the desk, if none is named the latest, and
         turn to a page, if none is named where it was left."""
 
-    def switch_unit(self) -> None:
-        """Read and type in the other unit."""
+    def switch_unit(self, kept: str = "") -> None:
+        """Read and type in the other unit, and say what was kept before, if anything was."""
 
     def ask_which(self, page: Page) -> None:
         """Ask which reading counts, where another window changed the same measure."""
@@ -256,8 +256,9 @@ class Page(Screen[None]):
                 field.post_message(Key(key, letter))
 
     def action_unit(self) -> None:
+        before = self.desk.past
         if self.keep_typed():
-            self.tapewise.switch_unit()
+            self.tapewise.switch_unit("" if self.desk.past is before else self.desk.state.says)
 
     def action_back(self) -> None:
         place = PAGES.index(self.NAME)

@@ -34,18 +34,18 @@ Told = tuple[str, str, str, str]
 
 
 def shown(
-    rows: Mapping[str, Told], *, wide: bool
+    rows: Mapping[str, Told], *, wide: bool, widest: bool
 ) -> tuple[tuple[tuple[str, int], ...], list[tuple[str, tuple[str, ...]]]]:
     """Return the columns of the list, and its rows.
 
-    There are groups only where anybody is in one; where there is little room they stand in place
-    of the last reading.
+    There are groups only where anybody is in one; unless there is room for all columns they stand
+    in place of the last reading.
     """
     grouped = any(row[1] for row in rows.values())
     columns = (
         ("Person", 28 if wide else 22), ("Group", 14), ("Last measured", 17), ("Open", 12),
     )  # fmt: skip
-    there = (True, grouped, wide or not grouped, True)
+    there = (True, grouped, widest or not grouped, True)
     lines = [(key, tuple(compress(row, there))) for key, row in rows.items()]
     return tuple(compress(columns, there)), lines
 
@@ -56,7 +56,8 @@ def row(entry: Entry, *, brief: bool) -> Told:
     if entry.fault:
         return name, "", "", "cannot be read; Enter says why"
     last = entry.known.last
-    when = words.day(date.fromisoformat(last)) if last else "never"
+    undated = "day not noted" if entry.known.measures else "never"
+    when = words.day(date.fromisoformat(last)) if last else undated
     if brief or entry.profile is None:
         still = _still(len(CATALOGUE) - entry.known.measures) or "nothing"
         return name, "", when, still

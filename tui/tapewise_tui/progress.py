@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from tapewise_core.errors import TapewiseError
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.tasks import guesses, people, wizard
+from tapewise_tui import trouble
 from tapewise_tui.desk import Desk
 
 
@@ -16,7 +17,12 @@ def still_open(desk: Desk) -> tuple[str, str]:
     if not missing:
         return f"All {many} measures are there.", ""
     there = f"{many - len(missing)} of {many} measures are there."
-    best = guesses.helps_most(desk.profile, desk.work.garment, desk.work.asked)
+    try:
+        best = guesses.helps_most(desk.profile, desk.work.garment, desk.work.asked)
+    except TapewiseError:
+        raise
+    except Exception as error:  # the page says what is open all the same
+        return there, trouble.note(error)
     if best is None:
         return there, ""
     now, then = desk.unit.number(best.now * 10), desk.unit.spell(best.then * 10)

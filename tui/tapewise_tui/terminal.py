@@ -67,18 +67,25 @@ def plain(text: str) -> str:
     """Spell a text in ASCII, cell for cell, so that no column moves.
 
     >>> plain("“bust” ± 3 │ Łódź ▶")
-    '"bust" ~ 3 | Lodz >'
+    '"bust"+/-3 | Lodz >'
     """
     import unicodedata
 
     if text.isascii():
         return text
     spelt = []
-    for sign in text.translate(_SAME_WIDTH):
+    for sign in _with_room(text).translate(_SAME_WIDTH):
         bare = unicodedata.normalize("NFKD", _STROKED.get(sign, sign))
         kept = "".join(part for part in bare if part.isascii())
         spelt.append(kept if len(kept) == cell_len(sign) else "?" * cell_len(sign))
     return "".join(spelt)
+
+
+def _with_room(text: str) -> str:
+    """Spell plus or minus in three signs or two, where spaces beside it leave the room."""
+    for there, spelt in (("±  ", "+/-"), (" ± ", "+/-"), ("± ", "+-"), (" ±", "+-")):
+        text = text.replace(there, spelt)
+    return text
 
 
 _STROKED = {"Ł": "L", "ł": "l", "Ø": "O", "ø": "o", "Đ": "D", "đ": "d", "ı": "i"}

@@ -121,7 +121,7 @@ NECK = Options.of(
         says=said("what the neckline is finished with"),
         kind=ValueKind.CHOICE,
         default=neck_finish,
-        default_says=said("a band; boat and cowl: a turned edge"),
+        default_says=said("as the neckline asks: turned on boat and cowl, else a band"),
         choices=tuple(NeckFinish),
     ),
     Option(

@@ -33,8 +33,8 @@ class GarmentPage(Page):
     PURPOSE = (
         "Change what you like; the pattern beside is drawn afresh as you type, and so are the "
         "proofs below it. Left and right take another word, Enter lists them all; a number is "
-        "typed where the cursor stands, and Backspace goes back to the usual value. A star marks "
-        "what you chose. Letters go to a line; Ctrl+L shows every choice."
+        "typed where the cursor stands, and Backspace or Delete goes back to the usual value. A "
+        "star marks what you chose. Letters go to a line; Ctrl+L shows every choice."
     )
     BINDINGS = keys.of(
         "piece",
@@ -192,6 +192,8 @@ class GarmentPage(Page):
         return choosing.findable(self.rows), at.key if at else None
 
     def found(self, key: str) -> None:
+        if not self.keep_typed():
+            return
         if all(line.key != key for line in self.query_one(Choices).lines):
             self.every = True
             self.show()

@@ -83,6 +83,7 @@ class SavePage(Page):
         for name, _, _ in saving.PAPER:
             self.query_one(f"#{name}", Input).value = getattr(self.desk.work, name)
         self.query_one("#folder").focus()
+        self.first_says = self.first_says or drafting.assumed(self.desk)
 
     def show(self) -> None:
         super().show()

@@ -48,6 +48,7 @@ class SewPage(ChoresPage):
                 yield TextArea(self.desk.work.notes, id="notes", compact=True)
 
     def begin(self) -> None:
+        super().begin()
         self.query_one(TickList).focus()
 
     def show(self) -> None:

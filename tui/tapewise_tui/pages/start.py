@@ -38,6 +38,9 @@ that it stands at once (our choice)."""
 WIDE = 72
 """Columns of the terminal from which names have more room."""
 
+WIDEST = 96
+"""Columns of the terminal from which groups and days stand side by side, and nothing is cut."""
+
 
 class StartPage(Page):
     """The people on file."""
@@ -116,7 +119,8 @@ class StartPage(Page):
 
     def _list(self, rows: Mapping[str, peopling.Told]) -> None:
         """Show the people."""
-        columns, lines = peopling.shown(rows, wide=self.size.width >= WIDE)
+        wide, widest = (self.size.width >= columns for columns in (WIDE, WIDEST))
+        columns, lines = peopling.shown(rows, wide=wide, widest=widest)
         self.query_one(Rows).fill(columns, lines)
 
     def _resume(self, table: Rows) -> None:

@@ -20,8 +20,14 @@ from tapewise_tui.widgets.lines import Lines
 BEGINS = "0123456789,.-−½¼¾⅛⅜⅝⅞"
 """Signs that begin an entry; letters look for a line."""
 
-MOVES = {"up": "cursor_up", "down": "cursor_down"}
+MOVES = {
+    "up": "cursor_up", "down": "cursor_down", "home": "first", "end": "last",
+    "pageup": "page_up", "pagedown": "page_down",
+}  # fmt: skip
 """Keys that keep what is typed and go on."""
+
+AWAY = ("backspace", "delete")
+"""Keys that take a sign away, or what was chosen."""
 
 
 class Choices(Lines):
@@ -119,6 +125,11 @@ class Choices(Lines):
             self._marked = self.at.key
             self.post_message(self.Marked(self._marked))
 
+    def on_mouse_down(self) -> None:
+        """Another line may be pointed at: what is typed is kept, or left where it cannot be."""
+        if not self.end():
+            self.end(keep=False)
+
     @on(OptionList.OptionSelected)
     def clicked(self, event: OptionList.OptionSelected) -> None:
         event.stop()
@@ -145,7 +156,7 @@ class Choices(Lines):
             return True
         elif key in ("left", "right") and line.words:
             self._word(line, 1 if key == "right" else -1)
-        elif key == "backspace" and line.mark and line.key:
+        elif key in AWAY and line.mark and line.key:
             self.keep(line.key, "")
         elif key == "enter":
             self._open()
@@ -158,7 +169,7 @@ class Choices(Lines):
         typed = self.typed or ""
         if sign:
             self._type(sign if self._fresh else typed + sign)
-        elif key == "backspace":
+        elif key in AWAY:
             self._type(typed[:-1])
         elif key in ("enter", "escape", *MOVES):
             if self.end(key != "escape") and key in MOVES:
