@@ -305,11 +305,12 @@ def test_a_visit_to_the_people_leaves_what_can_be_taken_back() -> None:
 
     async def steps(at: Walk) -> None:
         await at.press("enter", "enter")
-        await at.type("92", "enter")
-        at.app.go("start")
-        await at.settle()
-        await at.press("enter", "ctrl+z")
-        assert "Taken back: Bust 92 cm" in at.said
+        await at.type("92", "enter", "f2")
+        for back in ("unit in", "Bust 92 cm"):
+            at.app.go("start")
+            await at.settle()
+            await at.press("enter", "ctrl+z")
+            assert f"Taken back: {back}" in at.said
         assert kept("bust") is None
         await at.press("ctrl+y")
         for name in ("Zoe Hart", "Ada Quist"):
@@ -489,5 +490,20 @@ def test_the_list_of_places_is_not_opened_on_a_page_that_was_left() -> None:
         await places.remove_children()
         places.action_show_overlay()
         assert not places.expanded
+
+    walk(steps)
+
+
+def test_a_measure_is_found_by_its_own_name_before_those_that_hold_it() -> None:
+    """The bust, not the high bust, which stands above it in the list."""
+    begin()
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter", "enter", "f5")
+        await at.type("bust", "enter")
+        assert at.app.desk.work.measure == "bust"
+        await at.press("f5")
+        await at.type("high b", "enter")
+        assert at.app.desk.work.measure == "high_bust"
 
     walk(steps)

@@ -122,7 +122,7 @@ class Desk:
         """
         self._base = profile
         made, remark = work.take_up(profile.name)
-        same = (self.state.profile, self.state.work) == (profile, project or made)
+        same = self.state.holds(profile, project or made)
         self.state = State(profile, project or made, self.state.says if same else "")
         self._seen = {one.title: one for one in (project or made,)}
         self.all_measures = self.asked_site = False

@@ -20,6 +20,11 @@ class State:
     work: Work | None = None
     says: str = ""
 
+    def holds(self, profile: Profile, made: Work) -> bool:
+        """Whether it is the same person and the same work, whenever that was kept last."""
+        mine = replace(self.work, when=made.when) if self.work else None
+        return (self.profile, mine) == (profile, made)
+
     def brought_here(self, other: State) -> State:
         """Return another state at the place where the person is in this one.
 

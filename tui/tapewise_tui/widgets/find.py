@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 
 from textual import on
@@ -112,9 +113,13 @@ class FindDialog(Dialog[str | None]):
 
 
 def _begun(lines: Iterable[Line], typed: str) -> str | None:
-    """Return the key of the first line that begins with what is typed, if there is one."""
+    """Return the key of the first line that begins with what is typed, its tick left aside."""
     letters = typed.strip().casefold()
-    return next((one.key for one in lines if one.text.casefold().startswith(letters)), None)
+    named = ((one.key, _TICK.sub("", one.text).casefold()) for one in lines)
+    return next((key for key, name in named if name.startswith(letters)), None)
+
+
+_TICK = re.compile(r"^\s*[(\[][x ][)\]]\s*")
 
 
 def _nothing(typed: str) -> str:
