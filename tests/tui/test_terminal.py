@@ -99,3 +99,8 @@ def test_plus_or_minus_is_read_in_plain_ascii() -> None:
     for text, spelt in (("92 ± 3", "92+/-3"), ("± 3", "+-3"), ("±    ", "+/-  "), ("(±)", "(~)")):
         assert plain(text) == spelt
         assert len(plain(text)) == len(text)
+
+
+def test_every_height_of_a_scroll_bar_s_end_has_a_plain_sign() -> None:
+    """A bar ends in blocks of eight heights; none of them is a question mark."""
+    assert "?" not in plain("▁▂▃▄▅▆▇█")

@@ -50,7 +50,7 @@ _SAME_WIDTH = str.maketrans(
     {
         **dict.fromkeys("“”„″", '"'),
         **dict.fromkeys("‘’′", "'"),
-        **dict.fromkeys("–—−‐─━═╌╍▔▁▂▀▄⎯", "-"),
+        **dict.fromkeys("–—−‐─━═╌╍▔▁▂▃▀▄⎯", "-"),
         **dict.fromkeys("│┃║╎╏▌▐▏▎▕▊╹╻❘", "|"),
         **dict.fromkeys("╷╵", "'"),
         **dict.fromkeys("┌┐└┘├┤┬┴┼╭╮╰╯╔╗╚╝┏┓┗┛┣┫╋", "+"),
