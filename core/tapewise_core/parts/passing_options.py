@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.waist_options import PULLED, rounded_up
 from tapewise_core.sewing.machines import SEAM_STRETCH
 from tapewise_core.sewing.stitches import OVEREDGE
 from tapewise_core.sewing.way import Elastic
@@ -23,9 +24,6 @@ OVER_SHOULDERS = "over_shoulder_girth"
 
 SHOULDERS_YIELD = 0.95
 """Shoulders fold together a little as a dress is pulled over them (common practice)."""
-
-PULLED = 0.9
-"""How much of what cloth and seam give is counted on, some being kept (common practice)."""
 
 STAY_WIDE = 8.0
 """How wide the elastic is that stays a waist seam [mm] (common practice)."""
@@ -56,7 +54,7 @@ class PassingEase:
         own = self.plain(body, style)
         gives = min(ClothStyle.of(style).stretch, SEAM_STRETCH[OVEREDGE])
         needed = way_in(body) / (1 + PULLED * gives) - body["waist"].mm
-        return own if needed <= own.mm else mm(float(int(needed) + 1))
+        return own if needed <= own.mm else mm(rounded_up(needed))
 
     def plain(self, body: Body, style: Style) -> Length:
         """The fit's own ease."""

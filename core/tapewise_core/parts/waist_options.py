@@ -28,7 +28,7 @@ BAND_SHARE = 0.95
 """A band's length as a share of the waist, where the hips allow it (common practice)."""
 
 PULLED = 0.9
-"""How much of the stretch a band may give to pass the hips, some being kept (common practice)."""
+"""How much of the stretch what passes the hips may give, some being kept (common practice)."""
 
 SEAM_GIVES = 0.3
 """What the least stretchy seam gives, a narrow zigzag (common practice)."""
@@ -38,7 +38,7 @@ def waist_ease(body: Body, style: Style) -> Length:
     """Enough to pass the hips with half of the stretch, and with the least stretchy seam."""
     gives = min(CLOSE * ClothStyle.of(style).stretch, SEAM_GIVES)
     needed = body["hip"].mm / (1 + gives) - body["waist"].mm
-    return LEAST_EASE if needed <= LEAST_EASE.mm else mm(_up(needed))
+    return LEAST_EASE if needed <= LEAST_EASE.mm else mm(rounded_up(needed))
 
 
 def band_length(body: Body, style: Style) -> Length:
@@ -46,7 +46,7 @@ def band_length(body: Body, style: Style) -> Length:
     gives = min(PULLED * ClothStyle.of(style).stretch, SEAM_GIVES)
     least = body["hip"].mm / (1 + gives)
     held = body["waist"] * BAND_SHARE
-    return held if held.mm >= least else mm(_up(least))
+    return held if held.mm >= least else mm(rounded_up(least))
 
 
 WIDEST = 25.0
@@ -62,8 +62,8 @@ def elastic_width(body: Body, style: Style) -> Length:
     return mm(min(max(int(most / 5) * 5.0, 5.0), WIDEST))
 
 
-def _up(length: float) -> float:
-    """Round up to the millimetre [mm]."""
+def rounded_up(length: float) -> float:
+    """Return the next whole millimetre above a length [mm]."""
     return float(int(length) + 1)
 
 
