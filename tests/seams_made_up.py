@@ -8,18 +8,8 @@ from types import MappingProxyType
 
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.making import PLAIN, Making
-from tapewise_core.drafting.piece import (
-    Dart,
-    Edge,
-    EdgeRun,
-    Fullness,
-    Notch,
-    Pattern,
-    Piece,
-    Seam,
-    SeamKind,
-    make_piece,
-)
+from tapewise_core.drafting.piece import Dart, Edge, Notch, Pattern, Piece, make_piece
+from tapewise_core.drafting.seam import EdgeRun, Fullness, Seam, SeamKind
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.band_ways import (

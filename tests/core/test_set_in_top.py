@@ -10,7 +10,8 @@ from people_made_up import AVERAGE, bodies
 from read_aloud import remarks
 
 from tapewise_core.drafting.facts import Level
-from tapewise_core.drafting.piece import Piece, SeamKind
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.mending import mended

@@ -8,7 +8,7 @@ import pytest
 from making import person as measured
 from seams_made_up import SAMPLES
 
-from tapewise_core.drafting.piece import SeamKind
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.sewing.machines import read_machines, stitching

@@ -8,7 +8,7 @@ from functools import cache
 import pytest
 from read_aloud import remarks, spelt
 
-from tapewise_core.drafting.piece import SeamKind
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafted import Drafted

@@ -11,7 +11,8 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import SAME
 from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.labels import LabelHead
-from tapewise_core.drafting.piece import EdgeRun, Pattern, Seam, SeamKind
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.drafting.steps import Straight
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.path import Path

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import EdgeRun, Notch, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Notch, Piece
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.parts.arm_facing import arm_facing_seams, cut_arm_facing, draft_arm_facing
 from tapewise_core.parts.band_ways import ARMBAND, ARMBAND_RING

@@ -8,7 +8,8 @@ from dataclasses import replace
 
 from tapewise_core.drafting.extent import least_across
 from tapewise_core.drafting.finish import for_pieces
-from tapewise_core.drafting.piece import EdgeRun, Join, Pattern, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.seam import EdgeRun, Join, Seam, SeamKind
 from tapewise_core.geometry.cut_corners import MITRE
 from tapewise_core.parts.centre_style import PIECES, CentreSeams, CentreStyle
 from tapewise_core.sewing.operation import Lies, Operation, Stage

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.drafting.seam import EdgeRun
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.sewing.edges import sewn_down
 from tapewise_core.sewing.joining import MELTS, SHOULDERS, shoulders

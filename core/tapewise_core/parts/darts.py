@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from tapewise_core.drafting.piece import Dart, Edge, Fullness, Notch, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Dart, Edge, Notch, Piece
+from tapewise_core.drafting.seam import Fullness, Seam, SeamKind
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point

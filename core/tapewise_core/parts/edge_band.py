@@ -6,7 +6,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import EdgeRun, Notch, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Notch, Piece
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.parts.strip import draft_strip, folded, rule_strip, strip_edges
 from tapewise_core.sewing.way import Way

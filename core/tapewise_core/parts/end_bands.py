@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from tapewise_core.drafting.piece import SeamKind
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.parts.band_ways import (
     CUFF_ON,
     CUFF_RING,

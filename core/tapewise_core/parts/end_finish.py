@@ -10,7 +10,8 @@ from types import MappingProxyType
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import EndBand
 from tapewise_core.drafting.finish import for_pieces, with_allowances
-from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.edge_band import (

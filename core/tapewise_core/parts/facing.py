@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Edge, EdgeRun, Piece, Seam, SeamKind, make_piece
+from tapewise_core.drafting.piece import Edge, Piece, make_piece
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector

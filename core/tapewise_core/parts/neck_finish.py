@@ -6,7 +6,8 @@ from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Neck
-from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.cowl_way import COWL

@@ -10,7 +10,8 @@ import math
 from dataclasses import replace
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import EdgeRun, Notch, Piece, Seam, SeamKind, make_piece
+from tapewise_core.drafting.piece import Notch, Piece, make_piece
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from tapewise_core.drafting.piece import EdgeRun, SeamKind
+from tapewise_core.drafting.seam import EdgeRun, SeamKind
 from tapewise_core.sewing.joining import shoulders
 from tapewise_core.sewing.neck import pinned, sewn_on
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use

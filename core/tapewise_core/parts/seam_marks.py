@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
-from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam
+from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.seam import EdgeRun, Seam
 
 
 def with_marks(pattern: Pattern, marks: Iterable[tuple[Seam, Notch]]) -> tuple[Piece, ...]:

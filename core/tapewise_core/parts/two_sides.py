@@ -16,19 +16,8 @@ from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.join_step import JoinHalves
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.making import Making
-from tapewise_core.drafting.piece import (
-    SMOOTH,
-    Dart,
-    Edge,
-    EdgeRun,
-    Fullness,
-    Join,
-    Notch,
-    Piece,
-    Seam,
-    SeamKind,
-    make_piece,
-)
+from tapewise_core.drafting.piece import Dart, Edge, Notch, Piece, make_piece
+from tapewise_core.drafting.seam import SMOOTH, EdgeRun, Fullness, Join, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import Path

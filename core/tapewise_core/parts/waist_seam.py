@@ -10,7 +10,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tapewise_core.drafting.finish import for_pieces
-from tapewise_core.drafting.piece import EdgeRun, Notch, Pattern, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.waist import STAYED_WAIST
 from tapewise_core.sewing.way import Way

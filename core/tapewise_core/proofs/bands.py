@@ -6,7 +6,7 @@ Limits are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.facts import EndBand
-from tapewise_core.drafting.piece import Seam, SeamKind
+from tapewise_core.drafting.seam import Seam, SeamKind
 from tapewise_core.proofs.neck import BAND_SHARE
 from tapewise_core.proofs.proof import (
     Answer,

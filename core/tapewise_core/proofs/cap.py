@@ -5,7 +5,7 @@ Limits are common practice in the trade, for jersey.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import Seam, SeamKind
+from tapewise_core.drafting.seam import Seam, SeamKind
 from tapewise_core.proofs.proof import (
     Answer,
     Case,

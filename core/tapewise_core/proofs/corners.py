@@ -8,7 +8,8 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from tapewise_core.drafting.piece import Edge, Join, Pattern, Piece
+from tapewise_core.drafting.piece import Edge, Pattern, Piece
+from tapewise_core.drafting.seam import Join
 from tapewise_core.proofs.proof import (
     Answer,
     Case,

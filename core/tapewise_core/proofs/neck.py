@@ -6,7 +6,8 @@ Limits are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.facts import Neck
-from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.seam import Seam, SeamKind
 from tapewise_core.proofs.proof import (
     Answer,
     Case,

@@ -5,7 +5,8 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.seam import Seam, SeamKind
 from tapewise_core.proofs.proof import Answer, Case, ProofId, in_cm, keeps_to, off_by
 from tapewise_core.text.told import said
 

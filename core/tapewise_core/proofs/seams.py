@@ -6,7 +6,8 @@ Limits are common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.making import UNNOTICED
-from tapewise_core.drafting.piece import Pattern, Seam, SeamKind
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.seam import Seam, SeamKind
 from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to, off_by
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm

@@ -9,7 +9,8 @@ from __future__ import annotations
 import math
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Edge, Piece, SeamKind
+from tapewise_core.drafting.piece import Edge, Piece
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.geometry.point import Point
 from tapewise_core.proofs.neck import BAND_SHARE
 from tapewise_core.proofs.proof import (

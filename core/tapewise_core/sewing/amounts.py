@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import EdgeRun, Pattern, Seam
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.seam import EdgeRun, Seam
 from tapewise_core.sewing.operation import Half, Meeting, Operation
 
 

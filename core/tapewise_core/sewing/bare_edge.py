@@ -5,7 +5,7 @@ All common practice.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.drafting.seam import EdgeRun
 from tapewise_core.sewing.joining import NARROW
 from tapewise_core.sewing.operation import Laid, Meeting, Use
 from tapewise_core.sewing.stitches import Stitch

@@ -5,7 +5,7 @@ Common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import SeamKind
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.sewing.amounts import times_sewn
 from tapewise_core.sewing.edges import SLIT, TAKEN_OUT, VENT
 from tapewise_core.sewing.operation import Lies, Meeting, Operation, Sort, Stage

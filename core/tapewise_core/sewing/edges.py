@@ -5,7 +5,7 @@ Common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.drafting.seam import EdgeRun
 from tapewise_core.sewing.operation import Laid, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.stitches import Stitch
 from tapewise_core.sewing.way import Way, Work

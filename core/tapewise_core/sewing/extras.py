@@ -5,7 +5,7 @@ Common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import EdgeRun, SeamKind
+from tapewise_core.drafting.seam import EdgeRun, SeamKind
 from tapewise_core.sewing.joining import NARROW
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.way import Way, Work, of_kind

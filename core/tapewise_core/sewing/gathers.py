@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from tapewise_core.drafting.piece import Seam
+from tapewise_core.drafting.seam import Seam
 from tapewise_core.sewing.edges import TAKEN_OUT
 from tapewise_core.sewing.operation import Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.waist import PULLED

@@ -6,7 +6,8 @@ Common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.making import UNNOTICED
-from tapewise_core.drafting.piece import Piece, Seam
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.drafting.seam import Seam
 from tapewise_core.geometry.crossings import nearest
 from tapewise_core.sewing.operation import Half, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.way import Way, Work, apart, sewn_at

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from tapewise_core.drafting.piece import Seam, SeamKind
+from tapewise_core.drafting.seam import Seam, SeamKind
 from tapewise_core.sewing.joining import FLAT_BAND, one_shoulder
 from tapewise_core.sewing.neck import head_tried, pinned, sewn_on
 from tapewise_core.sewing.operation import Half, Lies, Operation, Sort, Stage

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import IntEnum, StrEnum
 
-from tapewise_core.drafting.piece import EdgeRun
+from tapewise_core.drafting.seam import EdgeRun
 from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.stitches import Stitch
 from tapewise_core.text.told import Told

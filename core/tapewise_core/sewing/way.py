@@ -10,7 +10,8 @@ from collections.abc import Callable
 from dataclasses import field, replace
 
 from tapewise_core.drafting.making import Making
-from tapewise_core.drafting.piece import EdgeRun, Pattern, Seam, SeamKind
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.operation import Half, Laid, Lies, Meeting, Operation, Sort, Stage, Use

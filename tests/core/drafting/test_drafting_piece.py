@@ -8,7 +8,7 @@ from seams_made_up import pattern_of, rectangle
 
 from tapewise_core.drafting import piece as pieces_cut
 from tapewise_core.drafting.making import PLAIN
-from tapewise_core.drafting.piece import EdgeRun, Seam, SeamKind
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.geometry.outline import box_of
 
 

@@ -6,7 +6,8 @@ from types import MappingProxyType
 import pytest
 from people_made_up import body
 
-from tapewise_core.drafting.piece import Pattern, SeamKind
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.garments.shelf import garment
 from tapewise_core.geometry.path import Path
 from tapewise_core.parts.neck_options import BACK_CURVE

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from hand_made import case, in_cm, in_inches, judged, only, reason, sewn, strip, style
 
-from tapewise_core.drafting.piece import SeamKind
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.proofs.cap import cap_fits
 from tapewise_core.proofs.proof import Case, ProofId
 

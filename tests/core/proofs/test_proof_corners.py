@@ -9,7 +9,8 @@ import pytest
 from hand_made import case, in_cm, judged, oblong, only, reason, shape
 from making import DAY, person
 
-from tapewise_core.drafting.piece import Join, Piece
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.drafting.seam import Join
 from tapewise_core.proofs.corners import corner, smooth_across, square_to_fold
 from tapewise_core.proofs.proof import Case, ProofId
 from tapewise_core.tasks.drafting import draft

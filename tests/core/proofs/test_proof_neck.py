@@ -9,7 +9,7 @@ from hand_made import CLOTH, case, in_cm, in_inches, judged, only, reason, sewn,
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts, Neck
-from tapewise_core.drafting.piece import SeamKind
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.proofs.neck import band_fits, head_passes
 from tapewise_core.proofs.proof import Case, ProofId
 from tapewise_core.style.style import Style

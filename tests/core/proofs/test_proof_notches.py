@@ -7,7 +7,8 @@ from dataclasses import replace
 import pytest
 from hand_made import case, in_cm, in_inches, judged, only, sewn, strip
 
-from tapewise_core.drafting.piece import EdgeRun, Fullness, Notch, Seam, SeamKind
+from tapewise_core.drafting.piece import Notch
+from tapewise_core.drafting.seam import EdgeRun, Fullness, Seam, SeamKind
 from tapewise_core.proofs.notches import notches_pair
 from tapewise_core.proofs.proof import Case, ProofId
 

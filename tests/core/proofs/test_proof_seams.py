@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 from hand_made import case, in_cm, in_inches, judged, only, reason, sewn, strip
 
-from tapewise_core.drafting.piece import EdgeRun, Fullness, Seam, SeamKind
+from tapewise_core.drafting.seam import EdgeRun, Fullness, Seam, SeamKind
 from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.proofs.seams import seams_meet
 

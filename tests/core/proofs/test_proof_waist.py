@@ -9,7 +9,7 @@ from hand_made import case, in_cm, in_inches, judged, only, reason, sewn, strip,
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Casing, Facts, Passage, Waist
-from tapewise_core.drafting.piece import SeamKind
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.proofs.proof import Case, Proof, ProofId
 from tapewise_core.proofs.waist import casing_turns, waist_passes, waistband_fits
 from tapewise_core.style.style import Style

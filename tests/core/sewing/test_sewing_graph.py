@@ -8,7 +8,8 @@ import pytest
 from sewing_faults import faults, impossible, moved_first, unfinished
 from sewing_styles import CASES, STYLES, drafted, orders
 
-from tapewise_core.drafting.piece import Pattern, SeamKind
+from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.garments.shelf import PAGES
 from tapewise_core.sewing.edges import TAKEN_OUT
 from tapewise_core.sewing.machines import read_machines, stitching

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 from seams_made_up import SAMPLES, pattern_of, rectangle, seam
 
-from tapewise_core.drafting.piece import EdgeRun, Seam, SeamKind
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.sewing.joining import SHOULDERS
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.notions import needles, notions, stays, thread

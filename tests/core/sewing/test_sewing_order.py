@@ -10,7 +10,8 @@ from machine_sets import SETS
 from seams_made_up import BACK, FRONT, SAMPLES, SKIRT, pattern_of, rectangle, seam
 
 from tapewise_core.drafting.making import UNNOTICED
-from tapewise_core.drafting.piece import Notch, Pattern, Piece, SeamKind
+from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP
 from tapewise_core.sewing.joining import SHOULDERS
 from tapewise_core.sewing.machines import read_machines, stitching

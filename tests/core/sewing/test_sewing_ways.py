@@ -9,7 +9,7 @@ import pytest
 from seams_made_up import SAMPLES
 from sewing_styles import drafted
 
-from tapewise_core.drafting.piece import EdgeRun, Seam, SeamKind
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.neck import BAND
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Stage

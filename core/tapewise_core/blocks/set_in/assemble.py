@@ -28,7 +28,8 @@ from tapewise_core.blocks.set_in.wish import planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import BareArmhole, Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Join, Pattern, Piece, Seam
+from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.seam import Join, Seam
 from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_finish import Bare, finish_armhole

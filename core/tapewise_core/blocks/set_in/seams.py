@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import EdgeRun, Fullness, Join, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.drafting.seam import EdgeRun, Fullness, Join, Seam, SeamKind
 from tapewise_core.parts.cowl_way import shoulders_of
 from tapewise_core.parts.darts import SIDES
 from tapewise_core.parts.hem import EDGE_OF

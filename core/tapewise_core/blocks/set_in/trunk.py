@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from tapewise_core.blocks.set_in.ends import Sides, at_bust, smooth
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.wish import Planned
-from tapewise_core.drafting.piece import Fullness
+from tapewise_core.drafting.seam import Fullness
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.parts.darts import fullness

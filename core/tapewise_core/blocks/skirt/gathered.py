@@ -10,7 +10,8 @@ from tapewise_core.blocks.skirt.gathered_style import GatheredStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.labels import title
-from tapewise_core.drafting.piece import EdgeRun, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import dataclass
 from tapewise_core.parts.hanging import finished_area, weight
 from tapewise_core.parts.waistband import Marks

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import EdgeRun, Notch, Seam, SeamKind
+from tapewise_core.drafting.piece import Notch
+from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.parts.waistband import Marks
 from tapewise_core.sewing.closing import PANELS
 

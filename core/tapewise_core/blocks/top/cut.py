@@ -5,7 +5,8 @@ from __future__ import annotations
 from tapewise_core.blocks.top.overarm import wider_of
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Edge, Fullness, Notch, Piece, make_piece
+from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
+from tapewise_core.drafting.seam import Fullness
 from tapewise_core.frozen import dataclass
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, ruled

@@ -7,7 +7,8 @@ from dataclasses import replace
 from tapewise_core.blocks.top.cut import side_fullness
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Facts, Neck, Side, Underarm
-from tapewise_core.drafting.piece import Fullness, Join, Piece, Seam, SeamKind
+from tapewise_core.drafting.piece import Piece
+from tapewise_core.drafting.seam import Fullness, Join, Seam, SeamKind
 from tapewise_core.parts.cowl_way import shoulders_of
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
