@@ -205,7 +205,10 @@ def test_a_command_is_understood_alone_as_among_all() -> None:
     [(["--version"], {"argparse"}), (["garments"], {"pydantic"}), (["help", "draft"], {"pydantic"}),
      (["profiles"], {"shapely", "textual", "pydantic"}),
      (["garments", "jersey-top"], {"numpy"}), (["measure", "--print"], {"numpy"}),
-     (["check", "Marta Lindqvist"], {"shapely", "tapewise_core.garments.shelf", "pydantic"})],
+     (["check", "Marta Lindqvist"], {"shapely", "tapewise_core.garments.shelf", "pydantic"}),
+     (["draft", "Marta Lindqvist", "jersy-top", "--out", "x"], {"numpy", "pydantic"}),
+     (["cloth", "Marta Lindqvist", "jersy-top"], {"numpy", "pydantic"}),
+     (["fitting", "Nobody", "--garment", "jersey-top"], {"numpy"})],
 )  # fmt: skip
 def test_a_command_loads_nothing_that_it_does_not_need(
     arguments: list[str], unused: set[str]

@@ -38,5 +38,13 @@ def command(name: str) -> Callable[[argparse.Namespace], int]:
 
 
 def run(options: argparse.Namespace) -> int:
-    """Run the command that was parsed; returns the exit code."""
+    """Run the command that was parsed; returns the exit code.
+
+    A garment that there is not is told before the command is read, which takes far longer.
+    """
+    named: str | None = getattr(options, "garment", None)
+    if named is not None:
+        from tapewise_core.tasks.named import refuse_unknown
+
+        refuse_unknown(named)
     return command(options.command)(options)

@@ -23,10 +23,15 @@ PAGES = {
 """Garment name to its page and the name it has there; a page is opened only when asked for."""
 
 
-def garment(name: str) -> Garment:
-    """Return a garment; raises OptionError naming the ones there are."""
+def refuse_unknown(name: str) -> None:
+    """Raise OptionError naming the garments there are for one there is not; opens no page."""
     if name not in PAGES:
         raise OptionError(f"There is no garment “{name}”; {near_words(name, tuple(PAGES))}")
+
+
+def garment(name: str) -> Garment:
+    """Return a garment; raises OptionError naming the ones there are."""
+    refuse_unknown(name)
     from tapewise_core.garments.garment import Garment  # with all that a draft is
 
     page, attribute = PAGES[name]
