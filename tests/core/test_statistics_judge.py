@@ -212,12 +212,34 @@ def test_a_measure_is_spoken_of_once() -> None:
         assert len(spoken) == len(set(spoken))
 
 
-@pytest.mark.parametrize("age", [None, 5.0])
-def test_a_child_is_not_judged_by_adults(age: float | None) -> None:
+SMALL = {"height": 110.0, "bust": 58.0, "waist": 54.0, "hip": 62.0}
+"""A child's form."""
+
+
+def test_a_child_is_not_judged_by_adults() -> None:
     """One hint says that nothing is estimated; no value is called unlikely."""
-    (found,) = judged({"height": 110.0, "bust": 58.0, "waist": 54.0, "hip": 62.0}, age=age)
+    (found,) = judged(SMALL)
     assert found.severity is Severity.HINT
     assert "take every measure" in spelt(found.says)
+
+
+@pytest.mark.parametrize("age", [2.0, 5.0, 12.0])
+def test_nothing_is_said_of_a_child_whose_age_is_known(age: float) -> None:
+    """There is nothing to look at again in a right height, alone or beside girths."""
+    assert judged(SMALL, age=age) == ()
+    assert judged({"height": SMALL["height"]}, age=age) == ()
+
+
+def test_a_child_is_judged_by_children() -> None:
+    """What no child has is warned of, a slip of the hand is named, and a sure reading is quiet."""
+    (alone,) = judged({"height": 18.0}, age=6.0)
+    assert "most children have" in spelt(alone.says)
+    (tenfold,) = judged(SMALL | {"hip": 620.0}, age=5.0)
+    assert (tenfold.measures, tenfold.severity) == (("hip",), Severity.WARNING)
+    assert "the other measures suggest" in spelt(tenfold.says)
+    (inches,) = judged(SMALL | {"waist": 54.0 / 2.54, "upper_arm": 18.0, "head": 51.0}, age=5.0)
+    assert inches.proposed == {"waist": pytest.approx(54.0, abs=0.01)}
+    assert judged(SMALL | {"hip": 620.0}, frozenset({"hip"}), age=5.0) == ()
 
 
 def test_a_childs_girths_without_a_height_are_not_called_inches() -> None:
@@ -293,6 +315,6 @@ def test_two_values_that_are_each_possible_are_seen_to_be_swapped() -> None:
 def test_what_is_said_of_a_child_is_quiet_once_confirmed() -> None:
     """One hint beside the height, and none after that was confirmed."""
     child = {"height": 128.0, "waist": 58.0, "hip": 68.0}
-    (hint,) = judged(child, age=8.0)
-    assert "still growing" in spelt(hint.says)
-    assert judged(child, frozenset({"height"}), age=8.0) == ()
+    (hint,) = judged(child)
+    assert "most often a child's" in spelt(hint.says)
+    assert judged(child, frozenset({"height"})) == ()

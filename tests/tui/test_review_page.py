@@ -13,7 +13,7 @@ from tapewise_core.measures.finding import Finding
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
-from tapewise_tui import measuring
+from tapewise_tui import measuring, reviewing
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.rows import Rows
@@ -272,3 +272,14 @@ def test_enter_goes_from_one_unlikely_value_to_the_next() -> None:
         assert "None unlikely" in at.text()
 
     walk(steps)
+
+
+@pytest.mark.parametrize(("age", "says"), [(None, "? age not said"), (8.0, "")])
+def test_a_child_s_height_is_nothing_to_look_at_again(age: float | None, says: str) -> None:
+    """The age is missed where it is not said, and where it is, nothing is remarked on."""
+    profile = Profile.of("Kit Quist").having(age=age).with_value("height", 128.0, readings=(128.0,))
+    desk = Desk()
+    desk.open(profile)
+    (row,) = reviewing.in_order(desk, ("height",))
+    assert row.remark == says
+    assert "page 1" in reviewing.advice(row, desk) or not says

@@ -10,6 +10,7 @@ from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.finding import Finding
 from tapewise_core.measures.measure import Measure
 from tapewise_core.measures.order import KEYS
+from tapewise_core.tasks import people
 from tapewise_tui import measuring, words
 from tapewise_tui.desk import Desk
 
@@ -82,7 +83,7 @@ def _remark(
 ) -> str:
     read = f"readings {apart.readings}" if apart else ""
     if finding is not None:
-        mark = "! unlikely" if finding.severity.value == "warning" else "? look again"
+        mark = _mark(desk, finding)
         return ": ".join(filter(None, (mark, finding.slip or read)))
     if read:
         return f"? {read}"
@@ -92,6 +93,12 @@ def _remark(
     if len(kept.readings) > 1:
         return words.count(len(kept.readings), "reading")
     return ""
+
+
+def _mark(desk: Desk, finding: Finding) -> str:
+    if finding.severity.value == "warning":
+        return "! unlikely"
+    return "? age not said" if people.asks_age(desk.profile, finding) else "? look again"
 
 
 def doubts(found: Iterable[Standing]) -> str:
@@ -119,6 +126,8 @@ def _advice(row: Standing, desk: Desk) -> str:
     if row.finding is not None:
         take = " F6 takes what is offered," if row.finding.proposed else ""
         says = desk.reader.spell(row.finding.says)
+        if people.asks_age(desk.profile, row.finding):
+            return f"{read}{says} F7 leaves it at that; the age is typed on page 1, by F8."
         return f"{read}{says}{take} F7 confirms it, F8 measures again."
     if read:
         return f"{read}F8 measures again, F7 confirms it."

@@ -103,7 +103,7 @@ def check_lines(name: str, found: Check, unit: Unit) -> Iterator[str]:
         if finding.says != found.refused:
             word = "unlikely" if finding.severity.value == "warning" else "a little unusual"
             yield f"  {word}: {reader.spell(finding.says)}"
-    if not found.findings:
+    if not (found.findings or found.refused):
         yield "  nothing looks unlikely."
     if found.refused:
         yield f"  {reader.spell(found.refused)}"

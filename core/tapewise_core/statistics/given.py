@@ -101,6 +101,8 @@ class Given:
 
     def widening(self) -> float:
         """Return how much wider spreads are to be for the size of this body."""
+        if not self.population.is_weighed:
+            return 1.0
         index = self.body_mass_index()
         size = next((wider for above, wider in WIDENINGS if index > above), 1.0)
         return max(size, A_LITTLE) if self._is_rare_height() else size

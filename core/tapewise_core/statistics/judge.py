@@ -12,7 +12,7 @@ from tapewise_core.statistics.doubts import HINT, WARNING, Doubt, again, doubt_o
 from tapewise_core.statistics.exchange import best_exchange
 from tapewise_core.statistics.given import Given, given
 from tapewise_core.statistics.kinds import Kind
-from tapewise_core.statistics.population import Population, population
+from tapewise_core.statistics.population import Population, children, population
 from tapewise_core.statistics.remarks import remark, remark_on_form, remark_on_pair
 from tapewise_core.statistics.slips import FITS, Explained, Slip, explained
 from tapewise_core.statistics.whole import Whole, whole_form
@@ -38,14 +38,17 @@ def judge(
     """Return what a person should look at among the readings [cm].
 
     A confirmed reading stays quiet. ``unit`` is what the person types in, and so what a
-    slip of the hand is looked for in. A child's body is not judged, and one hint says so;
-    where a form may be a child's a hint says that too, and only slips with a name are told.
+    slip of the hand is looked for in. A child is judged by children, in what these were
+    measured for, and unless an age [years] says that it is one, a hint does; where a form may
+    be a child's a hint says that too, and only slips with a name are told.
     """
-    refused = refusal(known, confirmed, age)
+    who, refused = whose(known, confirmed, age), refusal(known, confirmed, age)
+    found = _of_child(known, confirmed, unit) if who is Whose.CHILD else ()
     if refused:
-        return _hint(next(iter(known), "height"), confirmed, refused)
+        told = () if who is Whose.CHILD and age is not None else refused
+        return (*found, *_hint(next(iter(known), "height"), confirmed, told))
     found = findings_in(population(reference, waist_site, age), known, confirmed, unit)
-    if whose(known, confirmed, age) is not Whose.PERHAPS:
+    if who is not Whose.PERHAPS:
         return found
     first = "height" if "height" in known else next(iter(known))
     named = tuple(one for one in found if one.slip)
@@ -54,7 +57,20 @@ def judge(
 
 def _hint(key: str, confirmed: frozenset[str], says: Told) -> tuple[Finding, ...]:
     """What is said of the whole person, beside one reading; with that confirmed it was read."""
-    return () if key in confirmed else (Finding((key,), Severity.HINT, says),)
+    return () if key in confirmed or not says else (Finding((key,), Severity.HINT, says),)
+
+
+def _of_child(
+    known: Mapping[str, float], confirmed: frozenset[str], unit: Unit
+) -> tuple[Finding, ...]:
+    """Judge a child's readings [cm] by those of children.
+
+    Of honest forms of five measures one in forty has a remark, of eight one in thirty, and
+    every tenth or tenfold value is found (children of [snyder] that were not fitted).
+    """
+    people = children()
+    held = {key: known[key] for key in people.measures if key in known}
+    return tuple(_one_by_one(given(held, people), held, confirmed, unit))
 
 
 def findings_in(

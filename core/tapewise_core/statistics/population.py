@@ -56,6 +56,11 @@ class Population:
         """The measures of the table, in its order."""
         return tuple(key for key in self.keys if key != WEIGHT and key not in AGES)
 
+    @property
+    def is_weighed(self) -> bool:
+        """Whether weight is part of the model, as it is for all but children."""
+        return WEIGHT in self.keys
+
     def scale(self, key: str) -> Scale:
         """Return a measure's scale."""
         return self.scales.get(key, PLAIN)

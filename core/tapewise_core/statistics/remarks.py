@@ -100,7 +100,9 @@ def _odd(doubt: Doubt, cm: float) -> Told:
 
 
 def _grounds(rest: Given) -> str:
-    return "the other measures suggest" if rest.keys else "most people have"
+    if rest.keys:
+        return "the other measures suggest"
+    return "most people have" if rest.population.is_weighed else "most children have"
 
 
 def _range(rest: Given, key: str) -> About:

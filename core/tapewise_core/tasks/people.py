@@ -143,6 +143,14 @@ def check(profile: Profile, unit: Unit | None = None) -> Check:
     return Check(body, missing, findings, refused, for_child(profile), min(taken, default=None))
 
 
+def asks_age(profile: Profile, finding: Finding) -> bool:
+    """Say whether a finding is one that an age would settle: grown, or a child."""
+    from tapewise_core.statistics.whose import MAYBE_CHILD, refusal
+
+    whose = (MAYBE_CHILD, refusal(profile.read_off(), profile.confirmed()))
+    return profile.age is None and finding.says in whose
+
+
 def for_child(profile: Profile) -> tuple[Told, ...]:
     """Return what to heed in clothes for a child, if the person is one."""
     from tapewise_core.statistics.young import cautions_for
