@@ -16,3 +16,13 @@ def number(value: float) -> str:
     """
     spelt = f"{value:.3f}".rstrip("0").rstrip(".")
     return "0" if spelt == "-0" else spelt
+
+
+def place(x: float, y: float) -> str:
+    """Spell a place by its two numbers, as :func:`number` spells each: files have thousands.
+
+    >>> place(-0.0001, 12.5)
+    '0,12.5'
+    """
+    across, down = f"{x:.3f}".rstrip("0").rstrip("."), f"{y:.3f}".rstrip("0").rstrip(".")
+    return f"{'0' if across == '-0' else across},{'0' if down == '-0' else down}"

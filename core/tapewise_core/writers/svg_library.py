@@ -35,36 +35,67 @@ class Held:
 PLACE = "held"
 
 
-def frame(element: Any) -> tuple[str, str]:
-    """Return what the library writes before and after the text that an element is to hold."""
+def _frame(element: Any) -> tuple[str, str]:
+    """What the library writes before and after the text that an element is to hold."""
     element.add(Held())
     before, after = tostring(element.get_xml(), encoding="unicode").split(f"<{PLACE} />")
     return before, after
 
 
-def check(text: str, validator: Any) -> None:
-    """Let the library check every attribute of lines and words against the standard; raises its
-    ValueError."""
-    for leaf in fromstring(f"<g>{text}</g>"):
-        validator.check_all_svg_attribute_values(leaf.tag, leaf.attrib)
+def _editor(drawing: Any) -> Any:
+    """What vector editors are told by a drawing."""
+    from svgwrite.extensions import Inkscape
+
+    return Inkscape(drawing)
 
 
 @cache
-def _editor() -> Any:
-    from svgwrite.extensions import Inkscape
+def sheet(*, told: bool) -> tuple[str, str]:
+    """Return the frame of a drawing with a title, ``told`` about or not.
 
-    return Inkscape(library().Drawing(profile="full", debug=False))
+    Written once, with blanks to fill for what every drawing has of its own: its ``width``,
+    ``height``, ``view``, ``title`` and what is ``told``.
+    """
+    drawing = library().Drawing(
+        size=("{width}mm", "{height}mm"), viewBox="{view}", profile="full", debug=False
+    )
+    _editor(drawing)
+    drawing.set_desc(title="{title}", desc="{told}" if told else None)
+    return _frame(drawing)
+
+
+@cache
+def part() -> tuple[str, str]:
+    """Return the frame of a piece's group, blanks for its ``id`` and ``title``."""
+    group = library().Drawing(debug=False).g(id="{id}")
+    group.set_desc(title="{title}")
+    return _frame(group)
 
 
 @lru_cache(maxsize=256)
 def layer(label: str, of: tuple[tuple[str, str], ...]) -> tuple[str, str]:
-    """Return the frame of a layer with some attributes, written once for all pictures that have
-    it: they are small, and half of what they cost was their layers' groups."""
-    return frame(layer_of(_editor(), label, of))
-
-
-def layer_of(editor: Any, label: str, of: tuple[tuple[str, str], ...]) -> Any:
-    """Return a layer as the library's element, as vector editors list it."""
-    group = editor.layer(label=label)
+    """Return the frame of a layer with some attributes, as vector editors list it, written once
+    for all pictures that have it: they are small, and half of what they cost was such groups."""
+    group = _editor(library().Drawing(profile="full", debug=False)).layer(label=label)
     group.update(dict(of))
-    return group
+    return _frame(group)
+
+
+def check(text: str) -> None:
+    """Let the library check every attribute of a drawing against the standard; raises its
+    ValueError or TypeError."""
+    drawing = library().Drawing(profile="full", debug=True)
+    _editor(drawing)
+    for element in fromstring(text).iter():
+        named = {_prefixed(name): value for name, value in element.attrib.items()}
+        drawing.validator.check_all_svg_attribute_values(_prefixed(element.tag), named)
+
+
+def _prefixed(name: str) -> str:
+    """A name as it stands in the file."""
+    space, _, own = name.rpartition("}")
+    return f"inkscape:{own}" if space == f"{{{EDITOR}" else own
+
+
+EDITOR = "http://www.inkscape.org/namespaces/inkscape"
+"""What the names are of that vector editors read."""
