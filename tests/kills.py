@@ -15,8 +15,9 @@ import sys
 import tempfile
 import time
 from collections.abc import Callable
-from dataclasses import replace
 from pathlib import Path
+
+from msgspec.structs import replace
 
 from tapewise_core.profiles import store
 from tapewise_core.profiles.profile import Profile

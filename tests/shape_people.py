@@ -5,11 +5,12 @@ from __future__ import annotations
 import math
 import random
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 
 import numpy as np
+from msgspec.structs import replace
 from shapely.geometry import LineString
 
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Reference
@@ -24,8 +25,7 @@ from tapewise_core.parts.shape.side_slopes import SideQuarters, SideWish
 from tapewise_core.parts.shape.underarm import by_fit
 
 
-@dataclass(frozen=True, slots=True)
-class Person:
+class Person(Frozen):
     """One body [mm]."""
 
     trunk: Trunk

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
+from msgspec.structs import replace
 
 from tapewise_core.proofs.proof import Case, ProofId
 from tapewise_core.proofs.worn import body_side, rooms

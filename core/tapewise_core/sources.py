@@ -8,11 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Source:
+class Source(Frozen, kw_only=True):
     """One publication; ``where`` names the places in it that are used.
 
     >>> print(Source(author="Ada", year="1921", title="Skirts", publisher="Bath", where="page 3"))

@@ -5,11 +5,12 @@ from __future__ import annotations
 import math
 import re
 import unicodedata
-from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
+from functools import total_ordering
 
 from tapewise_core.errors import ReadingError
+from tapewise_core.frozen import Frozen
 
 MM_PER_INCH = 25.4
 """Exact: the international inch, 1959."""
@@ -89,12 +90,12 @@ def _signed(mm: float, pieces: Fraction) -> str:
     return f"−{spelt}" if mm < 0 and pieces else spelt
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Length:
+@total_ordering
+class Length(Frozen):
     """A length [mm] with the working that gave it.
 
-    The number draws the line; the working is what a person reads. Floats in
-    the working are millimetres, spelt in the reader's unit when it is told.
+    The number draws the line, and alone is compared; the working is what a person reads.
+    Floats in the working are millimetres, spelt in the reader's unit when it is told.
 
     >>> hip = named("hip", 1000)
     >>> (hip / 4 + cm(1)).tell(Unit.CM)
@@ -106,8 +107,17 @@ class Length:
     """
 
     mm: float
-    working: tuple[str | float, ...] = field(compare=False)
-    is_sum: bool = field(default=False, compare=False, repr=False)
+    working: tuple[str | float, ...]
+    is_sum: bool = False
+
+    def __eq__(self, other: object) -> bool:
+        return self.mm == other.mm if isinstance(other, Length) else NotImplemented
+
+    def __lt__(self, other: Length) -> bool:
+        return self.mm < other.mm if isinstance(other, Length) else NotImplemented
+
+    def __hash__(self) -> int:
+        return hash(self.mm)
 
     def __add__(self, other: Length) -> Length:
         if other._is_nothing():

@@ -3,11 +3,11 @@
 import re
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import cache
 from itertools import combinations, pairwise, product
 
 import pytest
+from msgspec.structs import replace
 from paper_samples import EDGES, pattern, piece
 
 from tapewise_core.errors import OptionError

@@ -165,9 +165,9 @@ def test_taking_nothing_off_is_not_told_and_what_comes_to_nothing_is() -> None:
 
 
 def test_how_a_length_was_made_plays_no_part_in_comparing_it() -> None:
-    """A sum of 2 cm is as long as 2 cm, and neither shows more than length and working."""
+    """A sum of 2 cm is as long as 2 cm, and stands for it in a table."""
     assert cm(1) + cm(1) == cm(2)
-    assert repr(cm(1.0) + cm(1.0)) == "Length(mm=20.0, working=(10.0, ' + ', 10.0))"
+    assert {cm(1) + cm(1): "two"}[cm(2)] == "two"
 
 
 @pytest.mark.parametrize(

@@ -2,11 +2,11 @@
 
 import subprocess
 import sys
-from dataclasses import replace
 from functools import cache
 
 import pytest
 from making import DAY, person
+from msgspec.structs import replace
 from paper_samples import pattern
 from shapely import LineString, MultiPoint, Polygon
 

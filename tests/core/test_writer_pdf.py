@@ -4,12 +4,12 @@ import io
 import math
 import re
 from collections.abc import Callable
-from dataclasses import replace
 from functools import cache
 
 import pikepdf
 import pypdfium2
 import pytest
+from msgspec.structs import replace
 from paper_samples import pattern
 
 from tapewise_core.errors import DraftError

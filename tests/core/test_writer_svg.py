@@ -5,10 +5,10 @@ import os
 import re
 import subprocess
 import sys
-from dataclasses import replace
 from xml.etree import ElementTree
 
 import pytest
+from msgspec.structs import replace
 
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.outline import Box

@@ -7,13 +7,14 @@ page and row by row, each trimmed where its trim lines are and nowhere else, bla
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 from functools import cache
 from itertools import product
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from numpy.typing import NDArray
 from paper_pixels import cut_lines, darkness
 from shapely import LinearRing, Polygon, unary_union

@@ -6,7 +6,6 @@ pixel is 1/96 in [css, 5.2].
 """
 
 import io
-from dataclasses import replace
 from functools import cache
 from itertools import pairwise
 
@@ -14,6 +13,7 @@ import ezdxf
 import numpy as np
 import pytest
 import resvg_py
+from msgspec.structs import replace
 from paper_pixels import (
     Patch,
     areas_put_together,

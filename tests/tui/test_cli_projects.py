@@ -5,10 +5,10 @@ from __future__ import annotations
 import json
 import stat
 import time
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from tapewise_core.errors import OptionError
 from tapewise_core.profiles.profile import Profile

@@ -5,10 +5,10 @@ from __future__ import annotations
 import json
 import shutil
 from collections.abc import Callable
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 from textual.widgets import Input
 from walking import Walk, walk
 

@@ -10,9 +10,9 @@ import os
 import random
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 from walking import LARGE, Walk, walk
 from wrong_input import WRONG, Spot, choices, dialogs, measures, paper, rows
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from itertools import cycle
 
 import pytest
+from msgspec.structs import replace
 from walking import SMALL, Walk, walk
 
 from tapewise_core.measures.body import Reference, WaistSite

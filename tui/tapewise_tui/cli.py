@@ -93,6 +93,10 @@ SELDOM = 100_000, 20, 50
 """How often memory is looked through for rings that can go (our choice): what is imported and
 drafted is thousands of small values without one, and looking takes time and frees little."""
 
+LIBRARIES = {"PYDANTIC_DISABLE_PLUGINS": "__all__", "OPENBLAS_NUM_THREADS": "1"}
+"""What libraries are told before they are imported: pydantic would look for plugins first; numpy
+would start a thread for each core, which wait busily, as no table here is large enough for them."""
+
 
 def _let_go() -> None:
     """Nobody takes the output; keep the interpreter from complaining at its end."""
@@ -115,7 +119,8 @@ def _wrong(error: TapewiseError, unit: str | None) -> int:
 
 def _run(given: list[str]) -> int:
     gc.set_threshold(*SELDOM)
-    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")  # it would look for them first
+    for name, value in LIBRARIES.items():
+        os.environ.setdefault(name, value)
     if not given:
         from tapewise_tui import tidying
 

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Sequence
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
 
 from tapewise_core.errors import OptionError
 from tapewise_core.profiles.profile import Profile

@@ -5,9 +5,10 @@ from __future__ import annotations
 import argparse
 import json
 from collections.abc import Callable, Mapping
-from dataclasses import asdict, replace
 from datetime import datetime
 from pathlib import Path
+
+from msgspec.structs import asdict, replace
 
 from tapewise_core.errors import OptionError
 from tapewise_core.tasks import projects as tasks

@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import contextlib
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 from datetime import date, datetime
 from pathlib import Path
+
+from msgspec.structs import replace
 
 from tapewise_core.errors import FilesError, TapewiseError
 from tapewise_core.measures.body import Origin, WaistSite

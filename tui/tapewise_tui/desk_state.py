@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people, work
@@ -12,8 +12,7 @@ from tapewise_core.tasks.work import Work
 from tapewise_core.units import Unit
 
 
-@dataclass(frozen=True)
-class State:
+class State(Frozen):
     """Everything a change may change; ``says`` names the change that led here."""
 
     profile: Profile | None = None

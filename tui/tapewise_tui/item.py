@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class Item:
+class Item(Frozen):
     """One row; a ``key`` of None makes a heading, or with ``ticked`` None a line only to read.
 
     ``lead`` stands in a column of its own before the text."""

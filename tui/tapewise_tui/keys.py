@@ -12,11 +12,10 @@ from typing import Any
 from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class Key:
+class Key(Frozen):
     """A key as Textual names it, the action, its word in footers, and what it does in a sentence.
 
     ``rank`` says how soon it stays out of a footer that has too little room; the lowest stay.

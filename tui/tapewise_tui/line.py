@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Frozen):
     """A line's ``key`` on its page, or None for a heading, and what it reads."""
 
     key: str | None

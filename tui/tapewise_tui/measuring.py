@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.errors import ReadingError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.finding import Finding
@@ -17,8 +17,7 @@ from tapewise_tui import words
 from tapewise_tui.desk import Desk
 
 
-@dataclass(frozen=True, slots=True)
-class Outcome:
+class Outcome(Frozen):
     """What to say, and which reading is wanted next; None if the measure is settled."""
 
     says: str
@@ -83,8 +82,7 @@ def _compared(desk: Desk, key: str, taken: tuple[float, ...], value: float) -> O
     return Outcome(f"{third} {doubt}".strip(), 2, bool(doubt))
 
 
-@dataclass(frozen=True, slots=True)
-class Apart:
+class Apart(Frozen):
     """Readings of one measure that do not agree, spelt, and how far they lie apart."""
 
     readings: str

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
 from tapewise_tui.canvas import Dot
@@ -18,8 +18,7 @@ FINER = 0.97
 """By how much a scale is made smaller until all have room."""
 
 
-@dataclass(frozen=True, slots=True)
-class Spot:
+class Spot(Frozen):
     """Where a piece goes: its scale, where its zero lies, its middle and its foot [dots]."""
 
     times: float

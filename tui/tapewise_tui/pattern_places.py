@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from itertools import accumulate
 
 from tapewise_core.drafting.piece import Piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -16,8 +16,7 @@ GAP = 6
 """Dots left free beside each piece and, for its name, below it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(Frozen):
     """A piece with its place: ``left`` and ``top`` are where its own zero lies [dots]."""
 
     piece: Piece

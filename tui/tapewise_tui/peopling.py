@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 from datetime import date
 from functools import partial
 from itertools import compress
 
+from msgspec.structs import replace
+
 from tapewise_core.errors import TapewiseError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
@@ -20,8 +21,7 @@ from tapewise_core.units import Unit
 from tapewise_tui import words
 
 
-@dataclass(frozen=True, slots=True)
-class Done:
+class Done(Frozen):
     """What was done, in a sentence; ``what`` names it and ``undo`` takes it back, if it can be."""
 
     says: str

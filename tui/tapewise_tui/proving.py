@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.tasks import verdicts, wizard
 from tapewise_core.tasks.drafted import Drafted
@@ -15,8 +15,7 @@ from tapewise_tui import drafting, words
 from tapewise_tui.desk import Desk
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Frozen):
     """One line of the table; ``proof`` is None for a remark."""
 
     key: str

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.finding import Finding
@@ -18,8 +18,7 @@ USUAL = 2
 """How a row is sorted that there is nothing to look at in."""
 
 
-@dataclass(frozen=True, slots=True)
-class Standing:
+class Standing(Frozen):
     """One line of the table; ``finding`` is what there is to look at, if anything.
 
     ``apart`` are readings that do not agree.

@@ -18,7 +18,7 @@ from pathlib import Path
 
 from textual.pilot import Pilot
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import settings, work
@@ -31,8 +31,7 @@ TODAY = date(2026, 11, 2)
 SIZES = ((80, 24), (120, 40))
 
 
-@dataclass(frozen=True, slots=True)
-class Scene:
+class Scene(Frozen):
     """One screen: the page that Bea Larkin stopped at, and keys pressed once it is open."""
 
     name: str
@@ -111,8 +110,7 @@ def own_data(page: str) -> Iterator[None]:
                 os.environ[store.DATA_VARIABLE] = before
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(Frozen):
     """What a scene came to: the screen as text and as SVG."""
 
     text: str

@@ -8,8 +8,9 @@ from the true curve (:mod:`geometry.hand_points`), for whoever is told the draft
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import count, pairwise
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.curve_steps import Curve
 from tapewise_core.drafting.draft import Draft
@@ -18,7 +19,7 @@ from tapewise_core.drafting.guide_steps import Beside, off_line
 from tapewise_core.drafting.steps import Straight, Trace
 from tapewise_core.drafting.tracing import trimmed
 from tapewise_core.drafting.ways import way_of
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import nearest
 from tapewise_core.geometry.hand_points import bent_points, runs
 from tapewise_core.geometry.path import Path
@@ -62,16 +63,14 @@ Span = tuple[float, float]
 """From one walked distance to another [mm]."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Node:
+class _Node(Frozen):
     """A point of a curve: how far along it stands [mm], and its name, if it has one already."""
 
     at: float
     name: str
 
 
-@dataclass(frozen=True, slots=True)
-class _Shape:
+class _Shape(Frozen):
     """A curve's nodes in order, and the spans between them that are ruled."""
 
     nodes: tuple[_Node, ...]

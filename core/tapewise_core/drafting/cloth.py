@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 
 SELVEDGES = 30.0
 """What both selvedges together take off a cloth's width [mm] (common practice, 20 to 40)."""
@@ -19,8 +20,7 @@ class Spread(StrEnum):
     TUBE = "tube"
 
 
-@dataclass(frozen=True, slots=True)
-class Cloth:
+class Cloth(Frozen):
     """Stretches are fractions (0.5 is 50 %), ``width`` in mm (a tube's all round), ``shrinkage``
     along and ``shrinkage_across`` fractions, ``weight`` in grams for a square metre.
 

@@ -14,7 +14,7 @@ from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.drafting.steps import Straight
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.paper.document import Block, Document, Heading, Paragraph, Table
 from tapewise_core.text.told import LineName
@@ -32,8 +32,7 @@ Row = tuple[str, str, str, str]
 HEAD: Row = ("length", "should be", "on my paper", "if off, see step")
 
 
-@dataclass(frozen=True, slots=True)
-class Control:
+class Control(Frozen):
     """One length of a piece [mm]: what is measured, and the steps it rests on."""
 
     what: str

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.steps import Stated, listed
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class Curve:
+class Curve(Frozen):
     """Draw a curve through points.
 
     ``straight`` are those of them between which it is ruled, ``ways`` its directions at both
@@ -57,8 +56,7 @@ class Curve:
         return ()
 
 
-@dataclass(frozen=True, slots=True)
-class Round:
+class Round(Frozen):
     """Draw part of a circle round a point, through others that lie as far from it."""
 
     line: str

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from functools import cached_property
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.curve_steps import Curve
 from tapewise_core.drafting.drafting_paper import DraftingPaper
@@ -17,15 +18,14 @@ from tapewise_core.drafting.steps import (
     Straight,
     Trace,
 )
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, LEFT, RIGHT, UP, Point
 from tapewise_core.text.told import Part, Told
 from tapewise_core.units import Length, mm
 
 
-@dataclass(frozen=True)
-class Draft:
+class Draft(Frozen, dict=True):
     """A construction so far; every verb returns a new draft with one more step.
 
     ``begun`` are the steps drawn so far on ``drawn``; ``ending`` adds its last ones when they are

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import field, replace
 from types import MappingProxyType
+
+from msgspec import field
+from msgspec.structs import replace
 
 from tapewise_core.drafting.marks import NotchMark
 from tapewise_core.errors import DraftError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 
@@ -16,8 +18,7 @@ SAME = 0.01
 """Places nearer to each other than this are one [mm]."""
 
 
-@dataclass(frozen=True, slots=True)
-class DraftingPaper:
+class DraftingPaper(Frozen):
     """Everything on the paper at one moment; adding to it makes a new paper.
 
     ``lines`` belong to the pattern, ``guides`` only help to find it, ``marks`` are

@@ -8,12 +8,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.text.told import Told
 
 
-@dataclass(frozen=True, slots=True)
-class Level:
+class Level(Frozen):
     """One level of the body that a garment covers: girths [mm], darts closed.
 
     ``below_nape`` is its height on the back [mm], None for a sleeve or a skirt. ``asked`` is the
@@ -30,8 +29,7 @@ class Level:
     held_back: Told | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Neck:
+class Neck(Frozen):
     """The neck: the smallest ``opening`` the head must pass [mm], not stretched.
 
     ``half_width`` is the neckline's from the centre [mm]; ``point`` the angle between a V and
@@ -48,8 +46,7 @@ class Neck:
     opens: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Underarm:
+class Underarm(Frozen):
     """How far below the nape the underarm, the armscye line and the waist lie [mm]."""
 
     level: float
@@ -57,15 +54,13 @@ class Underarm:
     waist: float
 
 
-@dataclass(frozen=True, slots=True)
-class Side:
+class Side(Frozen):
     """The side seam: a quarter of the waist with its ease [mm], inside which it may not pass."""
 
     waist: float
 
 
-@dataclass(frozen=True, slots=True)
-class BareArmhole:
+class BareArmhole(Frozen):
     """An armhole without a sleeve: how much shorter its finish holds the front's edge, and how far
     its underarm is turned out with a dart that folds it in again [mm]. ``ratio`` is the length of
     its band as a share of the armhole, None without a band."""
@@ -75,8 +70,7 @@ class BareArmhole:
     ratio: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class EndBand:
+class EndBand(Frozen):
     """A band round a hem or a sleeve's end: its own length, and the girth of what it is pulled
     over [mm], None where nothing wider than its own place passes. ``ratio`` is its length as a
     share of the edge it is sewn to."""
@@ -95,8 +89,7 @@ class Passage(StrEnum):
     EDGE = "waist edge"
 
 
-@dataclass(frozen=True, slots=True)
-class Waist:
+class Waist(Frozen):
     """A waist that the wearer gets through: the smallest ``opening`` and the body's easier way in.
 
     ``edge`` is the skirt's own waist, ``band`` the length of a band on it [mm].
@@ -109,16 +102,14 @@ class Waist:
     band: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Casing:
+class Casing(Frozen):
     """A casing: the ``edge`` that is turned down and the ``seam`` it is sewn to [mm]."""
 
     edge: float
     seam: float
 
 
-@dataclass(frozen=True, slots=True)
-class Hem:
+class Hem(Frozen):
     """The hem round the legs: its girth, and its height below the waist and the nape [mm].
 
     ``below_nape`` is None for a skirt; ``knee`` and ``ankle`` are the body's below its waist,
@@ -135,8 +126,7 @@ class Hem:
     above_slit: float | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Facts:
+class Facts(Frozen, kw_only=True):
     """All of them. ``head`` is the body's girth, ``ease`` what was asked for round a close body,
     ``hand`` the hand's girth with the thumb laid in, where a sleeve ends below the elbow.
 

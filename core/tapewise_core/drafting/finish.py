@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import SAME
@@ -12,7 +13,7 @@ from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.notch_step import Notches
 from tapewise_core.drafting.outline_step import Outline
 from tapewise_core.drafting.piece import Edge, Notch, Piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import ruled
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import Length, mm
@@ -27,8 +28,7 @@ def with_allowances(draft: Draft, piece: Piece) -> Draft:
     return replace(draft, ending=_Ending(piece))
 
 
-@dataclass(frozen=True)
-class _Ending:
+class _Ending(Frozen):
     """The last steps of a draft, for its piece."""
 
     piece: Piece

@@ -5,7 +5,7 @@ from __future__ import annotations
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.side_words import side_word
 from tapewise_core.drafting.steps import Stated
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.text.told import LineName, Told, joined, said
@@ -18,8 +18,7 @@ FEW = 3
 """So many points are told in a sentence, more of them in a table."""
 
 
-@dataclass(frozen=True, slots=True)
-class Off:
+class Off(Frozen):
     """A point beside a straight line: so far ``along`` it, so far ``out`` from there."""
 
     name: str
@@ -37,8 +36,7 @@ class Off:
         return self.out.mm >= ON_IT
 
 
-@dataclass(frozen=True, slots=True)
-class Beside:
+class Beside(Frozen):
     """Set off points from the straight line between two others; ``of`` is what passes them."""
 
     start: str

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.steps import Stated, spoken
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.text.told import Told
 
@@ -12,8 +12,7 @@ CENTRE = Point(0, 0), Point(0, 1)
 """Both halves are drafted with it for their fold."""
 
 
-@dataclass(frozen=True, slots=True)
-class JoinHalves:
+class JoinHalves(Frozen):
     """Lay two halves beside each other, the second turned over; each with its name."""
 
     plain: str

@@ -4,15 +4,16 @@ columns or in parts where the piece is narrow."""
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import product
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.free_cells import FreeCells
 from tapewise_core.drafting.labels import LARGEST, LEADING, SMALLEST, TITLE
 from tapewise_core.drafting.picturing.ground import Place
 from tapewise_core.drafting.picturing.words import CAPITAL, TAIL, breadth
 from tapewise_core.drafting.piece_room import CLEAR, Room
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Ink, Layer, Stroke, TextLine
@@ -42,8 +43,7 @@ GUTTER = 2.0
 """Between two columns, in sizes of the type."""
 
 
-@dataclass(frozen=True, slots=True)
-class Form:
+class Form(Frozen):
     """Lines set in a type and in columns: what each needs, from the upper left corner [mm]."""
 
     words: tuple[TextLine, ...]

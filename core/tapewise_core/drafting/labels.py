@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.drafting.piece import Piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import TextLine
@@ -23,8 +23,7 @@ LEADING = 1.35
 """From baseline to baseline, as a share of the type's height."""
 
 
-@dataclass(frozen=True, slots=True)
-class LabelHead:
+class LabelHead(Frozen):
     """What every label of one pattern says; ``estimated`` are measures with their ±.
 
     ``fingerprint`` is the same on all sheets of one draft; ``looks`` is its style in three words;

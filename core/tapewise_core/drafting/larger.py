@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.extent import lies_across_paper

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class Making:
+class Making(Frozen):
     """How a seam is made, by name. One that is no more than this is a plain seam; what there is
     to do for others is told by a :class:`tapewise_core.sewing.way.Way`, which is one."""
 

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class NotchMark:
+class NotchMark(Frozen):
     """A notch across a stitching line: where, which way is out, one stroke or two, its name."""
 
     at: Point
@@ -17,8 +16,7 @@ class NotchMark:
     name: str
 
 
-@dataclass(frozen=True, slots=True)
-class Across:
+class Across(Frozen):
     """A size of the finished piece from one point straight to another; ``outside`` the piece or
     through it."""
 
@@ -28,8 +26,7 @@ class Across:
     outside: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class EdgeLength:
+class EdgeLength(Frozen):
     """How long an edge is, and where its middle lies and which way it runs there."""
 
     at: Point
@@ -37,8 +34,7 @@ class EdgeLength:
     by: Length
 
 
-@dataclass(frozen=True, slots=True)
-class MirroredCorner:
+class MirroredCorner(Frozen):
     """How the corner of a hem is found: ``above`` lies on the cutting line of the edge beside,
     ``below`` is its image in the hem's fold line, which runs ``along`` from the ``corner``."""
 
@@ -48,8 +44,7 @@ class MirroredCorner:
     below: Point
 
 
-@dataclass(frozen=True, slots=True)
-class Finished:
+class Finished(Frozen):
     """What the picture of a finished piece shows besides its lines."""
 
     sizes: tuple[Across, ...] = ()

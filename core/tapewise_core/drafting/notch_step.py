@@ -5,12 +5,11 @@ from __future__ import annotations
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.marks import NotchMark
 from tapewise_core.drafting.steps import Stated
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.text.told import Told
 
 
-@dataclass(frozen=True, slots=True)
-class Notches:
+class Notches(Frozen):
     """Mark the notches of a finished piece across its stitching lines, told in ``words``."""
 
     words: Told

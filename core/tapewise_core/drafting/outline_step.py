@@ -5,14 +5,13 @@ from __future__ import annotations
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.marks import Finished
 from tapewise_core.drafting.steps import Stated, listed
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class Outline:
+class Outline(Frozen):
     """Add the allowances: draw the line to cut along outside the pattern's own lines.
 
     The allowances of the edges ``turned`` are mirrored at their corners; ``shown`` is what the

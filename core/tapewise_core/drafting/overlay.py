@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextLine, extent
@@ -22,8 +22,7 @@ NAME = 16.0
 """The type of a piece's name [mm]: an overlay is looked at much smaller than it is."""
 
 
-@dataclass(frozen=True, slots=True)
-class Overlaid:
+class Overlaid(Frozen):
     """One piece before and after, on the same axes: the centre and the nape, or the piece's own.
 
     Either is None for a piece that only one of the drafts has.

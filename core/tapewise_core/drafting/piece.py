@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field
 from functools import cached_property
 from types import MappingProxyType
+
+from msgspec import field
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import distance_at_width
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Box, Margin
@@ -19,8 +20,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.text.told import Told
 
 
-@dataclass(frozen=True, slots=True)
-class Edge:
+class Edge(Frozen):
     """One named stretch of a piece's stitch line, walked clockwise; allowance in mm.
 
     A dart's leg runs into the piece and is not cut along: ``mouth`` is what is cut there instead,
@@ -41,8 +41,7 @@ class Edge:
         return self.mouth or Margin(self.path, self.allowance, self.turned, self.fold)
 
 
-@dataclass(frozen=True, slots=True)
-class Notch:
+class Notch(Frozen):
     """A mark across a stitch line at a walked distance [mm] along an edge.
 
     ``pair`` is what it shares with its partner; ``strokes`` is one or two.
@@ -63,8 +62,7 @@ NEAR = 40.0
 """A dart that is open at an edge ends so near to it [mm]: a curved edge bends away a little."""
 
 
-@dataclass(frozen=True, slots=True)
-class Dart:
+class Dart(Frozen):
     """A dart inside a piece: its outline from point to point, and what it takes up [mm]."""
 
     name: str
@@ -81,8 +79,7 @@ class Dart:
         return at if near else None
 
 
-@dataclass(frozen=True)
-class Piece:
+class Piece(Frozen, dict=True):
     """One piece: its edges in order, clockwise as seen, closed.
 
     ``cut_as`` is the line to cut along where it is not drawn round the edges; ``levels`` maps
@@ -175,8 +172,7 @@ COLLAR_PIECE = "collar"
 """A high neck's strip, which is told and sewn as a collar."""
 
 
-@dataclass(frozen=True, slots=True)
-class Girth:
+class Girth(Frozen):
     """A closed girth of the finished garment [mm] beside the body's [mm]."""
 
     name: str
@@ -184,8 +180,7 @@ class Girth:
     body: float
 
 
-@dataclass(frozen=True, slots=True)
-class Pattern:
+class Pattern(Frozen):
     """Everything drafted for one garment: drafts to tell, pieces to cut, and what joins them.
 
     ``facts`` is what proofs ask of a draft, ``lengths`` are those of the finished

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING, Any
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.picturing.ground import Place
 from tapewise_core.drafting.picturing.words import Words

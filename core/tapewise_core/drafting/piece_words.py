@@ -11,7 +11,7 @@ from tapewise_core.drafting.label_places import Search
 from tapewise_core.drafting.labels import SMALLEST, set_label
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.piece_room import Room
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
@@ -30,16 +30,14 @@ STEPS = 24
 """So many places along a line are tried (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Wish:
+class Wish(Frozen):
     """Words where they stand best, and where else they may, the better place first."""
 
     best: TextLine
     others: Callable[[], Iterable[TextLine]]
 
 
-@dataclass(frozen=True, slots=True)
-class Beside:
+class Beside(Frozen):
     """Words beside a line of a piece: how far off it, to the left of the walker if positive, and
     in what type [mm]."""
 

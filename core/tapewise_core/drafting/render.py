@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.drafting.labels import LabelHead, label_box, label_lines, title
 from tapewise_core.drafting.piece import Edge, Notch, Piece

@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from tapewise_core.drafting.making import PLAIN, Making
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
 class SeamKind(StrEnum):
@@ -38,8 +38,7 @@ class SeamKind(StrEnum):
     DART = "dart"
 
 
-@dataclass(frozen=True, slots=True)
-class EdgeRun:
+class EdgeRun(Frozen):
     """Edges of one piece walked one after another, from their ends if ``backwards``.
 
     ``times`` is 2 where the run occurs on both halves of the body; a walk takes one half.
@@ -51,8 +50,7 @@ class EdgeRun:
     backwards: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Fullness:
+class Fullness(Frozen):
     """How much longer a seam's first side is than its second [mm], between two walked places of
     the second: eased in there, or gathered."""
 
@@ -67,8 +65,7 @@ class Fullness:
         return walked + self.more * min(max(share, 0.0), 1.0)
 
 
-@dataclass(frozen=True, slots=True)
-class Seam:
+class Seam(Frozen):
     """Two sides sewn together, and how.
 
     ``ratio`` is the length of the first as a share of the second; ``where`` tells seams of one
@@ -93,8 +90,7 @@ SMOOTH = 10.0
 practice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Join:
+class Join(Frozen):
     """Two edges of one line that must run on smoothly where a seam joins their ends.
 
     Each is a piece, the line's edge on it and the edge beside; ``within`` is how far the two

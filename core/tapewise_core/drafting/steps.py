@@ -10,7 +10,7 @@ from typing import Protocol
 
 from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.errors import DraftError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.text.told import LineName, Told, said
@@ -36,8 +36,7 @@ class Step(Protocol):
         ...
 
 
-@dataclass(frozen=True, slots=True)
-class Start:
+class Start(Frozen):
     """Mark the first point."""
 
     name: str
@@ -56,8 +55,7 @@ class Start:
         return ()
 
 
-@dataclass(frozen=True, slots=True)
-class MeasureOff:
+class MeasureOff(Frozen):
     """Measure from a point in a direction and mark a new point, the way ruled thinly.
 
     ``line`` are the points of the line that the way is told by, none for a way of the paper's.
@@ -91,8 +89,7 @@ class MeasureOff:
         return ((self.start, self.name, self.by),)
 
 
-@dataclass(frozen=True, slots=True)
-class Straight:
+class Straight(Frozen):
     """Join points with a straight line that belongs to the pattern."""
 
     line: str
@@ -113,8 +110,7 @@ class Straight:
         return ()
 
 
-@dataclass(frozen=True, slots=True)
-class Trace:
+class Trace(Frozen):
     """Copy points and lines of another draft, which is called ``of``, onto fresh paper; ``fold`` is
     what it has where this one lies on the fold."""
 
@@ -159,8 +155,7 @@ def listed(names: tuple[str, ...]) -> str:
     return " and ".join(filter(None, (", ".join(names[:-1]), names[-1])))
 
 
-@dataclass(frozen=True, slots=True)
-class Note:
+class Note(Frozen):
     """Say something that leaves no mark on the paper."""
 
     words: Told

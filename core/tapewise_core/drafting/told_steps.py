@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.steps import Step
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Vector
 from tapewise_core.text.told import Reader
 
@@ -17,8 +17,7 @@ HEAD: Row = ("point", "across", "down")
 """What a table of all points tells of each."""
 
 
-@dataclass(frozen=True, slots=True)
-class ToldStep:
+class ToldStep(Frozen):
     """A step's sentences, and the rows of its table under their head, none without one."""
 
     text: str

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.curve_steps import Curve, Round
 from tapewise_core.drafting.guide_steps import Beside

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
@@ -26,8 +26,7 @@ class Measured(StrEnum):
     DEGREES = "°"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Change:
+class Change(Frozen, kw_only=True):
     """One change: ``says`` is what is done, braces for its amount; ``lacks`` says what a garment
     with none of its ``ways`` has not. A garment has a use for it only with the options ``beside``,
     which it does not move."""

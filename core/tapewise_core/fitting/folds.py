@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
@@ -66,8 +66,7 @@ FIGURES: dict[View, tuple[Line, ...]] = {
 """The garment's outline in each view."""
 
 
-@dataclass(frozen=True, slots=True)
-class Folds:
+class Folds(Frozen):
     """What is seen on a figure: the lines that are not as they should be."""
 
     view: View

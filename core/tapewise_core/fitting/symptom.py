@@ -8,7 +8,7 @@ from tapewise_core.errors import OptionError
 from tapewise_core.fitting.change import Change, Measured
 from tapewise_core.fitting.changes import CHANGES
 from tapewise_core.fitting.folds import Folds
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.text.near import near_words
 
 MOST_A_FITTING = 2.0
@@ -16,8 +16,7 @@ MOST_A_FITTING = 2.0
 measure to be taken again."""
 
 
-@dataclass(frozen=True, slots=True)
-class Remedy:
+class Remedy(Frozen):
     """A change with the least and the most that it is usual to do at once [cm, percent or
     degrees], for one pattern piece."""
 
@@ -39,8 +38,7 @@ class Remedy:
         return round(round((self.low + self.high) / 2 / step) * step, 1)
 
 
-@dataclass(frozen=True, slots=True)
-class Answer:
+class Answer(Frozen):
     """One answer to a symptom's question: the ``cause`` it speaks for, and what then helps.
 
     The first remedy that a garment has a way for is proposed; ``advice`` is for causes that no
@@ -54,8 +52,7 @@ class Answer:
     advice: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Symptom:
+class Symptom(Frozen):
     """What is seen; ``question`` is empty where there is one answer."""
 
     key: str

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import field
+
+from msgspec import field
 
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.options import Options
@@ -14,8 +15,7 @@ from tapewise_core.style.style import Style
 from tapewise_core.text.told import Told
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Garment:
+class Garment(Frozen, kw_only=True):
     """One garment: what it needs, what may be chosen, and how it is drafted.
 
     ``needs`` are the measures it cannot be drafted without, ``helps`` those

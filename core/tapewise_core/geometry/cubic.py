@@ -6,14 +6,13 @@ import math
 from collections.abc import Callable
 from functools import lru_cache
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.gauss import NODES, WEIGHTS
 from tapewise_core.geometry.pen import Pen
 from tapewise_core.geometry.point import Point, Vector
 
 
-@dataclass(frozen=True, slots=True)
-class Cubic:
+class Cubic(Frozen):
     """A cubic Bézier curve; ``leave`` and ``arrive`` are its handles."""
 
     start: Point

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.chords import chords
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.point import Point
@@ -37,8 +37,7 @@ class Spot(NamedTuple):
     from_end: float
 
 
-@dataclass(frozen=True, slots=True)
-class Spots:
+class Spots(Frozen):
     """Spots along the edges of a closed stitch line, how far each is from the cut line and how
     far along the walk [mm]; ``firsts`` says at which each edge's begin.
 

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.segments import Line
@@ -32,8 +32,7 @@ MOST = 14
 """No run gets more points than these: what a rule cannot find, a test sees."""
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
+class Run(Frozen):
     """A part of a path, ruled or bent."""
 
     path: Path

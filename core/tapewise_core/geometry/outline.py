@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
 
@@ -18,8 +18,7 @@ if TYPE_CHECKING:
     from shapely.geometry import Polygon
 
 
-@dataclass(frozen=True, slots=True)
-class Margin:
+class Margin(Frozen):
     """One edge of an outline with what is added outside it.
 
     ``turned`` edges are folded up along the stitch line, so their corners are
@@ -32,8 +31,7 @@ class Margin:
     fold: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(Frozen):
     """An upright rectangle [mm]."""
 
     left: float

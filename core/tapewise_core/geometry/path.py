@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from itertools import pairwise
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.segments import Cubic, Line, Pen, Segment
 
@@ -13,8 +13,7 @@ FLAT = 0.05
 """How far a flattened path may be from the true curve [mm]; half of what the record promises."""
 
 
-@dataclass(frozen=True, slots=True)
-class Path:
+class Path(Frozen):
     """Segments joined end to end, at least one."""
 
     segments: tuple[Segment, ...]

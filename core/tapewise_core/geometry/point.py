@@ -7,11 +7,10 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class Vector:
+class Vector(Frozen):
     """A displacement [mm]."""
 
     x: float
@@ -60,8 +59,7 @@ class Vector:
         return abs(math.degrees(math.atan2(self.cross(other), self.dot(other))))
 
 
-@dataclass(frozen=True, slots=True)
-class Point:
+class Point(Frozen):
     """A place on the paper [mm]."""
 
     x: float

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.cubic import Cubic
 from tapewise_core.geometry.pen import Pen
 from tapewise_core.geometry.point import Point, Vector
@@ -12,8 +12,7 @@ from tapewise_core.geometry.point import Point, Vector
 __all__ = ["Cubic", "Line", "Pen", "Segment"]
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Frozen):
     """A straight line between two points."""
 
     start: Point

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.lay.lay import Lay
 from tapewise_core.units import MM_PER_YARD, Unit
 
@@ -19,8 +19,7 @@ COTTON = 0.08
 """What cotton jersey may lose in length, a fraction (common practice, 0.05 to 0.08)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Purchase:
+class Purchase(Frozen):
     """``length`` that is laid on, what must be bought at ``least`` and what to ``buy`` [mm];
     ``price`` of it in whatever a metre or a yard is priced in, None where that was not said."""
 

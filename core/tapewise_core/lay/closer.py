@@ -10,12 +10,12 @@ import os
 import subprocess
 import sys
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 from importlib.util import find_spec
 from itertools import combinations
 from typing import Any
 
 import numpy as np
+from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.drafting.piece import Pattern

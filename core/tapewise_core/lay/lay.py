@@ -4,21 +4,20 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.drafting.piece import Pattern, Piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.lay.lying import Floats, Lying, lines_of
 from tapewise_core.lay.packing import USUAL, Effort, Found, packed
 from tapewise_core.lay.pulling import ending, pulled
 from tapewise_core.lay.sorts import Sort, room, sorts
 
 
-@dataclass(frozen=True, slots=True)
-class Lay:
+class Lay(Frozen):
     """``pieces`` where they lie on the cloth, and the ``length`` they take of it as it is cut
     [mm]; ``used`` is the share of the usable area that they cover.
 

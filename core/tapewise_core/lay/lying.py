@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 from tapewise_core.drafting.extent import lies_across_paper
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.unfolding import NEAR, opens
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -16,8 +16,7 @@ from tapewise_core.geometry.point import Point
 Floats = NDArray[np.float64]
 
 
-@dataclass(frozen=True, slots=True)
-class Way:
+class Way(Frozen):
     """How a piece is turned: as its ``image`` first, then so many ``quarters``."""
 
     image: bool = False
@@ -31,8 +30,7 @@ class Way:
         return np.column_stack([x, y])
 
 
-@dataclass(frozen=True, slots=True)
-class Lying:
+class Lying(Frozen):
     """A piece on the cloth: how far ``across`` and ``along`` it the place begins that it takes
     [mm], and which ``way`` it lies; as a ``half`` whose fold is on the fold of the cloth, or whole.
     """

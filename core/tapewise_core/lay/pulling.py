@@ -9,9 +9,9 @@ from __future__ import annotations
 import math
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
 from tapewise_core.lay.lying import Floats, Lying
 from tapewise_core.lay.profile import GAP, STEP

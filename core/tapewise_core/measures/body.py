@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field, replace
 from enum import StrEnum
 from types import MappingProxyType
 
+from msgspec import field
+from msgspec.structs import replace
+
 from tapewise_core.errors import MissingMeasure
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.units import Length, named
 
 
@@ -37,8 +39,7 @@ class WaistSite(StrEnum):
     NOT_SAID = "not said"
 
 
-@dataclass(frozen=True, slots=True)
-class Value:
+class Value(Frozen):
     """One measure's value [cm]; an estimate has its 90 % interval [cm] and its grounds."""
 
     cm: float
@@ -52,8 +53,7 @@ class Value:
         return None if self.interval is None else (self.interval[1] - self.interval[0]) / 2
 
 
-@dataclass(frozen=True, slots=True)
-class Body:
+class Body(Frozen):
     """Measures by key; ``names`` gives the trade's name for each. ``reference`` and
     ``waist_site`` say whose proportions fill a gap between measures."""
 

@@ -9,10 +9,11 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Mapping
-from dataclasses import replace
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -59,8 +60,7 @@ _CHEST = 1.8
 """How far the drawing's breast stands out from a chest without one [cm]."""
 
 
-@dataclass(frozen=True, slots=True)
-class Build:
+class Build(Frozen):
     """Whose figure it is: heights on the drawing with her own [cm], and widths with factors."""
 
     kind: Kind = Kind.WOMAN

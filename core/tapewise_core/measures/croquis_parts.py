@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.segments import Cubic
@@ -29,8 +29,7 @@ class Pose(StrEnum):
     ON_HIP = "one hand on the hip"
 
 
-@dataclass(frozen=True, slots=True)
-class Croquis:
+class Croquis(Frozen):
     """The figure from one side: its outline, and lines to leave out where it is small."""
 
     outline: tuple[Path, ...]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.text.told import Told
 
 
@@ -16,8 +16,7 @@ class Severity(StrEnum):
     WARNING = "warning"
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Finding(Frozen):
     """One remark on one measure or several.
 
     ``z`` is the distance from what the other measures suggest, in spreads;

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.text.told import Told
 
 
@@ -26,8 +26,7 @@ class View(StrEnum):
     SIDE = "side"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Measure:
+class Measure(Frozen, kw_only=True):
     """One row of the table; lengths in cm.
 
     ``definition`` is the standard's in our own words; ``standard`` names it.

@@ -10,11 +10,10 @@ bounds are common practice.
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class Proportion:
+class Proportion(Frozen):
     """``small`` over ``large`` lies from ``least`` to ``most`` on any body.
 
     ``asks`` is the question that tells a person what to look at.

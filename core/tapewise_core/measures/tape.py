@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import Literal
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
@@ -16,8 +16,7 @@ BAR = 0.017
 """Half of an end mark's length, as a share of the frame's height."""
 
 
-@dataclass(frozen=True, slots=True)
-class Landmark:
+class Landmark(Frozen):
     """A place the tape goes by, its name set on one side of the figure."""
 
     name: str
@@ -25,8 +24,7 @@ class Landmark:
     side: Literal["left", "right"] = "right"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Tape:
+class Tape(Frozen, kw_only=True):
     """Where one measure's tape lies on the figure [mm].
 
     ``seen`` is the tape in view and ``hidden`` what goes behind the body;

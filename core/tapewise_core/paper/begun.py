@@ -8,14 +8,13 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.paper.footing import THIN, Footing, further
 from tapewise_core.paper.lattice import Flags, Floats, Whole
 from tapewise_core.paper.settling import Cost, Laid
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(Frozen):
     """One piece at a place, steps down and across from the canvas's corner."""
 
     index: int
@@ -23,8 +22,7 @@ class Placed:
     at: tuple[int, int]
 
 
-@dataclass(frozen=True, slots=True)
-class Beginning:
+class Beginning(Frozen):
     """Some pieces placed, and what that costs, least first: avoidable splits, pages, thin pages,
     torn labels, pieces turned, and how far down and across all goes."""
 
@@ -37,8 +35,7 @@ class Beginning:
         return tuple(Laid(one.footing, one.footing.lattice.at(*one.at)) for one in ordered)
 
 
-@dataclass(frozen=True, eq=False)
-class Tries:
+class Tries(Frozen, eq=False):
     """Places for a piece turned one way: after which beginning each, and steps down and across."""
 
     footing: Footing
@@ -46,8 +43,7 @@ class Tries:
     at: Whole
 
 
-@dataclass(frozen=True, eq=False)
-class Begun:
+class Begun(Frozen, eq=False):
     """Beginnings, and one after another along the first axis of each table what they have, page by
     page, down and across: which are needed, and what share of each is pattern.
 

@@ -3,39 +3,34 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import field
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.paper.drawing import Drawing
 
 Draw = Callable[[], Drawing | None]
 """Draws a picture when it is asked for."""
 
 
-@dataclass(frozen=True, slots=True)
-class Heading:
+class Heading(Frozen):
     """A heading; level 1 is the document's title."""
 
     text: str
     level: int = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Paragraph:
+class Paragraph(Frozen):
     """One paragraph of plain text."""
 
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Bullets:
+class Bullets(Frozen):
     """Short items in no order."""
 
     items: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Ticks:
+class Ticks(Frozen):
     """Things to do, each with a box to tick.
 
     ``pictures``, one for each item or none at all, are drawn by whoever shows them; there may be
@@ -44,23 +39,21 @@ class Ticks:
 
     items: tuple[str, ...]
     numbered: bool = False
-    pictures: tuple[Draw, ...] = field(default=(), compare=False, repr=False)
+    pictures: tuple[Draw, ...] = ()
 
     def drawn(self) -> tuple[Drawing | None, ...]:
         """Return each item's picture."""
         return tuple(draw() for draw in self.pictures) or (None,) * len(self.items)
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Frozen):
     """A small table; every row as long as the head."""
 
     head: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class NumberedStep:
+class NumberedStep(Frozen):
     """One numbered instruction, with the picture that shows it done; ``aside`` is a second one, of
     something to be seen nearer by."""
 
@@ -72,8 +65,7 @@ class NumberedStep:
     aside_file: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(Frozen):
     """A picture by itself, with what is to be said of it."""
 
     picture: Drawing
@@ -85,8 +77,7 @@ BLANK = "…" * 7
 """A line to write on, in every format."""
 
 
-@dataclass(frozen=True, slots=True)
-class FillIn:
+class FillIn(Frozen):
     """Something to find out and write down: what to do, its figure, and a labelled line for each
     number; ``ticks`` are boxes to tick with it."""
 
@@ -101,8 +92,7 @@ class FillIn:
 Block = Heading | Paragraph | Bullets | Ticks | Table | NumberedStep | FillIn | Figure
 
 
-@dataclass(frozen=True, slots=True)
-class Document:
+class Document(Frozen):
     """Blocks in reading order."""
 
     title: str

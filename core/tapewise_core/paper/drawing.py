@@ -7,11 +7,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import replace
 from enum import StrEnum
 from typing import Literal
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
@@ -38,8 +39,7 @@ class Dash(StrEnum):
     CHAIN = "chain"
 
 
-@dataclass(frozen=True, slots=True)
-class Stroke:
+class Stroke(Frozen):
     """A line drawn with one pen; ``width`` in mm, ``part`` is the piece it belongs to.
 
     Marks whose ``name`` begins with notch, grain or fold are told apart by cutters.
@@ -63,8 +63,7 @@ class Stroke:
         return self.path.flattened(1.0)
 
 
-@dataclass(frozen=True, slots=True)
-class TextLine:
+class TextLine(Frozen):
     """One line of text, its baseline starting, centred or ending at a point.
 
     ``size`` is the height of the type [mm]; ``angle`` turns it clockwise [degrees].
@@ -106,8 +105,7 @@ class TextLine:
 Ink = Stroke | TextLine
 
 
-@dataclass(frozen=True, slots=True)
-class Drawing:
+class Drawing(Frozen):
     """Ink on a sheet whose upper left corner is ``box``'s, at full size.
 
     ``whole`` are places better not split between two pages, such as a neckline.

@@ -9,7 +9,7 @@ from itertools import product
 
 import numpy as np
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.paper.grid import Near
 from tapewise_core.paper.lattice import Flags, Floats, Lattice, Whole
@@ -21,8 +21,7 @@ THIN = 0.025
 is a little more than the fiftieth that people are promised."""
 
 
-@dataclass(frozen=True, eq=False)
-class Footing:
+class Footing(Frozen, eq=False, dict=True):
     """Tables over the steps of a lattice, down and across, at which the piece's corner may lie."""
 
     shape: Shape

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import product
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import DOWN, RIGHT, Point, Vector
 from tapewise_core.paper.drawing import Dash, Ink, Layer, TextLine
@@ -22,8 +22,7 @@ ARM = 4.0
 """Arm of a cross [mm]."""
 
 
-@dataclass(frozen=True, slots=True)
-class Label:
+class Label(Frozen):
     """What the foot of a page says: its place in the set, and what the set is."""
 
     place: str

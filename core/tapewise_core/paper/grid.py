@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from enum import IntEnum
 from itertools import pairwise
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Ink, Stroke
 
@@ -28,8 +28,7 @@ class Near(IntEnum):
     OPEN = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Grid:
+class Grid(Frozen):
     """Equal cells from the canvas's corner, in mm.
 
     Each page also shows ``reach`` of the next two cells, and has ``border`` of blank paper beyond.

@@ -7,7 +7,7 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 from itertools import count, pairwise, product
 from string import ascii_uppercase
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing
@@ -18,8 +18,7 @@ _SHARES = (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88)
 """Places along an edge where its letter may stand, best first."""
 
 
-@dataclass(frozen=True, slots=True)
-class PageJoin:
+class PageJoin(Frozen):
     """The letter shared by two pages, and how far along their common edge it stands [mm]."""
 
     letter: str
@@ -30,8 +29,7 @@ Border = tuple[Cell, Cell]
 """Two neighbouring cells, the one before first."""
 
 
-@dataclass(frozen=True, slots=True)
-class Neighbours:
+class Neighbours(Frozen):
     """The joins of one page, None where no page follows, and where its blank border is cut off.
 
     A border is cut off also where no page follows if it would cover a page beside that one.

@@ -7,7 +7,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.grid import Grid
 from tapewise_core.paper.packing import BORDER
@@ -31,8 +31,7 @@ Floats = NDArray[np.float64]
 Whole = NDArray[np.int64]
 
 
-@dataclass(frozen=True, slots=True)
-class Lattice:
+class Lattice(Frozen):
     """Steps across and down, counted from a place of the grid's first page [mm]."""
 
     grid: Grid

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.paper.drawing import Dash, Layer
 
 FAMILY = "'DejaVu Sans', Verdana, 'Liberation Sans', Arial, Helvetica, sans-serif"
@@ -29,8 +29,7 @@ _DASHES: Mapping[Dash, tuple[float, ...]] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Look:
+class Look(Frozen):
     """Colours as ``#rrggbb``; ``paper`` is None where the paper itself is the ground."""
 
     inks: Mapping[Layer, str]

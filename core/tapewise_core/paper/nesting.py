@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.packing import BORDER, GAP, ink_box
@@ -23,8 +23,7 @@ FINE = 8.0
 """The side of a square [mm]: half of it, on the average, is lost on each side of a piece."""
 
 
-@dataclass(frozen=True, eq=False)
-class _Way:
+class _Way(Frozen, eq=False, dict=True):
     """A piece turned one way."""
 
     shape: Shape

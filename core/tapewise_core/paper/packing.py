@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.errors import OptionError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.furniture import STRIP
@@ -21,8 +21,7 @@ LEAST_ROOM = 120.0
 """What must be printed of a page across, whatever its margins [mm]: a square to measure."""
 
 
-@dataclass(frozen=True, slots=True)
-class Paging:
+class Paging(Frozen):
     """How one page shows its share of the canvas; lengths in mm.
 
     From the left: margin, a strip to trim off, the page's own cell, the zone

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.paper.document import Document
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.text.told import Reader
@@ -14,8 +14,7 @@ ANYBODY = Reader(Unit.CM)
 """Whom a set speaks to that is made for nobody in particular."""
 
 
-@dataclass(frozen=True, slots=True)
-class PatternSet:
+class PatternSet(Frozen):
     """A pattern's pieces at full size, one drawing each, and what is read beside them.
 
     The inks of a piece name it as their ``part``. ``date`` is printed as it

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import product
 from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
 
 from tapewise_core.errors import PaperError
 from tapewise_core.geometry.outline import Box

@@ -6,7 +6,8 @@ import math
 import re
 import unicodedata
 from collections.abc import Callable, Iterable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import Path

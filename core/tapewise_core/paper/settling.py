@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import numpy as np
+from msgspec.structs import replace
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.footing import THIN, Footing, printed_at
@@ -34,8 +34,7 @@ MIDDLE = (NEAR, NEAR)
 """Where a piece lies before it moves."""
 
 
-@dataclass(frozen=True, slots=True)
-class Layout:
+class Layout(Frozen):
     """Where pieces lie, in the order given, the cells printed, and what it costs, least first:
     avoidable splits, pages, thin pages, torn labels, how far down and across all goes."""
 
@@ -55,8 +54,7 @@ class Layout:
         return int(self.cost[1])
 
 
-@dataclass(frozen=True, slots=True)
-class Laid:
+class Laid(Frozen):
     """A piece turned one way, and the place of its upper left corner [mm]."""
 
     footing: Footing
@@ -93,8 +91,7 @@ def _layout(near: Sequence[_Near], chosen: Sequence[Steps]) -> Layout:
     return Layout(pieces, grid, cells, (splits, len(cells), int(thin[0, 0]), torn, *spread))
 
 
-@dataclass(frozen=True, slots=True)
-class _Near:
+class _Near(Frozen):
     """A piece, and what its places near one cost; the tables begin at a cell ``row``, ``column``,
     counted from the one before the canvas's first."""
 
@@ -132,8 +129,7 @@ class _Near:
         return slice(self.row, self.row + rows), slice(self.column, self.column + columns)
 
 
-@dataclass(frozen=True, slots=True)
-class _Pages:
+class _Pages(Frozen):
     """Where ink lies on pages, and what share of each is pattern, for one layout or for many of
     them at once (the first two axes); the first page lies before the canvas's."""
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine, extent
@@ -30,8 +30,7 @@ SQUARE = 8.0
 """The side of the squares that a piece's area is counted in [mm]."""
 
 
-@dataclass(frozen=True, eq=False)
-class Shape:
+class Shape(Frozen, eq=False, dict=True):
     """A piece as the search sees it, its ink's upper left corner at the origin."""
 
     drawing: Drawing
@@ -102,8 +101,7 @@ class Shape:
         return (extent(column).moved(Vector(-self.box.left, -self.box.top)),)
 
 
-@dataclass(frozen=True, eq=False)
-class _Turned(Shape):
+class _Turned(Shape, eq=False, dict=True):
     """A piece turned a quarter clockwise: what was looked up of it is turned along, and it itself
     only once it has its place."""
 

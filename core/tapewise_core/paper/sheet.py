@@ -2,22 +2,20 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Ink
 
 
-@dataclass(frozen=True, slots=True)
-class Window:
+class Window(Frozen):
     """A box of the canvas [mm], and where its upper left corner lies on the sheet [mm]."""
 
     seen: Box
     at: Point
 
 
-@dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(Frozen):
     """One page, its size [mm], its own ink, and the window it shows, if any."""
 
     name: str
@@ -27,8 +25,7 @@ class Sheet:
     window: Window | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Prints:
+class Prints(Frozen):
     """Sheets that share one canvas, in the order they are printed."""
 
     title: str

@@ -7,7 +7,7 @@ blank, because printers leave 3 to 6.4 mm (common practice).
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 MARGIN = 10.0
 """Left blank all round [mm]."""
@@ -16,8 +16,7 @@ OVERLAP = 12.0
 """How much two neighbours print twice [mm], unless asked otherwise."""
 
 
-@dataclass(frozen=True, slots=True)
-class PageSize:
+class PageSize(Frozen):
     """A sheet upright: its name as people say it, width and height [mm]."""
 
     name: str

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
@@ -22,8 +23,7 @@ FIRST = 2
 """The page after the map."""
 
 
-@dataclass(frozen=True, slots=True)
-class Mapped:
+class Mapped(Frozen):
     """What the map shows: the canvas, its printed cells in order, their joins; overlap in mm."""
 
     canvas: Drawing
@@ -33,8 +33,7 @@ class Mapped:
     overlap: float
 
 
-@dataclass(frozen=True, slots=True)
-class _Scaled:
+class _Scaled(Frozen):
     """Where the canvas's corner lies on the map [mm], and how much smaller it is drawn."""
 
     corner: Point

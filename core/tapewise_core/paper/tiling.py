@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.furniture import Label, furniture
@@ -53,8 +54,7 @@ def _placed(pieces: Sequence[Drawing], *grids: Grid) -> Layout:
     return placed([Shape(piece) for piece in pieces], *grids)
 
 
-@dataclass(frozen=True, slots=True)
-class _Laid:
+class _Laid(Frozen):
     """A canvas, the cells of it that are printed, and how they are joined.
 
     ``near`` are, for each cell, the pages it becomes one sheet with.

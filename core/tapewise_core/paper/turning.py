@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point

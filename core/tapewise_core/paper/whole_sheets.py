@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.geometry.outline import Box
 from tapewise_core.paper.drawing import TextLine

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
+from msgspec.structs import replace
 from numpy.typing import NDArray
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Vector
 from tapewise_core.paper.drawing import Ink, Layer, Stroke, TextLine
@@ -21,8 +21,7 @@ WORDS, SMALLER = 8.0, 3.0
 """Words under words count as so many millimetres of a line, and so does a smaller size."""
 
 
-@dataclass(frozen=True, eq=False)
-class Covered:
+class Covered(Frozen, eq=False):
     """What is drawn already: boxes of words, and points of cut lines, a millimetre apart."""
 
     words: tuple[Box, ...]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.end_style import banded
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
@@ -11,8 +11,7 @@ HEMS = ("hem", "sleeve_hem")
 """Lines whose edge is turned unless a band is sewn to it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Allowances:
+class Allowances(Frozen):
     """What is added at seams, at the neckline and its band, and at turned hems."""
 
     seam: Length

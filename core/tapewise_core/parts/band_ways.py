@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import said
 
 
-@dataclass(frozen=True, slots=True)
-class Words:
+class Words(Frozen):
     """What a band is called in its steps: ``key`` for ticks, ``one`` and ``many`` of it, what it is
     sewn to, what lies at the join, what is looked at when it is on, its ``noun`` alone, and how it
     is ``cut``, where that makes it another way."""

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.arm_facing import arm_facing_seams, cut_arm_facing, draft_arm_facing
 from tapewise_core.parts.band_ways import ARMBAND, ARMBAND_RING
 from tapewise_core.parts.bare_style import ArmholeFinish, BareStyle
@@ -28,8 +28,7 @@ from tapewise_core.text.told import Told
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class Bare:
+class Bare(Frozen):
     """What a finish adds: drafts, pieces and seams; ``taken`` is how much shorter than the front
     armhole it holds it [mm], ``told`` what a band could not do and ``ratio`` its length as a share
     of the armhole, None without a band."""

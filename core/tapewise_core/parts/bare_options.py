@@ -5,7 +5,7 @@ Amounts are common practice in the trade.
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_style import ArmholeFinish, is_bare

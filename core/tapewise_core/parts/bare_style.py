@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.sleeve_style import SleeveKind
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, cm
@@ -29,8 +29,7 @@ def is_bare(style: Style) -> bool:
     return style.choice("sleeve", SleeveKind.SHORT) == SleeveKind.NONE
 
 
-@dataclass(frozen=True, slots=True)
-class BareStyle:
+class BareStyle(Frozen):
     """The finish with its sizes; ``ratio`` is the band's length as a share of the armhole, None
     where it follows from the armhole drawn and from how far the cloth stretches (``stretch``, as a
     fraction); ``allowance`` is along the armhole, ``seam`` at the band's join."""

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class BeltPocketStyle:
+class BeltPocketStyle(Frozen):
     """Whether there is a belt and whether there are pockets, with their sizes: ``belt_ends`` is
     what the belt has beyond the waist, ``below_waist`` from there down to a pocket's opening."""
 

@@ -4,7 +4,8 @@ which the whole piece does not."""
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.extent import least_across
 from tapewise_core.drafting.finish import for_pieces

@@ -6,7 +6,7 @@ import math
 from enum import StrEnum
 
 from tapewise_core.drafting.cloth import Spread
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
@@ -29,8 +29,7 @@ PIECES = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class CentreStyle:
+class CentreStyle(Frozen):
     """The pieces with a seam at their centre, its allowance, and how wide on the cloth another may
     be without one [mm]."""
 

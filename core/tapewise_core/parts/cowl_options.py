@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.neck_options import BEYOND_NECK, fall_of, own_half_width
@@ -20,8 +20,7 @@ from tapewise_core.text.told import said
 from tapewise_core.units import Length, cm
 
 
-@dataclass(frozen=True, slots=True)
-class Usually:
+class Usually(Frozen):
     """By how much a half's neck edge is spread unasked: a share of the shoulder, seen from above,
     less so much of it [mm]; within what such a shoulder can be turned for (our geometry)."""
 

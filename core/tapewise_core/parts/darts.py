@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import Dart, Edge, Notch, Piece
 from tapewise_core.drafting.seam import Fullness, Seam, SeamKind

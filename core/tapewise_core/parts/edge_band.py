@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.strip import draft_strip, folded, rule_strip, strip_edges
 from tapewise_core.sewing.way import Way
 from tapewise_core.units import Length
@@ -17,8 +17,7 @@ Mark = tuple[float, str, int]
 """A share of the edge, walked from the band's join, the pair it belongs to, and its strokes."""
 
 
-@dataclass(frozen=True, slots=True)
-class BandKind:
+class BandKind(Frozen):
     """What a band is for: the piece's name and its edge's, the draft's title, what is told of its
     marks, how many are cut, and how it is sewn."""
 
@@ -32,8 +31,7 @@ class BandKind:
     sewn: Way
 
 
-@dataclass(frozen=True, slots=True)
-class BandSize:
+class BandSize(Frozen):
     """A band's finished width, and what is added along the edge and at its join."""
 
     width: Length

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.parts.band_ways import (

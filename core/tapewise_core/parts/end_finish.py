@@ -4,15 +4,16 @@ sleeves were drafted so much shorter."""
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import EndBand
 from tapewise_core.drafting.finish import for_pieces, with_allowances
 from tapewise_core.drafting.piece import Notch, Pattern, Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.edge_band import (
     BandKind,
@@ -30,8 +31,7 @@ from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class _End:
+class _End(Frozen):
     """One kind of band, drafted and cut, with its seams and what proofs ask of it."""
 
     draft: Draft

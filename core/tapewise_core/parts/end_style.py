@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
@@ -43,8 +43,7 @@ def banded(style: Style) -> tuple[str, ...]:
     return tuple(name for name, width in found if width.mm)
 
 
-@dataclass(frozen=True, slots=True)
-class EndStyle:
+class EndStyle(Frozen):
     """The widths of hem band and cuff, 0 without, and their lengths as a share of their edges, None
     where these follow from body and cloth; ``capped`` sleeves are caps; ``stretch`` is a fraction,
     ``seam`` the allowance; ``across`` is what lies across the cloth [mm]."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
@@ -20,8 +20,7 @@ class LowerShoulder(StrEnum):
     RIGHT = "right"
 
 
-@dataclass(frozen=True, slots=True)
-class FigureStyle:
+class FigureStyle(Frozen):
     """Shoulders, neck, back and arm. A garment that does without a lower or a forward shoulder,
     or without more room for the arm, is drafted for a body that has none."""
 
@@ -81,8 +80,7 @@ def _lower_shoulder(style: Style) -> tuple[LowerShoulder, Length]:
     return (LowerShoulder.LEFT if left > 0 else LowerShoulder.RIGHT), mm(abs(left))
 
 
-@dataclass(frozen=True, slots=True)
-class FullnessStyle:
+class FullnessStyle(Frozen):
     """Lengths over belly and seat; ``asked`` are the keys of those the wearer chose
     herself. A garment whose hem is not the body's adds nothing over a full seat."""
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.style import Style
 from tapewise_core.units import mm
 
@@ -10,8 +10,7 @@ NONE = mm(0)
 """What nobody found at a fitting."""
 
 
-@dataclass(frozen=True, slots=True)
-class FittedStyle:
+class FittedStyle(Frozen):
     """Amounts [mm] of one half, nothing where no fitting asked for them.
 
     ``front_longer`` is length between neck point and waist, ``back_longer`` between nape and

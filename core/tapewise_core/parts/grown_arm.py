@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import replace
 from functools import lru_cache
 from itertools import pairwise
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.measures.body import Body
@@ -39,8 +40,7 @@ LEAST_WAY = 0.2
 least (our choice): a shorter one would swing the seam too far."""
 
 
-@dataclass(frozen=True, slots=True)
-class SleeveWish:
+class SleeveWish(Frozen):
     """What is asked of a sleeve [mm]: its length, and its ease at the arm and at the hem."""
 
     length: float
@@ -83,8 +83,7 @@ def hem_girth(body: Body, wish: SleeveWish) -> Length:
     return mm(most).called("as wide as its seams may slant to")
 
 
-@dataclass(frozen=True, slots=True)
-class Grown:
+class Grown(Frozen):
     """A grown-on sleeve on its body.
 
     Either ``sleeve`` with its ``lines`` or ``cap`` is there. ``seam`` is the whole side seam

@@ -6,9 +6,10 @@ Pure geometry in the millimetres of the back's draft, from the body and the view
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, Point, Vector
@@ -34,8 +35,7 @@ BELOW_DART = 20.0
 """A waist dart is drawn only where the hem lies so far below it [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class BodyShoulder:
+class BodyShoulder(Frozen):
     """The shoulder as the body has it in the draft, ``fall`` degrees under level."""
 
     neck: Point
@@ -56,8 +56,7 @@ def body_shoulder(
     return BodyShoulder(neck, neck + along * long, fall)
 
 
-@dataclass(frozen=True, slots=True)
-class SideOf:
+class SideOf(Frozen):
     """What a grown-on body's side is drawn from; ``bodice`` ends at its waist seam.
 
     ``hip`` is the hip's quarter where a flare makes it wider than asked.

@@ -6,7 +6,7 @@ stays as wide as asked. Every such seam is made as long as the plain one, at its
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.shape.curves import warped
@@ -22,8 +22,7 @@ OF_SLEEVE = 0.9
 (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Overarm:
+class Overarm(Frozen):
     """The seam, and by how much its hem end lies nearer to the neck than the plain one [mm].
 
     ``runs_out`` is where it has come back to the plain line, None where it never left it.

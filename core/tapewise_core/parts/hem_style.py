@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
@@ -17,8 +17,7 @@ class HemShape(StrEnum):
     SPLIT = "split"
 
 
-@dataclass(frozen=True, slots=True)
-class HemStyle:
+class HemStyle(Frozen):
     """``rise`` of a curved hem to the side, ``slit`` the length of a split one's. A garment that
     does not let one choose has a straight hem; one without a rise or a slit has none of any size.
     """

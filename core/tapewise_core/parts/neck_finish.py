@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Neck
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.cowl_way import COWL
 from tapewise_core.parts.facing import cut_facing, draft_facing, facing_seams
@@ -27,8 +27,7 @@ from tapewise_core.parts.neckline import point_angle
 from tapewise_core.sewing.neck_edge import TURNED_NECK, TURNED_V
 
 
-@dataclass(frozen=True, slots=True)
-class Halves:
+class Halves(Frozen):
     """Back and front of one side: their drafts, and the pieces cut from them."""
 
     drafts: tuple[Draft, Draft]
@@ -36,8 +35,7 @@ class Halves:
     front: Piece
 
 
-@dataclass(frozen=True, slots=True)
-class Finish:
+class Finish(Frozen):
     """What a finish adds: halves marked for it, drafts, pieces, seams, and the neck it leaves.
 
     ``other`` are the right side's back and front, marked, where the sides differ.

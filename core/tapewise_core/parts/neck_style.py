@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from tapewise_core.drafting.piece import COLLAR_PIECE
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.parts.placket_style import PlacketStyle
@@ -46,8 +46,7 @@ class Sewn(StrEnum):
     FLAT = "flat"
 
 
-@dataclass(frozen=True, slots=True)
-class NeckStyle:
+class NeckStyle(Frozen):
     """A neckline from its depths below the nape's level to its finish, ``band_ratio`` the band's
     length as a share of the neckline, None where it follows from the neckline drawn and from how
     far the cloth stretches (``stretch``, as a fraction). A garment without facings has none of

@@ -5,12 +5,11 @@ Amounts are common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Usual:
+class Usual(Frozen, kw_only=True):
     """What a neckline has unless asked otherwise [cm]: ``wider`` on each side than the neck asks
     for, ``depth`` below the nape's level in front and ``back_depth`` at the back; ``band_ratio``
     is the band's length as a share of the neckline, None where it follows from the neckline's

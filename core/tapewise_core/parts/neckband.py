@@ -7,7 +7,8 @@ the point, sewn at the V's own angle, so that the two lie mitred on the fold.
 from __future__ import annotations
 
 import math
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Notch, Piece, make_piece

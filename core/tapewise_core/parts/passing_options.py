@@ -6,7 +6,7 @@ stays its seam draws it in again. Numbers without another source are common prac
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.waist_options import PULLED, rounded_up
 from tapewise_core.sewing.machines import SEAM_STRETCH
@@ -43,8 +43,7 @@ def way_in(body: Body) -> float:
     return min(hips, body[OVER_SHOULDERS].mm * SHOULDERS_YIELD)
 
 
-@dataclass(frozen=True, slots=True)
-class PassingEase:
+class PassingEase(Frozen):
     """The ease of a waist unasked: its fit's ``own``, or as much as lets the body through."""
 
     own: Option

@@ -8,7 +8,8 @@ underlap, which stands out from the back under it. The neckband is open there to
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import for_pieces, with_allowances

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
@@ -17,8 +17,7 @@ class Placket(StrEnum):
     RIGHT = "right"
 
 
-@dataclass(frozen=True, slots=True)
-class PlacketStyle:
+class PlacketStyle(Frozen):
     """``length`` from the neckline along the shoulder, nothing without a placket; ``buttons`` in
     all, the one on the neckband among them; ``chosen``: the wearer herself chose the length."""
 

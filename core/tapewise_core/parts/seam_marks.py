@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import Notch, Pattern, Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.ways import HELP
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -18,8 +18,7 @@ from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length, mm
 
 
-@dataclass(frozen=True, slots=True)
-class Fold:
+class Fold(Frozen):
     """The names of the points on the fold from which the seam's own points are set off."""
 
     underarm: str
@@ -28,8 +27,7 @@ class Fold:
     hip: str | None
 
 
-@dataclass(frozen=True, slots=True)
-class SeamQuarters:
+class SeamQuarters(Frozen):
     """Bust and hip in quarters with their ease, with the working that a person reads; ``more`` is
     what this half has more than the quarter at the bust and at the hip, less where it is below
     zero [mm]."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.end_style import cuff
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
@@ -25,8 +25,7 @@ WITH_SLEEVE = tuple(kind for kind in SleeveKind if kind is not SleeveKind.NONE)
 """The kinds of which something is drafted, the shortest first."""
 
 
-@dataclass(frozen=True, slots=True)
-class SleeveStyle:
+class SleeveStyle(Frozen):
     """``length`` from the shoulder point to the hem, ``ease`` round the arm and at the hem."""
 
     length: Length

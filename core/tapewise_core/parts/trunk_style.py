@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.end_style import hem_band
 from tapewise_core.parts.shape.band import close_fit
 from tapewise_core.parts.shape.bust_room import Wish as BustRoom
@@ -21,8 +21,7 @@ class Fit(StrEnum):
     EASED = "eased"
 
 
-@dataclass(frozen=True, slots=True)
-class TrunkStyle:
+class TrunkStyle(Frozen):
     """``length`` from nape to hem, ``ease`` all round and at each level, ``shaping`` the fraction
     by which the side seam goes in to the waist.
 

@@ -8,8 +8,10 @@ and the right of the front the wearer's left.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field, replace
 from types import MappingProxyType
+
+from msgspec import field
+from msgspec.structs import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
@@ -18,7 +20,7 @@ from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.making import Making
 from tapewise_core.drafting.piece import Dart, Edge, Notch, Piece, make_piece
 from tapewise_core.drafting.seam import SMOOTH, EdgeRun, Fullness, Join, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -32,8 +34,7 @@ Names = Mapping[str, str]
 """A half's own edges by their names on its piece; those that are not in it keep their own."""
 
 
-@dataclass(frozen=True, slots=True)
-class Sewn:
+class Sewn(Frozen):
     """How the edges of one side of the body are called on the pieces of back and front.
 
     ``mirrored`` is the piece on which this side is the mirrored half, where a clockwise walk runs
@@ -88,8 +89,7 @@ WORDS = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Joined:
+class Joined(Frozen):
     """Back and front in one piece each, and how each side of the body is sewn."""
 
     back: Piece

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Casing, Level, Passage, Waist
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.waist_finish import casing_of, elastic_length
 from tapewise_core.parts.waist_style import WaistStyle
@@ -21,8 +21,7 @@ from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import mm
 
 
-@dataclass(frozen=True, slots=True)
-class HeldWaist:
+class HeldWaist(Frozen):
     """The seams at the waist, and the band with its draft if there is one."""
 
     seams: tuple[Seam, ...]

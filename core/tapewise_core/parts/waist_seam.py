@@ -7,18 +7,17 @@ seam's allowance. Numbers without another source are common practice.
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.drafting.finish import for_pieces
 from tapewise_core.drafting.piece import Notch, Pattern, Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.sewing.waist import STAYED_WAIST
 from tapewise_core.sewing.way import Way
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(Frozen):
     """A mark on the waist seam at a walked distance from the centre back [mm]."""
 
     distance: float

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
@@ -16,8 +16,7 @@ class WaistFinish(StrEnum):
     BAND = "band"
 
 
-@dataclass(frozen=True, slots=True)
-class WaistStyle:
+class WaistStyle(Frozen):
     """``ease`` is what the waist's edge has over the waist; ``seam`` a seam's allowance."""
 
     finish: WaistFinish

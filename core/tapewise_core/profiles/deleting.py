@@ -6,7 +6,7 @@ from datetime import datetime
 from pathlib import Path
 
 from tapewise_core.errors import FilesError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles import trash
 from tapewise_core.profiles.entries import Entry
 from tapewise_core.profiles.files import reason, sync_folder
@@ -17,8 +17,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import digest
 
 
-@dataclass(frozen=True, slots=True)
-class Gone:
+class Gone(Frozen):
     """Who or what was deleted and when; ``person`` is whose project it was, empty for a person."""
 
     name: str

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import cached_property
 from pathlib import Path
 
+from msgspec.structs import replace
+
 from tapewise_core.errors import FilesError, TapewiseError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles import index
 from tapewise_core.profiles.files import STRAY, read_file, reason
 from tapewise_core.profiles.index import Known
@@ -16,8 +17,7 @@ from tapewise_core.profiles.slug import marked_slug, slug
 from tapewise_core.text.legible import legible
 
 
-@dataclass(frozen=True)
-class Entry:
+class Entry(Frozen, dict=True):
     """One person's file; ``fault`` says in a sentence why it cannot be used, if so."""
 
     name: str

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field
+from dataclasses import dataclass, field
 from datetime import date
 from types import MappingProxyType
 from typing import Annotated
 
-from tapewise_core.frozen import dataclass
 from tapewise_core.profiles import rules
 from tapewise_core.profiles.form import STRICT, Passed
 

@@ -11,7 +11,7 @@ from functools import cache
 from typing import TYPE_CHECKING, Any, TypeVar, cast
 
 from tapewise_core.errors import ProfileError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 if TYPE_CHECKING:
     from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler, TypeAdapter, ValidationError
@@ -24,8 +24,7 @@ STRICT = {"extra": "forbid", "strict": True, "revalidate_instances": "always"}
 and what was made without a check is checked."""
 
 
-@dataclass(frozen=True, eq=False)
-class Passed:
+class Passed(Frozen, eq=False):
     """Stands in a type for a rule that its values have passed, and how JSON schema tells it.
 
     A rule returns what it passes and raises ValueError; it looks at what was read as its type, or

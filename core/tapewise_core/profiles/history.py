@@ -12,7 +12,7 @@ from datetime import datetime
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, OptionError, ProfileError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles.files import put, reason
 from tapewise_core.profiles.folders import private
 from tapewise_core.profiles.profile import Profile
@@ -24,8 +24,7 @@ _TRIMMED_AT = 120
 """Lines of the file above which those that are kept no longer are taken out (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class State:
+class State(Frozen):
     """A person as she was from a moment on."""
 
     when: datetime

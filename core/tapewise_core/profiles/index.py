@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 from pathlib import Path
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles import rules
 from tapewise_core.profiles.files import read_file
 from tapewise_core.profiles.memory import remembered
@@ -14,8 +14,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.text.legible import legible
 
 
-@dataclass(frozen=True, slots=True)
-class Known:
+class Known(Frozen):
     """What is told of a file without reading it: whose it is, or what is wrong with it."""
 
     name: str

@@ -10,17 +10,16 @@ import contextlib
 import json
 import os
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import asdict
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import Any, TypeVar
+
+from msgspec import Struct
+from msgspec.structs import asdict
 
 from tapewise_core import __version__
 from tapewise_core.profiles.files import put
 
-if TYPE_CHECKING:
-    from _typeshed import DataclassInstance
-
-    Told = TypeVar("Told", bound=DataclassInstance)
+Told = TypeVar("Told", bound=Struct)
 
 FEWEST = 50
 """How many files there are at least where remembering pays (our choice)."""

@@ -8,15 +8,14 @@ from __future__ import annotations
 
 from typing import Any
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles.profile import Profile, Reading
 
 _SIMPLE = ("name", "unit", "reference", "waist_site", "age")
 _GROWING = ("groups", "adjustments", "loved")
 
 
-@dataclass(frozen=True, slots=True)
-class Clash:
+class Clash(Frozen):
     """One measure changed by two: what this writer wants, and what is on file; None is open."""
 
     key: str

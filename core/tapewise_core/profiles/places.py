@@ -9,7 +9,7 @@ from itertools import count
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, TapewiseError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles import history
 from tapewise_core.profiles.entries import Entry, entries_in
 from tapewise_core.profiles.files import read_file, reason, write_file
@@ -19,8 +19,7 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.slug import marked_slug, slug
 
 
-@dataclass(frozen=True, slots=True)
-class Kept:
+class Kept(Frozen):
     """A person as she is on file now, and measures that somebody else changed otherwise."""
 
     profile: Profile

@@ -18,12 +18,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from datetime import date
 from types import MappingProxyType
 from typing import Annotated, Any, Literal, Self
 
-from tapewise_core.frozen import dataclass
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
 from tapewise_core.profiles import form, rules
 from tapewise_core.profiles.fitted import Adjustment, Loved

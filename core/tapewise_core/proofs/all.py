@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.proofs.bands import bands_fit, bands_pass
 from tapewise_core.proofs.bare import armhole_lies
 from tapewise_core.proofs.cap import cap_fits
@@ -62,8 +62,7 @@ PROVERS: Mapping[ProofId, Prover] = MappingProxyType(
 """Every proof with the function that answers for it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Proven:
+class Proven(Frozen):
     """What was proved of a draft, and which proofs were silent."""
 
     proofs: tuple[Proof, ...]

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.text.told import OptionKey, Told, joined, said
 
 
-@dataclass(frozen=True, slots=True)
-class Change:
+class Change(Frozen):
     """One option: what it was, what it is to be."""
 
     key: str
@@ -22,8 +21,7 @@ class Change:
         return said("{} {} in place of {}", OptionKey(self.key), self.after, self.before)
 
 
-@dataclass(frozen=True, slots=True)
-class Mend:
+class Mend(Frozen):
     """Options with the values to type (``settings``), and what the proof says then."""
 
     settings: Mapping[str, str]

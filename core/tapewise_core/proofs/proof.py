@@ -9,7 +9,7 @@ from enum import StrEnum
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.proofs.mend import Mend
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Bound, Told, joined, said
@@ -89,8 +89,7 @@ SURE_ENOUGH = 0.8
 """The share of bodies for which a proof must hold to be trusted (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Proof:
+class Proof(Frozen):
     """One proof's outcome; no other proof of a draft has its ``id`` and ``of`` together.
 
     ``of`` is the side, seam or piece that was judged, empty where there is but one. ``value``
@@ -148,8 +147,7 @@ def typed(value: Length | str) -> str:
     return value if isinstance(value, str) else f"{value.mm / 10:.1f} cm"
 
 
-@dataclass(frozen=True, slots=True)
-class Silent:
+class Silent(Frozen):
     """A proof that has nothing to say about a draft, with its reason."""
 
     id: ProofId
@@ -165,8 +163,7 @@ def lacking(about: ProofId, thing: str) -> Silent:
     return Silent(about, said(f"{LACKS}{thing}."))
 
 
-@dataclass(frozen=True, slots=True)
-class Case:
+class Case(Frozen):
     """What is to be proved: a pattern, the style it was drafted in, and its cloth."""
 
     pattern: Pattern

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.proofs.proof import SURE_ENOUGH, Proof
 from tapewise_core.text.told import Told, said
@@ -16,8 +16,7 @@ TRIAL = "sew a trial garment from cheap cloth first"
 """What is advised where a proof is uncertain."""
 
 
-@dataclass(frozen=True, slots=True)
-class Verdict:
+class Verdict(Frozen):
     """Whether all proofs hold as estimated, and how ``sure`` the least sure of them is.
 
     ``helps_most`` is the measure whose taking would make them surest, None where none would.

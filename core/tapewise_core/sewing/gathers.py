@@ -5,7 +5,7 @@ Common practice in the trade.
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.drafting.seam import Seam
 from tapewise_core.sewing.edges import TAKEN_OUT

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.errors import OptionError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.sewing.stitches import (
     BACKSTITCH,
     BASTED,
@@ -29,8 +29,7 @@ from tapewise_core.sewing.stitches import (
 from tapewise_core.sewing.stitches import Machine as Machine
 
 
-@dataclass(frozen=True, slots=True)
-class Stitching:
+class Stitching(Frozen):
     """How each kind of seam is sewn, on the machines at hand or by hand.
 
     ``seam`` joins, ``hem`` holds anything folded and ``edge`` an edge that was turned back,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import COLLAR_PIECE
 from tapewise_core.sewing.joining import MELTS

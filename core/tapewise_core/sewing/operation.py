@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import IntEnum, StrEnum
 
 from tapewise_core.drafting.seam import EdgeRun
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.sewing.stitches import Stitch
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length
@@ -63,8 +63,7 @@ class Laid(StrEnum):
     NEATENED = "neatened by itself"
 
 
-@dataclass(frozen=True, slots=True)
-class Meeting:
+class Meeting(Frozen):
     """The edges that meet: ``first`` onto ``second``, which is empty where an edge is turned.
 
     Both are the same where a piece is sewn to its own copy. ``partly``: only a part of the second
@@ -87,8 +86,7 @@ class Meeting:
         return self.first if alone else (*self.first, *self.second)
 
 
-@dataclass(frozen=True, slots=True)
-class Use:
+class Use(Frozen):
     """A tape, elastic or other thing that an operation takes: ``what`` and ``why`` in a few words.
 
     ``length`` and ``width`` in mm, None where there is nothing to measure.
@@ -100,8 +98,7 @@ class Use:
     width: Told = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Operation:
+class Operation(Frozen):
     """One thing to do, and what must come before it.
 
     ``key`` stays the same whatever is drafted, so that ticks can be kept by it; ``title`` names

@@ -12,7 +12,7 @@ from enum import StrEnum
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.drafting.seam import EdgeRun
 from tapewise_core.drafting.unfolding import loops, opens
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.sewing.operation import Laid, Meeting, Operation
@@ -28,8 +28,7 @@ class Up(StrEnum):
     WRONG = "wrong side up"
 
 
-@dataclass(frozen=True, slots=True)
-class Marked:
+class Marked(Frozen):
     """An edge that is sewn: its line, the letter of its meeting, and whether it is turned."""
 
     line: tuple[Point, ...]
@@ -37,8 +36,7 @@ class Marked:
     turned: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(Frozen):
     """A piece as it lies: closed outlines, which side is up, and the edges that are sewn."""
 
     piece: Piece

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
 class Machine(StrEnum):
@@ -22,8 +22,7 @@ class Machine(StrEnum):
     HAND = "hand"
 
 
-@dataclass(frozen=True, slots=True)
-class Stitch:
+class Stitch(Frozen):
     """One way to stitch: in words, by its number, and on which machines it can be made.
 
     ``thread`` is what a metre of seam takes [m]; ``twin`` needs a needle of that kind, and

@@ -7,12 +7,14 @@ that to its seams as their making. Nothing else has to know of it.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import field, replace
+
+from msgspec import field
+from msgspec.structs import replace
 
 from tapewise_core.drafting.making import Making
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.operation import Half, Laid, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.stitches import Stitch
@@ -20,16 +22,14 @@ from tapewise_core.text.told import Told
 from tapewise_core.units import Length, mm
 
 
-@dataclass(frozen=True, slots=True)
-class Elastic:
+class Elastic(Frozen):
     """An elastic to be drawn in: what to cut, its lap with it, and how wide it is [mm]."""
 
     length: float
     width: float
 
 
-@dataclass(frozen=True, slots=True)
-class Work:
+class Work(Frozen):
     """What there is to sew in one way: its seams, the pattern, and the stitches there are."""
 
     seams: tuple[Seam, ...]
@@ -102,7 +102,6 @@ class Work:
         )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
 class Way(Making):
     """How seams are sewn: what there is to do, one thing after the other.
 

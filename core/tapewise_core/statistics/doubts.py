@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.statistics.given import Given, given
 
 HINT, WARNING = 2.6, 3.3
@@ -24,8 +24,7 @@ above 70 for men.
 """
 
 
-@dataclass(frozen=True)
-class Doubt:
+class Doubt(Frozen):
     """A reading of ``body`` that lies ``far`` spreads from what all others suggest.
 
     ``rest`` is the body without it, ``wider`` how much the rest's size widens its spreads.

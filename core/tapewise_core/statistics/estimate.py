@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Origin, Reference, Value, WaistSite
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.statistics.given import Given, given
@@ -22,8 +23,7 @@ CHILD_WIDER = 1.5
 choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Estimate:
+class Estimate(Frozen):
     """One estimate [cm]: its 90 % interval, what it leans on, and the trade's rule beside it.
 
     ``rule`` is the rule of thumb's value [cm] and its words, or None; ``remark`` holds what

@@ -10,7 +10,7 @@ import math
 from collections.abc import Mapping
 from operator import mul
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.statistics.population import WEIGHT, Population
 
 Row = list[float]
@@ -23,8 +23,7 @@ RARE_HEIGHT, A_LITTLE = 3.0, 1.15
 """A height so many spreads from the mean is rare, and spreads are widened a little too."""
 
 
-@dataclass(frozen=True)
-class Given:
+class Given(Frozen):
     """Readings of one body, and how they lean on each other.
 
     ``precision`` is the inverse of the readings' covariance, home noise and definition noise

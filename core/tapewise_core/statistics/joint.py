@@ -10,7 +10,7 @@ import math
 import random
 from collections.abc import Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.statistics.given import Row
 from tapewise_core.statistics.population import Population, population
@@ -18,8 +18,7 @@ from tapewise_core.statistics.trust import trusted
 from tapewise_core.statistics.whose import refusal
 
 
-@dataclass(frozen=True)
-class Joint:
+class Joint(Frozen):
     """The measures that were not taken: their means and covariance, each on the model's scale.
 
     ``population`` tells the scales. Empty where nothing is missing or nothing can be estimated.

@@ -8,7 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.statistics.scale import Scale
 
@@ -35,8 +35,7 @@ CHILDREN = "children"
 PLAIN = Scale()
 
 
-@dataclass(frozen=True)
-class Population:
+class Population(Frozen):
     """Means and covariances of all measures, each on its scale, lengths in cm.
 
     ``home`` and ``definition`` are the spreads, on the same scale, of a reading taken

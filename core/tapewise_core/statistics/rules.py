@@ -8,15 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
 
 WOMEN, MEN = Reference.WOMEN, Reference.MEN
 Known = Mapping[str, float]
 
 
-@dataclass(frozen=True)
-class Rule:
+class Rule(Frozen):
     """One rule: what it gives [cm], from which measures, for whom, and in which words.
 
     ``midway`` says that it means a waist midway between the narrowest place and the navel.

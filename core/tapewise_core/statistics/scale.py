@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class Scale:
+class Scale(Frozen):
     """Plain [cm] if ``shift`` is None, else the logarithm of what lies above ``shift`` [cm].
 
     Below ``knee`` [cm], where no grown body is, the line goes on as a plain logarithm, so that

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.digits import mistyped_from, short_of_a_digit, swapped
 from tapewise_core.statistics.doubts import Doubt, normal
@@ -31,8 +31,7 @@ LARGEST_EXPONENT = 100.0
 """More is no likelier for any purpose, and would overflow."""
 
 
-@dataclass(frozen=True)
-class Slip:
+class Slip(Frozen):
     """One explanation of a doubted value, and the values [cm] that would mend it."""
 
     kind: Kind
@@ -40,8 +39,7 @@ class Slip:
     proposed: Mapping[str, float] | None
 
 
-@dataclass(frozen=True)
-class Explained:
+class Explained(Frozen):
     """What is behind a doubted value: the slip that stands alone, or the kinds that may be."""
 
     slip: Slip | None = None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.statistics.doubts import WARNING, worst
 from tapewise_core.statistics.given import Given, given
 from tapewise_core.statistics.population import Population
@@ -12,8 +12,7 @@ from tapewise_core.statistics.whole import whole_form
 from tapewise_core.units import Unit
 
 
-@dataclass(frozen=True)
-class Trusted:
+class Trusted(Frozen):
     """Readings [cm] that an estimate may lean on, and the body as they show it."""
 
     readings: Mapping[str, float]

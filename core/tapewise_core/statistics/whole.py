@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.doubts import WARNING
 from tapewise_core.statistics.given import given
@@ -22,8 +22,7 @@ FEWEST = 2
 """And touch so many, at least."""
 
 
-@dataclass(frozen=True)
-class Whole:
+class Whole(Frozen):
     """Slips that explain a form at once: the values [cm] that mend it, if one stands alone."""
 
     kinds: tuple[Kind, ...]
@@ -55,8 +54,7 @@ def whole_form(
     return Whole((best.kind,), best.keys, set(best.keys) == set(free), mended)
 
 
-@dataclass(frozen=True)
-class _Way:
+class _Way(Frozen):
     """One slip of a whole form: what was meant is the typed value times a factor."""
 
     kind: Kind

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.statistics.given import Given, given
@@ -17,8 +17,7 @@ from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
 
-@dataclass(frozen=True, slots=True)
-class Worth:
+class Worth(Frozen):
     """What taking one missing measure would do for a garment.
 
     Without it the garment's line that follows it is uncertain by ± ``now`` [cm, 90 %]; once it

@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from tapewise_core.drafting.cloth import Cloth, Spread
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -136,8 +136,7 @@ WEIGHT = Option(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class ClothStyle:
+class ClothStyle(Frozen):
     """Stretches and shrinkages as fractions, ``weight`` in grams for a square metre, lengths in
     mm. A garment that asks for the stretch alone is cut from a usual cloth that does not shrink."""
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.style.kind import WORDS, Value, ValueKind, value_told
 from tapewise_core.style.style import Style
@@ -26,8 +26,7 @@ class Group(StrEnum):
     FIGURE = "Figure, where it is not average"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Option:
+class Option(Frozen, kw_only=True):
     """One option. Lengths and limits in cm, percentages as people say them (50 is half),
     weights of cloth in grams for a square metre.
 

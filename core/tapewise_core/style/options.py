@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.option import Option
 
 
-@dataclass(frozen=True, slots=True)
-class Options:
+class Options(Frozen):
     """Options by key, each settled after those above it.
 
     A garment that shares another's options names the ones it takes (``only``) and the words it
@@ -61,7 +61,7 @@ class Options:
 
     def changed(self, key: str, **fields: object) -> Options:
         """Return the set with some of one option's fields changed."""
-        new = replace(self[key], **fields)  # type: ignore[arg-type]
+        new = replace(self[key], **fields)
         return Options(tuple(new if option.key == key else option for option in self.rows))
 
     def narrowed(self, words: Mapping[str, tuple[str, ...]]) -> Options:

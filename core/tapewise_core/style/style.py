@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from types import MappingProxyType
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.kind import Value, ValueKind, value_told
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class Chosen:
+class Chosen(Frozen):
     """One option's value for one draft; ``asked`` if the wearer chose it herself."""
 
     kind: ValueKind
@@ -26,8 +26,7 @@ class Chosen:
         return value_told(self.kind, self.value)
 
 
-@dataclass(frozen=True, slots=True)
-class Style:
+class Style(Frozen):
     """Every option of a garment with its value.
 
     Blocks and parts do not read it: each has a view (such as ``NeckStyle.of(style)``) that knows

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import field, replace
 from datetime import date
 from functools import cached_property
+
+from msgspec import field
+from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.fitting.change import Change, Measured
 from tapewise_core.fitting.changes import CHANGES
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body
 from tapewise_core.profiles.fitted import Adjustment
@@ -29,8 +31,7 @@ MONTHS = (
 )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class Applied:
+class Applied(Frozen):
     """An adjustment and one draft; ``why`` says why that draft does without it, if so."""
 
     adjustment: Adjustment
@@ -58,8 +59,7 @@ def adjustment_told(one: Adjustment) -> Told:
     return change.told(one.amount) if change else said("{} {}", one.what, f"{one.amount:g}")
 
 
-@dataclass(frozen=True, slots=True)
-class Adjusted:
+class Adjusted(Frozen):
     """A draft with the adjustments it has a use for, and all of them with why not; ``moves`` is
     by how much they moved each option [mm, percent, degrees]."""
 
@@ -69,8 +69,7 @@ class Adjusted:
     moves: Mapping[str, float] = field(default_factory=dict)
 
 
-@dataclass(frozen=True)
-class Table:
+class Table(Frozen, dict=True):
     """Where one garment is drafted for one body as it was asked for."""
 
     page: Garment

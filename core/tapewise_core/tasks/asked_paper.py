@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(Frozen):
     """Which pieces are drawn, and how: halves opened out, with allowances; all if none named."""
 
     unfolded: bool = False
@@ -18,8 +17,7 @@ AS_DRAFTED = Shown()
 """Every piece as it was drafted, halves on the fold, allowances included."""
 
 
-@dataclass(frozen=True, slots=True)
-class Paper:
+class Paper(Frozen):
     """What a person asks of paper, as typed; None leaves what is usual."""
 
     overlap: str | None = None

@@ -11,13 +11,12 @@ from collections.abc import Mapping
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Pattern, Piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.tasks.fingerprint import LONG, SIGNS, signs_of
 
 
-@dataclass(frozen=True, slots=True)
-class Basis:
+class Basis(Frozen):
     """Signs of what ticks of one draft rest on.
 
     ``cloth`` is a cloth for a garment; ``pieces`` are pieces as they are cut from it, ``marked``

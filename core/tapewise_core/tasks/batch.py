@@ -9,13 +9,14 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import asdict, replace
 from datetime import date
 from pathlib import Path
 
+from msgspec.structs import asdict, replace
+
 from tapewise_core import __version__
 from tapewise_core.errors import FilesError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles.files import put, reason
 from tapewise_core.profiles.identity import id_of_name
 from tapewise_core.profiles.slug import marked_slug, slug
@@ -33,8 +34,7 @@ Run = Callable[[Sequence[Order], str], Iterator[Result]]
 Tell = Callable[[int, int, str], object]
 
 
-@dataclass(frozen=True, slots=True)
-class Batch:
+class Batch(Frozen):
     """What came of a batch, row by row; ``skipped`` were made in a run before."""
 
     results: tuple[Result, ...]

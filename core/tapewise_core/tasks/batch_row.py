@@ -7,12 +7,13 @@ from __future__ import annotations
 
 import traceback
 from collections.abc import Mapping
-from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
+from msgspec.structs import replace
+
 from tapewise_core.errors import TapewiseError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.proof import SURE_ENOUGH
 from tapewise_core.tasks.asked_paper import USUAL_PAPER, Paper
@@ -23,8 +24,7 @@ MADE, LOOK, FAILED = "made", "proof fails", "failed"
 """What can come of a row."""
 
 
-@dataclass(frozen=True, slots=True)
-class Order:
+class Order(Frozen):
     """What is asked for one person; ``person`` is the text of her file, ``made`` the day."""
 
     row: int
@@ -40,8 +40,7 @@ class Order:
     steps: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Result:
+class Result(Frozen):
     """What came of it: ``failing`` proofs, ``unlikely`` measures, ``says`` why it failed or what
     to do where a proof is uncertain; ``sure`` is the least of any proof.
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from tapewise_core.drafting.picturing.scene import Scene, scenes
 from tapewise_core.drafting.told_steps import ToldStep, told_steps
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.tasks.drafted import Drafted
 
 CORNER = (
@@ -16,8 +16,7 @@ CORNER = (
 """What the picture of a mirrored corner shows."""
 
 
-@dataclass(frozen=True, slots=True)
-class HandStep:
+class HandStep(Frozen):
     """One step: of which piece, whether it is that piece's first, its number through all; of some
     there is a second one that shows something ``nearer`` by."""
 

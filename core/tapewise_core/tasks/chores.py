@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import accumulate
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.paper.document import Bullets, Document, Heading, Paragraph, Ticks
 from tapewise_core.sewing.before_cutting import of_the_cloth
 from tapewise_core.sewing.operation import Operation, Sort
@@ -22,16 +22,14 @@ _List = tuple[str, tuple[str, ...], bool, str]
 """A heading, what stands under it, whether it is to be ticked, and what is said before."""
 
 
-@dataclass(frozen=True, slots=True)
-class Chore:
+class Chore(Frozen):
     """One thing to do, and the ``key`` of its tick; nothing to tick where that is empty."""
 
     says: str
     key: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Chores:
+class Chores(Frozen):
     """Things to do, or only to be minded, under one heading; ``mind`` is said before them."""
 
     heading: str

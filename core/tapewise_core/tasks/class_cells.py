@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 from typing import Any
 
+from msgspec.structs import replace
+
 from tapewise_core.errors import ProfileError, ReadingError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Origin, Reference, WaistSite
 from tapewise_core.measures.catalogue import BY_KEY, measure, near_measures
 from tapewise_core.measures.reading import read
@@ -17,8 +18,7 @@ from tapewise_core.profiles.rules import LONGEST_NAME
 from tapewise_core.units import Unit, parse_number
 
 
-@dataclass(frozen=True, slots=True)
-class TableFault:
+class TableFault(Frozen):
     """What is wrong in one cell."""
 
     row: int
@@ -36,8 +36,7 @@ class TableFault:
         return f"{self.column}: {self.says.rstrip('.')}."
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Frozen):
     """One column: its heading as written, what it holds, and the unit of its lengths; None where
     the heading names none, and each row's own is meant."""
 

@@ -14,7 +14,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from pathlib import Path
 
 from tapewise_core.errors import FilesError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import CATALOGUE
 from tapewise_core.profiles.files import LARGEST_FILE, file_bytes
@@ -31,8 +31,7 @@ _SEPARATOR = re.compile('"?sep=([,;\t])"?(?:\n|$)', re.IGNORECASE)
 """A first line that some spreadsheets write, to say what is between cells."""
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Frozen):
     """One person of a table, and the row she stands in."""
 
     number: int
@@ -40,8 +39,7 @@ class Row:
     given: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Frozen):
     """What a table holds: its good rows, and every fault of the others."""
 
     rows: tuple[Row, ...]

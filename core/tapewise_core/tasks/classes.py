@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from tapewise_core.errors import FilesError, TapewiseError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles import store
 from tapewise_core.profiles.files import put, reason
 from tapewise_core.profiles.profile import Profile
@@ -15,8 +15,7 @@ from tapewise_core.tasks.class_cells import TableFault
 from tapewise_core.tasks.class_table import Row, read_table, table_of
 
 
-@dataclass(frozen=True, slots=True)
-class TakenIn:
+class TakenIn(Frozen):
     """Who was saved from a table, and every fault of the rows that were not."""
 
     saved: tuple[str, ...]

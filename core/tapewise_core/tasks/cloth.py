@@ -6,10 +6,11 @@ Everything is worked out anew for each cloth: on another width a skirt may be cu
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.errors import OptionError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.lay.buying import Purchase, purchase
 from tapewise_core.lay.closer import closer_lay, there_is_a_library
 from tapewise_core.lay.lay import Lay, lay_of
@@ -33,8 +34,7 @@ FINEST = 5.0
 """The longest is told in steps of this [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Offer:
+class Offer(Frozen):
     """A cloth in a shop: its ``width`` [mm], and the price of a metre, or of a yard for who reads
     inches; None if it does not matter."""
 
@@ -67,8 +67,7 @@ def offer_of(
     return Offer(wide, price_of(price) if equals else usual)
 
 
-@dataclass(frozen=True, slots=True)
-class ClothAnswer:
+class ClothAnswer(Frozen):
     """One cloth: its ``width`` [mm], how the pieces lie on it, what to buy, and that in words.
 
     ``fits`` is whether all lie on the cloth, and on the length there is where that is known.
@@ -180,8 +179,7 @@ def cheapest_words(answers: Sequence[ClothAnswer]) -> Told:
     return said("Cheapest is the cloth {} wide.", mm(best.width))
 
 
-@dataclass(frozen=True, slots=True)
-class Longest:
+class Longest(Frozen):
     """The longest a garment can be from the cloth there is: its option, and how long [mm]; None if
     not even the shortest fits."""
 

@@ -6,14 +6,13 @@ from collections.abc import Sequence
 
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.sewing.in_hand import grain, how_many, which_way
 from tapewise_core.tasks.chores import CUT, MARK, Chore, Chores
 from tapewise_core.tasks.drafted import Drafted
 
 
-@dataclass(frozen=True, slots=True)
-class Cutting:
+class Cutting(Frozen):
     """One piece to cut out: its name, what to know of it, and what is then done, in order.
 
     ``done`` are keys of the checklist, each with few words.

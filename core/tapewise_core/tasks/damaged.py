@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from shlex import quote
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles import store
 from tapewise_core.profiles.folders import alone
 from tapewise_core.tasks import settings, work_files
@@ -15,8 +15,7 @@ from tapewise_core.tasks.work_text import Work
 from tapewise_core.text.legible import legible
 
 
-@dataclass(frozen=True, slots=True)
-class Damaged:
+class Damaged(Frozen):
     """A project whose file cannot be used: whose it is, why, and its last good state if any."""
 
     place: Path

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import replace
 from types import MappingProxyType
 
 import numpy as np
+from msgspec.structs import replace
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.worn import Many
 from tapewise_core.statistics.joint import unmeasured
@@ -17,8 +17,7 @@ from tapewise_core.statistics.population import Population
 from tapewise_core.tasks.drafted import Drafted
 
 
-@dataclass(frozen=True)
-class Doubt:
+class Doubt(Frozen):
     """The estimates a draft uses: how far each may be off (``spreads``), on the scale of the
     ``people`` it was drawn from, and how they hang together, a correlation."""
 

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import field, replace
 from datetime import date
 from functools import cached_property
+
+from msgspec import field
+from msgspec.structs import replace
 
 from tapewise_core import __version__
 from tapewise_core.drafting.by_hand import by_hand
@@ -20,7 +22,7 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.render import piece_drawing, whole_drawing
 from tapewise_core.drafting.unfolding import bare
 from tapewise_core.errors import OptionError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.garments.garment import Garment
 from tapewise_core.lay.lay import Lay, lay_of
 from tapewise_core.measures.body import Body
@@ -45,8 +47,7 @@ from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 
-@dataclass(frozen=True)
-class Drafted:
+class Drafted(Frozen, dict=True):
     """A garment drafted and proved for one person; drawings and documents come when asked for.
 
     ``asked`` is what was typed for options. ``verdict`` is None, every proof 1 ``sure`` and no

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from datetime import date
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.errors import DraftError

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import replace as changed
 from functools import cache, partial
 from pathlib import Path
 
+from msgspec.structs import replace as changed
+
 from tapewise_core.drafting.sheets import beside, with_squares
 from tapewise_core.errors import ForeignFilesError, PaperError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.paper.document import Document, Figure, FillIn, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
@@ -45,24 +46,21 @@ def purpose(name: str) -> str:
     return "read" if name in READ else "keep"
 
 
-@dataclass(frozen=True, slots=True)
-class Failed:
+class Failed(Frozen):
     """A format whose paper the pattern does not fit, and why; the others are written."""
 
     format: str
     told: tuple[object, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Made:
+class Made(Frozen):
     """Every file by its relative name, and what could not be made."""
 
     files: Mapping[str, bytes]
     failed: tuple[Failed, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Written:
+class Written(Frozen):
     """What was written, names and sizes [bytes], what is gone of the draft before, what failed."""
 
     files: tuple[tuple[str, int], ...]

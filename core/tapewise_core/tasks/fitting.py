@@ -16,7 +16,7 @@ from tapewise_core.fitting.symptom import Remedy as Remedy
 from tapewise_core.fitting.symptom import Symptom as Symptom
 from tapewise_core.fitting.symptoms import SYMPTOMS as SYMPTOMS
 from tapewise_core.fitting.symptoms import symptom
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.garments import shelf
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.profiles.fitted import Adjustment
@@ -39,8 +39,7 @@ WORTH = 0.5
 """A length that moved by less is not told [mm]: half of what a tape shows."""
 
 
-@dataclass(frozen=True, slots=True)
-class Seen:
+class Seen(Frozen):
     """What was seen and why: ``remedy`` is proposed, None where no pattern helps or this garment
     has no way for any; ``passed`` are changes that it has no way for, each with why."""
 
@@ -96,8 +95,7 @@ NEAR = 0.08
 """What is typed as it was told in inches may be so much beyond a limit [cm]: a sixteenth."""
 
 
-@dataclass(frozen=True, slots=True)
-class Trial:
+class Trial(Frozen):
     """A change tried on a garment: the drafts before and after, and what it would be kept as."""
 
     adjustment: Adjustment

@@ -13,7 +13,7 @@ import numpy as np
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import TapewiseError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.worn import Many, body_side
 from tapewise_core.tasks.doubt import Doubt
@@ -48,8 +48,7 @@ def drafted_for(drafted: Drafted, body: Body) -> Pattern | None:
         return None
 
 
-@dataclass(frozen=True)
-class Following:
+class Following(Frozen):
     """How a body's numbers follow its estimates: their logarithms as drafted, and by how much
     they move with one spread of each estimate, ``up`` and ``down``."""
 

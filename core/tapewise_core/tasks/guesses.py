@@ -7,7 +7,7 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.body import Body
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
@@ -25,8 +25,7 @@ SLIGHT = 0.3
 """What moves a garment by less is not worth a sentence [cm] (common practice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Effect:
+class Effect(Frozen):
     """An estimate's uncertainty [± cm, 90 %] at one place of the garment."""
 
     measure: str

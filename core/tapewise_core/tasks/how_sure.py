@@ -9,9 +9,9 @@ cut (:mod:`tapewise_core.proofs.worn`).
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
 from tapewise_core.proofs.proof import About, Case
 from tapewise_core.proofs.verdict import verdict

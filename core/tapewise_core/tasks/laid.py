@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.labels import title
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.lay.buying import purchase
 from tapewise_core.lay.lay import folds
@@ -12,8 +12,7 @@ from tapewise_core.tasks.cloth import fits
 from tapewise_core.tasks.drafted import Drafted
 
 
-@dataclass(frozen=True, slots=True)
-class LaidPiece:
+class LaidPiece(Frozen):
     """A piece on the cloth: its number and name in the checklist, and the lines it is cut along
     [mm]."""
 
@@ -22,8 +21,7 @@ class LaidPiece:
     lines: tuple[tuple[Point, ...], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Laid:
+class Laid(Frozen):
     """The cloth as it lies there: the ``width`` of one layer and the ``length`` that is used [mm],
     where across its width it is folded [mm], and the pieces on it.
 

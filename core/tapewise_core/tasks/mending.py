@@ -8,8 +8,9 @@ asked for, taken back.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 from itertools import combinations
+
+from msgspec.structs import replace
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.proofs.mend import Change, Mend

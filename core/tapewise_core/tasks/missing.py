@@ -7,9 +7,10 @@ be missing gets a stand-in, until nothing is. The stand-ins are never shown.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from statistics import fmean
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from tapewise_core.errors import MissingMeasure, TapewiseError
 from tapewise_core.garments.garment import Garment

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.tasks import work
 from tapewise_core.tasks.work_text import Work
 
 
-@dataclass(frozen=True, slots=True)
-class Noted:
+class Noted(Frozen):
     """What was noted while a project was sewn, and on which day (ISO)."""
 
     title: str

@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 from types import MappingProxyType
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body, Origin, Reference, Value
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.measures.finding import Finding, Severity
@@ -35,8 +35,7 @@ __all__ = [
 ]
 
 
-@dataclass(frozen=True, slots=True)
-class Check:
+class Check(Frozen):
     """What a person should know about her measures before drafting.
 
     ``refused`` says why nothing could be estimated, or is empty; ``for_child`` holds what to

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from tapewise_core.errors import OptionError, ProfileError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES, measure, near_measures
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.measures.reading import read
@@ -28,8 +28,7 @@ __all__ = [
 ]
 
 
-@dataclass(frozen=True, slots=True)
-class Change:
+class Change(Frozen):
     """One measure in two states of a person [cm]; None where it was open."""
 
     key: str
@@ -48,8 +47,7 @@ def changes(first: Profile, second: Profile) -> tuple[Change, ...]:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class LastTime:
+class LastTime(Frozen):
     """How a person was at the end of the last day she was measured before, and is now."""
 
     before: State

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.errors import OptionError
 from tapewise_core.garments.shelf import garment as on_shelf

@@ -8,11 +8,12 @@ from __future__ import annotations
 
 import json
 import os
-from dataclasses import asdict, replace
 from pathlib import Path
 
+from msgspec.structs import asdict, replace
+
 from tapewise_core.errors import FilesError, OptionError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles.files import aside_of, keep_beside, put, reason, why
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.sewing.machines import Machine, read_machines
@@ -29,8 +30,7 @@ KEYS = ("unit", "paper", "machines", "look")
 _NAME, _BEFORE = "settings.json", "settings.json.before"
 
 
-@dataclass(frozen=True, slots=True)
-class Settings:
+class Settings(Frozen):
     """What is set, as text; empty where nothing is."""
 
     unit: str = ""
@@ -39,8 +39,7 @@ class Settings:
     look: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(Frozen):
     """The settings in force, and a sentence on what is wrong with their file, if anything."""
 
     settings: Settings

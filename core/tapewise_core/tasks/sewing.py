@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.sewing.operation import Operation, Sort
 from tapewise_core.sewing.order import operations
@@ -20,8 +20,7 @@ from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.text.told import Reader, joined
 
 
-@dataclass(frozen=True, slots=True)
-class SewingStep:
+class SewingStep(Frozen):
     """One step at the machine: a key that never changes, a title, what to do, and its facts.
 
     ``facts`` are rows of a label and words, those that apply: stitch, allowance, ease, pressing,

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Generic, TypeVar
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 JsonType = Mapping[str, object]
 """What a value may be, as a piece of JSON schema."""
@@ -52,8 +52,7 @@ POINT = listed(NUMBER, 2)
 T = TypeVar("T")
 
 
-@dataclass(frozen=True, slots=True)
-class Key(Generic[T]):
+class Key(Frozen, Generic[T]):
     """One key: its kind, how its value is found, and what it means.
 
     An ``optional`` key is left out where its value is None.
@@ -66,8 +65,7 @@ class Key(Generic[T]):
     optional: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Shape(Generic[T]):
+class Shape(Frozen, Generic[T]):
     """An object of JSON.
 
     >>> size: Shape[str] = Shape("a word", (Key("letters", WHOLE, len, "how long it is"),))

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace as changed
 from pathlib import Path
+
+from msgspec.structs import replace as changed
 
 from tapewise_core.errors import FilesError, ForeignFilesError
 from tapewise_core.paper.document import Document, FillIn

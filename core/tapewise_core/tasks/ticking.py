@@ -13,7 +13,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.tasks.basis import cloth_signs

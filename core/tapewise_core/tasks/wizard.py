@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.errors import OptionError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment
 from tapewise_core.measures.body import Body, Value
@@ -44,8 +45,7 @@ OPEN = "worked out from measures that are still to take"
 _RANK: dict[str, int] = {group: rank for rank, group in enumerate(Group)}
 
 
-@dataclass(frozen=True, slots=True)
-class OptionRow:
+class OptionRow(Frozen):
     """One option as a page shows it; ``value`` and limits are spelt in the reader's unit.
 
     ``choices`` is empty for what is typed. ``asked`` says that the wearer chose it, ``at_work``

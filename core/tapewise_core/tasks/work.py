@@ -10,9 +10,10 @@ from __future__ import annotations
 
 import contextlib
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
+
+from msgspec.structs import replace
 
 from tapewise_core.errors import FilesError
 from tapewise_core.profiles import store, trash

@@ -5,8 +5,9 @@ from __future__ import annotations
 import contextlib
 import os
 from collections.abc import Iterator
-from dataclasses import replace
 from pathlib import Path
+
+from msgspec.structs import replace
 
 from tapewise_core.errors import FilesError
 from tapewise_core.profiles import store

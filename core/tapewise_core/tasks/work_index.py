@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from pathlib import Path
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.profiles.files import why
 from tapewise_core.profiles.memory import remembered
 from tapewise_core.tasks import work_files
@@ -13,8 +13,7 @@ from tapewise_core.tasks.json_object import text_in
 from tapewise_core.tasks.work_text import work_of
 
 
-@dataclass(frozen=True, slots=True)
-class Brief:
+class Brief(Frozen):
     """Whose a project is and when it changed last, or why its file cannot be used."""
 
     person: str = ""

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import fields, replace
 from types import MappingProxyType
 from typing import Any
+
+from msgspec.structs import replace
 
 from tapewise_core.profiles.merging import grown
 from tapewise_core.tasks.work_text import Work
@@ -25,9 +26,9 @@ def merged(base: Work, mine: Work, theirs: Work) -> Work:
     ({'hem': 'split', 'ease': '4 cm'}, ('Cut',))
     """
     changes: dict[str, Any] = {
-        row.name: getattr(mine, row.name)
-        for row in fields(Work)
-        if row.name in _PLACE or getattr(mine, row.name) != getattr(base, row.name)
+        name: getattr(mine, name)
+        for name in Work.__struct_fields__
+        if name in _PLACE or getattr(mine, name) != getattr(base, name)
     }
     changes["asked"] = _options(base.asked, mine.asked, theirs.asked)
     changes["ticked"] = grown(base.ticked, mine.ticked, theirs.ticked)

@@ -6,11 +6,10 @@ for every reader.
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class Term:
+class Term(Frozen):
     """A word, what it means, and the American word for it, if there is another."""
 
     word: str

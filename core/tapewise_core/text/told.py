@@ -12,12 +12,11 @@ import string
 from collections.abc import Iterable
 from fractions import Fraction
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.units import MM_PER_INCH, MM_PER_YARD, Length, Unit, inside, sixteenths
 
 
-@dataclass(frozen=True, slots=True)
-class OptionKey:
+class OptionKey(Frozen):
     """An option, named in a sentence by its key."""
 
     key: str
@@ -26,8 +25,7 @@ class OptionKey:
         return self.key
 
 
-@dataclass(frozen=True, slots=True)
-class LineName:
+class LineName(Frozen):
     """A line, edge or piece of the pattern by its name in the record, such as ``sleeve_hem``.
 
     >>> str(LineName("sleeve_hem_2")), str(LineName("side_4")), str(LineName("split"))
@@ -48,8 +46,7 @@ CALLED = {"split": "slit", "outer": "outer edge"}
 """Lines whose names in the record are not what people call them."""
 
 
-@dataclass(frozen=True, slots=True)
-class About:
+class About(Frozen):
     """A rough amount [mm], or a span of them: told to the quarter inch where inches are read."""
 
     low: float
@@ -67,8 +64,7 @@ class About:
         return self.tell(Unit.CM)
 
 
-@dataclass(frozen=True, slots=True)
-class Span:
+class Span(Frozen):
     """From one length to another [mm], the unit told once."""
 
     low: float
@@ -82,8 +78,7 @@ class Span:
         return self.tell(Unit.CM)
 
 
-@dataclass(frozen=True, slots=True)
-class Bound:
+class Bound(Frozen):
     """The least (``up``) or the most (``down``) that may be typed [mm], told no nearer than a
     millimetre or a sixteenth of an inch and never beyond, so that it passes as it was told."""
 
@@ -98,8 +93,7 @@ class Bound:
         return self.tell(Unit.CM)
 
 
-@dataclass(frozen=True, slots=True)
-class OnPaper:
+class OnPaper(Frozen):
     """A length on printed paper [mm]: told in mm as printers have it, or to the sixteenth of an
     inch; ``tenths`` of a millimetre are shown even where there are none.
 
@@ -121,8 +115,7 @@ class OnPaper:
         return self.tell(Unit.CM)
 
 
-@dataclass(frozen=True, slots=True)
-class Spool:
+class Spool(Frozen):
     """So much thread [m]: told in whole metres, or in yards, as it is sold."""
 
     metres: float
@@ -136,8 +129,7 @@ class Spool:
         return self.tell(Unit.CM)
 
 
-@dataclass(frozen=True, slots=True)
-class PaperSpan:
+class PaperSpan(Frozen):
     """What may be chosen on printed paper, from one length to another [mm], both inside it."""
 
     low: float
@@ -153,8 +145,7 @@ class PaperSpan:
         return self.tell(Unit.CM)
 
 
-@dataclass(frozen=True, slots=True)
-class Yardage:
+class Yardage(Frozen):
     """A length of cloth as it is bought [mm]: told to the centimetre in cm, and in yards to the
     eighth where inches are read.
 
@@ -246,8 +237,7 @@ def joined(sentences: Iterable[Told], between: str = " ") -> Told:
     return whole
 
 
-@dataclass(frozen=True, slots=True)
-class Reader:
+class Reader(Frozen):
     """Who reads: the unit lengths are told in, and whether options are told as one types them.
 
     >>> from tapewise_core.units import mm

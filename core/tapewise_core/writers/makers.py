@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from tapewise_core.errors import OptionError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.paper import sizes
 from tapewise_core.paper.cutting_out import cut_only
 from tapewise_core.paper.document import Document
@@ -23,8 +23,7 @@ from tapewise_core.writers.pdf import pdf
 from tapewise_core.writers.svg import svg
 
 
-@dataclass(frozen=True, slots=True)
-class PaperOptions:
+class PaperOptions(Frozen):
     """What a person may choose about paper; lengths in mm."""
 
     overlap: float = OVERLAP
@@ -36,8 +35,7 @@ class PaperOptions:
 Files = dict[str, bytes]
 
 
-@dataclass(frozen=True, slots=True)
-class Format:
+class Format(Frozen):
     """One way onto paper, cloth or screen: its name, what it is for, the files it gives."""
 
     name: str

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
+
+from msgspec.structs import replace
 
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.point import Point

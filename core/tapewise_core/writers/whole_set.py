@@ -18,14 +18,13 @@ from collections.abc import Collection, Iterator, Mapping
 from pathlib import Path
 
 from tapewise_core.errors import FilesError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.writers.files import made_folder, refuse_blocked, safe, says, unmake, write_aside
 
 PLAN = "plan.json"
 
 
-@dataclass(frozen=True, slots=True)
-class _Plan:
+class _Plan(Frozen):
     """What is to be put in place of what stands, and what is to go."""
 
     put: tuple[str, ...]

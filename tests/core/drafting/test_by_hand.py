@@ -4,12 +4,12 @@ import math
 import random
 import re
 from collections.abc import Iterator
-from dataclasses import replace
 from functools import cache
 from itertools import chain
 
 import pytest
 from hand_compares import Apart, asked_by_chance, compared, in_words
+from msgspec.structs import replace
 from people_made_up import made_up
 
 from tapewise_core.drafting.by_hand import by_hand

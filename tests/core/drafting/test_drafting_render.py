@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 from seams_made_up import rectangle
 
 from tapewise_core.drafting.labels import LabelHead

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import cache
 
 import pytest
 from making import MIDDLE, person
+from msgspec.structs import replace
 from read_aloud import spelt
 
 from tapewise_core.drafting.draft import Draft

@@ -1,10 +1,9 @@
 """Every symptom leads to a change that moves the redrafted garment the right way, by its amount."""
 
-from dataclasses import replace
-
 import pytest
 from fitted_pieces import MOVES, OTHER_MOVES, drafted, off, what
 from hand_compares import compared
+from msgspec.structs import replace
 
 from tapewise_core.fitting.changes import CHANGES
 from tapewise_core.fitting.symptom import MOST_A_FITTING, Remedy, Symptom

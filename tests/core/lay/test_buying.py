@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.lay.buying import before_washing, bought, purchase

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import reduce
 from itertools import combinations
 
 import pytest
 import shapely
 from making import DAY, person
+from msgspec.structs import replace
 from seams_made_up import pattern_of, rectangle
 
 from tapewise_core.drafting.cloth import Cloth, Spread

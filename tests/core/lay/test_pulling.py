@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from itertools import combinations
 
 import pytest
 import shapely
+from msgspec.structs import replace
 from seams_made_up import pattern_of, rectangle
 
 from tapewise_core.drafting.cloth import Cloth

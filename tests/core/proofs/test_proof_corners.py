@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 
 import pytest
 from hand_made import case, in_cm, judged, oblong, only, reason, shape
 from making import DAY, person
+from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import Join

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from hand_made import case, in_cm, judged, oblong, only, reason, shape
+from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.point import Point

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from making import top
+from msgspec.structs import replace
 
 from tapewise_core.drafting.facts import Level
 from tapewise_core.proofs.ledger import HEAD, ledger, ledger_lines

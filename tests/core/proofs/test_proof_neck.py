@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from hand_made import CLOTH, case, in_cm, in_inches, judged, only, reason, sewn, strip, style
+from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts, Neck

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from hand_made import case, in_cm, in_inches, judged, only, sewn, strip
+from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import Notch
 from tapewise_core.drafting.seam import EdgeRun, Fullness, Seam, SeamKind

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
+from msgspec.structs import replace
 from seams_made_up import pattern_of, rectangle
 
 from tapewise_core.drafting.cloth import Cloth, Spread

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 from sewing_faults import faults, impossible, moved_first, unfinished
 from sewing_styles import CASES, STYLES, drafted, orders
 

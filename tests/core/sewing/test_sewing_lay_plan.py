@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from making import DAY
+from msgspec.structs import replace
 from pictures_seen import overlaps, texts
 from seams_made_up import pattern_of, rectangle
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 
 import pytest
 from machine_sets import SETS
+from msgspec.structs import replace
 from seams_made_up import BACK, FRONT, SAMPLES, SKIRT, pattern_of, rectangle, seam
 
 from tapewise_core.drafting.making import UNNOTICED

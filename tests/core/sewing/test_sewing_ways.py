@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from graphlib import CycleError
 
 import pytest
+from msgspec.structs import replace
 from seams_made_up import SAMPLES
 from sewing_styles import drafted
 

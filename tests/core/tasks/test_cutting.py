@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from making import DAY, MIDDLE, person
+from msgspec.structs import replace
 
 from tapewise_core.garments.shelf import PAGES
 from tapewise_core.sewing.in_hand import grain, how_many, which_way

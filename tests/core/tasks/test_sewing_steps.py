@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import cache
 
 import pytest
 from making import DAY, MIDDLE, person
+from msgspec.structs import replace
 
 from tapewise_core.paper.drawing import Drawing, Layer, TextLine
 from tapewise_core.sewing.operation import Laid

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from making import MIDDLE, person
+from msgspec.structs import replace
 
 from tapewise_core.errors import OptionError
 from tapewise_core.garments.shelf import garment

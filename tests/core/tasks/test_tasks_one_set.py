@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 import re
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from making import DAY, person, top
+from msgspec.structs import replace
 
 from tapewise_core.drafting.labels import allowance_words
 from tapewise_core.errors import ForeignFilesError

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -25,8 +25,7 @@ TAPE, HIDDEN, BODY = "tape", "hidden", "body"
 """Tones, for widgets that colour."""
 
 
-@dataclass(frozen=True, slots=True)
-class Scale:
+class Scale(Frozen):
     """From the figure's millimetres to dots."""
 
     times: float

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import contextlib
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 
+from msgspec.structs import replace
 from textual import on
 from textual.containers import Horizontal
 from textual.widget import Widget

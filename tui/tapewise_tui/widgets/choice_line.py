@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from rich.text import Text
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True)
-class ChoiceLine:
+class ChoiceLine(Frozen):
     """One line: ``key`` is None for a heading; ``words`` are empty for what is typed or opened.
 
     ``opens`` is for lines that Enter opens something by; ``mark`` for what the wearer chose.

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import field
 from typing import ClassVar
 
+from msgspec.structs import replace
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.events import Resize
@@ -14,7 +14,7 @@ from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Static
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_tui.canvas import Canvas
 from tapewise_tui.drawn import Drawn
 from tapewise_tui.terminal import ascii_only
@@ -22,8 +22,7 @@ from tapewise_tui.terminal import ascii_only
 Paint = Callable[[Canvas], None]
 
 
-@dataclass(frozen=True, slots=True)
-class Thing:
+class Thing(Frozen):
     """What one page shows: ``heading``, sentences, keys with the words of their boxes, what to
     mind, and how its picture is painted; ``find`` is how F5 lists it."""
 
@@ -31,7 +30,7 @@ class Thing:
     says: tuple[str, ...]
     boxes: tuple[tuple[str, str], ...]
     mind: tuple[str, ...] = ()
-    paint: Paint | None = field(default=None, compare=False)
+    paint: Paint | None = None
     find: str = ""
 
 
@@ -105,7 +104,7 @@ class Leaf(Widget, can_focus=True):
 
     def show(self, thing: Thing, done: Sequence[str]) -> None:
         """Show a thing and what of it is done."""
-        other = thing != self.thing
+        other = self.thing is None or _words(thing) != _words(self.thing)
         self.thing, self.done = thing, done
         self.query_one("#leaf-heading", Static).update(thing.heading)
         self.query_one("#leaf-boxes", Static).update("\n".join(_boxes(thing, done)))
@@ -146,3 +145,8 @@ def _boxes(thing: Thing, done: Sequence[str]) -> Iterable[str]:
     for key, says in thing.boxes:
         box = "[x]" if key in done else "[ ]"
         yield f"{box} {says}{' ← Enter' if key == first else ''}"
+
+
+def _words(thing: Thing) -> Thing:
+    """What is read of a thing; its picture is another each time it is made."""
+    return replace(thing, paint=None)

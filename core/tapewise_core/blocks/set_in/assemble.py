@@ -7,8 +7,9 @@ without a fold; one sleeve goes into both armholes.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.set_in.cut import cut_sleeve
 from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of
@@ -30,7 +31,7 @@ from tapewise_core.drafting.facts import BareArmhole, Facts, Level, Side, Undera
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.drafting.seam import Join, Seam
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.bare_finish import Bare, finish_armhole
 from tapewise_core.parts.darts import dart_seams
@@ -41,8 +42,7 @@ from tapewise_core.parts.two_sides import WORDS, all_round
 from tapewise_core.units import Length, mm
 
 
-@dataclass(frozen=True, slots=True)
-class Arms:
+class Arms(Frozen):
     """What goes into the armholes, or round them: the same for both sides.
 
     ``seams`` are those into the armholes, ``own`` its own, closed before or after; ``made`` and

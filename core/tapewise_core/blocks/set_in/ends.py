@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.errors import DraftError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
@@ -23,8 +24,7 @@ LEAST_SIDE = 20.0
 """The shortest side seam that is drawn [mm] (our choice); the checks ask for more."""
 
 
-@dataclass(frozen=True, slots=True)
-class Sides:
+class Sides(Frozen):
     """Back and front side seam down to the hem."""
 
     back: Path

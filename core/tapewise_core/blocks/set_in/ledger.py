@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Girth, Piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at
@@ -19,8 +19,7 @@ from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
 
-@dataclass(frozen=True, slots=True)
-class Made:
+class Made(Frozen):
     """A sleeve, its solved cap, and how long its hem was to be [mm]."""
 
     sleeve: Piece

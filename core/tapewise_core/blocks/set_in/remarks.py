@@ -42,7 +42,8 @@ ACROSS = {"across back": "across_back", "across front": "across_front"}
 
 def _as_known(body: Body, told: Told) -> Told:
     """A sentence about a width that was estimated does not call it measured."""
-    key = next((ACROSS[part] for part in told if part in ACROSS), "")
+    words = (part for part in told if isinstance(part, str))
+    key = next((ACROSS[word] for word in words if word in ACROSS), "")
     if not key or body.has(key):
         return told
     return tuple(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import DOWN, Point, Vector
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.neck_options import BEYOND_NECK, own_half_width
@@ -39,8 +39,7 @@ ROUNDS = 4
 """A shorter shoulder lies higher, so how much shorter it has to be is looked at so often."""
 
 
-@dataclass(frozen=True, slots=True)
-class Shoulders:
+class Shoulders(Frozen):
     """The plain line and its ``slope`` [degrees]; how far ``out`` it is carried beyond the shoulder
     point [mm], less than nought where it is shorter; how steeply it ``falls`` in the end; and the
     back's and the front's own line."""

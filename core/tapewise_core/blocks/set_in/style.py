@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.bare_style import BareStyle
 from tapewise_core.parts.figure_style import FigureStyle, FullnessStyle
@@ -16,8 +16,7 @@ from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class ArmholeStyle:
+class ArmholeStyle(Frozen):
     """``drop`` below the armscye line, the sleeve's ``ease`` and that at its hem, all None where
     they are not asked for; ``shorter`` is the fraction by which the cap is shorter than its
     armhole; ``flat``: sleeves are set in before the sides are closed."""
@@ -44,8 +43,7 @@ class ArmholeStyle:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class SetInStyle:
+class SetInStyle(Frozen):
     """The views of the garment's parts; ``lower`` is what the body ends at: its hem, or the waist
     seam of a bodice."""
 

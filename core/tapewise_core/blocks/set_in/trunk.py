@@ -9,7 +9,7 @@ from tapewise_core.blocks.set_in.ends import Sides, at_bust, smooth
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.seam import Fullness
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.parts.darts import fullness
 from tapewise_core.parts.shape.bust_room import easable
@@ -21,8 +21,7 @@ WITHIN = 0.95
 would be cut into by its own other side."""
 
 
-@dataclass(frozen=True, slots=True)
-class Trunk:
+class Trunk(Frozen):
     """Back and front as drafted, with all that their pieces are cut by.
 
     ``armhole_allowance`` is that of armhole and cap [mm].

@@ -16,7 +16,7 @@ from tapewise_core.blocks.set_in.wish import Planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
@@ -31,16 +31,14 @@ Told = Callable[[Draft], Draft]
 """Adds a garment's own words to a finished back's draft."""
 
 
-@dataclass(frozen=True, slots=True)
-class Half:
+class Half(Frozen):
     """One side of the body: as drawn, and its back and front."""
 
     trunk: Trunk
     halves: Halves
 
 
-@dataclass(frozen=True, slots=True)
-class Whole:
+class Whole(Frozen):
     """Back and front as they are cut, each side with its seams' names, and the neck's finish."""
 
     back: Piece

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.blocks.set_in.ends import EndsOf, ended
 from tapewise_core.blocks.set_in.shoulders import Shoulders, fit_of, narrowest, shoulder, shoulders
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body, Reference
 from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.parts.shape.bust_room import Room, fitted_room
@@ -36,8 +36,7 @@ BELOW_DART = 20.0
 """A waist dart ends at least so far above the hem [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Planned:
+class Planned(Frozen):
     """The wish, and what of it the drafter tells: the shoulder, the bust point, and whether the
     hem leaves room for a dart; ``ends`` cuts the sides off at the hem."""
 

@@ -12,7 +12,7 @@ from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.hanging import finished_area, weight
 from tapewise_core.parts.waistband import Marks
 from tapewise_core.sewing.closing import PANELS
@@ -27,8 +27,7 @@ LEAST_PANELS = 2
 """A tier has a seam at each side at the least, so that back and front can be told apart."""
 
 
-@dataclass(frozen=True, slots=True)
-class GatheredSkirt:
+class GatheredSkirt(Frozen):
     """The tiers from the top down with their drafts and pieces; ``edge`` is the waist's [mm]."""
 
     style: GatheredStyle

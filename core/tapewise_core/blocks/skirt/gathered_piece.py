@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.sewing.gathers import PER
@@ -22,8 +22,7 @@ SEAM, MIDDLE = "panel seam", "middle of a panel"
 """What the marks of gathered edges are."""
 
 
-@dataclass(frozen=True, slots=True)
-class Tier:
+class Tier(Frozen):
     """One tier: ``upper`` and ``height`` of it whole, cut in ``count`` panels.
 
     ``ratio`` is what its upper edge is gathered by; ``below`` how many panels of the next tier
@@ -89,8 +88,7 @@ def _spoken(edge: str) -> str:
     return edge.replace("_", " ")
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
+class Cut(Frozen):
     """What is added at the edges of a tier [mm]: at its top, its sides and its foot; a ``casing``
     is turned down, and an edge that is sewn on is ``marked``."""
 

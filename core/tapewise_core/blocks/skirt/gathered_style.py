@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class GatheredStyle:
+class GatheredStyle(Frozen):
     """``fullness`` is what the skirt's upper edge has for each length of the waist's, and
     ``tier_fullness`` each lower tier for each length of the one above; ``usable_width`` is what
     they may take of the cloth's [mm], ``cloth_weight`` in grams for a square metre."""

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field, replace
+
+from msgspec import field
+from msgspec.structs import replace
 
 from tapewise_core.blocks.skirt import gathered, gathered_facts, straight
 from tapewise_core.blocks.skirt.gathered_piece import SEAM
@@ -22,7 +24,7 @@ from tapewise_core.drafting.facts import Hem, Level
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Girth, Piece
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hanging import weight
 from tapewise_core.parts.stride import skirt_hem
@@ -36,8 +38,7 @@ from tapewise_core.text.told import Told
 from tapewise_core.units import Length, mm
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Hung:
+class Hung(Frozen, kw_only=True):
     """What a bodice needs to know of its skirt.
 
     ``runs`` is its waist, walked from the centre back, ``ratio`` what that is gathered by and

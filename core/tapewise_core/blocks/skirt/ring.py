@@ -7,9 +7,10 @@ a whole circle; the hem on one larger by the skirt's length.
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.circle import radius_of
 
 COUNTS = (1, 2, 4, 6, 8, 10, 12)
@@ -22,8 +23,7 @@ HAIR = 1e-6
 """What rounding alone may be off by [mm]."""
 
 
-@dataclass(frozen=True, slots=True)
-class Ring:
+class Ring(Frozen):
     """Part of a circle with a hole: lengths on the stitch line, allowances outside [mm].
 
     ``sides_higher`` is what fittings took off the hem at the sides, where bias cloth drops.

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.skirt.straight_cut import BACK, FRONT, cut_back, cut_front
 from tapewise_core.blocks.skirt.straight_draft import draft_back, draft_front
@@ -14,7 +15,7 @@ from tapewise_core.drafting.facts import Hem, Level
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Edge, Girth, Notch, Piece
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam, SeamKind
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.hanging import finished_area, weight
 from tapewise_core.parts.stride import skirt_hem
@@ -28,8 +29,7 @@ SIDE, FRONT_MARK = "side at the waist", "centre front"
 """The marks by which the waist meets what is sewn to it."""
 
 
-@dataclass(frozen=True, slots=True)
-class StraightSkirt:
+class StraightSkirt(Frozen):
     """What a straight skirt is made of, without its waist's finish."""
 
     plan: StraightPlan

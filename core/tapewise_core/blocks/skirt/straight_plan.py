@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 from tapewise_core.blocks.skirt.straight_style import StraightStyle, Vent
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.parts.shape.skirt_side import SkirtSide, SkirtWish, skirt_side
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class StraightPlan:
+class StraightPlan(Frozen):
     """A straight skirt on a waist's edge of a length, with the working that a person reads.
 
     ``further`` back than halfway its side seam lies [mm], to go on from the bodice's; ``shape`` is

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.end_style import hem_band
 from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.style.style import Style
@@ -19,8 +19,7 @@ class Vent(StrEnum):
     BACK = "back"
 
 
-@dataclass(frozen=True, slots=True)
-class StraightStyle:
+class StraightStyle(Frozen):
     """``flare`` is how far each side goes out from the hip to the hem, less than nothing where it
     goes in; ``dip`` how far the waist lies lower at the centre back, ``belly`` higher at the
     centre front; ``cloth_weight`` in grams for a square metre; ``band`` is how wide a hem band is,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.circle import PARTS
 from tapewise_core.parts.fitted_style import FittedStyle
 from tapewise_core.style.cloth import ClothStyle
@@ -13,8 +13,7 @@ FEWEST = "fewest"
 """The choice of pieces that leaves it to the cloth's width."""
 
 
-@dataclass(frozen=True, slots=True)
-class SkirtStyle:
+class SkirtStyle(Frozen):
     """``circle`` is the part of a whole circle and ``named`` its name, ``panels`` the pieces asked
     for, None for as few as the cloth allows; ``cloth_weight`` in grams for a square metre."""
 

@@ -7,8 +7,9 @@ pieces are whole, without a fold.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.top.back import draft_back
 from tapewise_core.blocks.top.cut import cut_half

@@ -7,7 +7,7 @@ from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.drafting.seam import Fullness
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
@@ -28,8 +28,7 @@ NARROW = 8.0
 """A cap's bent hem is turned no wider than this, or bound [mm] (common practice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Half:
+class _Half(Frozen):
     """What a half is cut from."""
 
     plan: TopPlan

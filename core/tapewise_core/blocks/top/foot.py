@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.errors import DraftError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import distance_at_height, point_at_height
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
@@ -21,8 +21,7 @@ LEAST_BELOW = 30.0
 """A side seam goes on so far below the underarm's curve at the least [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Foot:
+class Foot(Frozen):
     """``side`` from the underarm to the hem, which meets the fold at the height ``fold`` [mm]."""
 
     side: Path

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.top.foot import Foot, curve_end
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.grown_arm import Grown
 from tapewise_core.parts.grown_body import SideOf
@@ -31,8 +32,7 @@ MOST_SLANT = math.tan(math.radians(15))
 """A side dart points up to the bust by no more than this (common practice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class FrontPlan:
+class FrontPlan(Frozen):
     """``side`` from the underarm to the hem, ``room`` as it was drawn, ``levels`` the heights of
     bust, waist and hip on the front, ``told`` what is worth a word, ``fold`` the hem's height."""
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.top.foot import Foot, foot_of, taken_up
 from tapewise_core.blocks.top.front_side import FrontPlan, front_plan
 from tapewise_core.blocks.top.refusing import check_sleeve
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Vector
 from tapewise_core.measures.body import Body
@@ -27,8 +28,7 @@ FootOf = Callable[[Grown, float, TopStyle], Foot]
 """Draws a side seam down to the hem, whose height on the fold is given [mm], and the hem."""
 
 
-@dataclass(frozen=True, slots=True)
-class TopPlan:
+class TopPlan(Frozen):
     """The shapes of one half: shoulder lines, sleeve, side, hem and the room for the bust."""
 
     body: Body

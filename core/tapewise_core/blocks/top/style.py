@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.figure_style import FigureStyle, FullnessStyle
 from tapewise_core.parts.fitted_style import FittedStyle
@@ -14,8 +14,7 @@ from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
 
-@dataclass(frozen=True, slots=True)
-class TopStyle:
+class TopStyle(Frozen):
     """The views of a top's parts."""
 
     trunk: TrunkStyle

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.top.levels import girths_of, levels_of
 from tapewise_core.blocks.top.plan import TopPlan
@@ -13,15 +14,14 @@ from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.drafting.seam import Seam
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.darts import dart_seams
 from tapewise_core.parts.figure_style import LowerShoulder
 from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
 from tapewise_core.parts.two_sides import WORDS, Sewn, all_round, closed_drafts, joined_halves
 
 
-@dataclass(frozen=True, slots=True)
-class Side:
+class Side(Frozen):
     """One side of the body: its plan, and its back and front."""
 
     plan: TopPlan

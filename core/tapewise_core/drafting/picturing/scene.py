@@ -11,7 +11,7 @@ from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.marks import Finished, NotchMark
 from tapewise_core.drafting.outline_step import Outline
 from tapewise_core.drafting.steps import Step
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
@@ -38,8 +38,7 @@ SPREAD = 1.5
 """A new guide that reaches further than so many times what is lettered is cut off."""
 
 
-@dataclass(frozen=True, slots=True)
-class Spot:
+class Spot(Frozen):
     """Points at one place: their letters; ``new`` ones are of this step, ``named`` ones told."""
 
     names: tuple[str, ...]
@@ -48,8 +47,7 @@ class Spot:
     named: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Measure:
+class Measure(Frozen):
     """A length the step states, from a point straight to another [mm]."""
 
     start: Point
@@ -57,8 +55,7 @@ class Measure:
     by: float
 
 
-@dataclass(frozen=True, slots=True)
-class Scene:
+class Scene(Frozen):
     """One step on the paper: old and new lines, and old and new guides, in the order drawn.
 
     ``focus`` is where the step happens, ``whole`` is all that the draft comes to [mm].
@@ -155,7 +152,7 @@ def _named(step: Step, paper: DraftingPaper) -> set[str]:
 
 def _held(part: object) -> Iterator[object]:
     """What a step is made of, one level deep."""
-    for name in getattr(part, "__dataclass_fields__", ()):
+    for name in getattr(part, "__struct_fields__", ()):
         held = getattr(part, name)
         yield from held if isinstance(held, tuple) else (held,)
 

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from tapewise_core.drafting.picturing.ground import Place
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import TextLine
 
@@ -62,8 +62,7 @@ def in_lines(text: str) -> tuple[str, ...]:
     return text[:at], text[at + 1 :]
 
 
-@dataclass(frozen=True, slots=True)
-class Words:
+class Words(Frozen):
     """Words to be placed, in one line or more: their type and half the room they take [mm];
     ``drop`` is from the middle of a line's room down to its baseline."""
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import partial
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.set_in.assemble import assemble
 from tapewise_core.blocks.set_in.ends import levelled_ends

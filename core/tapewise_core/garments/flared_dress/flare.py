@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.top.foot import Foot, curve_end, too_short
 from tapewise_core.blocks.top.plan import TopPlan, plan_of

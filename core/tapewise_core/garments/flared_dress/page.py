@@ -6,9 +6,10 @@ Everything above the level where the flare begins is the top's own draft
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import partial
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.top.agree import agree as top_agrees
 from tapewise_core.blocks.top.assemble import assemble

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.style.style import Style
 from tapewise_core.units import Length
 
@@ -16,8 +16,7 @@ class FlareFrom(StrEnum):
     WAIST = "waist"
 
 
-@dataclass(frozen=True, slots=True)
-class FlareStyle:
+class FlareStyle(Frozen):
     """``amount`` is how far each side flares out to the hem."""
 
     start: FlareFrom

@@ -6,8 +6,9 @@ neckline's finish (:mod:`parts.neck_finish`).
 
 from __future__ import annotations
 
-from dataclasses import replace
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.top.agree import agree
 from tapewise_core.blocks.top.assemble import assemble

@@ -19,7 +19,7 @@ from tapewise_core.blocks.set_in.options import (
 from tapewise_core.blocks.skirt.hung_options import SKIRTS
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import GROWN_ON
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.garments.skirted_dress.cut_style import SleeveCut
 from tapewise_core.measures.body import Body
 from tapewise_core.parts import cowl_options
@@ -117,8 +117,7 @@ SET_IN: Mapping[str, Default] = MappingProxyType(
 """What a set-in sleeve has unasked."""
 
 
-@dataclass(frozen=True, slots=True)
-class ByCut:
+class ByCut(Frozen):
     """The default of whichever cut the sleeves have: the top's own, or that of a set-in one."""
 
     grown: Option

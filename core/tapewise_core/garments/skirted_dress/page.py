@@ -8,8 +8,9 @@ Numbers without another source are common practice.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from types import MappingProxyType
+
+from msgspec.structs import replace
 
 from tapewise_core.blocks.set_in.assemble import assemble as assemble_set_in
 from tapewise_core.blocks.skirt.hung import Hung, hung

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.skirt.hung_options import Skirt
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.end_style import EndStyle
 from tapewise_core.parts.figure_style import FullnessStyle
@@ -16,8 +16,7 @@ from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
 
-@dataclass(frozen=True, slots=True)
-class JoinedStyle:
+class JoinedStyle(Frozen):
     """``weighed`` says that the bodice is cut shorter for the skirt's weight."""
 
     bust_lift: Length

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
@@ -31,8 +31,7 @@ MOVED = 2.0
 """Moves of less are not worth a word [mm] (our choice): they lie within a tape's own error."""
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(Frozen):
     """Where the across point lies after all limits."""
 
     x: float

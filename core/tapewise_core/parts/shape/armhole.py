@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.segments import Cubic
@@ -17,8 +17,7 @@ TIGHT = 25.0
 """A bottom rounder than this is said to be tight [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Armhole:
+class Armhole(Frozen):
     """Half an armhole, from the shoulder end to the underarm.
 
     ``corner`` is where the lower curve's tangents cross, ``diagonal`` how far the curve passes

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from itertools import pairwise
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
@@ -39,8 +39,7 @@ THUMB = 20.0
 """The thumb laid in adds so much [mm] (our choice; the tables do not hold it)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Band:
+class Band(Frozen):
     """A band's length over its opening's, and what held it back."""
 
     ratio: float
@@ -92,8 +91,7 @@ def _band(
     return Band(least, told)
 
 
-@dataclass(frozen=True, slots=True)
-class CloseFit:
+class CloseFit(Frozen):
     """Ease of a close fit as a share of the body, not above 0, and of the length, not below."""
 
     across: float

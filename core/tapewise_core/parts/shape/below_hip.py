@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
 
@@ -12,8 +12,7 @@ BEND_BELOW = 120.0
 """Below the hip the seam passes over to its flare within so much [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Out:
+class Out(Frozen):
     """How far a side goes out below the hip in all, over a length along the side [mm]."""
 
     amount: float

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.roots import most
@@ -26,8 +26,7 @@ OF_MEAN, INNER, OUTER, ALONE = 5.0, 0.8, 1.2, 3.2
 no second circle stands, height² / 3.2 difference (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Bend:
+class Bend(Frozen):
     """What the pencil needs between the waist and a neighbour.
 
     ``angle`` is the ruler's lean [degrees], ``inner`` and ``outer`` the circles' radii at the

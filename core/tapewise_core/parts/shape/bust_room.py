@@ -7,10 +7,11 @@ where it is not measured nothing is made longer.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.shape.least import HAIR
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
@@ -51,8 +52,7 @@ class Wish(StrEnum):
     GATHERS = "gathers"
 
 
-@dataclass(frozen=True, slots=True)
-class Room:
+class Room(Frozen):
     """How a front's surplus [mm] is shared out; ``left`` is what is drawn nowhere.
 
     ``raised`` is the front neck point's (negative: lowered), ``back_raised`` the back's.

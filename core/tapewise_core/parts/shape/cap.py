@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 from functools import lru_cache
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.roots import root
@@ -42,8 +42,7 @@ NEAR = 1e-6
 """Half caps are met this closely [mm]."""
 
 
-@dataclass(frozen=True, slots=True)
-class Cap:
+class Cap(Frozen):
     """A cap from its back corner over the crown to its front corner, the corners on one level.
 
     The crown lies on y = 0, the corners on ``height``; the back corner on x = 0. ``least`` and

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.arc import arc, on_circle
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
@@ -35,8 +35,7 @@ def drape_of(half_width: float, half: float) -> float:
     return low
 
 
-@dataclass(frozen=True, slots=True)
-class Turned:
+class Turned(Frozen):
     """A shoulder that stands upright at its neck edge: ``path`` runs from there, as long as before;
     the rest is as it was from ``pivot`` on, ``bend`` of it is bent [mm], ``opened`` is by how much
     it turned [degrees]."""

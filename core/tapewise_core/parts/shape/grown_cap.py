@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import LEFT, Point, Vector
 from tapewise_core.parts.shape.grown_drawn import Arm, Trunk, overarm
@@ -20,8 +20,7 @@ MOST_LONGER = 60.0
 """A cap is made longer by so much at the most; what asks for more is refused [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Cap:
+class Cap(Frozen):
     """A cap: ``hem`` from ``hem_top`` to ``underarm``, the start of an upright side seam.
 
     ``longer`` is what it must be longer than asked for its hem to stand outside the body;

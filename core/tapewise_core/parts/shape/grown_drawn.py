@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point, Vector
 
 FLATTEST = 5.0
@@ -33,8 +33,7 @@ LONG = 60.0
 """A sleeve that goes on further than this beyond the upper arm tapers [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Arm:
+class Arm(Frozen):
     """What is asked of the sleeve: lengths from the shoulder's end, whole girths with ease [mm].
 
     ``fall`` is how steeply the body's shoulder lies in the draft [degrees under level],
@@ -57,8 +56,7 @@ class Arm:
         return self.length > self.place + LONG
 
 
-@dataclass(frozen=True, slots=True)
-class Trunk:
+class Trunk(Frozen):
     """The body the sleeve meets: heights and the side seam's straight line at the bust [mm].
 
     The line passes ``bust`` in the direction ``way`` (downwards) and is straight down to
@@ -83,8 +81,7 @@ class Trunk:
         return self.armscye + BELOW_ARMSCYE
 
 
-@dataclass(frozen=True, slots=True)
-class Sleeve:
+class Sleeve(Frozen):
     """A sleeve tried: where its lines run, and what it cost.
 
     ``hem_top`` and ``corner`` are the ends of the hem, ``bend`` where a long sleeve's under-seam

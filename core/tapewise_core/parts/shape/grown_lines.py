@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector, crossing
 from tapewise_core.parts.shape.grown_drawn import CORNER_DOWN, Arm, Sleeve
@@ -19,8 +19,7 @@ SOFTENED = 30.0
 """A long sleeve's under-seam is bent over so far on either side of its bend [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Lines:
+class Lines(Frozen):
     """The sleeve's lines: ``overarm`` from the neck to the hem, ``hem`` from there to its corner,
     ``under`` from the corner to the middle of the underarm's curve, ``rounding`` from there to
     where the curve ends on the side seam's line; ``upper`` is the sleeve's girth at the arm [mm].

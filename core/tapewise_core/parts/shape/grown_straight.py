@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.parts.shape.grown_drawn import (
     CORNER_DOWN,
@@ -17,8 +17,7 @@ from tapewise_core.parts.shape.grown_drawn import (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Straight:
+class Straight(Frozen):
     """A sleeve's straight lines as far as their meeting, before its underarm is rounded.
 
     The names are those of :class:`Sleeve`; ``angle`` is in radians. ``inward`` is the way from the

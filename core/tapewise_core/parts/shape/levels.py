@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from itertools import pairwise
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
@@ -51,8 +51,7 @@ LESS_THAN_BUST = 20.0
 """A woman's high bust is about so much less than her bust [mm]; mean of 2,208 [ansur1]."""
 
 
-@dataclass(frozen=True, slots=True)
-class Trunk:
+class Trunk(Frozen):
     """What is known of a trunk [mm]; None where it is not measured."""
 
     back_waist: float
@@ -70,8 +69,7 @@ class Trunk:
     waist_site: WaistSite = WaistSite.MIDWAY
 
 
-@dataclass(frozen=True, slots=True)
-class Level:
+class Level(Frozen):
     """A level by its name in the record: depth below the nape, girth [mm], and how it was got."""
 
     name: str
@@ -80,8 +78,7 @@ class Level:
     how: Told
 
 
-@dataclass(frozen=True, slots=True)
-class Levels:
+class Levels(Frozen):
     """The trunk's levels, from the armscye down."""
 
     armscye: Level

@@ -8,10 +8,10 @@ across points are moved until both halves are as long as the other side's.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from functools import cached_property
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
 from tapewise_core.geometry.point import DOWN, Point
 from tapewise_core.geometry.roots import root
 from tapewise_core.parts.shape.armhole import Armhole, armhole_through, with_bottom
@@ -32,7 +32,6 @@ NEAR = 0.01
 """Both sides' armholes are alike this closely [mm]."""
 
 
-@dataclass(frozen=True)
 class Lower(Drawn):
     """The lower side drawn like the ``higher``; ``back_at`` and ``front_at`` are where its across
     points lie from the fold [mm]."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from enum import StrEnum
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
@@ -42,8 +42,7 @@ class Posture(StrEnum):
     SLOPING = "sloping shoulder"
 
 
-@dataclass(frozen=True, slots=True)
-class Suggestion:
+class Suggestion(Frozen):
     """What might be done, by how much [mm] (0: nothing to draw), and why."""
 
     posture: Posture
@@ -53,8 +52,7 @@ class Suggestion:
     front_lower: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(Frozen):
     """What the posture is read from [mm]; None where it is not measured.
 
     ``surplus`` is the front waist length less the back's with its rise.

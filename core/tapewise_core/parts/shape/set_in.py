@@ -9,9 +9,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import replace
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.roots import most
 from tapewise_core.parts.shape.armhole import Armhole, tight
@@ -35,8 +36,7 @@ from tapewise_core.parts.shape.underarm import (
 from tapewise_core.text.told import Told
 
 
-@dataclass(frozen=True, slots=True)
-class SetIn:
+class SetIn(Frozen):
     """What came of it; ``told`` has everything that was moved or held back.
 
     ``marks`` is how far from the underarm the sleeve's notches lie on back and front [mm].

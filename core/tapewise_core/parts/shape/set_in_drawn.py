@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import cached_property
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.shape.across_point import across_point
 from tapewise_core.parts.shape.armhole import Armhole, armhole, with_bottom
@@ -27,8 +28,7 @@ from tapewise_core.parts.shape.underarm import (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(Frozen):
     """What fittings found [mm]: ``underarm_lower`` and ``sleeve_wider`` move what was searched
     for; ``bust_forward`` and ``hip_forward`` are width that a half back gives a half front."""
 
@@ -47,8 +47,7 @@ NOTHING_FOUND = Found()
 """Where there was no fitting."""
 
 
-@dataclass(frozen=True, slots=True)
-class SetInWish:
+class SetInWish(Frozen):
     """All that a set-in body is drawn from [mm].
 
     ``quarters`` have their ease; ``cup`` is bust less high bust (0 for men); ``tip`` the side
@@ -94,8 +93,7 @@ def seam_at(wish: SetInWish, drop: float) -> SideSeam:
     return side_seam(SideLevels(underarm, bust, at.waist.depth, hip), wish.quarters, wish.side)
 
 
-@dataclass(frozen=True)
-class Drawn:
+class Drawn(Frozen, dict=True):
     """One depth and one swing drawn. While a depth is searched for the first seam stands in."""
 
     wish: SetInWish

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.shape.curves import warped
@@ -28,8 +28,7 @@ ROUND_FROM, ROUND_MOST = 23.0, 5.0
 (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Share:
+class Share(Frozen):
     """How much wider a half front, and narrower a half back, is than the seam's quarter [mm].
 
     ``cup`` is the cup's width in a half front beyond an ordinary one.
@@ -70,8 +69,7 @@ def share(
     return Share(cup, wider, min(wider, HIP_MOST), bust_level, hip_level)
 
 
-@dataclass(frozen=True, slots=True)
-class Across:
+class Across(Frozen):
     """Half across back and half across front as drafted [mm]."""
 
     back: float

@@ -4,15 +4,14 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import DOWN, UP, Point
 
 HALF = 0.5
 """A neck point that is raised takes the shoulder's end up by half (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class ShoulderLine:
+class ShoulderLine(Frozen):
     """From the neck point to the shoulder end."""
 
     neck: Point

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, Point, Vector
@@ -40,8 +40,7 @@ def stop_before(bust: float, high_bust: float) -> float:
     return min(max(STOP + (bust - high_bust) * STOP_CUP, STOP), STOP_MOST)
 
 
-@dataclass(frozen=True, slots=True)
-class SideDart:
+class SideDart(Frozen):
     """A side dart: its mouth's ends on the seam, its tip, its legs' length and its intake.
 
     ``peak`` is the corner that the folded dart makes at its mouth, ``peak_height`` how far it
@@ -69,8 +68,7 @@ class SideDart:
         return (self.peak - self.upper.toward(self.lower, 0.5)).length()
 
 
-@dataclass(frozen=True, slots=True)
-class Turn:
+class Turn(Frozen):
     """What lies beside the armhole turned out about the across point by an angle [degrees]."""
 
     about: Point
@@ -89,8 +87,7 @@ def turn_for(swing: float, about: Point, bust_level: float) -> Turn:
     return Turn(about, math.degrees(math.atan2(swing, max(bust_level - about.y, 60.0))))
 
 
-@dataclass(frozen=True, slots=True)
-class FrontSide:
+class FrontSide(Frozen):
     """The front's side: one path, or two with a dart between; what is eased or gathered in [mm]."""
 
     upper: Path

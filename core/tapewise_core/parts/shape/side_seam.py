@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.roots import most
@@ -38,8 +38,7 @@ SAID = 0.2
 """A waist's quarter that keeps less than this more than asked is not worth a word [mm]."""
 
 
-@dataclass(frozen=True, slots=True)
-class SideSeam:
+class SideSeam(Frozen):
     """The seam, from the underarm to the hip line or to a bodice's waist.
 
     ``asked`` is the waist's quarter that the shaping asks for, ``unshaped`` that of the seam
@@ -116,8 +115,7 @@ def side_seam(at: SideLevels, wide: SideQuarters, wish: SideWish) -> SideSeam:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class _Search:
+class _Search(Frozen):
     """The search for the closest waist that the cloth can take."""
 
     at: SideLevels

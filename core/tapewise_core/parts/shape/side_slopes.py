@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.shape.below_hip import Out
 
@@ -22,8 +22,7 @@ choice; up to three times it cannot turn back, exact, but then a waist that pass
 neighbour's width jumps to another curve)."""
 
 
-@dataclass(frozen=True, slots=True)
-class SideLevels:
+class SideLevels(Frozen):
     """Heights below the nape [mm]. ``hip`` is None on a bodice that ends at its waist seam."""
 
     underarm: float
@@ -32,8 +31,7 @@ class SideLevels:
     hip: float | None
 
 
-@dataclass(frozen=True, slots=True)
-class SideQuarters:
+class SideQuarters(Frozen):
     """A quarter of the girth with a quarter of the ease at each level [mm]."""
 
     bust: float
@@ -41,8 +39,7 @@ class SideQuarters:
     hip: float
 
 
-@dataclass(frozen=True, slots=True)
-class SideWish:
+class SideWish(Frozen):
     """What is asked of the seam.
 
     ``shaping`` is the share, 0 to 1, of the way from the unshaped seam to the waist's own

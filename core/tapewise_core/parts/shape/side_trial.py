@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path, curved, joined, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.shape.bends import HAIR, INWARD, OUTWARD, Bend, bend
@@ -18,8 +18,7 @@ DART_LEAN = math.tan(math.radians(30))
 """Over this lean a waist dart is drawn rather than a slanting seam (common practice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Trial:
+class Trial(Frozen):
     """A seam drawn for one waist: its parts, its tightest bends [mm] and its greatest lean.
 
     Between bust and waist, and waist and hip, it is two circles and a line, or one cubic.

@@ -7,9 +7,10 @@ other is named.
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 
-from tapewise_core.frozen import dataclass
+from msgspec.structs import replace
+
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
@@ -35,8 +36,7 @@ EDGE, PEGGED = 0.35, 0.2
 side that goes in over less, or it would rise to a point (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class SkirtWish:
+class SkirtWish(Frozen):
     """What is asked for: quarters of waist and hip with their ease, depths from the waist line.
 
     ``flare`` is how far the hem's quarter is wider than the hip's, ``belly`` what the quarter must
@@ -65,8 +65,7 @@ class SkirtWish:
         return max(self.hip, self.waist, over_belly if self.belly > self.waist else 0.0)
 
 
-@dataclass(frozen=True, slots=True)
-class SkirtSide:
+class SkirtSide(Frozen):
     """The lines of a quarter: ``side`` runs down, the others out from the fold;
     ``hip`` is where the side passes the hip line."""
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.segments import Cubic
@@ -14,8 +14,7 @@ STRAIGHT_HEM, DROPPED, ROUND = 0.4, 0.3, 2 / 3
 0.3 × half width × tan taper; handles two thirds long, a parabola's (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Sleeve:
+class Sleeve(Frozen):
     """A set-in sleeve below its cap: under-seams of one length, and the hem bent square to them.
 
     The seams run from the cap's corners; the hem from the back seam's end to the front's.

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.roots import root
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
@@ -42,8 +42,7 @@ NEAR = 0.02
 """An armhole's length is met this closely [mm]."""
 
 
-@dataclass(frozen=True, slots=True)
-class ByFit:
+class ByFit(Frozen):
     """What the fit decides: depth, least ratio, and the sleeve's ease where none is asked [mm]."""
 
     drop: float
@@ -68,8 +67,7 @@ def _between(ease: float, amounts: tuple[float, float, float]) -> float:
     return amounts[-1]
 
 
-@dataclass(frozen=True, slots=True)
-class Narrowed:
+class Narrowed(Frozen):
     """What comes off the half across front and back for the arm's thickness [mm]."""
 
     front: float

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
 
@@ -17,8 +17,7 @@ CLEAR = 30.0
 """A front dart keeps clear of the side seam by this [mm] (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class WaistDart:
+class WaistDart(Frozen):
     """A dart's middle [mm from the fold], its intake, its upper point, waist and lower point.
 
     ``bottom`` is the waist itself where the dart opens into a waist seam.
@@ -39,8 +38,7 @@ class WaistDart:
         return ruled(up, right, low, left, up)
 
 
-@dataclass(frozen=True, slots=True)
-class DartLevels:
+class DartLevels(Frozen):
     """Bust, waist and hip depths [mm]; ``hip`` None on a bodice."""
 
     bust: float

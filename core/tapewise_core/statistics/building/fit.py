@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.statistics.building import fields
 from tapewise_core.statistics.building.tables import Floats, People, Soldiers, transformed
 from tapewise_core.statistics.population import AGES, SITED
@@ -16,8 +16,7 @@ SURVEYED = tuple(key for key in fields.FIELDS if key not in AGES[1:])
 WAYS = tuple(f"{key}, from the narrowest to the navel" for key in SITED)
 
 
-@dataclass(frozen=True)
-class Joint:
+class Joint(Frozen):
     """A mean and a covariance over named fields, each on its scale."""
 
     keys: tuple[str, ...]

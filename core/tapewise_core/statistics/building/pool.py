@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.statistics.building import fields
 from tapewise_core.statistics.building.fit import Joint, joint_of, joint_of_people, reweighted
 from tapewise_core.statistics.building.fit import mixed as half_and_half
@@ -19,8 +19,7 @@ OWN, SHARED = 2.0, 1.0
 """How much a measure's own disagreement counts, and how much what is usual among measures."""
 
 
-@dataclass(frozen=True)
-class Surveys:
+class Surveys(Frozen):
     """One sex of the three surveys of adults; the second may be left out to be foretold."""
 
     first: Soldiers

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tapewise_core.errors import FilesError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.statistics.building import fields
 from tapewise_core.statistics.population import AGES, age_values
 
@@ -24,8 +24,7 @@ CHILD_FROM, CHILD_TO = 2.0, 17.0
 """The ages [years] of those who count as children; the second is the first that does not."""
 
 
-@dataclass(frozen=True)
-class Soldiers:
+class Soldiers(Frozen):
     """One sex of the 1988 survey: a column per measure, the waist at two places.
 
     ``fitted`` says who belongs to the half that the model is worked out from.
@@ -54,8 +53,7 @@ class Soldiers:
         }
 
 
-@dataclass(frozen=True)
-class People:
+class People(Frozen):
     """One sex of another survey, with survey weights; ``fitted`` as for the soldiers."""
 
     columns: dict[str, Floats]

@@ -4,15 +4,14 @@ from __future__ import annotations
 
 import numpy as np
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference
 from tapewise_core.statistics.proving.coverage import FOUR, Tallies
 from tapewise_core.statistics.proving.people import Group
 from tapewise_core.statistics.rules import Rule, rules_for
 
 
-@dataclass(frozen=True)
-class Compared:
+class Compared(Frozen):
     """One measure's mean absolute errors [cm]: the estimate's, and the best rule's.
 
     ``mended`` is the best rule's error had its constant been right for these people.

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import numpy as np
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.finding import Finding
 from tapewise_core.statistics.building.tables import SEXES
@@ -23,8 +23,7 @@ from tapewise_core.units import Unit
 GIRTHS = ("bust", "waist", "hip")
 
 
-@dataclass(frozen=True)
-class Row:
+class Row(Frozen):
     """One figure: what it is, its goal, and what came out."""
 
     what: str

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 
 import numpy as np
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.reading import LARGEST
 from tapewise_core.statistics.digits import swapped
 from tapewise_core.statistics.kinds import Kind
@@ -15,8 +15,7 @@ from tapewise_core.statistics.proving.people import Form, is_girth
 TRUNK = ("bust", "waist", "hip")
 
 
-@dataclass(frozen=True)
-class Mishap:
+class Mishap(Frozen):
     """A form with a slip in it: which values are wrong, and what kind it was."""
 
     form: Form

@@ -7,12 +7,12 @@ the one and judged here on the other.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
+from msgspec.structs import replace
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.building.fields import HOME_NOISE, KEYS
@@ -36,8 +36,7 @@ TAPE = 0.5
 Form = dict[str, float]
 
 
-@dataclass(frozen=True)
-class Group:
+class Group(Frozen):
     """People, as columns [cm], beside a population worked out without them."""
 
     population: Population

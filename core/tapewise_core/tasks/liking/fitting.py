@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.neck_style import Neckline
 from tapewise_core.profiles.fitted import Loved
@@ -42,8 +42,7 @@ def typed(option: Option, amount: float) -> str:
     return f"{min(max(amount / 10, option.low), option.high):.2f} cm"
 
 
-@dataclass(frozen=True, slots=True)
-class Fitting:
+class Fitting(Frozen):
     """What one garment asks of another: as much ease, level by level, in its own cloth.
 
     ``rise`` is how far the neck's side will lie above the nape.

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from datetime import date
 
+from msgspec.structs import replace
+
 from tapewise_core.errors import DraftError
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.profiles.fitted import Loved
 from tapewise_core.profiles.profile import Profile
@@ -35,8 +36,7 @@ DECIDED = frozenset(
 """Options that a garment that fits decides, if enough is known of it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Like:
+class Like(Frozen):
     """What a garment that fits asks of another: settings as they would be typed."""
 
     loved: Loved

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from types import MappingProxyType
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Flat:
+class Flat(Frozen, kw_only=True):
     """One measure of a garment laid flat.
 
     ``round`` says that it goes round the body, so that its width is a half of the whole;

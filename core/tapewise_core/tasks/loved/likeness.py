@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.sleeve_style import SleeveStyle
@@ -19,8 +19,7 @@ NEAR = 3.0
 """Closer than this a garment is as the other [mm]: what a tape on cloth can tell (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Want:
+class Want(Frozen):
     """One measure of a garment that fits [mm]: as it is there, and as it is wanted here.
 
     ``otherwise`` says that the wearer chose something else; ``held`` why no more or less can be
@@ -34,8 +33,7 @@ class Want:
     held: Told = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Frozen):
     """One measure there and as it was drafted [mm]; None where this garment has no such place."""
 
     row: Flat
@@ -50,8 +48,7 @@ class Row:
         return self.given is not None and abs(self.given - self.there) <= NEAR
 
 
-@dataclass(frozen=True, slots=True)
-class Likeness:
+class Likeness(Frozen):
     """A draft beside a garment that fits, measure by measure; ``cloth`` is what is said of its."""
 
     name: str

@@ -6,7 +6,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.profiles.fitted import Loved
 from tapewise_core.tasks.loved.flat import BY_KEY
@@ -15,8 +15,7 @@ from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
 
-@dataclass(frozen=True, slots=True)
-class Odd:
+class Odd(Frozen):
     """A flat measure that wants a second look: what it may be instead [cm], if that is seen."""
 
     key: str
@@ -28,8 +27,7 @@ FLARED = 1.25
 """A hem so many times as wide as the hip is a flared skirt's (our choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Known:
+class Known(Frozen):
     """A garment's flat measures and the body's beside each, as far as both are known [cm]."""
 
     flat: Mapping[str, float]

@@ -6,7 +6,7 @@ import math
 from collections.abc import Mapping
 from statistics import median
 
-from tapewise_core.frozen import dataclass
+from tapewise_core.frozen import Frozen
 from tapewise_core.tasks.loved.flat import BY_KEY, Flat
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import MM_PER_INCH, mm
@@ -15,8 +15,7 @@ INCH = MM_PER_INCH / 10
 """What a number is multiplied by whose inches were taken for centimetres."""
 
 
-@dataclass(frozen=True, slots=True)
-class Slip:
+class Slip(Frozen):
     """One slip: what mends it is the measure times ``mended``; it is told of what goes round and
     of what does not."""
 

@@ -3,9 +3,9 @@
 import math
 import random
 from collections.abc import Iterator
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import DOWN, Point, Vector

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 from shape_people import AVERAGE, width_at
 
 from tapewise_core.geometry.path import ruled

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from shape_people import AVERAGE, BUSTY, bends_of, people, turns, width_at, wish
 
 from tapewise_core.geometry.segments import Cubic

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.shape.across_point import carried_out

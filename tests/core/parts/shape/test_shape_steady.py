@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from shape_people import people, wish
 
 from tapewise_core.parts.shape.set_in import set_in
