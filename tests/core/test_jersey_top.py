@@ -16,6 +16,7 @@ from tapewise_core.errors import DraftError
 from tapewise_core.garments.shelf import garment
 from tapewise_core.geometry.cut_check import allowances_off
 from tapewise_core.geometry.outline import is_simple
+from tapewise_core.geometry.rows import rows
 from tapewise_core.geometry.teeth import teeth
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
@@ -90,8 +91,8 @@ def test_outlines_are_closed_and_simple(made: list[Made]):
         for piece in pattern.pieces:
             around = (*piece.edges, piece.edges[0])
             assert all((a.path.end - b.path.start).length() < 1e-6 for a, b in pairwise(around))
-            assert is_simple(piece.stitch_line())
-            assert is_simple(piece.cut)
+            assert is_simple(rows(piece.stitch_line()))
+            assert is_simple(piece.cut_rows)
 
 
 def test_cut_lines_lie_outside_by_each_allowance(made: list[Made]):
@@ -100,7 +101,8 @@ def test_cut_lines_lie_outside_by_each_allowance(made: list[Made]):
         for piece in pattern.pieces:
             cut, stitched = (Polygon([(p.x, p.y) for p in line]) for line in _lines(piece))
             assert cut.buffer(0.06).contains(stitched), piece.name
-            assert max(allowances_off(piece.cut, [edge.margin() for edge in piece.edges])) < 0.05
+            off = allowances_off(piece.cut_rows, [edge.margin() for edge in piece.edges])
+            assert max(off) < 0.05
 
 
 def _lines(piece: Piece):
@@ -285,8 +287,8 @@ def test_allowances_of_any_width_leave_no_tooth(sleeve: str, asked: tuple[str, s
         except DraftError:
             continue
         for piece in pattern.pieces[:2]:
-            assert teeth(piece.cut) == ()
-            off = allowances_off(piece.cut, [edge.margin() for edge in piece.edges])
+            assert teeth(piece.cut_rows) == ()
+            off = allowances_off(piece.cut_rows, [edge.margin() for edge in piece.edges])
             drawn = zip(off, piece.edges, strict=True)
             assert max(by for by, edge in drawn if edge.mouth is None) < 0.05
 

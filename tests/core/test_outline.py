@@ -9,6 +9,7 @@ from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, area, box_of, is_simple
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.rows import rows
 
 
 def square(width: float) -> list[Margin]:
@@ -59,7 +60,7 @@ def test_a_turned_hem_never_crosses_the_fold() -> None:
 def test_every_allowance_is_kept() -> None:
     """What is measured square from an edge is what was asked for."""
     margins = leaning(25, 8)
-    assert max(allowances_off(cut_line(margins), margins)) < 1e-6
+    assert max(allowances_off(rows(cut_line(margins)), margins)) < 1e-6
 
 
 def test_a_hem_that_runs_on_into_its_neighbour_is_not_mirrored() -> None:
@@ -73,18 +74,18 @@ def test_a_hem_that_runs_on_into_its_neighbour_is_not_mirrored() -> None:
         Margin(ruled(Point(0, 200), a), 0, fold=True),
     ]
     cut = cut_line(margins)
-    assert is_simple(cut)
-    assert allowances_off(cut, margins)[1] < 1e-6
+    assert is_simple(rows(cut))
+    assert allowances_off(rows(cut), margins)[1] < 1e-6
 
 
 def test_a_crossed_outline_is_not_simple() -> None:
     """A bow tie encloses no one area."""
-    assert not is_simple([Point(0, 0), Point(10, 10), Point(10, 0), Point(0, 10)])
-    assert is_simple([Point(0, 0), Point(10, 0), Point(10, 10), Point(0, 10)])
+    assert not is_simple(rows([Point(0, 0), Point(10, 10), Point(10, 0), Point(0, 10)]))
+    assert is_simple(rows([Point(0, 0), Point(10, 0), Point(10, 10), Point(0, 10)]))
 
 
 def test_three_corners_enclose_an_area_and_two_do_not() -> None:
     """A godet is a triangle; a line there and back is no piece."""
-    assert is_simple([Point(0, 0), Point(10, 0), Point(5, 20)])
-    assert not is_simple([Point(0, 0), Point(10, 0)])
-    assert not is_simple([Point(0, 0), Point(10, 0), Point(5, 0)])
+    assert is_simple(rows([Point(0, 0), Point(10, 0), Point(5, 20)]))
+    assert not is_simple(rows([Point(0, 0), Point(10, 0)]))
+    assert not is_simple(rows([Point(0, 0), Point(10, 0), Point(5, 0)]))

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.geometry.outline import is_simple
+from tapewise_core.geometry.rows import rows
 from tapewise_core.geometry.teeth import teeth
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.drafted import Drafted
@@ -56,8 +57,8 @@ class Tally:
         self.failed.update(proof.name for proof in made.failing)
         pieces = made.pattern.pieces
         lines = [line for piece in pieces for line in (piece.stitch_line(), piece.cut)]
-        self.crossed += not all(is_simple(line) for line in lines)
-        self.toothed += any(teeth(piece.cut) for piece in pieces)
+        self.crossed += not all(is_simple(rows(line)) for line in lines)
+        self.toothed += any(teeth(piece.cut_rows) for piece in pieces)
         for level in made.pattern.facts.levels:
             if level.asked is not None:
                 self.levels[level.name] += 1

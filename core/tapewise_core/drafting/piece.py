@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from functools import cached_property
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 
 from msgspec import field
 
@@ -12,12 +13,17 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam
 from tapewise_core.frozen import Frozen
+from tapewise_core.geometry.chords import CLOSE, Chords, chords
 from tapewise_core.geometry.crossings import distance_at_width
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Box, Margin
 from tapewise_core.geometry.path import Path, joined
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.rows import rows
 from tapewise_core.text.told import Told
+
+if TYPE_CHECKING:
+    import numpy as np
 
 
 class Edge(Frozen):
@@ -133,6 +139,16 @@ class Piece(Frozen, dict=True):
         path = self.edge(name).path
         mouths = [(dart.mouth(path), dart.intake) for dart in self.darts]
         return distance - sum(by for at, by in mouths if at is not None and at < distance)
+
+    @cached_property
+    def cut_rows(self) -> np.ndarray:
+        """The line to cut along as a table, a row of x and y for each point [mm]."""
+        return rows(self.cut)
+
+    @cached_property
+    def chords(self) -> Chords:
+        """The stitch line in chords that follow it closely, a table that proofs share."""
+        return chords([edge.path for edge in self.edges], CLOSE)
 
     def stitch_line(self) -> list[Point]:
         """Return the closed stitch line as points, the first not repeated."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.segments import Segment
@@ -12,9 +12,29 @@ if TYPE_CHECKING:
     import numpy as np
 
 
-def chords(paths: Sequence[Path], tolerance: float) -> tuple[np.ndarray, np.ndarray]:
-    """Return the points of each path's :meth:`Path.flattened`, one path after another, as rows of
-    x and y; and the row at which each path begins, and where the last one ends.
+CLOSE = 0.01
+"""How near to the true curve a stitch line is measured from [mm]."""
+
+
+class Chords(NamedTuple):
+    """Points along many paths, one path after another, as rows of x and y [mm]; ``firsts`` says at
+    which row each path begins, and where the last one ends."""
+
+    rows: np.ndarray
+    firsts: np.ndarray
+
+    @property
+    def ring(self) -> np.ndarray:
+        """Their closed line, where each path begins at the end of the one before."""
+        import numpy as np
+
+        kept = np.ones(len(self.rows), bool)
+        kept[self.firsts[:-1]] = False
+        return self.rows[kept]
+
+
+def chords(paths: Sequence[Path], tolerance: float) -> Chords:
+    """Return the points of each path's :meth:`Path.flattened`, both its ends among them.
 
     They are the same points, in a quarter of the time.
     """
@@ -33,7 +53,7 @@ def chords(paths: Sequence[Path], tolerance: float) -> tuple[np.ndarray, np.ndar
     rows = a[of] + t * (first[of] + t * (second[of] + t * third[of]))
     ends = begun[last + 1]
     rows[ends - 1] = d[last]
-    return rows, np.concatenate([[0], ends])
+    return Chords(rows, np.concatenate([[0], ends]))
 
 
 def _shape(part: Segment) -> tuple[float, ...]:

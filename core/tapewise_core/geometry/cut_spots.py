@@ -2,22 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from typing import TYPE_CHECKING, NamedTuple
 
 from tapewise_core.frozen import Frozen
-from tapewise_core.geometry.chords import chords
-from tapewise_core.geometry.outline import Margin
-from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.chords import Chords
 
 if TYPE_CHECKING:
     import numpy as np
 
 APART = 10.0
 """The stitch line is measured from at least this often [mm] (our choice)."""
-
-NEAR = 0.01
-"""How near to the true curve the stitch line is measured from [mm]."""
 
 AT_ONCE = 5000
 """So many pairs of a place and a side are reckoned at once: their numbers take no more memory than
@@ -56,6 +51,18 @@ class Spots(Frozen):
         for at in off.argsort()[::-1].tolist():
             yield float(off[at]), self._spot(first + at, first, end - 1)
 
+    def length(self, edge: int) -> float:
+        """Return how long the walk along an edge is [mm]."""
+        first, end = self.firsts[edge : edge + 2]
+        return float(self.walked[end - 1] - self.walked[first])
+
+    def across(self, spot: Spot, edge: int) -> float:
+        """Return how far a spot is from another edge [mm]."""
+        from shapely import distance, linestrings, points
+
+        first, end = self.firsts[edge : edge + 2]
+        return float(distance(points(spot.x, spot.y), linestrings(self.at[first:end])))
+
     def _spot(self, at: int, first: int, last: int) -> Spot:
         """One of them, on an edge between its first and its last."""
         walked = self.walked
@@ -68,14 +75,14 @@ class Spots(Frozen):
         )
 
 
-def measured(cut: Sequence[Point], margins: Sequence[Margin]) -> Spots:
+def measured(cut: np.ndarray, stitched: Chords) -> Spots:
     """Return spots along all edges: the ends of their chords, and between them at even steps.
 
     All are measured at once, in a quarter of the time that one edge after another takes.
     """
     import numpy as np
 
-    ends, firsts = chords([edge.path for edge in margins], NEAR)
+    ends, firsts = stitched
     steps = ends[1:] - ends[:-1]
     long = np.hypot(*steps.T)
     parts = np.maximum(np.ceil(long / APART), 1).astype(int)
@@ -87,21 +94,7 @@ def measured(cut: Sequence[Point], margins: Sequence[Margin]) -> Spots:
     whole = np.cumsum(long)
     walked = np.concatenate([whole[on] - (1 - share) * long[on], whole[-1:]])
     starts = [*spot[firsts[:-1]].tolist(), len(at)]
-    return Spots(at, _distances(at, _rows([*cut, cut[0]])), walked, starts)
-
-
-def distance(spot: Spot, edge: Margin) -> float:
-    """Return how far a spot is from another edge [mm]."""
-    import numpy as np
-
-    return float(_distances(np.array([spot[:2]]), chords([edge.path], NEAR)[0])[0])
-
-
-def _rows(points: Sequence[Point]) -> np.ndarray:
-    """Places as rows of x and y."""
-    import numpy as np
-
-    return np.array([(p.x, p.y) for p in points])
+    return Spots(at, _distances(at, np.concatenate([cut, cut[:1]])), walked, starts)
 
 
 def _distances(places: np.ndarray, line: np.ndarray) -> np.ndarray:

@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING
 
 from tapewise_core.geometry.cut_round import drawn_round
 from tapewise_core.geometry.cut_shapes import joined_round
-from tapewise_core.geometry.outline import Margin, polygon
+from tapewise_core.geometry.outline import Margin, filled
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.rows import points, rows
+
+if TYPE_CHECKING:
+    import numpy as np
 
 STRAIGHT = 1e-4
 """Points this near to a straight line between their neighbours are left out [mm]."""
@@ -27,33 +32,43 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
     It is drawn from corner to corner; only where that is no one line are allowances joined as
     shapes, which comes to the same and takes five times as long: for one piece in three hundred.
     """
-    return drawn(margins) or _thinned(joined_round(margins))
+    return drawn(margins) or points(_thinned(rows(joined_round(margins))))
 
 
 def drawn(margins: Sequence[Margin]) -> list[Point]:
     """Return the cut line as it is drawn from corner to corner, or nothing where that is not one
     line round the piece."""
     whole = drawn_round(margins)
-    line = _thinned(whole) if whole else []
-    return line if _encloses(line) else []
+    if not whole:
+        return []
+    line = _thinned(rows(whole))
+    return points(line) if _encloses(line) else []
 
 
-def _encloses(line: Sequence[Point]) -> bool:
+def _encloses(line: np.ndarray) -> bool:
     """Say whether a line runs clockwise, as seen, round one area."""
     if len(line) < 3:
         return False
-    shape = polygon(line)
+    shape = filled(line)
     return bool(shape.is_valid and shape.exterior.is_ccw)
 
 
-def _thinned(line: Sequence[Point]) -> list[Point]:
+def _thinned(line: np.ndarray) -> np.ndarray:
     """Drop points of a closed line that lie on it without them, and those next to another."""
+    import numpy as np
     from shapely import get_coordinates, linestrings, simplify
 
-    whole = linestrings([(p.x, p.y) for p in [*line, line[0]]])
-    places = get_coordinates(simplify(whole, STRAIGHT, preserve_topology=False)).tolist()
-    kept = [Point(*places[0])]
-    for x, y in places[1:-1]:
-        if math.hypot(x - kept[-1].x, y - kept[-1].y) > ONE:
-            kept.append(Point(x, y))
-    return kept
+    whole = linestrings(np.concatenate([line, line[:1]]))
+    kept = get_coordinates(simplify(whole, STRAIGHT, preserve_topology=False))[:-1]
+    if (np.hypot(*(kept[1:] - kept[:-1]).T) > ONE).all():
+        return kept
+    return kept[list(_apart(kept.tolist()))]
+
+
+def _apart(places: Sequence[Sequence[float]]) -> Iterator[int]:
+    """Which places are not all but on the one kept before."""
+    last: Sequence[float] = (math.inf, math.inf)
+    for at, place in enumerate(places):
+        if math.dist(place, last) > ONE:
+            yield at
+            last = place

@@ -13,8 +13,10 @@ from typing import TYPE_CHECKING
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.rows import rows
 
 if TYPE_CHECKING:
+    import numpy as np
     from shapely.geometry import Polygon
 
 
@@ -71,14 +73,20 @@ def area(points: Sequence[Point]) -> float:
     return sum(a.x * b.y - b.x * a.y for a, b in pairwise(closed)) / 2
 
 
-def is_simple(points: Sequence[Point]) -> bool:
-    """Say whether a closed list of points encloses one area and never crosses itself."""
-    return len(points) > 2 and polygon(points).is_valid
+def is_simple(line: np.ndarray) -> bool:
+    """Say whether a closed line, a row of x and y for each point, encloses one area and never
+    crosses itself."""
+    return len(line) > 2 and filled(line).is_valid
 
 
 def polygon(points: Sequence[Point]) -> Polygon:
     """Return a closed list of points as a shapely polygon, valid or not."""
+    return filled(rows(points))
+
+
+def filled(line: np.ndarray) -> Polygon:
+    """Return a closed line, a row of x and y for each point, as a shapely polygon, valid or not."""
     from shapely import polygons
 
-    polygon: Polygon = polygons([(p.x, p.y) for p in points])
+    polygon: Polygon = polygons(line)  # type: ignore[assignment]  # of one line it is one
     return polygon

@@ -7,6 +7,7 @@ import math
 from tapewise_core.drafting.piece import Edge, Piece
 from tapewise_core.geometry.cut_corners import MITRE
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.rows import rows
 from tapewise_core.geometry.teeth import teeth
 from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to, off_by
 from tapewise_core.text.told import LineName, said
@@ -36,8 +37,8 @@ def _toothless(piece: Piece) -> Proof:
 
 def _teeth(piece: Piece) -> list[Point]:
     """Teeth of the cut line; a sharp corner of the piece itself, as a V's facing has, is none."""
-    found = teeth(piece.cut)
-    own = teeth(piece.stitch_line()) if found else ()
+    found = teeth(piece.cut_rows)
+    own = teeth(rows(piece.stitch_line())) if found else ()
     near = MITRE * max(edge.allowance for edge in piece.edges) + TRUE
     return [tooth for tooth in found if all((tooth - corner).length() > near for corner in own)]
 
@@ -73,5 +74,6 @@ def _behind(piece: Piece) -> Proof:
 def _beyond(piece: Piece, fold: Edge) -> float:
     """How far the piece lies outside a fold's straight line at the most [mm]."""
     start, square = fold.path.start, (fold.path.end - fold.path.start).unit().square()
-    x, y, edge = square.x, square.y, start.x * square.x + start.y * square.y
-    return edge - min(p.x * x + p.y * y for p in (*piece.stitch_line(), *piece.cut))
+    across = square.x, square.y
+    least = min((line @ across).min() for line in (piece.chords.rows, piece.cut_rows))
+    return float(start.x * square.x + start.y * square.y - least)

@@ -25,7 +25,7 @@ def outlines(case: Case) -> Answer:
 
 
 def _simple(piece: Piece) -> Proof:
-    crossed = sum(not is_simple(line) for line in (piece.stitch_line(), piece.cut))
+    crossed = sum(not is_simple(line) for line in (piece.chords.ring, piece.cut_rows))
     apart, before, after = _gap(piece)
     part = LineName(piece.name)
     says = said("The {}'s outline is closed and does not cross itself.", part)
@@ -50,7 +50,9 @@ def allowances(case: Case) -> Answer:
 
 
 def _allowed(piece: Piece) -> Proof:
-    off = allowances_off(piece.cut, [edge.margin() for edge in piece.edges])
+    margins = [edge.margin() for edge in piece.edges]
+    same = all(edge.mouth is None for edge in piece.edges)
+    off = allowances_off(piece.cut_rows, margins, piece.chords if same else None)
     worst, where = max(_cut_along(piece, off))
     holds, part = keeps_to(worst, TRUE), LineName(piece.name)
     says = said("Every allowance of the {} is as wide as asked for.", part)

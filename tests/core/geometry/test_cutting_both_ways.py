@@ -15,6 +15,7 @@ from tapewise_core.geometry.cutting import cut_line, drawn
 from tapewise_core.geometry.outline import Margin, area, is_simple
 from tapewise_core.geometry.path import curved, ruled
 from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.rows import rows
 
 
 @pytest.mark.parametrize("name", PAGES)
@@ -81,7 +82,7 @@ def test_a_bay_too_narrow_for_its_allowance_is_joined_as_shapes() -> None:
     margins = tight(8)
     assert not drawn(margins)
     cut = cut_line(margins)
-    assert is_simple(cut)
+    assert is_simple(rows(cut))
     assert area(cut) == pytest.approx(230 * 230, rel=1e-3)
     wide = tight(60)
     assert drawn(wide)
@@ -100,7 +101,7 @@ def test_an_outline_of_one_edge_is_cut_and_measured() -> None:
     margins = [Margin(arc(Point(0, 0), 60, 360, 0), 10)]
     cut = cut_line(margins)
     assert area(cut) == pytest.approx(math.pi * 70 * 70, rel=1e-3)
-    assert max(allowances_off(cut, margins)) < 0.05
+    assert max(allowances_off(rows(cut), margins)) < 0.05
 
 
 @pytest.mark.parametrize("short", [15, 30])
@@ -122,7 +123,7 @@ def test_a_hem_that_turns_in_a_hollow_is_joined_as_shapes() -> None:
     assert drawn(margins)
     margins[2] = Margin(margins[2].path, 20, turned=True)
     assert not drawn(margins)
-    assert is_simple(cut_line(margins))
+    assert is_simple(rows(cut_line(margins)))
 
 
 def test_an_outline_walked_the_other_way_is_not_drawn_inside_itself() -> None:

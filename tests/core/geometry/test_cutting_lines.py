@@ -9,6 +9,7 @@ from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, box_of, is_simple
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.rows import rows
 from tapewise_core.geometry.teeth import teeth
 
 
@@ -38,9 +39,9 @@ def test_a_curved_hem_keeps_its_allowance_to_the_mirrored_corner(bend: float, le
     """However hem and side bend and lean, no tooth, and every allowance within 0.05 mm."""
     margins = swinging(bend, lean)
     cut = cut_line(margins)
-    assert is_simple(cut)
-    assert teeth(cut) == ()
-    assert max(allowances_off(cut, margins)) <= 0.05
+    assert is_simple(rows(cut))
+    assert teeth(rows(cut)) == ()
+    assert max(allowances_off(rows(cut), margins)) <= 0.05
 
 
 def test_a_mirrored_corner_ends_on_the_curve_of_the_hem() -> None:
@@ -50,7 +51,7 @@ def test_a_mirrored_corner_ends_on_the_curve_of_the_hem() -> None:
     hem = curved(side.end, side.end + Vector(-60, -6), Point(120, 330), Point(0, 330))
     margins = half(hem, side)
     cut = cut_line(margins)
-    assert teeth(cut) == ()
+    assert teeth(rows(cut)) == ()
     tip = max((p for p in cut if p.x > 250), key=lambda p: p.y)
     assert min((tip - p).length() for p in hem.flattened(0.001)) == pytest.approx(25, abs=0.05)
 
@@ -70,8 +71,8 @@ def test_a_wide_allowance_steps_down_to_a_narrow_one(degrees: float) -> None:
         Margin(ruled(Point(0, 20), hem.start), 8),
     ]
     cut = cut_line(margins)
-    assert teeth(cut) == ()
-    assert max(allowances_off(cut, margins)) <= 0.05
+    assert teeth(rows(cut)) == ()
+    assert max(allowances_off(rows(cut), margins)) <= 0.05
 
 
 def test_an_allowance_never_reaches_over_the_fold() -> None:
@@ -90,7 +91,7 @@ def test_a_cut_line_moved_by_a_hair_is_found() -> None:
     """A line drawn 0.2 mm too far out at one edge is off by as much."""
     margins = swinging(40, 30)
     wider = [*margins[:1], Margin(margins[1].path, 8.2), *margins[2:]]
-    off = allowances_off(cut_line(wider), margins)
+    off = allowances_off(rows(cut_line(wider)), margins)
     assert off[1] == pytest.approx(0.2, abs=0.05)
     assert off[0] <= 0.05
 
@@ -99,15 +100,15 @@ def test_an_allowance_missing_at_a_corner_is_found() -> None:
     """A corner cut off inside the narrower allowance is wrong by what is missing."""
     margins = swinging(0, 0)
     cut = [p for p in cut_line(margins) if not (p.x > 195 and p.y > 290)]
-    assert max(allowances_off([*cut], margins)) > 3
+    assert max(allowances_off(rows(cut), margins)) > 3
 
 
 def test_a_tooth_is_found() -> None:
     """A spike of a few millimetres in a straight line, and nothing in a square."""
     square = [Point(0, 0), Point(100, 0), Point(100, 100), Point(0, 100)]
-    assert teeth(square) == ()
+    assert teeth(rows(square)) == ()
     spike = Point(50, -6)
-    assert teeth([Point(0, 0), Point(49, 0), spike, Point(51, 0), *square[1:]]) == (spike,)
+    assert teeth(rows([Point(0, 0), Point(49, 0), spike, Point(51, 0), *square[1:]])) == (spike,)
 
 
 def dented(depth: float) -> list[Margin]:
@@ -122,10 +123,10 @@ def test_the_cut_line_lies_farther_from_a_corner_that_points_inwards(depth: floa
     """By the cosine of half its turn, where the two sides of the line meet; no farther."""
     margins = dented(depth)
     cut = cut_line(margins)
-    assert max(allowances_off(cut, margins)) < 0.05
+    assert max(allowances_off(rows(cut), margins)) < 0.05
     tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
     deeper = [Point(p.x + 0.2, p.y) if p == tip else p for p in cut]
-    assert max(allowances_off(deeper, margins)) > 0.05
+    assert max(allowances_off(rows(deeper), margins)) > 0.05
 
 
 def test_of_two_faults_along_an_edge_the_worse_is_told() -> None:
@@ -136,7 +137,7 @@ def test_of_two_faults_along_an_edge_the_worse_is_told() -> None:
     tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
     corner = max(cut, key=lambda p: p.x - p.y)
     moved = {tip: Point(tip.x + 0.15, tip.y), corner: Point(corner.x + 0.3, corner.y)}
-    off = allowances_off([moved.get(p, p) for p in cut], margins)
+    off = allowances_off(rows([moved.get(p, p) for p in cut]), margins)
     assert off[2] == pytest.approx(0.15, abs=0.01)
     assert off[1] == pytest.approx(0.26, abs=0.01)
 
@@ -156,12 +157,12 @@ def test_a_seam_that_runs_straight_on_with_another_allowance_steps_without_a_sli
         Margin(ruled(Point(0, end.y), Point(0, 0)), 0, fold=True),
     ]
     cut = cut_line(margins)
-    assert teeth(cut) == ()
-    assert is_simple(cut)
+    assert teeth(rows(cut)) == ()
+    assert is_simple(rows(cut))
 
 
 def test_a_corner_whose_mitre_is_cut_off_is_as_it_should_be() -> None:
     """Sharper than 39 degrees the tip keeps a third of the allowance, and that is no fault."""
     a, b, c = Point(300, 0), Point(-166, 166.65), Point(-171, -164.46)
     margins = [Margin(ruled(a, b), 8), Margin(ruled(b, c), 8), Margin(ruled(c, a), 8)]
-    assert max(allowances_off(cut_line(margins), margins)) < 0.05
+    assert max(allowances_off(rows(cut_line(margins)), margins)) < 0.05
