@@ -109,13 +109,13 @@ def _down_to_children(
 
 
 def _estimate(body: Given, key: str, wider: float) -> Estimate:
-    mean, spread = body.of(key)
+    mean, spread, leaned_on = body.estimated(key)
     value, low, high = (
         body.population.unscaled(key, mean + times * spread * wider)
         for times in (0.0, -HALF_90, HALF_90)
     )
     spread = (high - low) / 2 / HALF_90
-    return Estimate(key, value, spread, low, high, body.leaned_on(key), None)
+    return Estimate(key, value, spread, low, high, leaned_on, None)
 
 
 def _remark(key: str, wider: float, site: WaistSite) -> Told:
