@@ -4,13 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from functools import lru_cache
-from itertools import pairwise
 
 from msgspec.structs import replace
 
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
-from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at, arm_length
 from tapewise_core.parts.figure_style import FigureStyle
@@ -20,6 +18,7 @@ from tapewise_core.parts.shape.grown_drawn import LONG, PLACE_ROOM, Arm, Sleeve
 from tapewise_core.parts.shape.grown_lines import Lines, lines
 from tapewise_core.parts.shape.grown_sleeve import grown_sleeve
 from tapewise_core.parts.shape.levels import LEAST_BELOW_UNDERARM
+from tapewise_core.parts.shape.reach import reach
 from tapewise_core.parts.shape.side_seam import SideSeam
 from tapewise_core.units import Length, mm
 
@@ -143,18 +142,6 @@ def _as_wide(arm: Arm, sleeve: Sleeve, drawn: Lines) -> Arm:
     return replace(arm, hem=arm.hem + hem, upper=arm.upper + upper)
 
 
-def reach(start: Point, way: Vector, path: Path) -> float | None:
-    """Return how far from a point in a direction a path is met [mm], or None if it is not."""
-    points = path.flattened()
-    for a, b in pairwise(points):
-        before, after = way.cross(a - start), way.cross(b - start)
-        if before * after <= 0 and before != after:
-            along = (a.toward(b, before / (before - after)) - start).dot(way)
-            if along > 0:
-                return along
-    return None
-
-
 @lru_cache(maxsize=64)
 def _tried(arm: Arm, side: SideOf, ease: float) -> tuple[SideSeam, Sleeve | None]:
     """The side's line and the sleeve with an underarm seam, if there is one.
@@ -173,18 +160,22 @@ def _capped(arm: Arm, side: SideOf, ease: float) -> Grown:
     return Grown(arm, seam, seam, cap=cap)
 
 
-def found_length(arm: Arm, side: SideOf, ease: float, *, widened: bool = True) -> float | None:
-    """Return the length that a sleeve gets [mm], or None where it is refused.
+class Had(Frozen):
+    """What a sleeve gets on its body: its length [mm], and whether its hem is wider than asked."""
 
-    Not ``widened``: a sleeve whose hem had to be wider than asked counts as none.
-    """
+    length: float
+    widened: bool = False
+
+
+def had(arm: Arm, side: SideOf, ease: float) -> Had | None:
+    """Return what a sleeve gets, or None where it is refused; ``ease`` is the body's [mm]."""
     sleeve = _tried(arm, side, ease)[1]
     if sleeve:
-        return arm.length if widened or not sleeve.wider else None
+        return Had(arm.length, bool(sleeve.wider))
     if arm.is_long:
         return None
     cap = grown_cap(arm, side.plain_trunk(ease))
-    return None if cap.refused else arm.length + cap.longer
+    return None if cap.refused else Had(arm.length + cap.longer)
 
 
 def shortest(
@@ -192,6 +183,7 @@ def shortest(
 ) -> float | None:
     """Return the first length that works as long as it is, by trying [mm]."""
     for length in lengths:
-        if found_length(arm(length), side, ease) == length:
+        found = had(arm(length), side, ease)
+        if found and found.length == length:
             return length
     return None

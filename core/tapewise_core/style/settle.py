@@ -65,17 +65,18 @@ def settle(
     """
     faults = [_unknown(key, options) for key in asked if key not in options]
     chosen: dict[str, Chosen] = {}
+    so_far = Style(chosen)
     for option in options:
         try:
-            value = _value(option, asked, body, Style(chosen), unit)
+            value = _value(option, asked, body, so_far, unit)
         except OptionError as error:
             faults.append(_parts(error))
-            value = _value(option, {}, body, Style(chosen), unit)
+            value = _value(option, {}, body, so_far, unit)
         value = _moved(value, moved.get(option.key, 0.0))
         fault = within(option, value)
         if fault and (option.key in asked or option.key in moved):
             faults.append(fault)
-            value = _value(option, {}, body, Style(chosen), unit)  # what follows is usual from it
+            value = _value(option, {}, body, so_far, unit)  # what follows is usual from it
         chosen[option.key] = Chosen(option.kind, value, option.key in asked)
     if faults:
         raise OptionError(joined(faults))

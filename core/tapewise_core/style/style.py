@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
+from functools import cached_property
 from types import MappingProxyType
+from typing import Any, TypeVar
 
 from msgspec.structs import replace
 
@@ -11,6 +13,8 @@ from tapewise_core.frozen import Frozen
 from tapewise_core.style.kind import Value, ValueKind, value_told
 from tapewise_core.text.told import Told
 from tapewise_core.units import Length
+
+Shared = TypeVar("Shared")
 
 
 class Chosen(Frozen):
@@ -26,7 +30,7 @@ class Chosen(Frozen):
         return value_told(self.kind, self.value)
 
 
-class Style(Frozen):
+class Style(Frozen, dict=True):
     """Every option of a garment with its value.
 
     Blocks and parts do not read it: each has a view (such as ``NeckStyle.of(style)``) that knows
@@ -35,6 +39,18 @@ class Style(Frozen):
     """
 
     chosen: Mapping[str, Chosen]
+
+    def once(self, name: str, work: Callable[[], Shared]) -> Shared:
+        """Return what follows from the options so far, worked out for the first who asks."""
+        if name not in self._shared:
+            self._shared[name] = work()
+        found: Shared = self._shared[name]
+        return found
+
+    @cached_property
+    def _shared(self) -> dict[str, Any]:
+        """What one option's default has worked out, for the next."""
+        return {}
 
     def length(self, key: str, absent: Length | None = None) -> Length:
         """Return a length option."""

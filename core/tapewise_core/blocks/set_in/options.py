@@ -13,8 +13,8 @@ from tapewise_core.parts.bare_options import ARMHOLE_DROP
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.neck_style import Sewn
 from tapewise_core.parts.shape.underarm import SLEEVE_EASES, by_fit
-from tapewise_core.parts.sleeve_options import WRIST_EASE
 from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.parts.sleeve_trials import WRIST_EASE
 from tapewise_core.proofs.neck import BAND_SHARE
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option

@@ -7,8 +7,8 @@ from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Girth, Piece
 from tapewise_core.parts.arm import arm_at
-from tapewise_core.parts.grown_arm import reach
 from tapewise_core.parts.shape.grown_drawn import PLACE_ROOM
+from tapewise_core.parts.shape.reach import reach
 from tapewise_core.parts.trunk_levels import FLARES, HANGS, sleeve_level, trunk_levels
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm

@@ -1,0 +1,105 @@
+"""Grown-on sleeves tried on a body before any is drawn: which it can have, and how long it gets."""
+
+from __future__ import annotations
+
+from msgspec import field
+
+from tapewise_core.frozen import Frozen
+from tapewise_core.measures.body import Body
+from tapewise_core.parts.arm import arm_length, past_elbow
+from tapewise_core.parts.figure_style import FigureStyle
+from tapewise_core.parts.grown_arm import Had, SleeveWish, arm_of, had
+from tapewise_core.parts.grown_body import BodyShoulder, SideOf, body_shoulder, side_of
+from tapewise_core.parts.sleeve_style import SleeveKind
+from tapewise_core.parts.trunk_style import TrunkStyle
+from tapewise_core.style.style import Style
+from tapewise_core.units import Length, mm
+
+SLEEVES = {
+    SleeveKind.SHORT: 0.32,
+    SleeveKind.ELBOW: 0.56,
+    SleeveKind.THREE_QUARTER: 0.78,
+    SleeveKind.LONG: 1.0,
+}
+"""A named sleeve's length as a share of the arm's (common practice)."""
+
+SHORTEST_CAP = 80.0
+"""A cap sleeve's length past the shoulder point [mm] (common practice)."""
+
+WRIST_EASE = 3.0
+"""What is left of the sleeve's ease at the wrist, so that a hand passes [cm] (common practice)."""
+
+LONGER = (0.0, 20.0, 40.0, 60.0)
+"""By so much a short sleeve may be longer than usual where that lets it meet the body [mm]."""
+
+TAKEN_UP = 25.0
+"""A bodice is cut up to about this much shorter for its skirt's weight [mm] (our choice)."""
+
+
+class Trials(Frozen):
+    """Sleeves tried on one body, which the options above the sleeve's settle.
+
+    ``made`` is what each length [mm] with each ease [cm] came to.
+    """
+
+    body: Body
+    figure: FigureStyle
+    shoulder: BodyShoulder
+    side: SideOf
+    bust_ease: float
+    made: dict[tuple[float, float], Had | None] = field(default_factory=dict)
+
+    @classmethod
+    def of(cls, body: Body, style: Style) -> Trials:
+        """Return those of a body, the same for each option that asks."""
+        return style.once("sleeves tried", lambda: cls._begun(body, style))
+
+    @classmethod
+    def _begun(cls, body: Body, style: Style) -> Trials:
+        figure = FigureStyle.of(style)
+        bodice = "body-length" not in style.chosen
+        waist = body["back_waist_length"] - mm(TAKEN_UP) if bodice else None
+        trunk = TrunkStyle.of(style, waist)
+        half, rise = style.length("neck-half-width"), style.length("neck-rise")
+        shoulder = body_shoulder(body, figure, half, rise)
+        side = side_of(body, trunk, figure, bodice=bodice)
+        return cls(body, figure, shoulder, side, trunk.bust_ease.mm)
+
+    def had(self, kind: SleeveKind, ease: float, *, widened: bool) -> float | None:
+        """Return how long a sleeve of a kind gets [mm], or None where it cannot be had.
+
+        A cap or a short sleeve may be up to 6 cm longer than usual.
+        """
+        usual = kind_length(self.body, kind).mm
+        tried = LONGER if kind is SleeveKind.SHORT else LONGER[:1]
+        lengths = (self.length(usual + more, ease, widened=widened) for more in tried)
+        return next((length for length in lengths if length), None)
+
+    def length(self, length: float, ease: float, *, widened: bool = True) -> float | None:
+        """Return how long a sleeve of a length [mm] and an ease [cm] gets, or None."""
+        if (length, ease) not in self.made:
+            self.made[length, ease] = self._try(length, ease)
+        found = self.made[length, ease]
+        return found.length if found and (widened or not found.widened) else None
+
+    def _try(self, length: float, ease: float) -> Had | None:
+        wish = SleeveWish(length, ease * 10, hem_ease(self.body, length, ease) * 10)
+        arm = arm_of(self.body, self.figure, self.shoulder, wish)
+        return had(arm, self.side, self.bust_ease)
+
+
+def kind_length(body: Body, kind: SleeveKind) -> Length:
+    """Return a kind's usual length; no sleeve is shorter than a cap."""
+    share = SLEEVES.get(kind)
+    if share is None:
+        return mm(SHORTEST_CAP)
+    arm = arm_length(body) if share == 1 else arm_length(body) * share
+    return arm if arm.mm > SHORTEST_CAP else mm(SHORTEST_CAP)
+
+
+def hem_ease(body: Body, length: float, full: float) -> float:
+    """Return the ease at a hem [cm] for a sleeve's length [mm], from its ease at the arm [cm]."""
+    past = past_elbow(body, length)
+    if not past or full <= WRIST_EASE:
+        return full
+    return full + (WRIST_EASE - full) * past
