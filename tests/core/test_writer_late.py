@@ -1,12 +1,11 @@
 """Libraries come without what nobody asks of them, and with it once somebody does."""
 
-import re
 import sys
 from pathlib import Path
 
 import pytest
 
-from tapewise_core.writers.late import imported, wide_patterns_late
+from tapewise_core.writers.late import imported
 
 
 def test_what_is_left_for_later_comes_when_it_is_called(
@@ -33,16 +32,3 @@ def test_what_is_there_already_is_used_as_it_is(
     there = imported("made_up_there")
     assert imported("made_up_user", "made_up_there").one is there.one
     assert sys.modules["made_up_there"] is there
-
-
-def test_wide_patterns_match_as_ever() -> None:
-    """A pattern over all of Unicode is compiled when it is used, others at once."""
-    at_once = re.compile
-    with wide_patterns_late():
-        wide = re.compile("^[a-z\xa1-\uffff]+$", re.IGNORECASE)
-        narrow = re.compile("[a-z]+")
-    assert re.compile is at_once
-    assert isinstance(narrow, re.Pattern)
-    assert not isinstance(wide, re.Pattern)
-    assert wide.match("ÄRMEL")
-    assert not wide.match("a b")

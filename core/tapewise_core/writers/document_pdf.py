@@ -11,7 +11,7 @@ from tapewise_core.paper.safe import plain
 from tapewise_core.paper.sizes import A4_OR_LETTER, PageSize
 from tapewise_core.writers.document_flow import PADDING, Setter
 from tapewise_core.writers.lettering import FONT
-from tapewise_core.writers.pdf_library import prepare_documents
+from tapewise_core.writers.pdf_library import prepare
 from tapewise_core.writers.pdf_pen import POINTS
 
 MARGIN = 15.0
@@ -29,7 +29,7 @@ def document_pdf(document: Document, page: PageSize = A4_OR_LETTER) -> bytes:
 
     A step keeps together with its picture and whatever follows up to the next one.
     """
-    prepare_documents()  # as for the pages of the pattern: the same bytes whichever comes first
+    prepare()  # as for the pages of the pattern: the same bytes whichever comes first
     from reportlab.platypus import SimpleDocTemplate
 
     file = BytesIO()

@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-import re
 import sys
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
-from functools import partial
+from collections.abc import Callable
 from importlib import import_module
 from types import ModuleType
 from typing import Any
@@ -38,31 +35,3 @@ def imported(name: str, *late: str) -> ModuleType:
         for one, stand_in in standing.items():
             if sys.modules.get(one) is stand_in:  # another worker may have done so already
                 del sys.modules[one]
-
-
-class _LatePattern:
-    """A pattern that is compiled when something is asked of it."""
-
-    def __init__(self, compiled: Callable[[], re.Pattern[str]]) -> None:
-        self._compiled = compiled
-
-    def __getattr__(self, name: str) -> Any:
-        return getattr(self._compiled(), name)
-
-
-@contextmanager
-def wide_patterns_late() -> Iterator[None]:
-    """Leave patterns that go through all of Unicode, letter by letter, uncompiled until they are
-    used; all others are compiled as ever."""
-    at_once = re.compile
-
-    def compiled(pattern: Any, flags: Any = 0) -> Any:
-        if isinstance(pattern, str) and "\uffff" in pattern:
-            return _LatePattern(partial(at_once, pattern, flags))
-        return at_once(pattern, flags)
-
-    re.compile = compiled
-    try:
-        yield
-    finally:
-        re.compile = at_once
