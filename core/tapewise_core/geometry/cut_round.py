@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from tapewise_core.geometry.cut_corners import LEVEL, mirrored, neighbours, outer_line, tip, turn
+from tapewise_core.geometry.cut_corners import LEVEL, Corner, corners, outer_lines
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.point import Point
 
@@ -29,10 +29,11 @@ def drawn_round(margins: Sequence[Margin]) -> Line | None:
     """
     if len(margins) < 2 or any(edge.path.length() < edge.width for edge in margins):
         return None
-    lines = [outer_line(*three) for three in neighbours(margins)]
-    for at, (_, edge, after) in enumerate(neighbours(margins)):
+    turns = corners(margins)
+    lines = outer_lines(turns)
+    for at, corner in enumerate(turns):
         on = (at + 1) % len(lines)
-        met = _met(edge, after, lines[at], lines[on])
+        met = _met(corner, lines[at], lines[on])
         if met is None:
             return None
         lines[at], lines[on] = met
@@ -44,33 +45,33 @@ def drawn_round(margins: Sequence[Margin]) -> Line | None:
     return whole
 
 
-def _met(edge: Margin, after: Margin, line: Line, onward: Line) -> tuple[Line, Line] | None:
+def _met(corner: Corner, line: Line, onward: Line) -> tuple[Line, Line] | None:
     """The lines outside two neighbours, joined at the corner between them."""
-    hollow, folded = turn(edge, after) <= -LEVEL, mirrored(edge, after)
+    edge, after, turn, folded = corner.edge, corner.after, corner.turn, corner.mirrored
     if edge.width <= 0 and after.width <= 0:
         return line, onward
-    if hollow:
-        return None if folded else _crossed(edge, after, line, onward)
+    if turn <= -LEVEL:
+        return None if folded else _crossed(corner, line, onward)
     if edge.width <= 0 or after.width <= 0:
-        return [*line, edge.path.end], onward
-    if folded or turn(edge, after) < LEVEL:
+        return [*line, corner.at], onward
+    if folded or turn < LEVEL:
         return line, onward
-    met = tip(edge, after)
+    met = corner.tip
     return ([*line, met] if met else line), onward
 
 
-def _crossed(edge: Margin, after: Margin, line: Line, onward: Line) -> tuple[Line, Line] | None:
+def _crossed(corner: Corner, line: Line, onward: Line) -> tuple[Line, Line] | None:
     """Two lines up to and from where they cross inside a corner that points inwards; what an
     allowance ends with there, square to its edge, is part of its line."""
-    corner = edge.path.end
-    reach = max(edge.width, after.width) * -turn(edge, after)
+    edge, after = corner.edge, corner.after
+    reach = max(edge.width, after.width) * -corner.turn
     if SHORT * reach > min(edge.path.length(), after.path.length()):
         return None
-    back = [corner, *reversed(line)] if edge.width > 0 else line[::-1]
-    ahead = [corner, *onward] if after.width > 0 else onward
+    back = [corner.at, *reversed(line)] if edge.width > 0 else line[::-1]
+    ahead = [corner.at, *onward] if after.width > 0 else onward
     for i, j in _nearest_first(len(back) - 1, len(ahead) - 1):
         met = _meeting(back[i], back[i + 1], ahead[j], ahead[j + 1])
-        if met and (met - corner).length() > APART:
+        if met and (met - corner.at).length() > APART:
             return [*back[:i:-1], met], [met, *ahead[j + 1 :]]
     return None
 

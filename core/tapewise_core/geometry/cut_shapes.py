@@ -5,15 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from tapewise_core.geometry.cut_corners import (
-    FINE,
-    LEVEL,
-    mirrored,
-    neighbours,
-    outer_line,
-    tip,
-    turn,
-)
+from tapewise_core.geometry.cut_corners import FINE, LEVEL, Corner, corners, outer_lines
 from tapewise_core.geometry.cut_ends import outward
 from tapewise_core.geometry.outline import Margin, polygon
 from tapewise_core.geometry.path import joined
@@ -39,11 +31,11 @@ def joined_round(margins: Sequence[Margin]) -> list[Point]:
     from shapely.geometry.polygon import orient
 
     shapes = [polygon(joined(margin.path for margin in margins).flattened(FINE)[:-1])]
-    for before, edge, after in neighbours(margins):
-        if edge.width > 0:
-            line = outer_line(before, edge, after)
-            shapes.append(polygon([*edge.path.flattened(FINE), *reversed(line)]))
-            patch = _patch(edge, after)
+    turns = corners(margins)
+    for corner, line in zip(turns, outer_lines(turns), strict=True):
+        if corner.edge.width > 0:
+            shapes.append(polygon([*corner.edge.path.flattened(FINE), *reversed(line)]))
+            patch = _patch(corner)
             if patch:
                 shapes.append(polygon(patch))
     whole = _kept_off_fold(union_all(make_valid(shapes), grid_size=GRID), margins)
@@ -64,16 +56,16 @@ def _kept_off_fold(whole: BaseGeometry, margins: Sequence[Margin]) -> BaseGeomet
     return whole
 
 
-def _patch(edge: Margin, after: Margin) -> list[Point]:
+def _patch(corner: Corner) -> list[Point]:
     """The patch between two square ends where a corner points outwards; empty elsewhere."""
-    if mirrored(edge, after) or after.width <= 0 or turn(edge, after) <= -LEVEL:
+    edge, after, at = corner.edge, corner.after, corner.at
+    if corner.mirrored or after.width <= 0 or corner.turn <= -LEVEL:
         return []
-    corner, coming, going = edge.path.end, edge.path.arriving(), after.path.leaving()
-    if turn(edge, after) < LEVEL:
-        return _sealed(corner, coming, min(edge.width, after.width))
-    first, last = corner + outward(coming) * edge.width, corner + outward(going) * after.width
-    met = tip(edge, after)
-    return [corner, first, *([met] if met else []), last]
+    if corner.turn < LEVEL:
+        return _sealed(at, corner.coming, min(edge.width, after.width))
+    first, last = at + outward(corner.coming) * edge.width, at + outward(corner.going) * after.width
+    met = corner.tip
+    return [at, first, *([met] if met else []), last]
 
 
 def _sealed(corner: Point, along: Vector, width: float) -> list[Point]:
