@@ -35,7 +35,7 @@ class ActingApp(TurningApp, inherit_bindings=False):
     def action_undo(self) -> None:
         nothing = "There is nothing to take back."
         if isinstance(self.page, StartPage):
-            self._travel(self.page.undo, "Taken back", f"{nothing}{self.page.still_there}")
+            self._travel(self.desk.undo_any, "Taken back", f"{nothing}{self.page.still_there}")
         else:
             self._travel(self.desk.undo, "Taken back", nothing)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from msgspec.structs import replace
 
 from tapewise_core.frozen import Frozen
@@ -10,6 +12,15 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import people, work
 from tapewise_core.tasks.work import Work
 from tapewise_core.units import Unit
+
+
+class Done(Frozen):
+    """What was done to the list of people, in a sentence; ``what`` names it and ``undo`` takes it
+    back, if it can be."""
+
+    says: str
+    what: str = ""
+    undo: Callable[[], object] | None = None
 
 
 class State(Frozen):

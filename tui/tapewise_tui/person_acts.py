@@ -9,13 +9,13 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
 from tapewise_core.tasks import work
 from tapewise_core.tasks.work import Work
-from tapewise_tui import peopling, words
+from tapewise_tui import people_told, peopling, words
+from tapewise_tui.desk_state import Done
 from tapewise_tui.dialogs.asking import AskDialog, SureDialog
 from tapewise_tui.dialogs.person import PersonDialog
 from tapewise_tui.dialogs.telling import TellDialog
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
-from tapewise_tui.peopling import Done
 from tapewise_tui.widgets.find import FindDialog
 
 Do = Callable[[Callable[[], Done]], None]
@@ -32,15 +32,15 @@ class PersonActs:
         """Yield what can be done, in words, and how."""
         own = work.projects(self.entry.name)
         for one in own:
-            yield f"Go on with {peopling.project_line(one)}", partial(self.go_on, one)
+            yield f"Go on with {people_told.project_line(one)}", partial(self.go_on, one)
         yield "Begin another garment", partial(ask_what, self.page, self.profile)
         yield "Change name, unit, age or whose bodies", self.edit
         yield f"Groups: {', '.join(self.profile.groups) or 'none'}", self.group
         yield "Compare with the last time", self.compare
         yield "Duplicate the person", self.duplicate
         for one in own:
-            yield f"Duplicate the project {peopling.project_name(one)}", partial(self.copy, one)
-            yield f"Delete the project {peopling.project_name(one)}", partial(self.drop, one)
+            yield f"Duplicate the project {people_told.project_name(one)}", partial(self.copy, one)
+            yield f"Delete the project {people_told.project_name(one)}", partial(self.drop, one)
         yield "Delete the person", partial(delete_person, self.page, self.entry, self.do)
         for says, back in peopling.trash():
             yield f"Bring back {says}", partial(self.do, partial(_brought, says, back))
@@ -66,7 +66,7 @@ class PersonActs:
 
     def compare(self) -> None:
         """Tell what changed since the last day of measuring."""
-        lines = peopling.compared(self.profile.name, self.profile.unit)
+        lines = people_told.compared(self.profile.name, self.profile.unit)
         dialog = TellDialog(f"{self.profile.name}, the last time and now", lines)
         self.page.app.push_screen(dialog)
 
@@ -77,16 +77,16 @@ class PersonActs:
 
     def copy(self, one: Work) -> None:
         """Ask for the name of a second project with the same choices."""
-        says = f"Name of a second project with the choices of {peopling.project_name(one)}"
+        says = f"Name of a second project with the choices of {people_told.project_name(one)}"
         self._ask("Duplicate", says, partial(peopling.project_copied, one))
 
     def drop(self, one: Work) -> None:
         """Delete a project, once that was said."""
         says = f"Its choices, ticks and notes go; the measures of {one.person} stay."
-        act = partial(peopling.project_removed, one)
+        act = partial(_put_away, self.page, self.entry, partial(peopling.project_removed, one))
         _sure(
             self.page,
-            f"Delete {peopling.project_name(one)} of {one.person}?",
+            f"Delete {people_told.project_name(one)} of {one.person}?",
             says,
             partial(self.do, act),
         )
@@ -114,13 +114,20 @@ def ask_what(page: Page, profile: Profile) -> None:
 
 def delete_person(page: Page, entry: Entry, do: Do) -> None:
     """Delete a person, once that was said; an example refuses at once."""
-    act = partial(do, partial(peopling.removed, entry))
+    act = partial(do, partial(_put_away, page, entry, partial(peopling.removed, entry)))
     if entry.shipped:
         act()
         return
     there = words.sentence(words.count(entry.known.measures, "measure"))
     says = f"{there} and all projects go. It can be undone for a day."
     _sure(page, f"Delete {entry.name}?", says, act)
+
+
+def _put_away(page: Page, entry: Entry, act: Callable[[], Done]) -> Done:
+    """Delete something of a person; nothing of hers stays on the desk, where it would be kept."""
+    done = act()
+    page.desk.put_away(entry.known.id)
+    return done
 
 
 def _sure(page: Page, title: str, says: str, act: Callable[[], object]) -> None:

@@ -16,8 +16,9 @@ from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
 from tapewise_core.tasks import people, work
-from tapewise_tui import keys, peopling, trouble
+from tapewise_tui import keys, people_told, peopling, trouble
 from tapewise_tui.desk import Desk
+from tapewise_tui.desk_state import Done
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.find import FindDialog
@@ -67,14 +68,13 @@ class StartPage(Page):
     class Judged(Message):
         """A worker looked at everybody's measures."""
 
-        def __init__(self, rows: Mapping[str, peopling.Told]) -> None:
+        def __init__(self, rows: Mapping[str, people_told.Told]) -> None:
             super().__init__()
             self.rows = rows
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
         self.entries: dict[str, Entry] = {}
-        self.undone: list[peopling.Done] = []
 
     def parts(self) -> Iterable[Widget]:
         yield Static(WELCOME, id="welcome", markup=False)
@@ -95,7 +95,7 @@ class StartPage(Page):
             entries = ()
         self.entries = {str(entry.path): entry for entry in entries}
         table = self.query_one(Rows)
-        self._list({key: peopling.row(one, brief=True) for key, one in self.entries.items()})
+        self._list({key: people_told.row(one, brief=True) for key, one in self.entries.items()})
         self._resume(table)
         table.focus()
         if len(entries) <= MANY:
@@ -105,7 +105,7 @@ class StartPage(Page):
     def _judge(self, entries: tuple[tuple[str, Entry], ...]) -> None:
         """Look what is unlikely about everybody, once the list stands."""
         try:
-            rows = {key: peopling.row(entry, brief=False) for key, entry in entries}
+            rows = {key: people_told.row(entry, brief=False) for key, entry in entries}
         except Exception as error:  # the list stands without
             trouble.note(error)
             return
@@ -117,10 +117,10 @@ class StartPage(Page):
         if list(event.rows) == list(self.entries) and not self.gone:
             self._list(event.rows)
 
-    def _list(self, rows: Mapping[str, peopling.Told]) -> None:
+    def _list(self, rows: Mapping[str, people_told.Told]) -> None:
         """Show the people."""
         wide, widest = (self.size.width >= columns for columns in (WIDE, WIDEST))
-        columns, lines = peopling.shown(rows, wide=wide, widest=widest)
+        columns, lines = people_told.shown(rows, wide=wide, widest=widest)
         self.query_one(Rows).fill(columns, lines)
 
     def _resume(self, table: Rows) -> None:
@@ -226,15 +226,14 @@ class StartPage(Page):
         if entry is not None:
             delete_person(self, entry, self._do)
 
-    def _do(self, act: Callable[[], peopling.Done]) -> None:
+    def _do(self, act: Callable[[], Done]) -> None:
         """Do something to the list, say so, and keep how it is taken back."""
         try:
             done = act()
         except TapewiseError as error:
             self.warn(error)
             return
-        if done.undo is not None:
-            self.undone.append(done)
+        self.desk.acted(done)
         self.show()
         self.tell(done.says)
 
@@ -243,15 +242,6 @@ class StartPage(Page):
         """Say where somebody is whose deletion this page no longer knows of, or nothing."""
         gone = peopling.trash()
         return f" F8 offers to bring back {gone[0][0]}, last deleted." if gone else ""
-
-    def undo(self) -> str | None:
-        """Take back the last change to the list of people; return what it was."""
-        if not self.undone:
-            return None
-        done = self.undone.pop()
-        if done.undo is not None:
-            done.undo()
-        return done.what
 
 
 def _found_by(entry: Entry) -> str:
