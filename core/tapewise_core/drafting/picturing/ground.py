@@ -26,13 +26,11 @@ class Ground:
 
     def line(self, a: Place, b: Place, pad: float = 0.0) -> None:
         """Take what a straight line covers, ``pad`` to each side of it [mm]."""
-        for row, bits in self._crossed(a, b, pad):
-            self.rows[row] |= bits
+        self._mark(self.rows, (a, b), pad)
 
     def polyline(self, places: Iterable[Place], pad: float = 0.0) -> None:
         """Take what several straight lines cover."""
-        for a, b in pairwise(places):
-            self.line(a, b, pad)
+        self._mark(self.rows, places, pad)
 
     def covered(self, corners: Sequence[Place]) -> Rows | None:
         """Return the cells of a convex shape, None if it is not wholly on the picture."""
@@ -58,35 +56,40 @@ class Ground:
     def box(self, x: float, y: float, across: float, up: float) -> Rows | None:
         """Return the cells of an upright box about a middle, None if one of them is taken or it is
         not wholly on the picture."""
-        found = next(self.boxes([((x, y), 0.0)], across, up), None)
-        return found and found[2]
+        found = next(self.boxes([(x, y)], across, up), None)
+        return found and found[1]
 
     def boxes(
-        self, places: Iterable[tuple[Place, float]], across: float, up: float
-    ) -> Iterator[tuple[Place, float, Rows]]:
-        """Yield those middles, and what is told with each, about which an upright box is free and
-        wholly on the picture, with its cells.
+        self, middles: Iterable[Place], across: float, up: float
+    ) -> Iterator[tuple[Place, Rows]]:
+        """Yield those middles about which an upright box is free and wholly on the picture, with
+        its cells.
 
         Looking for room is half of what a picture takes, so all is in one loop.
         """
         own, many, width, height = self.rows, self.many, self.width, self.height
-        for (x, y), told in places:
+        for x, y in middles:
             left, top, right, bottom = x - across, y - up, x + across, y + up
             if left < 0 or top < 0 or right > width or bottom > height:
                 continue
             first = int(left / CELL)
             bits = ((2 << (int(right / CELL) - first)) - 1) << first
-            rows = range(int(top / CELL), min(int(bottom / CELL) + 1, many))
-            for row in rows:
-                if own[row] & bits:
+            row, end = int(top / CELL), int(bottom / CELL) + 1
+            for taken in own[row:end]:
+                if taken & bits:
                     break
             else:
-                yield (x, y), told, [(row, bits) for row in rows]
+                yield (x, y), [(one, bits) for one in range(row, min(end, many))]
 
-    def is_taken(self, x: float, y: float) -> bool:
-        """Say whether the cell at a place is taken; what lies off the picture is."""
-        row = int(y / CELL)
-        return not 0 <= row < self.many or x < 0 or bool(self.rows[row] >> int(x / CELL) & 1)
+    def meets(self, x: float, y: float, others: Iterable[Place]) -> bool:
+        """Say whether the cell at one of some places, told from another, is taken; what lies off
+        the picture is."""
+        own, many = self.rows, self.many
+        for aside, down in others:
+            across, row = x + aside, int((y + down) / CELL)
+            if not 0 <= row < many or across < 0 or own[row] >> int(across / CELL) & 1:
+                return True
+        return False
 
     def take(self, rows: Rows) -> None:
         """Take cells."""
@@ -95,30 +98,37 @@ class Ground:
 
     def crosses(self, a: Place, b: Place) -> bool:
         """Say whether a straight line runs over a taken cell."""
-        return any(self.rows[row] & bits for row, bits in self._crossed(a, b, 0.0))
+        own = [0] * self.many
+        self._mark(own, (a, b), 0.0)
+        return any(taken & bits for taken, bits in zip(self.rows, own, strict=True))
 
-    def _crossed(self, a: Place, b: Place, pad: float) -> Rows:
-        """The cells a line covers, all in one loop and counted in cells, since every line comes
-        through here."""
-        (ax, ay), (bx, by) = (a, b) if a[1] <= b[1] else (b, a)
-        ax, ay, bx, by, pad = ax / CELL, ay / CELL, bx / CELL, by / CELL, pad / CELL
-        first, last = max(int(ay - pad), 0), min(int(by + pad), self.many - 1)
-        least, most = (ax - pad, bx + pad) if ax <= bx else (bx - pad, ax + pad)
-        if first >= last or by - ay < 1:
-            bits = self._bits(least, most)
-            return [(row, bits) for row in range(first, last + 1)]
-        slope = (bx - ax) / (by - ay)
-        reach = abs(slope) * (0.5 + pad) + pad
-        found: Rows = []
-        for row in range(first, last + 1):
-            x = ax + slope * (row + 0.5 - ay)
-            low, high = x - reach, x + reach
-            begin, end = int(low if low > least else least), int(high if high < most else most)
-            if end >= begin >= 0:
-                found.append((row, ((2 << (end - begin)) - 1) << begin))
-            elif end >= 0 > begin:
-                found.append((row, (2 << end) - 1))
-        return found
+    def _mark(self, rows: list[int], places: Iterable[Place], pad: float) -> None:
+        """Mark the cells that straight lines cover, ``pad`` to each side of them [mm].
+
+        All in one loop and counted in cells: a set has thousands of lines.
+        """
+        pad, below = pad / CELL, self.many - 1
+        for (ax, ay), (bx, by) in pairwise([(x / CELL, y / CELL) for x, y in places]):
+            if ay > by:
+                ax, ay, bx, by = bx, by, ax, ay
+            least, most = (ax - pad, bx + pad) if ax <= bx else (bx - pad, ax + pad)
+            first, last = int(ay - pad), int(by + pad)
+            first, last = first if first > 0 else 0, last if last < below else below
+            if first >= last or by - ay < 1 or ax == bx:
+                bits = self._bits(least, most)
+                for row in range(first, last + 1):
+                    rows[row] |= bits
+                continue
+            slope = (bx - ax) / (by - ay)
+            reach = abs(slope) * (0.5 + pad) + pad
+            for row in range(first, last + 1):
+                x = ax + slope * (row + 0.5 - ay)
+                low, high = x - reach, x + reach
+                begin, end = int(low if low > least else least), int(high if high < most else most)
+                if end >= begin >= 0:
+                    rows[row] |= ((2 << (end - begin)) - 1) << begin
+                elif end >= 0 > begin:
+                    rows[row] |= (2 << end) - 1
 
     def _bits(self, low: float, high: float) -> int:
         """The cells of a row from one place across to another, both counted in cells."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
 
 from tapewise_core.drafting.picturing.ground import CELL, Ground, Place, Rows
@@ -44,23 +44,39 @@ class Placing:
         self.inks: list[Ink] = []
         self.missed = 0
 
-    def room(self, words: Words, middle: Place, along: Place = (1.0, 0.0)) -> Rows | None:
-        """Return the cells words would take about a middle, None if one of them is taken."""
-        (x, y), (c, s) = middle, along
+    def room(self, words: Words, middle: Place) -> Rows | None:
+        """Return the cells level words would take about a middle, None if one is taken."""
+        return self.ground.box(*middle, words.across, words.up)
+
+    def rooms(
+        self, words: Words, middles: Iterable[Place], along: Place
+    ) -> Iterator[tuple[Place, Rows]]:
+        """Yield those middles about which words have room, read along a direction, with the cells
+        they would take."""
+        c, s = along
         if abs(s) < 1e-6:
-            return self.ground.box(x, y, words.across, words.up)
-        if abs(c) < 1e-6:
-            return self.ground.box(x, y, words.up, words.across)
-        taken = self.ground.is_taken  # a glance at a few places spares most looks at all cells
-        for share in SAMPLES:
-            reach = words.across * share
-            if taken(x + c * reach, y + s * reach):
-                return None
-        corners = words.corners(middle, along)
-        if any(taken(*corner) for corner in corners):
-            return None
-        rows = self.ground.covered(corners)
-        return rows if rows is not None and self.ground.is_free(rows) else None
+            yield from self.ground.boxes(middles, words.across, words.up)
+        elif abs(c) < 1e-6:
+            yield from self.ground.boxes(middles, words.up, words.across)
+        else:
+            yield from self._slanting(words, middles, along)
+
+    def _slanting(
+        self, words: Words, middles: Iterable[Place], along: Place
+    ) -> Iterator[tuple[Place, Rows]]:
+        """The same for words that are neither level nor upright; a glance at a few places spares
+        most looks at all cells."""
+        ground, (c, s) = self.ground, along
+        glance = [(c * (words.across * share), s * (words.across * share)) for share in SAMPLES]
+        for middle in middles:
+            if ground.meets(*middle, glance):
+                continue
+            corners = words.corners(middle, along)
+            if ground.meets(0.0, 0.0, corners):
+                continue
+            rows = ground.covered(corners)
+            if rows is not None and ground.is_free(rows):
+                yield middle, rows
 
     def put(self, words: Words, middle: Place, rows: Rows, along: Place = (1.0, 0.0)) -> None:
         """Set words where there is room."""
@@ -77,32 +93,31 @@ class Placing:
 
         Return whether there was room.
         """
-        places = self._about(words, at, far)
-        for middle, gap, rows in self.ground.boxes(places, words.across, words.up):
-            if gap >= LED and not self._led(words, at, middle):
-                continue
-            self.put(words, middle, rows)
-            return True
+        for gap, places in self._about(words, at, far):
+            for middle, rows in self.ground.boxes(places, words.across, words.up):
+                if gap >= LED and not self._led(words, at, middle):
+                    continue
+                self.put(words, middle, rows)
+                return True
         self.missed += far
         return False
 
-    def _about(self, words: Words, at: Place, far: bool) -> Iterator[tuple[Place, float]]:
-        """Places for words about a point, with how far off they are, the best first."""
+    def _about(self, words: Words, at: Place, far: bool) -> Iterator[tuple[float, list[Place]]]:
+        """Places for words about a point, the best first, and how far off these are at least."""
         left, top = at
-        for gap in GAPS:
+        for gap, ring in _rings(words.across, words.up):
             if gap >= LED and not far:
                 return
-            for x, y, own in _ways(words.across, words.up):
-                reach = gap + own
-                yield (left + x * reach, top + y * reach), gap
+            yield gap, [(left + x, top + y) for x, y in ring]
         yield from self._anywhere(at)
 
-    def _anywhere(self, at: Place) -> Iterator[tuple[Place, float]]:
+    def _anywhere(self, at: Place) -> Iterator[tuple[float, list[Place]]]:
         """Places all over the picture, those near the point first."""
         across = [SCAN * i for i in range(int(self.ground.width / SCAN) + 1)]
         down = [SCAN * i for i in range(int(self.ground.height / SCAN) + 1)]
-        off = [(math.hypot(x - at[0], y - at[1]), (x, y)) for x in across for y in down]
-        yield from ((place, far) for far, place in sorted(off))
+        off = sorted((math.hypot(x - at[0], y - at[1]), (x, y)) for x in across for y in down)
+        yield 0.0, [place for far, place in off if far < LED]
+        yield LED, [place for far, place in off if far >= LED]
 
     def _led(self, words: Words, at: Place, middle: Place) -> bool:
         """Draw a line from a point to its words, unless it would run over others."""
@@ -123,11 +138,10 @@ class Placing:
         """Set words along a straight line, beside it, on the side that ``out`` points to if there
         is room; return whether there was room at all."""
         way = _readable(a, b)
-        for middle in _beside_line(words, a, b, way, out):
-            rows = self.room(words, middle, way)
-            if rows is not None:
-                self.put(words, middle, rows, way)
-                return True
+        found = next(self.rooms(words, _beside_line(words, a, b, way, out), way), None)
+        if found is not None:
+            self.put(words, *found, way)
+            return True
         return self.beside(words, ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2))
 
 
@@ -174,6 +188,10 @@ _DIRECTIONS = tuple((math.cos(math.radians(way)), math.sin(math.radians(way))) f
 
 
 @lru_cache(maxsize=512)
-def _ways(across: float, up: float) -> tuple[tuple[float, float, float], ...]:
-    """Each direction with how far the room of words reaches in it; letters come again and again."""
-    return tuple((x, y, _reach(across, up, x, y)) for x, y in _DIRECTIONS)
+def _rings(across: float, up: float) -> tuple[tuple[float, tuple[Place, ...]], ...]:
+    """Each gap with where the middles of words are, told from their point; letters come again and
+    again."""
+    ways = [(x, y, _reach(across, up, x, y)) for x, y in _DIRECTIONS]
+    return tuple(
+        (gap, tuple((x * (gap + own), y * (gap + own)) for x, y, own in ways)) for gap in GAPS
+    )
