@@ -9,6 +9,7 @@ from __future__ import annotations
 import asyncio
 import os
 import re
+import subprocess
 import sys
 import tempfile
 from collections.abc import Callable, Iterator
@@ -25,6 +26,7 @@ from tapewise_core.tasks.files import contents
 from tapewise_core.tasks.how_sure import how_sure
 from tapewise_core.tasks.judging import judged
 from tapewise_core.tasks.people import person
+from tapewise_tui.cli import LIBRARIES
 
 WHO = "Marta Lindqvist"
 """One of the examples: she has measures that were not taken."""
@@ -117,4 +119,7 @@ def main(number: int) -> None:
 
 
 if __name__ == "__main__":
-    main(int(sys.argv[1]) if sys.argv[1:] else 1000)
+    if LIBRARIES.items() <= os.environ.items():
+        main(int(sys.argv[1]) if sys.argv[1:] else 1000)
+    else:  # libraries look at these when they are imported, as they are by now
+        subprocess.run([sys.executable, *sys.argv], env={**os.environ, **LIBRARIES}, check=True)
