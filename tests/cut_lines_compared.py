@@ -5,6 +5,7 @@ from __future__ import annotations
 import random
 from collections.abc import Iterator, Sequence
 
+import numpy as np
 import shapely
 from people_made_up import bodies, styles
 
@@ -12,8 +13,7 @@ from tapewise_core.drafting.piece import Piece
 from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.garments.garment import Garment
 from tapewise_core.geometry.cut_shapes import joined_round
-from tapewise_core.geometry.outline import Margin, polygon
-from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.outline import Margin, filled, polygon
 from tapewise_core.style.settle import settle
 from tapewise_core.units import Unit
 
@@ -31,15 +31,15 @@ def pieces(page: Garment, count: int, seed: int) -> Iterator[Piece]:
             continue
 
 
-def apart(line: Sequence[Point], margins: Sequence[Margin]) -> float:
+def apart(line: np.ndarray, margins: Sequence[Margin]) -> float:
     """Return how far a line is at its worst from the one joined as shapes [mm]."""
-    one, other = polygon(line).exterior, polygon(joined_round(margins)).exterior
+    one, other = filled(line).exterior, polygon(joined_round(margins)).exterior
     return max(
         float(shapely.distance(shapely.points(shapely.get_coordinates(a)), b).max())
         for a, b in ((one, other), (other, one))
     )
 
 
-def between(line: Sequence[Point], margins: Sequence[Margin]) -> float:
+def between(line: np.ndarray, margins: Sequence[Margin]) -> float:
     """Return the area between a line and the one joined as shapes [mm²]; slits have none."""
-    return float(polygon(line).symmetric_difference(polygon(joined_round(margins))).area)
+    return float(filled(line).symmetric_difference(polygon(joined_round(margins))).area)

@@ -4,6 +4,7 @@ from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, area, box_of
 from tapewise_core.geometry.path import Path, curved, joined, ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.rows import points
 from tapewise_core.paper.document import (
     Bullets,
     Document,
@@ -52,11 +53,13 @@ def band(length: float = 480.0, height: float = 50.0) -> Edges:
 def cut_of(edges: Edges) -> list[Point]:
     """Return the closed line to cut along."""
     turned = ("hem", "sleeve_hem")
-    return cut_line(
-        [
-            Margin(path, width, turned=name in turned, fold=name == "centre")
-            for name, (path, width) in edges.items()
-        ]
+    return points(
+        cut_line(
+            [
+                Margin(path, width, turned=name in turned, fold=name == "centre")
+                for name, (path, width) in edges.items()
+            ]
+        )
     )
 
 

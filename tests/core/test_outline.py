@@ -9,7 +9,7 @@ from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, area, box_of, is_simple
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.geometry.rows import rows
+from tapewise_core.geometry.rows import points, rows
 
 
 def square(width: float) -> list[Margin]:
@@ -32,7 +32,7 @@ def leaning(hem: float, degrees: float, fold: bool = True) -> list[Margin]:
 
 def test_corners_are_mitred() -> None:
     """A square grows to a larger square."""
-    cut = cut_line(square(10))
+    cut = points(cut_line(square(10)))
     assert area(cut) == pytest.approx(120 * 120)
     assert len(cut) <= 5
 
@@ -41,12 +41,12 @@ def test_a_fold_gets_no_allowance() -> None:
     """Cloth ends at the fold."""
     margins = square(10)
     margins[3] = Margin(margins[3].path, 0, fold=True)
-    assert box_of(cut_line(margins)).left == 0
+    assert box_of(points(cut_line(margins))).left == 0
 
 
 def test_a_turned_hem_is_mirrored_at_a_leaning_side() -> None:
     """2 cm of hem at 10 degrees ends 0.35 cm farther in on either side of the fold line."""
-    cut = cut_line(leaning(20, 10))
+    cut = points(cut_line(leaning(20, 10)))
     lowest = [p.x for p in cut if p.y == pytest.approx(120)]
     corner = 200 + 100 * math.tan(math.radians(10))
     assert max(lowest) == pytest.approx(corner - 20 * math.tan(math.radians(10)), abs=1e-6)
@@ -54,13 +54,13 @@ def test_a_turned_hem_is_mirrored_at_a_leaning_side() -> None:
 
 def test_a_turned_hem_never_crosses_the_fold() -> None:
     """Beside the fold the hem ends on the fold."""
-    assert box_of(cut_line(leaning(20, 10))).left == pytest.approx(0)
+    assert box_of(points(cut_line(leaning(20, 10)))).left == pytest.approx(0)
 
 
 def test_every_allowance_is_kept() -> None:
     """What is measured square from an edge is what was asked for."""
     margins = leaning(25, 8)
-    assert max(allowances_off(rows(cut_line(margins)), margins)) < 1e-6
+    assert max(allowances_off(cut_line(margins), margins)) < 1e-6
 
 
 def test_a_hem_that_runs_on_into_its_neighbour_is_not_mirrored() -> None:
@@ -73,7 +73,7 @@ def test_a_hem_that_runs_on_into_its_neighbour_is_not_mirrored() -> None:
         Margin(ruled(d, Point(0, 200)), 25, turned=True),
         Margin(ruled(Point(0, 200), a), 0, fold=True),
     ]
-    cut = cut_line(margins)
+    cut = points(cut_line(margins))
     assert is_simple(rows(cut))
     assert allowances_off(rows(cut), margins)[1] < 1e-6
 

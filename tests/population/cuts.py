@@ -41,7 +41,7 @@ def told(what: str, pieces: list[Piece]) -> None:
     """Print how many lines were drawn from corner to corner, and the worst of them."""
     found = [[edge.margin() for edge in piece.edges] for piece in pieces]
     lines = [(drawn(margins), margins) for margins in found]
-    off = [apart(line, margins) for line, margins in lines if line]
+    off = [apart(line, margins) for line, margins in lines if line is not None]
     print(
         f"{what}: {len(off)} of {len(found)} drawn, {max(off, default=0):.1e} mm apart at the most"
     )

@@ -12,6 +12,7 @@ from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.rows import points
 from tapewise_core.proofs.fit import least
 from tapewise_core.tasks.drafting import draft
 
@@ -35,7 +36,7 @@ def test_a_hem_of_2_cm_at_10_degrees_ends_0_35_cm_farther_in() -> None:
         Margin(ruled(c, d), 20, turned=True),
         Margin(ruled(d, a), 0, fold=True),
     ]
-    lowest = max(p.x for p in cut_line(margins) if p.y > 319.9)
+    lowest = max(p.x for p in points(cut_line(margins)) if p.y > 319.9)
     assert (c.x - lowest) / 10 == pytest.approx(0.35, abs=0.005)
 
 

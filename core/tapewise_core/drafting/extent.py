@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.piece import Piece
-from tapewise_core.geometry.outline import box_of
 
 
 def size_of(piece: Piece) -> tuple[float, float]:
     """Return how much of the cloth a piece takes across and along its grain, unfolded [mm]."""
-    box = box_of(piece.cut)
-    width = box.width * (2 if piece.on_fold else 1)
-    return (box.height, width) if lies_across_paper(piece) else (width, box.height)
+    line = piece.cut_rows
+    width, height = (line.max(axis=0) - line.min(axis=0)).tolist()
+    opened = width * (2 if piece.on_fold else 1)
+    return (height, opened) if lies_across_paper(piece) else (opened, height)
 
 
 def lies_across_paper(piece: Piece) -> bool:

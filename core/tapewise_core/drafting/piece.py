@@ -19,7 +19,7 @@ from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Box, Margin
 from tapewise_core.geometry.path import Path, joined
 from tapewise_core.geometry.point import Point
-from tapewise_core.geometry.rows import rows
+from tapewise_core.geometry.rows import points, rows
 from tapewise_core.text.told import Told
 
 if TYPE_CHECKING:
@@ -111,9 +111,14 @@ class Piece(Frozen, dict=True):
 
     @cached_property
     def cut(self) -> tuple[Point, ...]:
-        """The line to cut along; drawn when it is asked for, for a draft that is only compared
-        with another needs none."""
-        return self.cut_as or tuple(cut_line([edge.margin() for edge in self.edges]))
+        """The line to cut along."""
+        return self.cut_as or tuple(points(self.cut_rows))
+
+    @cached_property
+    def cut_rows(self) -> np.ndarray:
+        """The line to cut along as a table, a row of x and y for each point [mm]; drawn when it is
+        asked for, for a draft that is only compared with another needs none."""
+        return rows(self.cut_as) if self.cut_as else cut_line([e.margin() for e in self.edges])
 
     def edge(self, name: str) -> Edge:
         """Return an edge by its name; raises KeyError if the piece has none of that name."""
@@ -139,11 +144,6 @@ class Piece(Frozen, dict=True):
         path = self.edge(name).path
         mouths = [(dart.mouth(path), dart.intake) for dart in self.darts]
         return distance - sum(by for at, by in mouths if at is not None and at < distance)
-
-    @cached_property
-    def cut_rows(self) -> np.ndarray:
-        """The line to cut along as a table, a row of x and y for each point [mm]."""
-        return rows(self.cut)
 
     @cached_property
     def chords(self) -> Chords:

@@ -137,25 +137,25 @@ class Cubic(Frozen):
         Places and directions are reckoned together, as polynomials: in a third of the time.
         """
         (x0, x1, x2, x3), (y0, y1, y2, y3) = self._powers()
-        points = []
+        u2, u3, v2, v3 = 2 * x2, 3 * x3, 2 * y2, 3 * y3
+        points, hypot = [], math.hypot
         for t in self.parameters(tolerance):
-            x, y = x0 + t * (x1 + t * (x2 + t * x3)), y0 + t * (y1 + t * (y2 + t * y3))
-            u, v = x1 + t * (2 * x2 + t * 3 * x3), y1 + t * (2 * y2 + t * 3 * y3)
-            speed = math.hypot(u, v)
+            u, v = x1 + t * (u2 + t * u3), y1 + t * (v2 + t * v3)
+            speed = hypot(u, v)
             if speed < 1e-6:  # a handle without a length
                 way = self.direction(t)
                 u, v, speed = way.x, way.y, 1.0
-            points.append(Point(x + v / speed * distance, y - u / speed * distance))
+            off = distance / speed
+            x, y = x0 + t * (x1 + t * (x2 + t * x3)), y0 + t * (y1 + t * (y2 + t * y3))
+            points.append(Point(x + v * off, y - u * off))
         return points
 
     def _powers(self) -> tuple[tuple[float, float, float, float], ...]:
         """The factors of 1, t, t² and t³, across and down."""
-        ends = (
-            (self.start.x, self.leave.x, self.arrive.x, self.end.x),
-            (self.start.y, self.leave.y, self.arrive.y, self.end.y),
-        )
-        return tuple(
-            (a, 3 * (b - a), 3 * (a - 2 * b + c), d - a + 3 * (b - c)) for a, b, c, d in ends
+        a, b, c, d = self.start, self.leave, self.arrive, self.end
+        return (
+            (a.x, 3 * (b.x - a.x), 3 * (a.x - 2 * b.x + c.x), d.x - a.x + 3 * (b.x - c.x)),
+            (a.y, 3 * (b.y - a.y), 3 * (a.y - 2 * b.y + c.y), d.y - a.y + 3 * (b.y - c.y)),
         )
 
     def length_to(self, t: float) -> float:

@@ -9,8 +9,7 @@ from typing import TYPE_CHECKING
 from tapewise_core.geometry.cut_round import drawn_round
 from tapewise_core.geometry.cut_shapes import joined_round
 from tapewise_core.geometry.outline import Margin, filled
-from tapewise_core.geometry.point import Point
-from tapewise_core.geometry.rows import points, rows
+from tapewise_core.geometry.rows import rows
 
 if TYPE_CHECKING:
     import numpy as np
@@ -22,8 +21,9 @@ ONE = 1e-3
 """Points so near to the one before are one with it [mm]."""
 
 
-def cut_line(margins: Sequence[Margin]) -> list[Point]:
-    """Return the closed line to cut along, clockwise, for a closed outline of edges.
+def cut_line(margins: Sequence[Margin]) -> np.ndarray:
+    """Return the closed line to cut along, clockwise, for a closed outline of edges: a row of x and
+    y for each of its points [mm].
 
     Every edge is offset along its exact normals; neighbours meet in a mitre, and
     at a turned edge in the mirror image of what lies beside it, so that the hem
@@ -32,17 +32,16 @@ def cut_line(margins: Sequence[Margin]) -> list[Point]:
     It is drawn from corner to corner; only where that is no one line are allowances joined as
     shapes, which comes to the same and takes five times as long: for one piece in three hundred.
     """
-    return drawn(margins) or points(_thinned(rows(joined_round(margins))))
+    line = drawn(margins)
+    return _thinned(rows(joined_round(margins))) if line is None else line
 
 
-def drawn(margins: Sequence[Margin]) -> list[Point]:
-    """Return the cut line as it is drawn from corner to corner, or nothing where that is not one
-    line round the piece."""
+def drawn(margins: Sequence[Margin]) -> np.ndarray | None:
+    """Return the cut line as it is drawn from corner to corner, None where that is not one line
+    round the piece."""
     whole = drawn_round(margins)
-    if not whole:
-        return []
-    line = _thinned(rows(whole))
-    return points(line) if _encloses(line) else []
+    line = _thinned(rows(whole)) if whole else None
+    return line if line is not None and _encloses(line) else None
 
 
 def _encloses(line: np.ndarray) -> bool:

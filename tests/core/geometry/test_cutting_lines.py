@@ -9,7 +9,7 @@ from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, box_of, is_simple
 from tapewise_core.geometry.path import Path, curved, ruled
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.geometry.rows import rows
+from tapewise_core.geometry.rows import points, rows
 from tapewise_core.geometry.teeth import teeth
 
 
@@ -38,7 +38,7 @@ def swinging(bend: float, lean: float) -> list[Margin]:
 def test_a_curved_hem_keeps_its_allowance_to_the_mirrored_corner(bend: float, lean: float) -> None:
     """However hem and side bend and lean, no tooth, and every allowance within 0.05 mm."""
     margins = swinging(bend, lean)
-    cut = cut_line(margins)
+    cut = points(cut_line(margins))
     assert is_simple(rows(cut))
     assert teeth(rows(cut)) == ()
     assert max(allowances_off(rows(cut), margins)) <= 0.05
@@ -50,7 +50,7 @@ def test_a_mirrored_corner_ends_on_the_curve_of_the_hem() -> None:
     side = ruled(Point(200, 0), Point(290, 300))
     hem = curved(side.end, side.end + Vector(-60, -6), Point(120, 330), Point(0, 330))
     margins = half(hem, side)
-    cut = cut_line(margins)
+    cut = points(cut_line(margins))
     assert teeth(rows(cut)) == ()
     tip = max((p for p in cut if p.x > 250), key=lambda p: p.y)
     assert min((tip - p).length() for p in hem.flattened(0.001)) == pytest.approx(25, abs=0.05)
@@ -70,7 +70,7 @@ def test_a_wide_allowance_steps_down_to_a_narrow_one(degrees: float) -> None:
         Margin(ruled(Point(0, side.end.y), Point(0, 20)), 0, fold=True),
         Margin(ruled(Point(0, 20), hem.start), 8),
     ]
-    cut = cut_line(margins)
+    cut = points(cut_line(margins))
     assert teeth(rows(cut)) == ()
     assert max(allowances_off(rows(cut), margins)) <= 0.05
 
@@ -84,14 +84,14 @@ def test_an_allowance_never_reaches_over_the_fold() -> None:
         Margin(ruled(Point(200, 300), Point(0, 300)), 25, turned=True),
         Margin(ruled(Point(0, 300), Point(0, 180)), 0, fold=True),
     ]
-    assert box_of(cut_line(margins)).left == pytest.approx(0, abs=1e-6)
+    assert box_of(points(cut_line(margins))).left == pytest.approx(0, abs=1e-6)
 
 
 def test_a_cut_line_moved_by_a_hair_is_found() -> None:
     """A line drawn 0.2 mm too far out at one edge is off by as much."""
     margins = swinging(40, 30)
     wider = [*margins[:1], Margin(margins[1].path, 8.2), *margins[2:]]
-    off = allowances_off(rows(cut_line(wider)), margins)
+    off = allowances_off(cut_line(wider), margins)
     assert off[1] == pytest.approx(0.2, abs=0.05)
     assert off[0] <= 0.05
 
@@ -99,7 +99,7 @@ def test_a_cut_line_moved_by_a_hair_is_found() -> None:
 def test_an_allowance_missing_at_a_corner_is_found() -> None:
     """A corner cut off inside the narrower allowance is wrong by what is missing."""
     margins = swinging(0, 0)
-    cut = [p for p in cut_line(margins) if not (p.x > 195 and p.y > 290)]
+    cut = [p for p in points(cut_line(margins)) if not (p.x > 195 and p.y > 290)]
     assert max(allowances_off(rows(cut), margins)) > 3
 
 
@@ -122,7 +122,7 @@ def dented(depth: float) -> list[Margin]:
 def test_the_cut_line_lies_farther_from_a_corner_that_points_inwards(depth: float) -> None:
     """By the cosine of half its turn, where the two sides of the line meet; no farther."""
     margins = dented(depth)
-    cut = cut_line(margins)
+    cut = points(cut_line(margins))
     assert max(allowances_off(rows(cut), margins)) < 0.05
     tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
     deeper = [Point(p.x + 0.2, p.y) if p == tip else p for p in cut]
@@ -133,7 +133,7 @@ def test_of_two_faults_along_an_edge_the_worse_is_told() -> None:
     """Off by 0.15 in the hollow, which excuses more of it than that, and by up to 0.3 at the other
     end, whose last two centimetres are the corner's."""
     margins = dented(30)
-    cut = cut_line(margins)
+    cut = points(cut_line(margins))
     tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
     corner = max(cut, key=lambda p: p.x - p.y)
     moved = {tip: Point(tip.x + 0.15, tip.y), corner: Point(corner.x + 0.3, corner.y)}
@@ -156,7 +156,7 @@ def test_a_seam_that_runs_straight_on_with_another_allowance_steps_without_a_sli
         Margin(ruled(end, Point(0, end.y)), 25, turned=True),
         Margin(ruled(Point(0, end.y), Point(0, 0)), 0, fold=True),
     ]
-    cut = cut_line(margins)
+    cut = points(cut_line(margins))
     assert teeth(rows(cut)) == ()
     assert is_simple(rows(cut))
 
@@ -165,4 +165,4 @@ def test_a_corner_whose_mitre_is_cut_off_is_as_it_should_be() -> None:
     """Sharper than 39 degrees the tip keeps a third of the allowance, and that is no fault."""
     a, b, c = Point(300, 0), Point(-166, 166.65), Point(-171, -164.46)
     margins = [Margin(ruled(a, b), 8), Margin(ruled(b, c), 8), Margin(ruled(c, a), 8)]
-    assert max(allowances_off(rows(cut_line(margins)), margins)) < 0.05
+    assert max(allowances_off(cut_line(margins), margins)) < 0.05

@@ -14,7 +14,7 @@ from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin, area, box_of, is_simple
 from tapewise_core.geometry.path import curved, ruled
 from tapewise_core.geometry.point import Point, Vector
-from tapewise_core.geometry.rows import rows
+from tapewise_core.geometry.rows import points, rows
 
 
 def corners(margins: list[Margin]) -> list[Point]:
@@ -31,8 +31,8 @@ def ring(points: list[Point]) -> LinearRing:
 def test_the_cut_line_is_an_allowance_away_from_every_edge(margins: list[Margin]) -> None:
     """Square out from the stitch line, clear of the corners; and nowhere nearer. Points of a cut
     line within a thousandth of a millimetre are one, so that two of them may be missing."""
-    cut = ring(cut_line(margins))
-    assert max(allowances_off(rows(cut_line(margins)), margins)) < 5e-3
+    cut = ring(points(cut_line(margins)))
+    assert max(allowances_off(cut_line(margins), margins)) < 5e-3
     for margin in margins:
         for share in (0.35, 0.5, 0.65):
             at = margin.path.start.toward(margin.path.end, share)
@@ -43,7 +43,7 @@ def test_the_cut_line_is_an_allowance_away_from_every_edge(margins: list[Margin]
 @given(outlines())
 def test_the_piece_lies_inside_its_cut_line(margins: list[Margin]) -> None:
     """One simple line round all of it, walked clockwise, its first point not repeated."""
-    cut = cut_line(margins)
+    cut = points(cut_line(margins))
     assert is_simple(rows(cut))
     assert area(cut) >= area(corners(margins)) - 1e-6
     assert cut[0] != cut[-1]
@@ -62,7 +62,7 @@ def test_an_even_allowance_adds_what_a_drafter_reckons(margins: list[Margin], wi
         blunt = 1 / math.cos(turn / 2) > MITRE
         wanted += before.path.length() * width
         wanted += width * width * math.sin(turn) / 2 if blunt else kite
-    assert area(cut_line(even)) == pytest.approx(wanted, rel=1e-5)
+    assert area(points(cut_line(even))) == pytest.approx(wanted, rel=1e-5)
 
 
 @settings(max_examples=30)
@@ -78,7 +78,7 @@ def test_a_bent_edge_keeps_its_allowance(bulge: float, side: float, hem: float) 
             Margin(ruled(c, d), hem),
             Margin(ruled(d, a), 0, fold=True),
         ]
-        cut = cut_line(margins)
+        cut = points(cut_line(margins))
         found = allowances_off(rows(cut), margins)
         assert found[1] < 0.05
         assert found[2] < 5e-3
