@@ -71,7 +71,7 @@ def draft_json(
     """Return the same for a machine."""
     from tapewise_core.tasks.check_record import findings_json
     from tapewise_core.tasks.files import purpose
-    from tapewise_core.tasks.record import proofs_json, silent_json, verdict_json
+    from tapewise_core.tasks.record_proofs import proofs_json, silent_json, verdict_json
 
     return {
         "garment": drafted.garment.name,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from tapewise_core.drafting.facts import Level
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.record_pieces import in_cm
 from tapewise_core.tasks.shapes import NUMBER, TEXT, Key, Shape, maybe
 from tapewise_core.text.told import Reader
@@ -38,3 +39,8 @@ LEVEL: Shape[Stood] = Shape(
         Key("held_back", maybe(TEXT), _why, "why given and asked differ"),
     ),
 )
+
+
+def levels_json(drafted: Drafted) -> list[dict[str, object]]:
+    """Return the levels from the top down, reasons in the reader's unit."""
+    return [LEVEL.of(Stood(level, drafted.reader)) for level in drafted.pattern.facts.levels]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.loved.likeness import Likeness, Row
 from tapewise_core.tasks.record_pieces import in_cm
 from tapewise_core.tasks.shapes import NUMBER, TEXT, Key, Shape, listed, maybe
@@ -54,3 +55,8 @@ LIKE: Shape[Alike] = Shape(
         ),
     ),
 )
+
+
+def like_json(drafted: Drafted) -> dict[str, object] | None:
+    """Return how a draft compares, None if it was not drafted like another garment."""
+    return None if drafted.like is None else LIKE.of(Alike(drafted.like, drafted.reader))
