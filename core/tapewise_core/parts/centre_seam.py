@@ -45,8 +45,10 @@ def _too_wide(pattern: Pattern, room: float) -> tuple[str, ...]:
 
 def _wider(piece: Piece, room: float) -> bool:
     """Whether a piece that is opened out takes more than some width [mm]; its cut line is drawn
-    only where the stitch line and its widest corner leave that open."""
-    tip = max(point.x for point in piece.stitch_line())
+    only where the handles of its stitch line, which none of it passes, and its widest corner leave
+    that open."""
+    segments = (segment for edge in piece.edges for segment in edge.path.segments)
+    tip = max(point.x for segment in segments for point in segment.handles)
     corner = MITRE * max(edge.allowance for edge in piece.edges)
     return 2 * (tip + corner) > room < least_across(piece)
 

@@ -30,8 +30,8 @@ BACK_MARK, FRONT_MARK = "back of the armhole", "front of the armhole"
 CROWN, SHOULDER, SLEEVE_SEAM = "shoulder seam and crown", "shoulder seam", "sleeve seam"
 
 
-def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
-    """Return one half on the fold."""
+def cut_half(draft: Draft, trunk: Trunk, marks: tuple[Notch, ...], *, front: bool) -> Piece:
+    """Return one half on the fold; ``marks`` are the back's on its side."""
     lines, name = draft.paper.lines, "front" if front else "back"
     lower = lower_of(draft)
     centre = ruled(lines[lower].start, lines["neckline"].start)
@@ -50,7 +50,7 @@ def cut_half(draft: Draft, trunk: Trunk, *, front: bool) -> Piece:
          Edge("centre", centre, 0.0, fold=True)),
         points,
         (Point(x, foot - height * 0.55), Point(x, foot - height * 0.12)),
-        notches=_notches(draft, trunk, front=front),
+        notches=_notches(draft, trunk, marks, front=front),
         on_fold=True,
         levels={key: levels[key] for key in SHOWN if key in levels},
         darts=_darts(trunk, front=front),
@@ -101,14 +101,18 @@ def _points(draft: Draft, name: str, levels: dict[str, float], side: Path) -> di
     return points
 
 
-def _notches(draft: Draft, trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
+def _notches(
+    draft: Draft, trunk: Trunk, marks: tuple[Notch, ...], *, front: bool
+) -> tuple[Notch, ...]:
+    """The armhole's, and the back's on the side, or the front's at the same walked places."""
     plain = trunk.style.bare is not None and trunk.style.bare.turned
     armhole = () if plain else _armhole_notches(draft, trunk, front=front)
-    return (*armhole, *_side_notches(trunk, front=front))
+    on_side = beside(marks, trunk.sides.front, trunk.full) if front else marks
+    return (*armhole, *on_side)
 
 
-def _side_notches(trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
-    """Waist and hip, and where fullness begins and ends; the front's at the same walked places."""
+def side_marks(trunk: Trunk) -> tuple[Notch, ...]:
+    """Return the back's marks on its side: waist and hip, and where fullness begins and ends."""
     back, hem = trunk.sides.back, trunk.style.hem
     if hem.split:
         back, _ = back.split(back.length() - hem.slit.mm)
@@ -118,8 +122,7 @@ def _side_notches(trunk: Trunk, *, front: bool) -> tuple[Notch, ...]:
         for key in ("waist", "hip")
         if key in heights and (at := point_at_height(back, heights[key])) is not None
     }
-    notches = (*full_notches(trunk.full), *side_notches(back, points))
-    return beside(notches, trunk.sides.front, trunk.full) if front else notches
+    return (*full_notches(trunk.full), *side_notches(back, points))
 
 
 def _darts(trunk: Trunk, *, front: bool) -> tuple[Dart, ...]:

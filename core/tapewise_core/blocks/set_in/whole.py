@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from tapewise_core.blocks.set_in.back import draft_back
-from tapewise_core.blocks.set_in.cut import cut_half
+from tapewise_core.blocks.set_in.cut import cut_half, side_marks
 from tapewise_core.blocks.set_in.front import draft_front
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk, armhole_allowance, trunk_of
@@ -86,5 +86,6 @@ def _half(body: Body, trunk: Trunk, told: Told, side: str = "") -> Half:
     """Draft and cut back and front of one side."""
     back = told(draft_back(body, trunk, f"Back{side}"))
     front = draft_front(back, body, trunk, f"Front{side}")
-    pieces = cut_half(back, trunk, front=False), cut_half(front, trunk, front=True)
+    marks = side_marks(trunk)
+    pieces = cut_half(back, trunk, marks, front=False), cut_half(front, trunk, marks, front=True)
     return Half(trunk, Halves((back, front), *pieces))

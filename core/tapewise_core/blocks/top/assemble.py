@@ -12,7 +12,7 @@ from types import MappingProxyType
 from msgspec.structs import replace
 
 from tapewise_core.blocks.top.back import draft_back
-from tapewise_core.blocks.top.cut import cut_half
+from tapewise_core.blocks.top.cut import cut_half, side_marks
 from tapewise_core.blocks.top.front import draft_front
 from tapewise_core.blocks.top.levels import girths_of, levels_of
 from tapewise_core.blocks.top.plan import TopPlan
@@ -63,7 +63,8 @@ def both_halves(plan: TopPlan, told: Told, side: str = "") -> Halves:
     """Draft and cut back and front of one side."""
     back = told(draft_back(plan, f"Back{side}"))
     front = draft_front(back, plan, f"Front{side}")
-    pieces = (cut_half(plan, back, front=False), cut_half(plan, front, front=True))
+    marks = side_marks(plan)
+    pieces = cut_half(plan, back, marks, front=False), cut_half(plan, front, marks, front=True)
     return Halves((back, front), *pieces)
 
 

@@ -52,8 +52,8 @@ class _Half(Frozen):
         return found
 
 
-def cut_half(plan: TopPlan, draft: Draft, *, front: bool) -> Piece:
-    """Return one half on the fold."""
+def cut_half(plan: TopPlan, draft: Draft, marks: tuple[Notch, ...], *, front: bool) -> Piece:
+    """Return one half on the fold; ``marks`` are the back's on its side."""
     half, paper = _Half(plan, draft, front), draft.paper
     centre = ruled(paper.line(lower_of(draft)).start, paper.line("neckline").start)
     edges = (*_edges(half), Edge("centre", centre, 0.0, fold=True))
@@ -64,7 +64,7 @@ def cut_half(plan: TopPlan, draft: Draft, *, front: bool) -> Piece:
         edges,
         points,
         _grain(points, centre),
-        notches=_notches(half, edges, points),
+        notches=_notches(half, edges, marks),
         on_fold=True,
         levels=half.levels,
         darts=(waist_dart(dart),) if dart else (),
@@ -171,7 +171,7 @@ def side_fullness(plan: TopPlan) -> Fullness | None:
     return fullness(plan.front.side, back.length(), waist, gathered=room.gathered > 0)
 
 
-def _notches(half: _Half, edges: tuple[Edge, ...], points: dict[str, Point]) -> tuple[Notch, ...]:
+def _notches(half: _Half, edges: tuple[Edge, ...], marks: tuple[Notch, ...]) -> tuple[Notch, ...]:
     """The shoulder point, the underarm of a sleeve that has one, waist, hip, and the fullness."""
     paths = {edge.name: edge.path for edge in edges}
     plan, found = half.plan, []
@@ -180,12 +180,13 @@ def _notches(half: _Half, edges: tuple[Edge, ...], points: dict[str, Point]) -> 
         found.append(Notch("shoulder", past, "shoulder point"))
     if "underarm" in paths:
         found.append(Notch("side", 0.0, "underarm", 2))
-    return (*found, *_side_notches(half, edges))
+    if half.front:
+        marks = beside(marks, plan.front.side, side_fullness(plan))
+    return (*found, *marks)
 
 
-def _side_notches(half: _Half, edges: tuple[Edge, ...]) -> tuple[Notch, ...]:
-    """The back's marks, and on the front their partners at the same walked places."""
-    plan = half.plan
+def side_marks(plan: TopPlan) -> tuple[Notch, ...]:
+    """Return the back's marks on its side, which the front has at the same walked places."""
     side = plan.foot.side
     if plan.style.hem.split:
         side, _ = side.split(side.length() - plan.style.hem.slit.mm)
@@ -195,6 +196,4 @@ def _side_notches(half: _Half, edges: tuple[Edge, ...]) -> tuple[Notch, ...]:
         found = point_at_height(side, y)
         if found is not None:
             points[f"{name}_side"] = found
-    full = side_fullness(plan)
-    marks = (*side_notches(side, points), *full_notches(full))
-    return beside(marks, plan.front.side, full) if half.front else marks
+    return (*side_notches(side, points), *full_notches(side_fullness(plan)))

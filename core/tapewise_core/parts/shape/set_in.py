@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from functools import cache
 
 from msgspec.structs import replace
 
@@ -88,10 +89,9 @@ back's length (our choice)."""
 
 def _settled(drawn: Drawn) -> Drawn:
     """The depth's own seam, and the swing once more for it."""
-    seam = drawn.seam
-    if drawn.underarm != seam.at.underarm:
-        seam = seam_at(drawn.wish, drawn.drop)
-    return _one_dart(replace(drawn, seam=seam))
+    if drawn.underarm != drawn.seam.at.underarm:
+        drawn = replace(drawn, seam=seam_at(drawn.wish, drawn.drop))
+    return _one_dart(drawn)
 
 
 def _one_dart(drawn: Drawn) -> Drawn:
@@ -111,6 +111,7 @@ def _deep_enough(drawn: Drawn) -> Drawn:
     """The underarm lowered for the arm, then moved for the sleeve."""
     wish = drawn.wish
 
+    @cache  # the search and what comes of it ask for the same depths
     def at(drop: float) -> Drawn:
         return drawn if drop == drawn.drop else replace(drawn, drop=drop)
 
