@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 from typing import Any
+
+import msgspec
 
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
@@ -147,8 +148,9 @@ def _population(name: str, age: float | None) -> Population:
 
 @cache
 def _model() -> Mapping[str, Any]:
-    text = Path(__file__).with_name("model.json").read_text(encoding="utf-8")
-    model: Mapping[str, Any] = json.loads(text)
+    model: Mapping[str, Any] = msgspec.json.decode(
+        Path(__file__).with_name("model.json").read_bytes()
+    )
     return model
 
 
