@@ -327,6 +327,26 @@ def test_pieces_are_selected_by_key_with_their_seam_lengths() -> None:
     walk(steps)
 
 
+@pytest.mark.parametrize(("key", "at_line"), [("up", "fit"), ("s", "sleeve"), ("end", "all")])
+def test_from_the_pattern_every_key_goes_back_to_the_choices(key: str, at_line: str) -> None:
+    """Tab or a click gives the pattern the keyboard, for left and right alone; that is said."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        lines = at.page.query_one(Choices)
+        await at.press("down", "down", "tab", "right")
+        assert not lines.has_focus
+        assert at.page.query_one(PatternView).selected == "back"
+        assert "any other key goes back" in at.said
+        await at.press(key)
+        assert lines.has_focus
+        assert lines.at is not None
+        assert lines.at.key == at_line
+
+    walk(steps)
+
+
 def test_a_failing_proof_stands_on_top_and_its_change_is_one_key() -> None:
     """A neckline too small for the head on stiff cloth is mended and the mend undone."""
     begin("prove", stretch="10", neck_depth="6 cm")

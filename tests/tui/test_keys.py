@@ -15,6 +15,7 @@ from tapewise_tui.keys import KEYS, at_work, both
 from tapewise_tui.page import Page
 from tapewise_tui.turning import PAGE_OF
 from tapewise_tui.widgets.foot import Foot
+from tapewise_tui.widgets.lines import Lines
 from tapewise_tui.widgets.rows import Rows
 
 NAME = "Marta Lindqvist"
@@ -142,6 +143,36 @@ def test_leaving_asks_nothing() -> None:
         await at.press("ctrl+n", "ctrl+q")
         assert isinstance(at.app, TapewiseApp)
         assert not at.app.is_running
+
+    walk(steps)
+
+
+@pytest.mark.parametrize(
+    ("letters", "page"), [("g", "garment"), ("sa", "save"), ("sew", "sew"), ("xr", "review")]
+)
+def test_a_page_is_turned_to_by_its_name(letters: str, page: str) -> None:
+    """Letters mark the page that begins with them, one that begins nothing is passed over."""
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(person(NAME), "measure")
+        await at.settle()
+        await at.press("f9")
+        await at.type(letters, "enter")
+        assert page == at.page.NAME
+
+    walk(steps)
+
+
+def test_a_page_is_turned_to_by_a_click() -> None:
+    """A click on its line under F9 turns there."""
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(person(NAME), "measure")
+        await at.settle()
+        await at.press("f9")
+        await at.pilot.click(Lines, offset=(5, 2))
+        await at.settle()
+        assert at.page.NAME == "review"
 
     walk(steps)
 

@@ -16,6 +16,7 @@ from tapewise_tui import measuring, reviewing
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.rows import Rows
+from tapewise_tui.widgets.sure import SureLine
 
 GOOD = {"height": 169.0, "bust": 93.0, "high_bust": 90.0, "under_bust": 79.0, "hip": 101.0}
 
@@ -282,3 +283,18 @@ def test_a_child_s_height_is_nothing_to_look_at_again(age: float | None, says: s
     (row,) = reviewing.in_order(desk, ("height",))
     assert row.remark == says
     assert "page 1" in reviewing.advice(row, desk) or not says
+
+
+def test_the_summary_stands_whole_on_the_smallest_screen() -> None:
+    """At 60 by 15 too it says what is unlikely, what is there, how sure it is, what helps most."""
+    begin()
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        line = str(at.page.query_one(SureLine).content)
+        assert line.startswith("None unlikely. 4 of 15 there. By now ")
+        assert line.endswith(".")
+        assert "helps most" in line
+        assert line not in at.page.cut_short()
+
+    walk(steps, (60, 15), judges=True)

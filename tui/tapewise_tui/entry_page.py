@@ -83,7 +83,7 @@ class EntryPage(MeasuresPage):
 
     def summary(self) -> tuple[str, str]:
         """Return what stands above the rows, before and behind how sure the garment is."""
-        return progress.still_open(self.desk)
+        return progress.still_open(self.desk, brief=self.is_short)
 
     @property
     def room(self) -> int:

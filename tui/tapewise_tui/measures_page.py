@@ -26,6 +26,11 @@ class MeasuresPage(Page):
         self.show()
         self.tell(says)
 
+    @property
+    def is_short(self) -> bool:
+        """Whether there are too few rows for long words."""
+        return self.has_class("-short")
+
     def act(self, act: Callable[[], str]) -> None:
         """Do something that may be refused with a sentence."""
         try:

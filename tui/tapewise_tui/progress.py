@@ -11,12 +11,14 @@ from tapewise_tui import trouble
 from tapewise_tui.desk import Desk
 
 
-def still_open(desk: Desk) -> tuple[str, str]:
-    """Say how many of the garment's measures are there, and which of the others helps most."""
+def still_open(desk: Desk, *, brief: bool = False) -> tuple[str, str]:
+    """Say how many of the garment's measures are there, and which of the others helps most;
+    ``brief`` where there is little room."""
     missing, many = desk.open_measures, len(desk.used)
+    are_there = "there" if brief else "measures are there"
     if not missing:
-        return f"All {many} measures are there.", ""
-    there = f"{many - len(missing)} of {many} measures are there."
+        return f"All {many} {are_there}.", ""
+    there = f"{many - len(missing)} of {many} {are_there}."
     try:
         best = guesses.helps_most(desk.profile, desk.work.garment, desk.work.asked)
     except TapewiseError:

@@ -77,8 +77,8 @@ class PatternView(Drawn, can_focus=True):
             return self.view
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("right,down", "step(1)", "Next piece"),
-        Binding("left,up", "step(-1)", "Piece before", show=False),
+        Binding("right", "step(1)", "Next piece"),
+        Binding("left", "step(-1)", "Piece before", show=False),
     ]
     COMPONENT_CLASSES = {
         "drawn--stitch", "drawn--cut", "drawn--fold", "drawn--mark", "drawn--name", "drawn--chosen",

@@ -1,4 +1,4 @@
-"""F9: turn to any page by its number."""
+"""F9: turn to any page by its number, its name or a click."""
 
 from __future__ import annotations
 
@@ -26,9 +26,11 @@ WHAT = {
 
 
 class PagesDialog(Dialog[str | None]):
-    """The pages as a list; a number or Enter turns to one."""
+    """The pages as a list; a number, a click or Enter turns to one, letters go to its line."""
 
     BINDINGS = [Binding("escape,f9", "dismiss(None)", "Close")]
+
+    sought = ""
 
     def compose(self) -> ComposeResult:
         with Vertical(id="card"):
@@ -39,12 +41,23 @@ class PagesDialog(Dialog[str | None]):
                     for number, page in enumerate(PAGES, start=1)
                 )
             )
-            yield Static("Its number or Enter turns there · Escape leaves", classes="quiet")
+            yield Static("Its number, or its letters and Enter · Escape leaves", classes="quiet")
 
     def on_key(self, event: Key) -> None:
         if event.key.isdigit() and 0 < int(event.key) <= len(PAGES):
             event.stop()
             self.dismiss(PAGES[int(event.key) - 1])
+        elif event.is_printable and event.character and event.character.isalpha():
+            event.stop()
+            self._seek(event.character.lower())
+
+    def _seek(self, letter: str) -> None:
+        """Mark the page of which the name begins with the letters typed, else with the last."""
+        for sought in (self.sought + letter, letter):
+            place = next((i for i, page in enumerate(PAGES) if page.startswith(sought)), None)
+            if place is not None:
+                self.sought, self.query_one(Lines).highlighted = sought, place
+                return
 
     @on(OptionList.OptionSelected)
     def choose(self, event: OptionList.OptionSelected) -> None:

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Sequence
 from msgspec.structs import replace
 from textual import on
 from textual.containers import Horizontal
+from textual.events import DescendantFocus, Key
 from textual.widget import Widget
 
 from tapewise_core.errors import TapewiseError
@@ -20,10 +21,14 @@ from tapewise_tui.dialogs.fold import FoldDialog
 from tapewise_tui.dialogs.machines import MachinesDialog
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
-from tapewise_tui.widgets.choices import Choices
+from tapewise_tui.widgets.choices import MOVES, Choices
 from tapewise_tui.widgets.find import FindDialog
 from tapewise_tui.widgets.live import LivePattern
 from tapewise_tui.widgets.passage import Passage
+from tapewise_tui.widgets_drawn import PatternView
+
+ON_PATTERN = "Left and right mark a piece of the pattern; any other key goes back to the choices."
+"""What is said while the pattern has the keyboard."""
 
 
 class GarmentPage(Page):
@@ -93,6 +98,19 @@ class GarmentPage(Page):
         if action == "take" and self.stands:
             return self.offers
         return super().check_action(action, parameters)
+
+    @on(DescendantFocus)
+    def focus_moved(self, event: DescendantFocus) -> None:
+        """Say how one gets away again, where the pattern has the keyboard."""
+        if isinstance(event.widget, PatternView) and self.stands:
+            self.tell(ON_PATTERN)
+
+    def on_key(self, event: Key) -> None:
+        """Whatever the pattern has no use for goes back to the choices."""
+        choices = self.query_one(Choices)
+        if isinstance(self.focused, PatternView) and (event.is_printable or event.key in MOVES):
+            event.stop()
+            choices.catch(event)
 
     @on(Choices.Marked)
     def about(self, event: Choices.Marked) -> None:

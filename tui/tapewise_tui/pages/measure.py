@@ -120,7 +120,8 @@ class MeasurePage(MeasuresPage):
         self.query_one("#others", Static).update(others)
         self.query_one("#skipped", Static).update(skipped)
         self.query_one("#skipped").display = not kept
-        self.query_one(SureLine).show(*progress.still_open(desk), desk)
+        there, helps = progress.still_open(desk, brief=self.is_short)
+        self.query_one(SureLine).show(there, "" if self.is_short else helps, desk)
 
     def _wanted(self, key: str) -> int:
         """The second reading where the first waits for it, else the first."""

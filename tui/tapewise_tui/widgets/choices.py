@@ -148,6 +148,14 @@ class Choices(Lines):
             event.stop()
             event.prevent_default()
 
+    def catch(self, event: Key) -> None:
+        """Take the keyboard back with a key that was pressed elsewhere on the page."""
+        self.focus()
+        if event.key in MOVES and self.typed is None:
+            getattr(self, f"action_{MOVES[event.key]}")()
+        else:
+            self.on_key(event)
+
     def _began(self, line: ChoiceLine, key: str, sign: str | None) -> bool:
         if sign and sign in BEGINS and line.is_typed:
             self._type(sign)
