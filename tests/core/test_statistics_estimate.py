@@ -41,6 +41,14 @@ def test_everything_missing_is_estimated(
         assert BY_KEY[key].low <= guess.cm <= BY_KEY[key].high
 
 
+def test_what_is_asked_for_alone_is_estimated_alike() -> None:
+    """Whoever makes use of some measures gets their estimates, no others and the same."""
+    everything = estimate(KNOWN, WOMEN, WaistSite.MIDWAY)
+    some = estimate(KNOWN, WOMEN, WaistSite.MIDWAY, keys=("height", "arm_length", "wrist"))
+    assert some == {key: everything[key] for key in ("arm_length", "wrist")}
+    assert estimate(KNOWN, WOMEN, WaistSite.MIDWAY, keys=("height",)) == {}
+
+
 def test_more_known_is_nearer() -> None:
     """Each further measure narrows an estimate or leaves it, as a share of its value."""
     spreads = []

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 
 from msgspec.structs import replace
 
@@ -66,8 +66,10 @@ def estimate(
     waist_site: WaistSite,
     confirmed: frozenset[str] = frozenset(),
     age: float | None = None,
+    keys: Collection[str] | None = None,
 ) -> Mapping[str, Estimate]:
-    """Return an estimate for every measure that the surveys hold and that is not known [cm].
+    """Return an estimate for every measure that the surveys hold and that is not known [cm], or
+    for those alone that are among some ``keys``.
 
     Drawn from whatever is known, in any combination, nothing included, and from an age
     [years]; a reading that the others contradict so much that it would be warned of is left
@@ -78,8 +80,11 @@ def estimate(
         return {}
     who = whose(known, confirmed, age)
     people = population(reference, waist_site, age)
+    unknown = [key for key in people.measures if key not in known]
+    missing = [key for key in unknown if keys is None or key in keys]
+    if not missing:
+        return {}
     believed = trusted(known, confirmed, people)
-    missing = tuple(key for key in people.measures if key not in known)
     body = believed.body
     wider = body.widening() * (CHILD_WIDER if who is Whose.PERHAPS else 1.0)
     found = {

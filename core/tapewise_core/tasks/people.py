@@ -87,8 +87,9 @@ def somebody_new(profile: Profile) -> Profile:
     return profile.having(id=new_id())
 
 
-def body_of(profile: Profile) -> tuple[Body, Told]:
-    """Return a person's body with every gap filled by an estimate, and why not, if not.
+def body_of(profile: Profile, keys: Collection[str] | None = None) -> tuple[Body, Told]:
+    """Return a person's body with every gap filled by an estimate, and why not, if not; only the
+    gaps among some ``keys`` where those are all that somebody makes use of.
 
     An estimate on file is drawn afresh, for it followed from what was known then; where nothing
     can be estimated it stands as it was.
@@ -98,7 +99,7 @@ def body_of(profile: Profile) -> tuple[Body, Told]:
 
     values = dict(profile.values())
     taken, sure = profile.read_off(), profile.confirmed()
-    guessed = estimate(taken, profile.reference, profile.waist_site, sure, profile.age)
+    guessed = estimate(taken, profile.reference, profile.waist_site, sure, profile.age, keys)
     values |= {key: found.as_value() for key, found in guessed.items()}
     known = Body(MappingProxyType(values), NAMES, profile.reference, profile.waist_site)
     return known, refusal(taken, sure, profile.age)

@@ -17,7 +17,7 @@ from tapewise_core.units import Unit
 def test_measures_that_are_needed_are_asked_for_by_name(monkeypatch: pytest.MonkeyPatch) -> None:
     """All that are missing in one sentence, and why they were not estimated."""
     nobody = Body({"waist": Value(74.0)}, NAMES), "These measures do not agree."
-    monkeypatch.setattr("tapewise_core.tasks.drafting.body_of", lambda profile: nobody)
+    monkeypatch.setattr("tapewise_core.tasks.drafting.body_of", lambda *_: nobody)
     with pytest.raises(DraftError) as asked:
         draft(person(), "jersey-top", {}, made=DAY)
     said = str(asked.value)
