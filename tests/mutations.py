@@ -2,7 +2,7 @@
 
 Run by hand::
 
-    python tests/mutations.py                          # proofs/, geometry/ and units.py
+    python tests/mutations.py                 # proofs/, geometry/, units.py and text/typed.py
     python tests/mutations.py geometry/arc.py --jobs 4
 
 Every change is made in the memory of a forked process of its own, so nothing in the checkout is
@@ -33,7 +33,7 @@ from changing import Change, changed, changes_of
 
 HOUSE = Path(__file__).resolve().parents[1]
 CODE = HOUSE / "core" / "tapewise_core"
-USUAL = ("proofs", "geometry", "units.py")
+USUAL = ("proofs", "geometry", "units.py", "text/typed.py")
 ACCEPTED = Path(__file__).with_name("mutations_accepted.toml")
 
 LIBRARIES = ("pytest", "_pytest.doctest", "hypothesis", "shapely", "numpy", "scipy", "pydantic")

@@ -38,7 +38,8 @@ from tapewise_core.tasks.files import pattern_set
 from tapewise_core.tasks.people import body_of, person
 from tapewise_core.tasks.sheet import measuring_sheet
 from tapewise_core.text.told import Reader, joined
-from tapewise_core.units import Unit, parse_length
+from tapewise_core.text.typed import parse_length
+from tapewise_core.units import Unit
 from tapewise_core.writers.formats import PaperOptions, render
 
 WHO = ("Marta Lindqvist", "Adaeze Nwosu", "Noor Haddad")

@@ -10,7 +10,8 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.segments import Cubic
 from tapewise_core.lay.buying import purchase
 from tapewise_core.lay.lay import lay_of
-from tapewise_core.units import MM_PER_INCH, Unit, parse_length
+from tapewise_core.text.typed import parse_length
+from tapewise_core.units import MM_PER_INCH, Unit
 
 
 def test_the_inch_is_25_4_mm() -> None:

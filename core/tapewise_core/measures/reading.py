@@ -10,7 +10,8 @@ from itertools import pairwise
 from tapewise_core.errors import ReadingError
 from tapewise_core.measures.measure import Measure
 from tapewise_core.text.told import Span, said
-from tapewise_core.units import Unit, mm, parse_length
+from tapewise_core.text.typed import parse_length
+from tapewise_core.units import Unit, mm
 
 LARGEST = 300.0
 """The largest length taken for a body's [cm]; whatever is above is a slip, not a person."""

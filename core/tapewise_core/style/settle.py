@@ -12,7 +12,8 @@ from tapewise_core.style.option import Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Chosen, Style
 from tapewise_core.text.told import OptionKey, Told, joined, said
-from tapewise_core.units import Length, Unit, mm, parse_length, parse_number
+from tapewise_core.text.typed import parse_length, parse_number
+from tapewise_core.units import Length, Unit, mm
 
 
 def read(option: Option, text: str, unit: Unit) -> Value:

@@ -15,7 +15,8 @@ from tapewise_core.measures.catalogue import BY_KEY, measure, near_measures
 from tapewise_core.measures.reading import read
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.rules import LONGEST_NAME
-from tapewise_core.units import Unit, parse_number
+from tapewise_core.text.typed import parse_number
+from tapewise_core.units import Unit
 
 
 class TableFault(Frozen):

@@ -22,7 +22,8 @@ from tapewise_core.sewing.cloth_words import cloth_words
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.mending import redrafted
 from tapewise_core.text.told import LineName, OptionKey, Told, joined, said
-from tapewise_core.units import Unit, mm, parse_length, parse_number
+from tapewise_core.text.typed import parse_length, parse_number
+from tapewise_core.units import Unit, mm
 
 LONGEST = ("skirt-length", "body-length")
 """By which option a garment is made longer, the first that it has."""

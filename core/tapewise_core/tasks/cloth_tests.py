@@ -6,7 +6,8 @@ from collections.abc import Mapping
 
 from tapewise_core.errors import ReadingError
 from tapewise_core.text.told import said
-from tapewise_core.units import MM_PER_INCH, Unit, parse_length
+from tapewise_core.text.typed import parse_length
+from tapewise_core.units import MM_PER_INCH, Unit
 from tapewise_core.units import mm as millimetres
 
 FOLD = {Unit.CM: 100.0, Unit.IN: 4 * MM_PER_INCH}

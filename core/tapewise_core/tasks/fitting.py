@@ -33,7 +33,8 @@ from tapewise_core.tasks.people import body_of
 from tapewise_core.tasks.tube import caution as caution
 from tapewise_core.tasks.tube import tube_told as tube_told
 from tapewise_core.text.told import Told, said
-from tapewise_core.units import Unit, parse_length, parse_number
+from tapewise_core.text.typed import parse_length, parse_number
+from tapewise_core.units import Unit
 
 WORTH = 0.5
 """A length that moved by less is not told [mm]: half of what a tape shows."""

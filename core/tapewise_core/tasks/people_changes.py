@@ -14,7 +14,8 @@ from tapewise_core.profiles import rules
 from tapewise_core.profiles.history import State
 from tapewise_core.profiles.history import chosen as state_of
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.units import Unit, parse_number
+from tapewise_core.text.typed import parse_number
+from tapewise_core.units import Unit
 
 __all__ = [
     "Change",

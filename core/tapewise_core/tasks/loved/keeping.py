@@ -12,7 +12,8 @@ from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.loved.flat import BY_KEY
 from tapewise_core.text.near import near_words
 from tapewise_core.text.told import said
-from tapewise_core.units import Unit, mm, parse_length, parse_number
+from tapewise_core.text.typed import parse_length, parse_number
+from tapewise_core.units import Unit, mm
 
 LARGEST = 300.0
 """The largest that a garment is taken to measure [cm]; above it is a slip (our choice)."""
