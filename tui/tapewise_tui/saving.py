@@ -10,7 +10,7 @@ from tapewise_core.tasks.asked_paper import USUAL_PAPER
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.paper_asked import with_pages
 from tapewise_core.tasks.settings import PAPERS
-from tapewise_core.text.told import OnPaper
+from tapewise_core.text.amounts import OnPaper
 from tapewise_core.units import Unit
 from tapewise_tui import drafting
 from tapewise_tui.desk import Desk

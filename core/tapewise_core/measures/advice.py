@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from tapewise_core.text.told import About, Told, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import Told, said
 
 _CHECK = said("the tape against a ruler, end to {}: cloth tapes stretch with age.", About(200.0))
 

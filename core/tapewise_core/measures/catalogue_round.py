@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from tapewise_core.measures.measure import Measure, Region, View
-from tapewise_core.text.told import About, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import said
 
 TRUNK_ROUND = (
     Measure(

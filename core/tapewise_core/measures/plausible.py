@@ -12,7 +12,8 @@ from tapewise_core.measures.catalogue import CATALOGUE, NAMES
 from tapewise_core.measures.finding import Finding, Severity
 from tapewise_core.measures.measure import Measure
 from tapewise_core.measures.proportions import PROPORTIONS, Proportion
-from tapewise_core.text.told import About, Told, joined, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import Told, joined, said
 from tapewise_core.units import mm
 
 APART = 6.0

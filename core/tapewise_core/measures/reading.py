@@ -9,7 +9,8 @@ from itertools import pairwise
 
 from tapewise_core.errors import ReadingError
 from tapewise_core.measures.measure import Measure
-from tapewise_core.text.told import Span, said
+from tapewise_core.text.amounts import Span
+from tapewise_core.text.told import said
 from tapewise_core.text.typed import parse_length
 from tapewise_core.units import Unit, mm
 

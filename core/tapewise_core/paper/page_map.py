@@ -24,7 +24,8 @@ from tapewise_core.paper.scale import (
 from tapewise_core.paper.sheet import Sheet
 from tapewise_core.paper.sizes import MARGIN, PageSize
 from tapewise_core.paper.small_map import Mapped, small_map
-from tapewise_core.text.told import OnPaper, Reader, Told, said
+from tapewise_core.text.amounts import OnPaper
+from tapewise_core.text.told import Reader, Told, said
 from tapewise_core.units import Unit
 
 _LEFT, _TOP = 26.0, 56.0

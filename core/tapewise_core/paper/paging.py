@@ -12,7 +12,8 @@ from tapewise_core.paper.furniture import STRIP
 from tapewise_core.paper.grid import Cell, Grid
 from tapewise_core.paper.sheet import Window
 from tapewise_core.paper.sizes import PageSize
-from tapewise_core.text.told import OnPaper, PaperSpan, said
+from tapewise_core.text.amounts import OnPaper, PaperSpan
+from tapewise_core.text.told import said
 
 LEAST_OVERLAP = 4.0
 """Less gives nothing to glue on [mm]."""

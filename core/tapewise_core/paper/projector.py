@@ -18,7 +18,8 @@ from tapewise_core.paper.pattern_set import PatternSet
 from tapewise_core.paper.projector_page import STEP, TYPE, setting_up, written_above
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import LONGEST
-from tapewise_core.text.told import About, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import said
 
 if TYPE_CHECKING:
     from shapely.geometry.base import BaseGeometry

@@ -8,7 +8,8 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Ink, Layer, Stroke, TextLine
 from tapewise_core.paper.lettering import block, frame
 from tapewise_core.paper.sheet import Sheet
-from tapewise_core.text.told import About, Reader, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import Reader, said
 from tapewise_core.units import MM_PER_INCH, Unit
 
 STEP = {Unit.CM: 50.0, Unit.IN: 2 * MM_PER_INCH}

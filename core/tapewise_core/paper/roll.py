@@ -17,7 +17,8 @@ from tapewise_core.paper.scale import MARK, mark, squares
 from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import LONGEST
 from tapewise_core.paper.turning import least_width, ways
-from tapewise_core.text.told import OnPaper, PaperSpan, said
+from tapewise_core.text.amounts import OnPaper, PaperSpan
+from tapewise_core.text.told import said
 
 FOOT = 12.0
 """Room for the line of text below the pieces [mm]."""

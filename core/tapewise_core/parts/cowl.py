@@ -13,7 +13,8 @@ from tapewise_core.geometry.path import Path
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.shape.cowl import Turned, drape_of, half_edge, turned, widths
 from tapewise_core.parts.shape.least import HAIR
-from tapewise_core.text.told import Bound, OptionKey, Told, said
+from tapewise_core.text.amounts import Bound
+from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import Length, mm
 
 FACING = 50.0

@@ -33,7 +33,8 @@ from tapewise_core.parts.placket_strip import (
 from tapewise_core.parts.placket_style import Placket, PlacketStyle
 from tapewise_core.parts.placket_ways import PLACKET, PLACKET_BAND, PLACKET_SHOULDERS
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import Bound, OptionKey, said
+from tapewise_core.text.amounts import Bound
+from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import Length, mm
 
 LEAST_BEYOND = 5.0

@@ -16,7 +16,8 @@ from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import Bound, OptionKey, Told, said
+from tapewise_core.text.amounts import Bound
+from tapewise_core.text.told import OptionKey, Told, said
 from tapewise_core.units import Length, cm, mm
 
 USUAL = 70.0

@@ -12,7 +12,8 @@ from tapewise_core.sewing.joining import shoulders
 from tapewise_core.sewing.neck import pinned, sewn_on
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.way import Way, Work, of_kind
-from tapewise_core.text.told import About, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
 BUTTONS = "placket-buttons"

@@ -12,7 +12,8 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.frozen import Frozen
 from tapewise_core.proofs.mend import Mend
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import Bound, Told, joined, said
+from tapewise_core.text.amounts import Bound
+from tapewise_core.text.told import Told, joined, said
 from tapewise_core.units import Length, mm
 
 

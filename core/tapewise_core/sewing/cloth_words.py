@@ -8,7 +8,8 @@ from collections.abc import Sequence
 from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.lay.buying import COTTON, Purchase, bought
 from tapewise_core.lay.lay import Lay
-from tapewise_core.text.told import LineName, Told, Yardage, joined, said
+from tapewise_core.text.amounts import Yardage
+from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import Length, Unit, mm
 
 SPREADS = {

@@ -9,7 +9,8 @@ from tapewise_core.drafting.seam import EdgeRun, SeamKind
 from tapewise_core.sewing.joining import NARROW
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.way import Way, Work, of_kind
-from tapewise_core.text.told import About, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import said
 from tapewise_core.units import mm
 
 

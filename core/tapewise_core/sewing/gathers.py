@@ -14,7 +14,8 @@ from tapewise_core.sewing.waist import PULLED
 from tapewise_core.sewing.waist import band as waistband
 from tapewise_core.sewing.waist import joined as joined_waist
 from tapewise_core.sewing.way import Way, Work, sewn_at
-from tapewise_core.text.told import About, LineName, Told, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import LineName, Told, said
 from tapewise_core.text.told import joined as joined_words
 from tapewise_core.units import mm
 

@@ -11,7 +11,8 @@ from tapewise_core.drafting.seam import Seam
 from tapewise_core.geometry.crossings import nearest
 from tapewise_core.sewing.operation import Half, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.way import Way, Work, apart, sewn_at
-from tapewise_core.text.told import About, LineName, Told, joined, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import LineName, Told, joined, said
 from tapewise_core.units import mm
 
 MELTS = "keeping the iron off clear elastic: it melts"

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Notch, Pattern, Piece
-from tapewise_core.text.told import About, LineName, Told, joined, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import LineName, Told, joined, said
 
 SNIPPED = 5.0
 """The least allowance that is snipped at all [mm] (common practice); a narrower one is chalked."""

@@ -5,7 +5,8 @@ from __future__ import annotations
 from tapewise_core.sewing.edges import HANG
 from tapewise_core.sewing.machines import Machine, Stitching
 from tapewise_core.sewing.operation import Operation
-from tapewise_core.text.told import About, Told, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import Told, said
 
 LOCAL = "Follow your local rules and the makers' instructions; where they say more, they win."
 BLADES = (

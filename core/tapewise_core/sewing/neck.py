@@ -8,7 +8,8 @@ from tapewise_core.drafting.piece import COLLAR_PIECE
 from tapewise_core.sewing.joining import MELTS
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.way import Way, Work
-from tapewise_core.text.told import About, OptionKey, Told, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import OptionKey, Told, said
 
 
 def _strip(work: Work) -> str:

@@ -9,7 +9,8 @@ from tapewise_core.sewing.neck import point_stayed
 from tapewise_core.sewing.operation import Lies, Meeting, Operation, Sort, Stage
 from tapewise_core.sewing.stitches import BACKSTITCH
 from tapewise_core.sewing.way import Way, Work
-from tapewise_core.text.told import About, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import said
 
 
 def turned(work: Work) -> tuple[Operation, ...]:

@@ -9,7 +9,8 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.sewing.amounts import sewn_length
 from tapewise_core.sewing.operation import Operation, Use
 from tapewise_core.sewing.stitches import Machine, Stitch
-from tapewise_core.text.told import Spool, Told, joined, said
+from tapewise_core.text.amounts import Spool
+from tapewise_core.text.told import Told, joined, said
 
 Chain = tuple[Operation, ...]
 

@@ -9,8 +9,9 @@ from tapewise_core.sewing.amounts import sewn_length
 from tapewise_core.sewing.edges import sewn_down
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage, Use
 from tapewise_core.sewing.way import Elastic, Way, Work
-from tapewise_core.text.told import About, said
+from tapewise_core.text.amounts import About
 from tapewise_core.text.told import joined as joined_words
+from tapewise_core.text.told import said
 from tapewise_core.units import mm
 
 STAY = About(6, 10)

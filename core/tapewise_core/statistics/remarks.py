@@ -15,7 +15,8 @@ from tapewise_core.statistics.given import Given
 from tapewise_core.statistics.kinds import Kind
 from tapewise_core.statistics.slips import Explained, Slip
 from tapewise_core.statistics.whole import Whole
-from tapewise_core.text.told import About, Told, joined, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import Told, joined, said
 from tapewise_core.units import mm
 
 HALF_90 = 1.6449

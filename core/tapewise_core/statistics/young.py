@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from tapewise_core.statistics.whose import Whose, whose
-from tapewise_core.text.told import About, Told, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import Told, said
 
 CAUTIONS: tuple[Told, ...] = (
     said(

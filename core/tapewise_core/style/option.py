@@ -9,7 +9,8 @@ from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.style.kind import WORDS, Value, ValueKind, value_told
 from tapewise_core.style.style import Style
-from tapewise_core.text.told import Bound, Told
+from tapewise_core.text.amounts import Bound
+from tapewise_core.text.told import Told
 from tapewise_core.units import cm
 
 

@@ -10,7 +10,8 @@ from tapewise_core.errors import OptionError, ReadingError
 from tapewise_core.paper.sizes import LONGEST, PageSize
 from tapewise_core.tasks.asked_paper import Paper
 from tapewise_core.tasks.settings import settings
-from tapewise_core.text.told import OnPaper, said
+from tapewise_core.text.amounts import OnPaper
+from tapewise_core.text.told import said
 from tapewise_core.text.typed import parse_length
 from tapewise_core.units import Unit
 

@@ -9,7 +9,8 @@ from types import MappingProxyType
 from tapewise_core.errors import OptionError
 from tapewise_core.paper import sizes
 from tapewise_core.paper.pattern_set import PatternSet
-from tapewise_core.text.told import OnPaper, said
+from tapewise_core.text.amounts import OnPaper
+from tapewise_core.text.told import said
 from tapewise_core.writers import makers
 from tapewise_core.writers.makers import Files, Format, PaperOptions
 

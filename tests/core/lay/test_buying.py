@@ -8,7 +8,7 @@ from msgspec.structs import replace
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.lay.buying import before_washing, bought, purchase
 from tapewise_core.lay.lay import Lay
-from tapewise_core.text.told import Yardage
+from tapewise_core.text.amounts import Yardage
 from tapewise_core.units import MM_PER_YARD, Unit
 
 CLOTH = Cloth(stretch=0.5, seam=0.6, band=0.5)

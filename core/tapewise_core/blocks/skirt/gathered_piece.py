@@ -15,7 +15,7 @@ from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.sewing.gathers import PER
-from tapewise_core.text.told import About
+from tapewise_core.text.amounts import About
 from tapewise_core.units import Length
 
 SEAM, MIDDLE = "panel seam", "middle of a panel"

@@ -20,7 +20,8 @@ from tapewise_core.blocks.skirt.straight_style import Vent
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.parts.shape.least import HAIR
-from tapewise_core.text.told import About, Told, said
+from tapewise_core.text.amounts import About
+from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length, cm, mm
 
 ABOVE, BESIDE = 100.0, 80.0

@@ -8,8 +8,9 @@ from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.neck_options import fall_of, own_half_width, side_neck_height
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
-from tapewise_core.text.told import Bound, Told, said
+from tapewise_core.text.amounts import Bound
 from tapewise_core.text.told import OptionKey as Key
+from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
 UNDER_ARM_TO_HEM = 80.0
