@@ -7,6 +7,9 @@ files twice as long, and spelling them ten times as slow.
 from __future__ import annotations
 
 import json
+from json.encoder import encode_basestring as _words
+from math import isfinite
+from typing import Any
 
 _on_one_line = json.JSONEncoder(ensure_ascii=False, allow_nan=False).encode
 
@@ -28,13 +31,21 @@ def spelt(value: object) -> str:
     return _spelt(value, "\n")
 
 
-def _spelt(value: object, line: str) -> str:
-    """The text of a value; ``line`` begins a line as deep as the value stands."""
+def _spelt(value: Any, line: str) -> str:
+    """The text of a value; ``line`` begins a line as deep as the value stands.
+
+    Words and numbers by themselves are spelt without the library's encoder, which is made anew
+    for each of a thousand.
+    """
+    if isinstance(value, str):
+        return _words(value)
+    if type(value) in (int, float) and isfinite(value):
+        return repr(value)
     deeper = f"{line} "
     if isinstance(value, dict) and value:
-        rows = [f"{_on_one_line(key)}: {_spelt(one, deeper)}" for key, one in value.items()]
+        rows = [f"{_words(key)}: {_spelt(one, deeper)}" for key, one in value.items()]
         return f"{{{deeper}{f',{deeper}'.join(rows)}{line}}}"
-    if isinstance(value, list) and any(isinstance(one, dict) for one in value):
+    if isinstance(value, list) and dict in map(type, value):
         rows = [_spelt(one, deeper) for one in value]
         return f"[{deeper}{f',{deeper}'.join(rows)}{line}]"
     return _on_one_line(value)
