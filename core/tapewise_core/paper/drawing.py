@@ -21,6 +21,8 @@ from tapewise_core.geometry.point import Point, Vector
 class Layer(StrEnum):
     """What ink belongs to; formats that have layers show these, in this order."""
 
+    __hash__ = str.__hash__  # in C: writers look up each line's
+
     GRID = "grid"
     GUIDE = "guide"
     STITCH = "stitch"
@@ -32,6 +34,8 @@ class Layer(StrEnum):
 
 class Dash(StrEnum):
     """How a line is broken, so that it is told apart without colour."""
+
+    __hash__ = str.__hash__  # as above
 
     SOLID = "solid"
     DASHED = "dashed"

@@ -91,8 +91,7 @@ class _Sheet:
         if "n" in data or not isfinite(stroke.width):  # as nan and inf are spelt
             checked(self.drawing)
         told = f'd="{data}" fill="{colour}"' if stroke.filled else f'd="{data}"'
-        name = plain(stroke.name)
-        if not name:
+        if not stroke.name or not (name := plain(stroke.name)):
             return f"<path {told}{self._pen(stroke)} />"
         own = self._id(slug(f"{stroke.layer}-{plain(stroke.part)}-{name}"))
         return f'<path {told} id="{own}"{self._pen(stroke)}>{_title(name)}</path>'
@@ -135,7 +134,7 @@ class _Sheet:
 def _by_part(inks: Iterable[Ink]) -> Iterator[tuple[str, list[Ink]]]:
     parts: dict[str, list[Ink]] = {}
     for ink in inks:
-        parts.setdefault(plain(ink.part), []).append(ink)
+        parts.setdefault(plain(ink.part) if ink.part else "", []).append(ink)
     yield from parts.items()
 
 

@@ -65,7 +65,8 @@ class Ground:
         """Yield those middles about which an upright box is free and wholly on the picture, with
         its cells.
 
-        Looking for room is half of what a picture takes, so all is in one loop.
+        Looking for room is a third of what a picture takes, so all is in one loop; the middle row
+        comes first, since what stands on a point or line mostly runs through it.
         """
         own, many, width, height = self.rows, self.many, self.width, self.height
         for x, y in middles:
@@ -74,6 +75,8 @@ class Ground:
                 continue
             first = int(left / CELL)
             bits = ((2 << (int(right / CELL) - first)) - 1) << first
+            if own[int(y / CELL)] & bits:
+                continue
             row, end = int(top / CELL), int(bottom / CELL) + 1
             for taken in own[row:end]:
                 if taken & bits:

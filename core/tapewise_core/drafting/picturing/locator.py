@@ -27,6 +27,7 @@ class Locator:
 
     def __init__(self, lines: Sequence[Path], flat: Flattened) -> None:
         self.lines, self.flat = lines, flat
+        self._drawn: dict[Vector, tuple[Stroke, ...]] = {}
 
     @cached_property
     def _whole(self) -> Box:
@@ -56,12 +57,19 @@ class Locator:
         corner, rows = next(self._free(sheet), (None, []))
         if corner is None or left > right or top > low:
             return
-        for line in self._small:
-            path = ruled(*(Point(x + corner.x, y + corner.y) for x, y in line))
-            sheet.placing.inks.append(Stroke(path, Layer.GUIDE, width=0.15))
+        sheet.placing.inks += self._strokes(corner)
         part = Box(*self._at(left, top), *self._at(right, low)).moved(corner)
         sheet.frame(part, Layer.MARKS, width=0.35)
         sheet.placing.take(rows)
+
+    def _strokes(self, corner: Vector) -> tuple[Stroke, ...]:
+        """The small drawing in a corner; many pictures have it in the same one."""
+        if corner not in self._drawn:
+            paths = (
+                ruled(*(Point(x + corner.x, y + corner.y) for x, y in line)) for line in self._small
+            )
+            self._drawn[corner] = tuple(Stroke(path, Layer.GUIDE, width=0.15) for path in paths)
+        return self._drawn[corner]
 
     def _free(self, sheet: Sheet) -> Iterator[tuple[Vector, Rows]]:
         """The corners with nothing drawn in them, best first, and the cells they take."""

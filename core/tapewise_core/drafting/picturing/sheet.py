@@ -8,7 +8,7 @@ from itertools import pairwise
 from tapewise_core.drafting.picturing.ground import Place
 from tapewise_core.drafting.picturing.placing import Placing
 from tapewise_core.geometry.clipping import inside
-from tapewise_core.geometry.outline import Box
+from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path, ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Dash, Layer, Stroke
@@ -27,16 +27,21 @@ COARSE = 8
 
 
 class Flattened:
-    """Lines of one draft as points, each worked out once."""
+    """Lines of one draft as points, and the boxes round them, each worked out once."""
 
     def __init__(self) -> None:
-        self._known: dict[int, tuple[Path, list[Point]]] = {}
+        self._known: dict[int, tuple[Path, list[Point], Box]] = {}
 
     def points(self, path: Path) -> list[Point]:
         """Return a path's points [mm]."""
+        return self.boxed(path)[0]
+
+    def boxed(self, path: Path) -> tuple[list[Point], Box]:
+        """Return a path's points and the box round them [mm]."""
         if id(path) not in self._known:
-            self._known[id(path)] = path, path.flattened(FINE)
-        return self._known[id(path)][1]
+            points = path.flattened(FINE)
+            self._known[id(path)] = path, points, box_of(points)
+        return self._known[id(path)][1:]
 
     def coarse(self, path: Path) -> list[Point]:
         """Return some of a path's points, for a very small drawing of it."""
@@ -67,16 +72,18 @@ class Sheet:
         self, path: Path, flat: Flattened, layer: Layer, dash: Dash = Dash.SOLID, width: float = 0.3
     ) -> None:
         """Draw a line of the draft."""
-        left, top, scale = self.left, self.top, self.scale
-        places = [((p.x - left) * scale, (p.y - top) * scale) for p in flat.points(path)]
-        xs, ys = zip(*places, strict=True)
-        if self.inside((min(xs), min(ys))) and self.inside((max(xs), max(ys))):
+        left, top, scale, box = self.left, self.top, self.scale, self.box
+        points, extent = flat.boxed(path)
+        near = (extent.left - left) * scale, (extent.top - top) * scale
+        far = (extent.right - left) * scale, (extent.bottom - top) * scale
+        if near[0] > box.right or near[1] > box.bottom or far[0] < box.left or far[1] < box.top:
+            return
+        places = [((p.x - left) * scale, (p.y - top) * scale) for p in points]
+        if self.inside(near) and self.inside(far):
             self.placing.ground.polyline(places, CLEAR + width / 2)
             self.placing.inks.append(Stroke(path.placed(self._placed), layer, dash, width))
-        elif _meets(xs, self.box.left, self.box.right) and _meets(
-            ys, self.box.top, self.box.bottom
-        ):
-            for run in _clipped(places, self.box):
+        else:
+            for run in _clipped(places, box):
                 self.stroke(run, layer, dash, width)
 
     def stroke(
@@ -104,12 +111,7 @@ class Sheet:
         return box.left <= x <= box.right and box.top <= y <= box.bottom
 
     def _placed(self, point: Point) -> Point:
-        return Point(*self.at(point))
-
-
-def _meets(along: Sequence[float], low: float, high: float) -> bool:
-    """Say whether something that reaches from the least to the most meets a stretch."""
-    return min(along) <= high and max(along) >= low
+        return Point((point.x - self.left) * self.scale, (point.y - self.top) * self.scale)
 
 
 def _clipped(places: Iterable[Place], box: Box) -> Iterator[list[Place]]:
