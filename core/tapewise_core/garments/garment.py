@@ -52,6 +52,11 @@ class Garment(Frozen, kw_only=True):
         """The keys of everything that the garment and its options rest on."""
         return tuple(dict.fromkeys((*self.sources, *(option.source for option in self.options))))
 
+    @property
+    def estimates(self) -> tuple[str, ...]:
+        """The measures that are of use estimated, too."""
+        return tuple(key for key in (*self.needs, *self.helps) if key not in self.measured_only)
+
     def sees(self, body: Body) -> Body:
         """Return what the garment may know of a body: the measures it declares, no others."""
         known = [key for key in (*self.needs, *self.helps) if self._of_use(key, body)]

@@ -77,7 +77,7 @@ def draft(
 def _whole(profile: Profile, page: Garment) -> Body:
     """Everything known of a person, and estimates of what the garment asks for besides; raises
     DraftError where it needs more."""
-    body, refused = body_of(profile, (*page.needs, *page.helps))
+    body, refused = body_of(profile, page.estimates)
     missing = [body.name(key) for key in page.needs if key not in body]
     if missing:
         raise DraftError(joined((said("Still to measure: {}.", ", ".join(missing)), refused)))

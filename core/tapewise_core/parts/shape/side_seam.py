@@ -129,17 +129,19 @@ class _Search(Frozen):
 
         A waist that is no narrower than the unshaped seam is met, however it bends.
         """
+        asked = self._trial(self.asked)
         if self.asked >= self.plain:
-            return self._trial(self.asked), self.asked, 0.0
-        if self.wish.darts and not self._trial(self.asked).keeps(DART_LEAN):
+            return asked, self.asked, 0.0
+        if self.wish.darts and not asked.keeps(DART_LEAN):
             gentle = self._closest(DART_LEAN)
             rest = gentle - self.asked
             if rest > DART_MOST:
-                trial, waist = self._leaning(self.asked + DART_MOST)
+                waist = self.asked + DART_MOST
+                trial, waist = self._leaning(waist, self._trial(waist))
                 return trial, waist, DART_MOST
             if rest > DART_LEAST:
                 return self._trial(gentle), gentle, rest
-        return (*self._leaning(self.asked), 0.0)
+        return (*self._leaning(self.asked, asked), 0.0)
 
     def _trial(self, waist: float, tilt: float = 0.0) -> Trial:
         return tried(
@@ -161,10 +163,11 @@ class _Search(Frozen):
 
         return self.plain - most(keeps, 0.0, 1.0) * way
 
-    def _leaning(self, waist: float) -> tuple[Trial, float]:
-        """The seam for a waist, leaning in at the bust line only as far as it must."""
-        if self._trial(waist).keeps(LEAN):
-            return self._trial(waist), waist
+    def _leaning(self, waist: float, upright: Trial) -> tuple[Trial, float]:
+        """The seam for a waist, leaning in at the bust line only as far as it must; ``upright`` is
+        the one that does not."""
+        if upright.keeps(LEAN):
+            return upright, waist
         widest = self._most_tilt()
         if not self._trial(waist, widest).keeps(LEAN):
             waist = self._closest(LEAN, widest, waist)
