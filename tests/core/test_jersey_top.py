@@ -101,7 +101,7 @@ def test_cut_lines_lie_outside_by_each_allowance(made: list[Made]):
         for piece in pattern.pieces:
             cut, stitched = (Polygon([(p.x, p.y) for p in line]) for line in _lines(piece))
             assert cut.buffer(0.06).contains(stitched), piece.name
-            off = allowances_off(piece.cut_rows, [edge.margin() for edge in piece.edges])
+            off = allowances_off([piece.cut_rows], [[edge.margin() for edge in piece.edges]])[0]
             assert max(off) < 0.05
 
 
@@ -288,7 +288,7 @@ def test_allowances_of_any_width_leave_no_tooth(sleeve: str, asked: tuple[str, s
             continue
         for piece in pattern.pieces[:2]:
             assert teeth(piece.cut_rows) == ()
-            off = allowances_off(piece.cut_rows, [edge.margin() for edge in piece.edges])
+            off = allowances_off([piece.cut_rows], [[edge.margin() for edge in piece.edges]])[0]
             drawn = zip(off, piece.edges, strict=True)
             assert max(by for by, edge in drawn if edge.mouth is None) < 0.05
 

@@ -60,7 +60,7 @@ def test_a_turned_hem_never_crosses_the_fold() -> None:
 def test_every_allowance_is_kept() -> None:
     """What is measured square from an edge is what was asked for."""
     margins = leaning(25, 8)
-    assert max(allowances_off(cut_line(margins), margins)) < 1e-6
+    assert max(allowances_off([cut_line(margins)], [margins])[0]) < 1e-6
 
 
 def test_a_hem_that_runs_on_into_its_neighbour_is_not_mirrored() -> None:
@@ -75,7 +75,7 @@ def test_a_hem_that_runs_on_into_its_neighbour_is_not_mirrored() -> None:
     ]
     cut = points(cut_line(margins))
     assert is_simple(rows(cut))
-    assert allowances_off(rows(cut), margins)[1] < 1e-6
+    assert allowances_off([rows(cut)], [margins])[0][1] < 1e-6
 
 
 def test_a_crossed_outline_is_not_simple() -> None:

@@ -13,7 +13,6 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam
 from tapewise_core.frozen import Frozen
-from tapewise_core.geometry.chords import CLOSE, Chords, chords
 from tapewise_core.geometry.crossings import distance_at_width
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Box, Margin
@@ -144,11 +143,6 @@ class Piece(Frozen, dict=True):
         path = self.edge(name).path
         mouths = [(dart.mouth(path), dart.intake) for dart in self.darts]
         return distance - sum(by for at, by in mouths if at is not None and at < distance)
-
-    @cached_property
-    def chords(self) -> Chords:
-        """The stitch line in chords that follow it closely, a table that proofs share."""
-        return chords([edge.path for edge in self.edges], CLOSE)
 
     def stitch_line(self) -> list[Point]:
         """Return the closed stitch line as points, the first not repeated."""

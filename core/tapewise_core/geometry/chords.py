@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
 from tapewise_core.geometry.path import Path
-from tapewise_core.geometry.segments import Segment
 
 if TYPE_CHECKING:
     import numpy as np
@@ -22,6 +21,14 @@ class Chords(NamedTuple):
 
     rows: np.ndarray
     firsts: np.ndarray
+
+    def split(self, counts: Iterable[int]) -> Iterator[Chords]:
+        """Yield so many paths of them after so many, which are all."""
+        at = 0
+        for count in counts:
+            firsts = self.firsts[at : at + count + 1]
+            yield Chords(self.rows[firsts[0] : firsts[-1]], firsts - firsts[0])
+            at += count
 
     @property
     def ring(self) -> np.ndarray:
@@ -41,7 +48,8 @@ def chords(paths: Sequence[Path], tolerance: float) -> Chords:
     import numpy as np
 
     parts = [part for path in paths for part in path.segments]
-    a, b, c, d = np.array([_shape(part) for part in parts]).reshape(-1, 4, 2).swapaxes(0, 1)
+    shapes = [number for part in parts for p in part.handles for number in (p.x, p.y)]
+    a, b, c, d = np.array(shapes).reshape(-1, 4, 2).swapaxes(0, 1)
     steps = np.array([part.steps(tolerance) for part in parts])
     last = np.cumsum([len(path.segments) for path in paths]) - 1
     points = steps.copy()
@@ -54,8 +62,3 @@ def chords(paths: Sequence[Path], tolerance: float) -> Chords:
     ends = begun[last + 1]
     rows[ends - 1] = d[last]
     return Chords(rows, np.concatenate([[0], ends]))
-
-
-def _shape(part: Segment) -> tuple[float, ...]:
-    """A segment's four control points as numbers; of a line only the two ends count."""
-    return tuple(number for p in part.handles for number in (p.x, p.y))

@@ -15,12 +15,12 @@ if TYPE_CHECKING:
 
 
 def allowances_off(
-    cut: np.ndarray, margins: Sequence[Margin], stitched: Chords | None = None
-) -> list[float]:
-    """Return by how much each edge's allowance is wrong at its worst place [mm].
+    cuts: Sequence[np.ndarray], outlines: Sequence[Sequence[Margin]], stitched: Chords | None = None
+) -> list[list[float]]:
+    """Return by how much each edge's allowance is wrong at its worst place [mm], for many outlines.
 
-    ``cut`` is the closed cut line, a row of x and y for each point; ``stitched`` are the edges'
-    chords where they are at hand.
+    ``cuts`` are their closed cut lines, a row of x and y for each point; ``stitched`` are the
+    chords of all their edges, where they are at hand.
 
     Measured from the stitch line to the nearest place of the cut line. Near a corner the cut
     line may be nearer only as far as the neighbour's allowance is narrower, and is cut off by a
@@ -28,7 +28,13 @@ def allowances_off(
     edge without an allowance, such as a fold, the cut line is the edge itself. In a sharp corner
     the nearest place may be the neighbour's cut line, straight across the piece.
     """
-    spots = measured(cut, stitched or chords([edge.path for edge in margins], CLOSE))
+    stitched = stitched or chords([edge.path for edges in outlines for edge in edges], CLOSE)
+    spots = measured(cuts, [len(edges) for edges in outlines], stitched)
+    return [_off(*one) for one in zip(outlines, spots, strict=True)]
+
+
+def _off(margins: Sequence[Margin], spots: Spots) -> list[float]:
+    """The worst difference along each edge of one outline [mm]."""
     turns = [turn(*pair) for pair in zip(margins, [*margins[1:], margins[0]], strict=True)]
     return [_worst(margins, turns, spots, index) for index in range(len(margins))]
 
@@ -41,7 +47,9 @@ def _worst(margins: Sequence[Margin], turns: Sequence[Turn], spots: Spots, index
     for off, spot in spots.worst_first(index, width):
         if off <= worst:
             break
-        left = min((off, *(corner.excused(spot, off) for corner in corners)))
+        left = off
+        for corner in corners:
+            left = corner.excused(spot, left)
         if left > worst:
             nearer = (spots.across(spot, one.at) + one.beyond for one in corners if one.across)
             worst = max(worst, min((left, *(abs(spot.far - min(width, far)) for far in nearer))))

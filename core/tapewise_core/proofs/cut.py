@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from typing import TYPE_CHECKING
 
 from tapewise_core.drafting.piece import Edge, Piece
 from tapewise_core.geometry.cut_corners import MITRE
@@ -11,6 +12,9 @@ from tapewise_core.geometry.rows import rows
 from tapewise_core.geometry.teeth import teeth
 from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, in_cm, keeps_to, off_by
 from tapewise_core.text.told import LineName, said
+
+if TYPE_CHECKING:
+    import numpy as np
 
 TRUE = 0.05
 """How far a line may lie beyond a fold [mm]: less than a pencil's line."""
@@ -55,11 +59,12 @@ def behind_fold(case: Case) -> Answer:
     folded = [piece for piece in case.pattern.pieces if any(edge.fold for edge in piece.edges)]
     if not folded:
         return Silent(ProofId.BEHIND_FOLD, said("No piece is cut on the fold."))
-    return tuple(_behind(piece) for piece in folded)
+    return tuple(_behind(piece, case.stitched[piece.name]) for piece in folded)
 
 
-def _behind(piece: Piece) -> Proof:
-    over = max(_beyond(piece, edge) for edge in piece.edges if edge.fold)
+def _behind(piece: Piece, stitched: np.ndarray) -> Proof:
+    lines = stitched, piece.cut_rows
+    over = max(_beyond(line, edge) for line in lines for edge in piece.edges if edge.fold)
     holds, part = keeps_to(over, TRUE), LineName(piece.name)
     says = said("The {} lies behind its fold.", part)
     if not holds:
@@ -71,9 +76,8 @@ def _behind(piece: Piece) -> Proof:
     return in_cm(ProofId.BEHIND_FOLD, str(part), max(over, 0.0), TRUE, holds, says)
 
 
-def _beyond(piece: Piece, fold: Edge) -> float:
-    """How far the piece lies outside a fold's straight line at the most [mm]."""
+def _beyond(line: np.ndarray, fold: Edge) -> float:
+    """How far a line lies outside a fold's straight line at the most [mm]."""
     start, square = fold.path.start, (fold.path.end - fold.path.start).unit().square()
-    across = square.x, square.y
-    least = min((line @ across).min() for line in (piece.chords.rows, piece.cut_rows))
-    return float(start.x * square.x + start.y * square.y - least)
+    inside = line @ (square.x, square.y)
+    return float(start.x * square.x + start.y * square.y - inside.min())

@@ -5,11 +5,16 @@ Limits are plain geometry.
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.cut_check import allowances_off
 from tapewise_core.geometry.outline import is_simple
 from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, in_cm, keeps_to, off_by
 from tapewise_core.text.told import LineName, said
+
+if TYPE_CHECKING:
+    import numpy as np
 
 TRUE = 0.05
 """How far a drawn allowance may be from the one asked for [mm], anywhere along its edge: the curves
@@ -21,11 +26,11 @@ GAP = 0.01
 
 def outlines(case: Case) -> Answer:
     """Every stitch line and cut line is closed and never crosses itself."""
-    return tuple(_simple(piece) for piece in case.pattern.pieces)
+    return tuple(_simple(piece, case.stitched[piece.name]) for piece in case.pattern.pieces)
 
 
-def _simple(piece: Piece) -> Proof:
-    crossed = sum(not is_simple(line) for line in (piece.chords.ring, piece.cut_rows))
+def _simple(piece: Piece, stitched: np.ndarray) -> Proof:
+    crossed = sum(not is_simple(line) for line in (stitched, piece.cut_rows))
     apart, before, after = _gap(piece)
     part = LineName(piece.name)
     says = said("The {}'s outline is closed and does not cross itself.", part)
@@ -46,13 +51,16 @@ def _gap(piece: Piece) -> tuple[float, str, str]:
 
 def allowances(case: Case) -> Answer:
     """The cut line lies outside the stitch line by each edge's own allowance."""
-    return tuple(_allowed(piece) for piece in case.pattern.pieces)
+    pieces = case.pattern.pieces
+    outlines = [[edge.margin() for edge in piece.edges] for piece in pieces]
+    darts = any(edge.mouth for piece in pieces for edge in piece.edges)
+    off = allowances_off(
+        [piece.cut_rows for piece in pieces], outlines, None if darts else case.walked
+    )
+    return tuple(_allowed(*one) for one in zip(pieces, off, strict=True))
 
 
-def _allowed(piece: Piece) -> Proof:
-    margins = [edge.margin() for edge in piece.edges]
-    same = all(edge.mouth is None for edge in piece.edges)
-    off = allowances_off(piece.cut_rows, margins, piece.chords if same else None)
+def _allowed(piece: Piece, off: list[float]) -> Proof:
     worst, where = max(_cut_along(piece, off))
     holds, part = keeps_to(worst, TRUE), LineName(piece.name)
     says = said("Every allowance of the {} is as wide as asked for.", part)

@@ -101,7 +101,7 @@ def test_an_outline_of_one_edge_is_cut_and_measured() -> None:
     margins = [Margin(arc(Point(0, 0), 60, 360, 0), 10)]
     cut = points(cut_line(margins))
     assert area(cut) == pytest.approx(math.pi * 70 * 70, rel=1e-3)
-    assert max(allowances_off(rows(cut), margins)) < 0.05
+    assert max(allowances_off([rows(cut)], [margins])[0]) < 0.05
 
 
 @pytest.mark.parametrize("short", [15, 30])

@@ -78,7 +78,7 @@ def test_an_allowance_at_a_slant_ends_at_the_fold(top: float, bottom: float) -> 
     cut = points(cut_line(margins))
     assert box_of(cut).left == pytest.approx(50, abs=1e-6)
     assert box_of(cut).right == pytest.approx(160, abs=1e-6)
-    assert max(allowances_off(rows(cut), margins)) < 1e-3
+    assert max(allowances_off([rows(cut)], [margins])[0]) < 1e-3
 
 
 def wedge(ratio: float, widths: tuple[float, float]) -> list[Margin]:
@@ -137,7 +137,7 @@ def test_a_wide_allowance_beside_a_narrow_one_starts_at_a_slant(hem: float, side
     margins = capped(hem, side)
     cut = points(cut_line(margins))
     assert teeth(rows(cut)) == ()
-    assert max(allowances_off(rows(cut), margins)) < 0.05
+    assert max(allowances_off([rows(cut)], [margins])[0]) < 0.05
 
 
 def test_an_edge_two_corners_on_counts_where_the_next_is_short() -> None:
@@ -151,9 +151,9 @@ def test_an_edge_two_corners_on_counts_where_the_next_is_short() -> None:
         Margin(ruled(e, a), 0, fold=True),
     ]
     cut = points(cut_line(wide))
-    assert max(allowances_off(rows(cut), wide)) < 0.05
+    assert max(allowances_off([rows(cut)], [wide])[0]) < 0.05
     shifted = [point + Vector(2.0, 0) if point.x > 150 else point for point in cut]
-    assert max(allowances_off(rows(shifted), wide)) > 1.0
+    assert max(allowances_off([rows(shifted)], [wide])[0]) > 1.0
 
 
 @pytest.mark.parametrize("along", [240, 283, 285.9, 300])
@@ -165,6 +165,6 @@ def test_in_a_sharp_corner_the_cut_line_may_be_nearer_across_the_piece(along: fl
     c = Point(along - 200 * math.cos(tip), 200 * math.sin(tip))
     margins = [Margin(ruled(a, b), 10), Margin(ruled(b, c), 0), Margin(ruled(c, a), 0)]
     cut = points(cut_line(margins))
-    assert max(allowances_off(rows(cut), margins)) < 1e-3
+    assert max(allowances_off([rows(cut)], [margins])[0]) < 1e-3
     narrow = [Point(p.x, p.y + 0.2) if p.y < -5 else p for p in cut]
-    assert allowances_off(rows(narrow), margins)[0] == pytest.approx(0.2, abs=1e-3)
+    assert allowances_off([rows(narrow)], [margins])[0][0] == pytest.approx(0.2, abs=1e-3)

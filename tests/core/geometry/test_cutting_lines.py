@@ -41,7 +41,7 @@ def test_a_curved_hem_keeps_its_allowance_to_the_mirrored_corner(bend: float, le
     cut = points(cut_line(margins))
     assert is_simple(rows(cut))
     assert teeth(rows(cut)) == ()
-    assert max(allowances_off(rows(cut), margins)) <= 0.05
+    assert max(allowances_off([rows(cut)], [margins])[0]) <= 0.05
 
 
 def test_a_mirrored_corner_ends_on_the_curve_of_the_hem() -> None:
@@ -72,7 +72,7 @@ def test_a_wide_allowance_steps_down_to_a_narrow_one(degrees: float) -> None:
     ]
     cut = points(cut_line(margins))
     assert teeth(rows(cut)) == ()
-    assert max(allowances_off(rows(cut), margins)) <= 0.05
+    assert max(allowances_off([rows(cut)], [margins])[0]) <= 0.05
 
 
 def test_an_allowance_never_reaches_over_the_fold() -> None:
@@ -91,7 +91,7 @@ def test_a_cut_line_moved_by_a_hair_is_found() -> None:
     """A line drawn 0.2 mm too far out at one edge is off by as much."""
     margins = swinging(40, 30)
     wider = [*margins[:1], Margin(margins[1].path, 8.2), *margins[2:]]
-    off = allowances_off(cut_line(wider), margins)
+    off = allowances_off([cut_line(wider)], [margins])[0]
     assert off[1] == pytest.approx(0.2, abs=0.05)
     assert off[0] <= 0.05
 
@@ -100,7 +100,7 @@ def test_an_allowance_missing_at_a_corner_is_found() -> None:
     """A corner cut off inside the narrower allowance is wrong by what is missing."""
     margins = swinging(0, 0)
     cut = [p for p in points(cut_line(margins)) if not (p.x > 195 and p.y > 290)]
-    assert max(allowances_off(rows(cut), margins)) > 3
+    assert max(allowances_off([rows(cut)], [margins])[0]) > 3
 
 
 def test_a_tooth_is_found() -> None:
@@ -123,10 +123,10 @@ def test_the_cut_line_lies_farther_from_a_corner_that_points_inwards(depth: floa
     """By the cosine of half its turn, where the two sides of the line meet; no farther."""
     margins = dented(depth)
     cut = points(cut_line(margins))
-    assert max(allowances_off(rows(cut), margins)) < 0.05
+    assert max(allowances_off([rows(cut)], [margins])[0]) < 0.05
     tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
     deeper = [Point(p.x + 0.2, p.y) if p == tip else p for p in cut]
-    assert max(allowances_off(rows(deeper), margins)) > 0.05
+    assert max(allowances_off([rows(deeper)], [margins])[0]) > 0.05
 
 
 def test_of_two_faults_along_an_edge_the_worse_is_told() -> None:
@@ -137,7 +137,7 @@ def test_of_two_faults_along_an_edge_the_worse_is_told() -> None:
     tip = min((p for p in cut if 50 < p.y < 150), key=lambda p: abs(p.y - 100))
     corner = max(cut, key=lambda p: p.x - p.y)
     moved = {tip: Point(tip.x + 0.15, tip.y), corner: Point(corner.x + 0.3, corner.y)}
-    off = allowances_off(rows([moved.get(p, p) for p in cut]), margins)
+    off = allowances_off([rows([moved.get(p, p) for p in cut])], [margins])[0]
     assert off[2] == pytest.approx(0.15, abs=0.01)
     assert off[1] == pytest.approx(0.26, abs=0.01)
 
@@ -165,4 +165,16 @@ def test_a_corner_whose_mitre_is_cut_off_is_as_it_should_be() -> None:
     """Sharper than 39 degrees the tip keeps a third of the allowance, and that is no fault."""
     a, b, c = Point(300, 0), Point(-166, 166.65), Point(-171, -164.46)
     margins = [Margin(ruled(a, b), 8), Margin(ruled(b, c), 8), Margin(ruled(c, a), 8)]
-    assert max(allowances_off(cut_line(margins), margins)) < 0.05
+    assert max(allowances_off([cut_line(margins)], [margins])[0]) < 0.05
+
+
+def test_many_outlines_are_measured_as_each_alone() -> None:
+    """Each against its own cut line, the one that is cut too wide and those before and after."""
+    outlines = [swinging(-40, 30), swinging(60, -30), swinging(0, 0)]
+    cuts = [cut_line(margins) for margins in outlines]
+    cuts[1] = cut_line([Margin(m.path, m.width + 2, m.turned, m.fold) for m in outlines[1]])
+    alone = [
+        allowances_off([cut], [margins])[0] for cut, margins in zip(cuts, outlines, strict=True)
+    ]
+    assert allowances_off(cuts, outlines) == [pytest.approx(off, abs=1e-9) for off in alone]
+    assert [max(off) > 1 for off in alone] == [False, True, False]

@@ -32,7 +32,7 @@ def test_the_cut_line_is_an_allowance_away_from_every_edge(margins: list[Margin]
     """Square out from the stitch line, clear of the corners; and nowhere nearer. Points of a cut
     line within a thousandth of a millimetre are one, so that two of them may be missing."""
     cut = ring(points(cut_line(margins)))
-    assert max(allowances_off(cut_line(margins), margins)) < 5e-3
+    assert max(allowances_off([cut_line(margins)], [margins])[0]) < 5e-3
     for margin in margins:
         for share in (0.35, 0.5, 0.65):
             at = margin.path.start.toward(margin.path.end, share)
@@ -79,7 +79,7 @@ def test_a_bent_edge_keeps_its_allowance(bulge: float, side: float, hem: float) 
             Margin(ruled(d, a), 0, fold=True),
         ]
         cut = points(cut_line(margins))
-        found = allowances_off(rows(cut), margins)
+        found = allowances_off([rows(cut)], [margins])[0]
         assert found[1] < 0.05
         assert found[2] < 5e-3
         assert box_of(cut).left == pytest.approx(0, abs=1e-6)
