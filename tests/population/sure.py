@@ -47,7 +47,7 @@ def compare(who: Profile, garment: str, asked: dict[str, str], number: int) -> f
     sure = how_sure(draft(who, garment, asked))
     shares, widest = brute(sure, number), 0.0
     for proof in sure.proofs:
-        counted = shares.get(proof.about, 1.0)
+        counted = shares.get(proof.which, 1.0)
         widest = max(widest, abs(counted - proof.sure))
         if min(counted, proof.sure) < 0.995:
             print(f"  {proof.name:42s} {proof.sure:.3f} said, {counted:.3f} counted")

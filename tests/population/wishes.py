@@ -40,7 +40,7 @@ def _value(option: Option, rng: random.Random) -> str:
 
 def not_as_offered(made: Drafted) -> list[str]:
     """Return what is wrong with the mends of a draft: each is drafted, and mends its proof."""
-    before, found = {one.about for one in made.failing}, []
+    before, found = {one.which for one in made.failing}, []
     for proof in made.failing:
         if proof.settings is None:
             continue
@@ -49,8 +49,8 @@ def not_as_offered(made: Drafted) -> list[str]:
         except TapewiseError as fault:
             found.append(f"{proof.name}: refused, {fault}")
             continue
-        failing = {one.about for one in again.failing}
-        if proof.about in failing:
+        failing = {one.which for one in again.failing}
+        if proof.which in failing:
             found.append(f"{proof.name}: still fails with {proof.settings}")
         if failing - before:
             found.append(f"{proof.name}: with {proof.settings} another fails")

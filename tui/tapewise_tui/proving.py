@@ -116,7 +116,7 @@ def changed(proof: Proof, desk: Desk) -> str:
     tried = drafting.of(desk.profile, drafting.with_mend(desk.work, proof), desk)
     if isinstance(tried, str):
         return f"{offered}."
-    after = next((p for p in tried.proofs if p.about == proof.about), None)
+    after = next((p for p in tried.proofs if p.which == proof.which), None)
     if after is None:
         return f"{offered}; then there is nothing to prove here."
     step = f"{_value(proof.value, proof, desk.unit)} → {_value(after.value, proof, desk.unit)}"

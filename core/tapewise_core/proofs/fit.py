@@ -10,20 +10,8 @@ import math
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Girth
-from tapewise_core.proofs.proof import (
-    HAIR,
-    Answer,
-    Case,
-    Proof,
-    ProofId,
-    Silent,
-    at_least,
-    enough,
-    in_cm,
-    lacking,
-    off_by,
-    reaches,
-)
+from tapewise_core.proofs.limits import HAIR, at_least, enough, in_cm, off_by, reaches
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 

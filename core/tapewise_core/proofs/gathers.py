@@ -5,16 +5,8 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.proofs.proof import (
-    Answer,
-    Case,
-    Proof,
-    ProofId,
-    Silent,
-    beyond,
-    keeps_to,
-    lacking,
-)
+from tapewise_core.proofs.limits import beyond, keeps_to
+from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import said
 
 DRAWN_UP = 440.0

@@ -18,7 +18,7 @@ from tapewise_core.proofs.bare import LIES, above_bust
 from tapewise_core.proofs.fit import least_share
 from tapewise_core.proofs.levels import ASKED, HALF_A_FIT
 from tapewise_core.proofs.neck import HEAD_ROOM
-from tapewise_core.proofs.proof import About, Case, ProofId
+from tapewise_core.proofs.proof import Case, ProofId, Which
 from tapewise_core.proofs.side import HALFWAY
 from tapewise_core.proofs.sleeve import hand_share
 from tapewise_core.proofs.stride import least_round
@@ -50,7 +50,7 @@ def body_side(pattern: Pattern) -> dict[str, float]:
     return {name: value for name, value in found.items() if value is not None}
 
 
-def rooms(case: Case, bodies: Bodies) -> dict[About, Many]:
+def rooms(case: Case, bodies: Bodies) -> dict[Which, Many]:
     """Return what is left before each proof fails [mm] where other bodies wear the garment.
 
     ``bodies`` is the :func:`body_side` of many at once. A proof holds for those with no less
@@ -72,7 +72,7 @@ ABOVE = "above the bust"
 """The body's girth at the armholes."""
 
 
-def _bare(case: Case, bodies: Bodies) -> dict[About, Many]:
+def _bare(case: Case, bodies: Bodies) -> dict[Which, Many]:
     """An armhole without a sleeve lies on the body."""
     bare = case.facts.bare
     if bare is None or ABOVE not in bodies:
@@ -83,7 +83,7 @@ def _bare(case: Case, bodies: Bodies) -> dict[About, Many]:
     return {(ProofId.GAPE, ""): bare.taken + LIES - (girths[0] - bodies[ABOVE]) / 2}
 
 
-def _ways_in(case: Case, bodies: Bodies) -> dict[About, Many]:
+def _ways_in(case: Case, bodies: Bodies) -> dict[Which, Many]:
     """The head through the neck, and the hips or shoulders through the waist."""
     found, facts = {}, case.facts
     if facts.neck and facts.head:
@@ -95,7 +95,7 @@ def _ways_in(case: Case, bodies: Bodies) -> dict[About, Many]:
     return found
 
 
-def _stride(case: Case, bodies: Bodies) -> dict[About, Many]:
+def _stride(case: Case, bodies: Bodies) -> dict[Which, Many]:
     """A hem hangs from the shoulders or from the waist; above the knee the leg is free."""
     hem = case.facts.hem
     if hem is None or hem.knee is None or hem.ankle is None:
@@ -113,7 +113,7 @@ def _stride(case: Case, bodies: Bodies) -> dict[About, Many]:
     return {(ProofId.STRIDE, ""): np.where(free, np.inf, room)}
 
 
-def _underarm(case: Case, bodies: Bodies) -> dict[About, Many]:
+def _underarm(case: Case, bodies: Bodies) -> dict[Which, Many]:
     under = case.facts.underarm
     if under is None:
         return {}
@@ -125,9 +125,9 @@ def _underarm(case: Case, bodies: Bodies) -> dict[About, Many]:
     }
 
 
-def _girths(case: Case, bodies: Bodies, moved: Bodies) -> dict[About, Many]:
+def _girths(case: Case, bodies: Bodies, moved: Bodies) -> dict[Which, Many]:
     """Each girth over the least that the cloth allows for these bodies, and a hand through it."""
-    found: dict[About, Many] = {}
+    found: dict[Which, Many] = {}
     for one in case.pattern.girths:
         given = one.garment + moved.get(one.name.replace(" ", "_"), 0.0)
         least = bodies[f"{one.name} round"] * least_share(one.name, case.cloth)
@@ -137,10 +137,10 @@ def _girths(case: Case, bodies: Bodies, moved: Bodies) -> dict[About, Many]:
     return found
 
 
-def _as_asked(case: Case, bodies: Bodies, moved: Bodies) -> dict[About, Many]:
+def _as_asked(case: Case, bodies: Bodies, moved: Bodies) -> dict[Which, Many]:
     """How far the ease at each level may still move before it is another fit."""
     levels = {level.name: level for level in case.facts.levels}
-    found: dict[About, Many] = {}
+    found: dict[Which, Many] = {}
     for about, asked in ASKED.items():
         if asked.level in moved:
             more = bodies[f"{asked.level} girth"] - levels[asked.level].body

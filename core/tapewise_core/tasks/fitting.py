@@ -118,8 +118,8 @@ class Trial(Frozen):
     @property
     def failing(self) -> tuple[Proof, ...]:
         """The proofs that held before and fail after."""
-        held = {proof.about for proof in self.before.failing}
-        return tuple(proof for proof in self.after.failing if proof.about not in held)
+        held = {proof.which for proof in self.before.failing}
+        return tuple(proof for proof in self.after.failing if proof.which not in held)
 
     def overlay(self) -> Drawing:
         """Return both drafts laid over each other."""

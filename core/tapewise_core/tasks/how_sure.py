@@ -13,7 +13,7 @@ from collections.abc import Mapping
 import numpy as np
 from msgspec.structs import replace
 
-from tapewise_core.proofs.proof import About, Case
+from tapewise_core.proofs.proof import Case, Which
 from tapewise_core.proofs.verdict import verdict
 from tapewise_core.proofs.worn import Many, rooms
 from tapewise_core.tasks.doubt import Doubt, doubt_of
@@ -44,7 +44,7 @@ def how_sure(drafted: Drafted) -> Drafted:
     case = Case(drafted.pattern, drafted.style, drafted.cloth)
     model, drawn = following(drafted, doubt), doubt.draw(BODIES)
     sure = _shares(case, model.of(drawn))
-    proofs = tuple(replace(proof, sure=sure.get(proof.about, 1.0)) for proof in drafted.proofs)
+    proofs = tuple(replace(proof, sure=sure.get(proof.which, 1.0)) for proof in drafted.proofs)
     return replace(drafted, proofs=proofs, verdict=verdict(proofs, _helps(case, model, doubt)))
 
 
@@ -61,6 +61,6 @@ def _helps(case: Case, model: Following, doubt: Doubt) -> str | None:
     return best if gains[best] >= WORTH_TAKING else None
 
 
-def _shares(case: Case, bodies: Mapping[str, Many]) -> dict[About, float]:
+def _shares(case: Case, bodies: Mapping[str, Many]) -> dict[Which, float]:
     """The share of bodies for which each proof holds."""
     return {about: float(np.mean(left >= 0)) for about, left in rooms(case, bodies).items()}

@@ -116,7 +116,7 @@ class Trial:
         wanted: Callable[[], bool] = lambda: True,
     ) -> None:
         self.drafted, self.proof, self.left = drafted, proof, MOST
-        self.before = {one.about for one in drafted.failing}
+        self.before = {one.which for one in drafted.failing}
         self.known: Tried = {} if known is None else known
         self.wanted = wanted
 
@@ -125,8 +125,8 @@ class Trial:
         again = self._drafted(settings)
         if again is None:
             return False
-        failing = {one.about for one in again.failing}
-        return self.proof.about not in failing and failing <= self.before
+        failing = {one.which for one in again.failing}
+        return self.proof.which not in failing and failing <= self.before
 
     def _drafted(self, settings: Settings) -> Drafted | None:
         key = tuple(sorted(settings.items()))
@@ -148,7 +148,7 @@ class Trial:
 
 def _then(again: Drafted, proof: Proof) -> Told:
     """What a proof says of another draft, or why it has nothing to say there."""
-    spoken = [one.says for one in again.proofs if one.about == proof.about]
+    spoken = [one.says for one in again.proofs if one.which == proof.which]
     silent = [one.reason for one in again.silent if one.id is proof.id]
     return next(iter((*spoken, *silent)), said("what failed is no longer there."))
 

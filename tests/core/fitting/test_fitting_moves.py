@@ -54,8 +54,8 @@ def test_a_changed_garment_is_proved_and_drafted_by_hand_like_any_other(key: str
     shorter band is told. The printed words give the same lines."""
     remedy = next(r for s in SYMPTOMS.values() for r in remedies(s) if r.change.key == key)
     before, after = drafted(key, 0.0), drafted(key, remedy.proposed)
-    held = {proof.about for proof in before.failing}
-    assert {proof.id for proof in after.failing if proof.about not in held} <= {ProofId.NECKBAND}
+    held = {proof.which for proof in before.failing}
+    assert {proof.id for proof in after.failing if proof.which not in held} <= {ProofId.NECKBAND}
     assert max(one.worst for one in compared(after.pattern)) < 2.0
 
 

@@ -5,20 +5,17 @@ from __future__ import annotations
 import pytest
 from hand_made import case, style
 
-from tapewise_core.proofs.proof import (
+from tapewise_core.proofs.limits import (
     HAIR,
-    LACKS,
-    Proof,
-    ProofId,
     at_least,
     at_most,
     in_cm,
     keeps_to,
-    lacking,
     off_by,
     reaches,
     rounded,
 )
+from tapewise_core.proofs.proof import LACKS, Proof, ProofId, lacking
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Length, Unit, mm
 

@@ -132,8 +132,8 @@ def test_cloth_washed_later_has_larger_pieces_and_the_same_proofs() -> None:
     assert b.width == pytest.approx(a.width / 0.97, abs=0.01)
     assert [edge.allowance for edge in old.edges] == [edge.allowance for edge in new.edges]
     assert later.pattern.piece("back").stitch_line() == old.stitch_line()
-    same = [(proof.about, proof.value) for proof in plain.proofs if proof.id is not ProofId.CLOTH]
-    assert same == [(p.about, p.value) for p in later.proofs if p.id is not ProofId.CLOTH]
+    same = [(proof.which, proof.value) for proof in plain.proofs if proof.id is not ProofId.CLOTH]
+    assert same == [(p.which, p.value) for p in later.proofs if p.id is not ProofId.CLOTH]
     assert plain.fingerprint != later.fingerprint
     assert "not washed yet" in later.label.looks
 
