@@ -124,8 +124,8 @@ def test_nothing_is_cut_to_see_what_follows_a_body(garment: str) -> None:
     assert bare is not None
     assert body_side(bare) == body_side(whole.pattern)
     assert bare.girths == whole.pattern.girths
-    assert not any("cut" in vars(piece) for piece in bare.pieces)
-    assert all("cut" in vars(piece) for piece in whole.pattern.pieces)
+    assert not any("cut_rows" in vars(piece) for piece in bare.pieces)
+    assert all("cut_rows" in vars(piece) for piece in whole.pattern.pieces)
 
 
 @pytest.mark.parametrize("garment", ["circle-skirt", "flared-dress"])
