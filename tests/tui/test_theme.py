@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 from rich.color import Color, ColorSystem
 from textual.theme import Theme
+from textual.widgets import OptionList
+from walking import Walk, walk
 
 from tapewise_tui.theme import THEMES
 
@@ -20,6 +22,8 @@ READ = (
     ("error", "surface"), ("text-warning", "background"), ("text-accent", "background"),
     ("text-primary", "background"), ("scrollbar", "scrollbar-background"), ("tape-ink", "tape"),
     ("footer-key-foreground", "footer-background"), ("foreground", "footer-background"),
+    ("block-cursor-foreground", "block-cursor-background"),
+    ("block-cursor-background", "background"), ("block-cursor-background", "surface"),
 )  # fmt: skip
 """What is read, and the ground it stands on."""
 
@@ -48,3 +52,26 @@ def test_what_is_read_stands_off_from_its_ground_in_eight_colours(theme: Theme) 
     for ink, ground in READ:
         low, high = sorted(light(of_eight(colors[name])) for name in (ink, ground))
         assert (high + 0.05) / (low + 0.05) >= LEAST, (ink, ground)
+
+
+@pytest.mark.parametrize("theme", THEMES, ids=lambda theme: theme.name)
+@pytest.mark.parametrize("key", ["f5", "f9", "ctrl+p"])
+def test_the_line_marked_stands_off_from_the_others_in_eight_colours(
+    key: str, theme: Theme
+) -> None:
+    """In every list over a page, whether it or a field has the keyboard."""
+
+    async def steps(at: Walk) -> None:
+        at.app.theme = theme.name
+        await at.press(key, "down", "up")
+        rows = at.app.screen.query_one(OptionList)
+        marked, other = (
+            rows.get_visual_style(*part, "option-list--option").rich_style.bgcolor
+            for part in (("option-list--option-highlighted",), ())
+        )
+        assert marked
+        assert other
+        low, high = sorted(light(of_eight(one.name)) for one in (marked, other))
+        assert (high + 0.05) / (low + 0.05) >= LEAST
+
+    walk(steps)

@@ -47,7 +47,10 @@ class Rows(ScrollView):
     Rows {
         height: 1fr; overflow-x: hidden; background: $background;
         & > .rows--head { text-style: bold; background: $surface; color: $foreground; }
-        & > .rows--cursor { color: $tape; background: $tape-ink; text-style: reverse; }
+        & > .rows--cursor {
+            color: $block-cursor-background; background: $block-cursor-foreground;
+            text-style: reverse;
+        }
     }
     """
 
