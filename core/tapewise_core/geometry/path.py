@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from itertools import pairwise
 
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point, Vector
@@ -106,7 +105,7 @@ class Path(Frozen):
 
 def ruled(*points: Point) -> Path:
     """Return straight lines through two points or more."""
-    return Path(tuple(Line(a, b) for a, b in pairwise(points)))
+    return Path(tuple(map(Line, points, points[1:])))
 
 
 def curved(start: Point, leave: Point, arrive: Point, end: Point) -> Path:

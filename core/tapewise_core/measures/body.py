@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from enum import StrEnum
+from functools import cached_property
 from types import MappingProxyType
 
 from msgspec import field
@@ -53,7 +54,7 @@ class Value(Frozen):
         return None if self.interval is None else (self.interval[1] - self.interval[0]) / 2
 
 
-class Body(Frozen):
+class Body(Frozen, dict=True):
     """Measures by key; ``names`` gives the trade's name for each. ``reference`` and
     ``waist_site`` say whose proportions fill a gap between measures."""
 
@@ -64,9 +65,14 @@ class Body(Frozen):
 
     def __getitem__(self, key: str) -> Length:
         """Return a measure as a named length; raises MissingMeasure."""
-        if key not in self.values:
+        if key not in self._lengths:
             raise MissingMeasure(key, self.name(key))
-        return named(self.name(key), self.values[key].cm * 10)
+        return self._lengths[key]
+
+    @cached_property
+    def _lengths(self) -> Mapping[str, Length]:
+        """Every measure as a named length: a draft asks for each of them several times."""
+        return {key: named(self.name(key), one.cm * 10) for key, one in self.values.items()}
 
     def __contains__(self, key: object) -> bool:
         return key in self.values

@@ -79,8 +79,12 @@ def _explains(
     far each is from the mean as it was typed."""
     if len(way.keys) < FEWEST:
         return False
-    better = [key for key in way.keys if _better(people, key, far[key], form[key] * way.factor)]
-    if len(better) < max(MOST * len(way.keys), FEWEST):
+    least = max(MOST * len(way.keys), FEWEST)
+    off = [key for key in way.keys if far[key] > 1]  # nearer, nothing could be much likelier
+    if len(off) < least:
+        return False
+    better = [key for key in off if _better(people, key, far[key], form[key] * way.factor)]
+    if len(better) < least:
         return False
     as_typed = given(form, people).log_density()
     return _likely(people, form, way) - as_typed > LIKELIER
@@ -94,9 +98,7 @@ def _likely(people: Population, form: Mapping[str, float], way: _Way) -> float:
 
 def _better(people: Population, key: str, far: float, meant: float) -> bool:
     """Say whether one value [cm] is believable as meant, and much less so as typed: there it lies
-    ``far`` spreads from the mean. Most lie so near that nothing could."""
-    if far <= 1:
-        return False
+    ``far`` spreads from the mean."""
     near = abs(_distance(people, key, meant))
     return near < WARNING and far > near + 1
 

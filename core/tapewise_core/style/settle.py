@@ -74,10 +74,11 @@ def settle(
             faults.append(_parts(error))
             value = _value(option, {}, body, so_far, unit)
         value = _moved(value, moved.get(option.key, 0.0))
-        fault = within(option, value)
-        if fault and (option.key in asked or option.key in moved):
-            faults.append(fault)
-            value = _value(option, {}, body, so_far, unit)  # what follows is usual from it
+        if option.key in asked or option.key in moved:
+            fault = within(option, value)
+            if fault:
+                faults.append(fault)
+                value = _value(option, {}, body, so_far, unit)  # what follows is usual from it
         chosen[option.key] = Chosen(option.kind, value, option.key in asked)
     if faults:
         raise OptionError(joined(faults))
