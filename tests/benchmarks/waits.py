@@ -21,6 +21,7 @@ import many_people
 from floors import by_reportlab, by_svgwrite, here, paths_of, started
 
 from tapewise_core.tasks.batch_row import Order, drafted_row
+from tapewise_core.tasks.documents import drawings_of
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.files import contents
 from tapewise_core.tasks.how_sure import how_sure
@@ -61,7 +62,7 @@ def drafts(bare: float) -> Iterator[Row]:
         took = here(lambda name=name: draft(person(WHO), name, {}))
         yield f"draft and prove, {name}", took, bare, "bare interpreter"
     done = judged(draft(person(WHO), "jersey-top", {}))
-    paths, drawings = paths_of(contents(done)), done.drawings()
+    paths, drawings = paths_of(contents(done)), drawings_of(done)
     took, floor = here(lambda: contents(done)), here(lambda: by_svgwrite(paths))
     yield "all files of a draft", took, floor, "svgwrite, same paths"
     pages = pages_of(contents(done, ("pdf-a4",))["pattern-a4.pdf"])

@@ -17,6 +17,7 @@ from tapewise_core.parts.shape.cowl import drape_of, half_edge, turned, widths
 from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.proofs.corners import corner
 from tapewise_core.proofs.proof import ProofId
+from tapewise_core.tasks.documents import checklist_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.people import person
@@ -105,7 +106,7 @@ def test_only_its_own_depth_moves_a_cowl() -> None:
     assert made(neck_depth="12").pattern.pieces == made().pattern.pieces
     plain = [made(neckline="round", cowl_depth=depth).pattern.pieces for depth in ("6", "12")]
     assert plain[0] == plain[1]
-    listed = [repr(one.checklist().blocks[-1]) for one in (made(), made(neckline="round"))]
+    listed = [repr(checklist_of(one).blocks[-1]) for one in (made(), made(neckline="round"))]
     assert [("'cowl-depth'" in one, "'neck-depth'" in one) for one in listed] == [
         (True, False), (False, True)
     ]  # fmt: skip

@@ -32,6 +32,7 @@ from tapewise_core.style.option import Option
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks import cloth_tests, guesses, people, shop, wizard
+from tapewise_core.tasks.documents import checklist_of, drawings_of, instructions_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.files import pattern_set
@@ -90,7 +91,7 @@ def _steps(made: Drafted, reader: Reader) -> Iterator[str]:
 
 
 def _labels(made: Drafted, reader: Reader) -> Iterator[str]:
-    for drawing in made.told_in(reader.unit).drawings():
+    for drawing in drawings_of(made.told_in(reader.unit)):
         yield from written(drawing)
 
 
@@ -99,7 +100,7 @@ def _proofs(made: Drafted, reader: Reader) -> Iterator[str]:
 
 
 def _checklist(made: Drafted, reader: Reader) -> Iterator[str]:
-    yield from words_of(made.told_in(reader.unit).checklist())
+    yield from words_of(checklist_of(made.told_in(reader.unit)))
 
 
 @EACH_UNIT
@@ -116,7 +117,9 @@ def test_a_draft_is_told_in_one_unit(garment: str, unit: Unit) -> None:
 @EACH_GARMENT
 def test_instructions_with_their_pictures_are_told_in_one_unit(garment: str, unit: Unit) -> None:
     """The whole document, with the sizes written in its pictures, of one draft in four."""
-    texts = [text for made in _drafts(garment, unit)[::4] for text in words_of(made.instructions())]
+    texts = [
+        text for made in _drafts(garment, unit)[::4] for text in words_of(instructions_of(made))
+    ]
     assert len(texts) > 50
     assert foreign(texts, unit) == []
 

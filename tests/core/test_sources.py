@@ -13,6 +13,7 @@ from making import DAY, MIDDLE, person
 from tapewise_core.garments.shelf import PAGES, garment
 from tapewise_core.paper.document import Bullets, Heading
 from tapewise_core.sources import GROUNDS, SOURCES, citations
+from tapewise_core.tasks.documents import instructions_of
 from tapewise_core.tasks.drafting import draft
 
 HOUSE = Path(__file__).parents[2]
@@ -117,7 +118,7 @@ def test_citations_are_spelt_once_each_and_grounds_are_none() -> None:
 def told(garment_name: str, measures: Mapping[str, float] = MIDDLE) -> tuple[str, ...]:
     """The entries in the last section of a garment's instructions."""
     drafted = draft(person(measures), garment_name, {}, made=DAY)
-    blocks = drafted.instructions().blocks
+    blocks = instructions_of(drafted).blocks
     last = max(at for at, block in enumerate(blocks) if isinstance(block, Heading))
     assert blocks[last] == Heading("Where the numbers come from")
     return next((b.items for b in blocks[last:] if isinstance(b, Bullets)), ())

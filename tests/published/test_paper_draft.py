@@ -22,6 +22,7 @@ from tapewise_core.paper.sheet import Prints
 from tapewise_core.paper.sizes import A4, LETTER, PageSize
 from tapewise_core.paper.tiling import tiled
 from tapewise_core.profiles.examples import DEMO, example
+from tapewise_core.tasks.documents import drawings_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.files import pattern_set
@@ -91,7 +92,7 @@ def test_the_cutter_file_has_the_recorded_areas() -> None:
 
 def test_the_svg_has_the_recorded_areas() -> None:
     """Cut lines read back by svgelements enclose what the record says."""
-    for name, piece in zip(recorded(), drafted().drawings(), strict=True):
+    for name, piece in zip(recorded(), drawings_of(drafted()), strict=True):
         parsed = SVG.parse(io.StringIO(svg(piece)), ppi=25.4)
         (cut,) = (
             shape

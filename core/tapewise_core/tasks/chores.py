@@ -11,6 +11,7 @@ from tapewise_core.sewing.before_cutting import of_the_cloth
 from tapewise_core.sewing.operation import Operation, Sort
 from tapewise_core.sewing.order import operations
 from tapewise_core.tasks.basis import Basis, after
+from tapewise_core.tasks.documents import checklist_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
@@ -44,7 +45,7 @@ def chores(drafted: Drafted, cloth: str = "") -> tuple[Chores, ...]:
     what it rests on.
     """
     shown, told = (
-        tuple(_listed(drafted.told_in(unit).checklist())) for unit in (drafted.unit, Unit.CM)
+        tuple(_listed(checklist_of(drafted.told_in(unit)))) for unit in (drafted.unit, Unit.CM)
     )
     return tuple(
         Chores(heading, tuple(map(Chore, items, keys) if keys else map(Chore, items)), mind)

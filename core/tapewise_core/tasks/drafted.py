@@ -1,8 +1,7 @@
-"""A draft, and all that can be asked of it: its drawings, its documents, its cloth."""
+"""A draft, and what can be asked of it: measures, label, fingerprint, sources, cut pieces, lay."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from datetime import date
 from functools import cached_property
@@ -13,42 +12,33 @@ from msgspec.structs import replace
 from tapewise_core import __version__
 from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.control import control_sheet
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.instructions import instructions
 from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.larger import as_cut
 from tapewise_core.drafting.piece import Pattern
-from tapewise_core.drafting.render import piece_drawing, whole_drawing
-from tapewise_core.drafting.unfolding import bare
-from tapewise_core.errors import OptionError
 from tapewise_core.frozen import Frozen
 from tapewise_core.garments.garment import Garment
 from tapewise_core.lay.lay import Lay, lay_of
 from tapewise_core.measures.body import Body
-from tapewise_core.paper.document import Document, Paragraph
-from tapewise_core.paper.drawing import Drawing
 from tapewise_core.profiles.profile import Profile
-from tapewise_core.proofs.ledger import ledger, ledger_lines
+from tapewise_core.proofs.ledger import ledger_lines
 from tapewise_core.proofs.proof import Proof, Silent
-from tapewise_core.proofs.report import proof_table
 from tapewise_core.proofs.verdict import Verdict
-from tapewise_core.sewing.checklist import checklist
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sources import ESTIMATES, citations
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.adjusting import Applied, used_told
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, Shown
 from tapewise_core.tasks.fingerprint import fingerprint, looks
-from tapewise_core.tasks.guesses import Effect, effect_words, effects, grounds_words
+from tapewise_core.tasks.guesses import Effect, effects
 from tapewise_core.tasks.loved.likeness import Likeness
-from tapewise_core.tasks.people import estimated_words, for_child
+from tapewise_core.tasks.people import estimated_words
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
 
 
 class Drafted(Frozen, dict=True):
-    """A garment drafted and proved for one person; drawings and documents come when asked for.
+    """A garment drafted and proved for one person; what is looked up of it comes when asked for.
 
     ``asked`` is what was typed for options. ``verdict`` is None, every proof 1 ``sure`` and no
     mend tried until :func:`tapewise_core.tasks.judging.judged` was asked.
@@ -171,30 +161,6 @@ class Drafted(Frozen, dict=True):
         own = (key for key in self.garment.cited if key not in apart)
         return citations((*own, *surveys))
 
-    def drawings(self, shown: Shown = AS_DRAFTED) -> tuple[Drawing, ...]:
-        """Return each piece at full size; raises OptionError for a piece there is not."""
-        pieces = self.cut.pieces
-        draw = whole_drawing if shown.unfolded else piece_drawing
-        return tuple(
-            draw(piece if shown.allowances else bare(piece), number, len(pieces), self.label)
-            for number, piece in enumerate(pieces, start=1)
-            if piece.name in self.wanted(shown)
-        )
-
-    def wanted(self, shown: Shown) -> tuple[str, ...]:
-        """Return the names of the pieces that are shown, all if none are chosen.
-
-        A piece may be named as it is printed. Raises OptionError for a piece there is not.
-        """
-        names = tuple(piece.name for piece in self.pattern.pieces)
-        asked = tuple(re.sub(r"[\s-]+", "_", name.strip().lower()) for name in shown.pieces)
-        for name, plain in zip(shown.pieces, asked, strict=True):
-            if plain not in names:
-                raise OptionError(
-                    f"There is no piece “{name}” in this draft; choose from {', '.join(names)}."
-                )
-        return tuple(name for name in names if not asked or name in asked)
-
     @cached_property
     def lay(self) -> Lay:
         """How the pieces lie on the cloth: a lay that was found before, or a usual one."""
@@ -209,40 +175,3 @@ class Drafted(Frozen, dict=True):
     def told(self) -> tuple[Draft, ...]:
         """The drafts with all that a hand is told of them."""
         return tuple(map(by_hand, self.pattern.drafts))
-
-    def instructions(self) -> Document:
-        """Return how to draft it by hand, with this person's numbers."""
-        whole = {girth.name: girth.garment for girth in self.pattern.girths}
-        return instructions(self.told, self.label, whole, self.pattern.remarks, self.sources)
-
-    def control(self) -> Document:
-        """Return the lengths by which a draft made by hand is checked."""
-        return control_sheet(self.pattern, self.told, self.label)
-
-    def checklist(self) -> Document:
-        """Return the cut list and sewing order, of the pieces as they are cut and sewn."""
-        reader = self.reader
-        options = tuple(
-            (key, reader.spell(one.told))
-            for key, one in self.style.chosen.items()
-            if key not in self.garment.options or self.garment.options[key].at_work(self.style)
-        )
-        verdict = (Paragraph(reader.spell(self.verdict.says)),) if self.verdict else ()
-        proved = (*verdict, proof_table(self.proofs, reader))
-        given = ledger(self.pattern.facts.levels, reader)
-        grounds = grounds_words(self.body, self.estimated_keys)
-        doubt = " ".join(filter(None, (grounds, effect_words(self.effects, self.unit))))
-        return checklist(
-            self.cut,
-            self.cloth,
-            self.lay,
-            self.stitching,
-            self.label,
-            options,
-            proved,
-            given,
-            doubt,
-            allowances=self.shown.allowances,
-            unfolded=self.shown.unfolded,
-            child=bool(for_child(self.profile)),
-        )

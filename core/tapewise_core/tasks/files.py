@@ -15,6 +15,7 @@ from tapewise_core.paper.document import Document, Figure, FillIn, NumberedStep
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.pattern_set import PatternSet, piece_name
 from tapewise_core.tasks.asked_paper import AS_DRAFTED, USUAL_PAPER, Paper, Shown
+from tapewise_core.tasks.documents import checklist_of, control_of, drawings_of, instructions_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.judging import judged
 from tapewise_core.tasks.paper_asked import paper_options
@@ -159,9 +160,9 @@ def short_contents(
     drafted: Drafted, formats: Sequence[str] = (), paper: Paper = USUAL_PAPER
 ) -> dict[str, bytes]:
     """Return the files a batch writes: all but how to draft it by hand, with its pictures."""
-    texts = _pattern_texts(drafted, drafted.drawings())
+    texts = _pattern_texts(drafted, drawings_of(drafted))
     files = {name: text.encode() for name, text in texts}
-    told = _with_pictures("checklist.md", drafted.checklist())
+    told = _with_pictures("checklist.md", checklist_of(drafted))
     files |= {name: text.encode() for name, text in told}
     if formats:
         drawn = pattern_set(drafted)
@@ -181,16 +182,16 @@ def _further(drawn: PatternSet, name: str, paper: Paper, unit: Unit) -> Mapping[
 def pattern_set(drafted: Drafted, shown: Shown = AS_DRAFTED) -> PatternSet:
     """Return everything a paper format needs; raises OptionError for a piece there is not."""
     drafted = drafted.on_sheets(shown)
-    drawings = drafted.drawings(shown)
+    drawings = drawings_of(drafted, shown)
     return PatternSet(
         title=drafted.garment.title,
         description=f"{len(drawings)} pieces at full size. Measure a square before cutting.",
         person=drafted.person,
         date=drafted.label.date,
         pieces=drawings,
-        whole=cache(partial(drafted.drawings, changed(shown, unfolded=True))),
-        by_hand=cache(drafted.instructions),
-        checklist=drafted.checklist(),
+        whole=cache(partial(drawings_of, drafted, changed(shown, unfolded=True))),
+        by_hand=cache(partial(instructions_of, drafted)),
+        checklist=checklist_of(drafted),
         reader=drafted.reader,
         note=f"estimated: {', '.join(drafted.estimated)}" if drafted.estimated else "",
         fingerprint=drafted.fingerprint,
@@ -214,7 +215,7 @@ def _with_pictures(name: str, told: Document) -> Iterator[tuple[str, str]]:
 
 def hand_sheet(drafted: Drafted) -> str:
     """Return the lengths by which a draft made by hand is checked, as it reads on a screen."""
-    return markdown(drafted.control())
+    return markdown(control_of(drafted))
 
 
 def _pattern_texts(drafted: Drafted, drawings: Sequence[Drawing]) -> Iterator[tuple[str, str]]:

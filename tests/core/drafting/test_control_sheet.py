@@ -16,6 +16,7 @@ from tapewise_core.drafting.steps import spoken
 from tapewise_core.drafting.told_steps import told_steps
 from tapewise_core.garments.shelf import garments
 from tapewise_core.paper.document import Heading, NumberedStep, Table
+from tapewise_core.tasks.documents import control_of, instructions_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.text.told import Reader
@@ -80,10 +81,10 @@ def test_steps_are_numbered_as_in_the_instructions(name: str) -> None:
     drafted = made(name)
     texts = {
         block.number: block.text
-        for block in drafted.instructions().blocks
+        for block in instructions_of(drafted).blocks
         if isinstance(block, NumberedStep)
     }
-    for block in drafted.control().blocks:
+    for block in control_of(drafted).blocks:
         if isinstance(block, Table) and block.head[0] == "length":
             for what, _, empty, steps in block.rows:
                 assert empty == ""
@@ -96,7 +97,7 @@ def test_steps_are_numbered_as_in_the_instructions(name: str) -> None:
 
 def test_seams_and_girths_stand_below() -> None:
     """Both sides of what is sewn together, as the pattern has them, in the reader's unit."""
-    blocks = made("set-in-top", Unit.IN).control().blocks
+    blocks = control_of(made("set-in-top", Unit.IN)).blocks
     titles = [block.text for block in blocks if isinstance(block, Heading)]
     assert titles[-2:] == ["What is sewn together", "Girths"]
     seams, girths = (block for block in blocks[-6:] if isinstance(block, Table))

@@ -14,6 +14,7 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
 from tapewise_core.paper.projector import heavy
 from tapewise_core.tasks.asked_paper import Shown
+from tapewise_core.tasks.documents import drawings_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
 
@@ -44,7 +45,9 @@ def made(garment: str) -> Drafted:
 def test_a_half_opened_out_is_twice_the_half(garment: str) -> None:
     """Area, notches and the label: nothing is placed on a fold any more."""
     drafted = made(garment)
-    pairs = zip(drafted.pattern.pieces, drafted.drawings(), drafted.drawings(WHOLE), strict=True)
+    pairs = zip(
+        drafted.pattern.pieces, drawings_of(drafted), drawings_of(drafted, WHOLE), strict=True
+    )
     for piece, half, whole in pairs:
         assert opens(piece) is piece.on_fold
         shapes = cuts(whole)
@@ -63,7 +66,7 @@ def _notches(drawing: Drawing) -> int:
 
 def test_a_round_piece_folded_in_two_is_cut_along_two_lines() -> None:
     """A full circle has a hem and a waist, neither of them with a step at the fold."""
-    outer, inner = cuts(made("circle-skirt").drawings(WHOLE)[0])
+    outer, inner = cuts(drawings_of(made("circle-skirt"), WHOLE)[0])
     assert outer.contains(inner)
     assert outer.area > 10 * inner.area
 
@@ -83,7 +86,7 @@ def test_without_allowances_the_cut_line_is_the_stitch_line() -> None:
         stripped: Piece = bare(piece)
         assert list(stripped.cut) == piece.stitch_line()
         assert not any(edge.allowance for edge in stripped.edges)
-    for drawing in drafted.drawings(Shown(allowances=False)):
+    for drawing in drawings_of(drafted, Shown(allowances=False)):
         assert "without allowances" in texts(drawing)
         assert "allowances included" not in texts(drawing)
 
@@ -91,19 +94,19 @@ def test_without_allowances_the_cut_line_is_the_stitch_line() -> None:
 def test_only_the_pieces_asked_for_are_drawn() -> None:
     """In the order of the draft; one that is not there is refused with those that are."""
     drafted = top()
-    assert len(drafted.drawings(Shown(pieces=("neckband", "back")))) == 2
-    (front,) = drafted.drawings(Shown(pieces=("front",)))
+    assert len(drawings_of(drafted, Shown(pieces=("neckband", "back")))) == 2
+    (front,) = drawings_of(drafted, Shown(pieces=("front",)))
     assert "piece 2 of 3" in texts(front)
-    assert drafted.drawings(Shown(pieces=("Front",))) == (front,), "as it is printed"
+    assert drawings_of(drafted, Shown(pieces=("Front",))) == (front,), "as it is printed"
     with pytest.raises(OptionError, match=r"no piece “hood” .* back, front, neckband"):
-        drafted.drawings(Shown(pieces=("hood",)))
+        drawings_of(drafted, Shown(pieces=("hood",)))
 
 
 def test_a_projected_piece_without_allowances_says_so() -> None:
     """Of a canvas larger than the table its head is not seen; the piece itself is."""
-    (front,) = top().drawings(Shown(unfolded=True, allowances=False, pieces=("front",)))
+    (front,) = drawings_of(top(), Shown(unfolded=True, allowances=False, pieces=("front",)))
     words = [ink.text for ink in heavy(front) if isinstance(ink, TextLine)]
     assert words[0] == "Front"
     assert "without allowances" in words
-    (front,) = top().drawings(Shown(unfolded=True, pieces=("front",)))
+    (front,) = drawings_of(top(), Shown(unfolded=True, pieces=("front",)))
     assert "without" not in " ".join(i.text for i in heavy(front) if isinstance(i, TextLine))

@@ -14,6 +14,7 @@ from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.ways import Move
 from tapewise_core.tasks.changing import taken_back, turns
+from tapewise_core.tasks.documents import drawings_of
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.fitting import (
     caution,
@@ -47,7 +48,7 @@ def test_a_later_draft_of_any_garment_uses_it_and_says_so() -> None:
         drafted = draft(who, garment, {}, made=DAY)
         words = "after the fitting of 3 March: back neck raised 0.5 cm"
         assert drafted.fitted == (words,)
-        assert words in drafted.drawings()[0].description.replace("; ", " ")
+        assert words in drawings_of(drafted)[0].description.replace("; ", " ")
         assert drafted.reader.spell(drafted.pattern.remarks[0]) == f"A{words[1:]}."
         assert drafted.fingerprint != draft(WHO, garment, {}, made=DAY).fingerprint
         (row,) = record(drafted, ())["adjustments"]  # type: ignore[misc]

@@ -7,6 +7,7 @@ from msgspec.structs import replace
 
 from tapewise_core.drafting.facts import Level
 from tapewise_core.proofs.ledger import HEAD, ledger, ledger_lines
+from tapewise_core.tasks.documents import checklist_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.files import Written
 from tapewise_core.text.told import Reader, said
@@ -54,12 +55,12 @@ def test_the_lines_begin_with_what_is_as_asked() -> None:
 
 def test_the_checklist_has_the_ledger_after_the_proofs() -> None:
     """And no heading for one without levels."""
-    text = markdown(drawn().checklist())
+    text = markdown(checklist_of(drawn()))
     assert text.index("Proved before cutting") < text.index("Asked and given")
     assert text.index("Asked and given") < text.index("What you need")
     assert "it leans 3 cm already" in text
     empty = replace(drawn().pattern, facts=replace(drawn().pattern.facts, levels=()))
-    assert "Asked and given" not in markdown(replace(drawn(), pattern=empty).checklist())
+    assert "Asked and given" not in markdown(checklist_of(replace(drawn(), pattern=empty)))
 
 
 def test_the_command_tells_it_in_short() -> None:

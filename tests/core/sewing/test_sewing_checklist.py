@@ -18,6 +18,7 @@ from tapewise_core.sewing.minding import at_machine, at_pressing, cautions, for_
 from tapewise_core.sewing.operation import Operation
 from tapewise_core.sewing.order import operations
 from tapewise_core.sewing.stitches import MILLIMETRES
+from tapewise_core.tasks.documents import checklist_of
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
@@ -95,7 +96,7 @@ def test_only_a_long_skirt_can_be_trodden_on() -> None:
     for garment in ("circle-skirt", "straight-skirt"):
         for length, there in (("55", False), ("90", True)):
             made = draft(someone, garment, {"skirt-length": length}, made=DAY)
-            assert ("trodden on" in markdown(made.checklist())) is there
+            assert ("trodden on" in markdown(checklist_of(made))) is there
 
 
 def test_a_knife_is_minded_where_there_is_one() -> None:
@@ -125,7 +126,7 @@ def test_a_childs_garment_says_what_concerns_children_and_no_other_does() -> Non
 
 def test_cautions_stand_where_the_danger_is() -> None:
     """Blades at cutting, the needle at sewing, the iron and what melts at pressing."""
-    text = markdown(top().checklist())
+    text = markdown(checklist_of(top()))
     parts = {part.split("\n")[0]: part for part in text.split("## ")}
     assert "Blades:" in parts["Cut"]
     assert "hands clear of needle and overlocker knife" in parts["Sew"]
@@ -139,7 +140,7 @@ def test_cautions_stand_where_the_danger_is() -> None:
 
 def test_sections_stand_in_the_order_of_the_work() -> None:
     """Proofs before the shopping, the shopping before the scissors."""
-    text = markdown(top().checklist())
+    text = markdown(checklist_of(top()))
     heads = ("Proved before cutting", "Asked and given", "What you need", "Before cutting",
              "Cut", "Mark", "Sew", "Press and finish", "Mind", "Chosen style")  # fmt: skip
     assert [line[3:] for line in text.splitlines() if line.startswith("## ")] == list(heads)
@@ -161,7 +162,7 @@ def test_what_is_needed_cut_marked_and_sewn_is_told_in_inches(
     """An inch reader meets no centimetre there, and no millimetre but on dials and needles."""
     more = {"waist_to_floor": 104.0, "waist_to_knee": 58.0}
     drafted = draft(person({**MIDDLE, **more}), garment, asked, unit=Unit.IN, made=DAY)
-    text = markdown(drafted.checklist())
+    text = markdown(checklist_of(drafted))
     work = text[text.index("## What you need") : text.index("## Chosen style")]
     for words in MILLIMETRES:
         work = work.replace(words, "")
@@ -170,5 +171,5 @@ def test_what_is_needed_cut_marked_and_sewn_is_told_in_inches(
 
 def test_the_square_to_measure_is_the_one_that_is_printed() -> None:
     """100 mm for whoever reads centimetres, 4 in for whoever reads inches."""
-    assert "Check the 100 mm square" in markdown(top().checklist())
-    assert "Check the 4 in square" in markdown(top(unit=Unit.IN).checklist())
+    assert "Check the 100 mm square" in markdown(checklist_of(top()))
+    assert "Check the 4 in square" in markdown(checklist_of(top(unit=Unit.IN)))

@@ -12,6 +12,7 @@ from tapewise_core.errors import TapewiseError
 from tapewise_core.garments.shelf import garment, garments
 from tapewise_core.paper.document import Heading
 from tapewise_core.style.option import Option
+from tapewise_core.tasks.documents import checklist_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.units import Unit
@@ -81,10 +82,10 @@ def drafted(name: str, who: str, asked: tuple[tuple[str, str], ...]) -> Drafted 
         return str(error)
 
 
-def checklist_of(found: Drafted) -> tuple[str, ...]:
+def rest_of_checklist(found: Drafted) -> tuple[str, ...]:
     """Return the checklist but for its list of the style itself and the set's own mark."""
     blocks: list[str] = []
-    for block in found.checklist().blocks:
+    for block in checklist_of(found).blocks:
         if isinstance(block, Heading) and block.text == "Chosen style":
             break
         blocks.append(repr(block).replace(found.label.set_words(), ""))
@@ -97,8 +98,8 @@ def differ(usual: Drafted, others: Iterable[Drafted | str]) -> bool:
     found = [other for other in others if isinstance(other, Drafted)]
     if any((one.pattern, one.proofs) != (usual.pattern, usual.proofs) for one in found):
         return True
-    wanted = checklist_of(usual) if found else ()
-    return any(checklist_of(one) != wanted for one in found)
+    wanted = rest_of_checklist(usual) if found else ()
+    return any(rest_of_checklist(one) != wanted for one in found)
 
 
 def beside(name: str, option: Option) -> tuple[tuple[str, str], ...]:

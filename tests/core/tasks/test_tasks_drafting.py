@@ -10,6 +10,7 @@ from tapewise_core.garments.shelf import garment
 from tapewise_core.measures.body import Body, Value
 from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.sewing.machines import Machine
+from tapewise_core.tasks.documents import drawings_of
 from tapewise_core.tasks.drafting import USUAL_MACHINES, draft
 from tapewise_core.units import Unit
 
@@ -88,7 +89,7 @@ def test_a_measure_that_the_style_leaves_idle_is_not_used() -> None:
 def test_every_piece_is_drawn_and_every_failing_proof_is_told() -> None:
     """In the pattern's order; proofs that hold are not among the failing."""
     made = top()
-    assert len(made.drawings()) == len(made.pattern.pieces)
+    assert len(drawings_of(made)) == len(made.pattern.pieces)
     assert made.failing == tuple(proof for proof in made.proofs if not proof.holds)
     tight = top({"stretch": "15", "ease": "-4"}, head=62.0)
     assert tight.failing

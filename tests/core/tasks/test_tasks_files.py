@@ -11,6 +11,7 @@ from making import top
 from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.errors import OptionError
 from tapewise_core.tasks.asked_paper import Paper
+from tapewise_core.tasks.documents import instructions_of
 from tapewise_core.tasks.files import contents, pattern_set, save, step_files
 from tapewise_core.units import Unit
 
@@ -29,7 +30,7 @@ def test_the_usual_files_are_always_there() -> None:
         "draft.json",
         "lay-plan.svg",
     }
-    pictures = set(step_files(MADE.instructions()))
+    pictures = set(step_files(instructions_of(MADE)))
     plain = {name for name in pictures if not name.endswith("-corner.svg")}
     assert len(plain) == sum(len(by_hand(draft).steps) for draft in MADE.pattern.drafts)
     assert set(PLAIN) == pieces | texts | pictures
@@ -38,7 +39,7 @@ def test_the_usual_files_are_always_there() -> None:
 def test_pictures_that_are_named_are_there() -> None:
     """No instruction points at a file that is not written."""
     text = PLAIN["instructions.md"].decode()
-    assert all(f"({name})" in text for name in step_files(MADE.instructions()))
+    assert all(f"({name})" in text for name in step_files(instructions_of(MADE)))
 
 
 def test_the_record_lists_every_file_and_itself() -> None:
