@@ -74,6 +74,21 @@ def test_a_class_of_thirty_comes_in_and_out_unchanged_three_faulty_rows_told(
     assert back(tmp_path / "out.csv") == good
 
 
+def test_a_measure_may_be_called_as_the_trade_calls_it(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """In a heading and in what is set: a man's chest, a neck base; both names are one column."""
+    table = tmp_path / "men.csv"
+    table.write_text("name,chest [cm],Neck base [cm]\nJon,104,41\n", "utf-8")
+    assert run("copy-in", str(table)) == 0
+    assert run("set", "Jon", "Chest=105", "back waist length=46") == 0
+    taken = {key: row.value for key, row in store.load("Jon").measures.items()}
+    assert taken == {"bust": 105, "neck": 41, "back_waist_length": 46}
+    table.write_text("name,chest [cm],bust [cm]\nIan,104,41\n", "utf-8")
+    assert run("copy-in", str(table)) != 0
+    assert "bust [cm]: this column stands twice" in capsys.readouterr().err
+
+
 def test_what_came_out_may_come_in_again(tmp_path: Path) -> None:
     """Nothing is new in it, so nothing is to be replaced."""
     run("copy-in", str(written(tmp_path / "class.csv", class_of(3))))

@@ -19,6 +19,7 @@ waist and hip, set by judgement.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from types import MappingProxyType
 
@@ -39,6 +40,9 @@ BY_KEY: Mapping[str, Measure] = MappingProxyType({row.key: row for row in CATALO
 NAMES: Mapping[str, str] = MappingProxyType({row.key: row.name for row in CATALOGUE})
 """The trade's name of every measure, by its name in files."""
 
+_AS_KEYS = {re.sub(r"[ -]", "_", row.name): row.key for row in CATALOGUE} | {"chest": "bust"}
+"""Every measure's key by its trade's name, and what men's wear calls the bust."""
+
 
 def measure(key: str) -> Measure:
     """Return the measure of that name in files or in the trade.
@@ -47,13 +51,13 @@ def measure(key: str) -> Measure:
 
     >>> measure("hip").name, measure("Back waist length").key, measure("hip-depth").key
     ('hip', 'back_waist_length', 'hip_depth')
+    >>> measure("Chest").key, measure("neck base").key
+    ('bust', 'neck')
     """
-    wanted = key.strip().lower().replace("-", "_").replace(" ", "_")
+    wanted = re.sub(r"[\s-]+", "_", key.strip().lower())
+    wanted = _AS_KEYS.get(wanted, wanted)
     if wanted in BY_KEY:
         return BY_KEY[wanted]
-    named = [row for row in CATALOGUE if row.name.replace(" ", "_") == wanted]
-    if named:
-        return named[0]
     raise ReadingError(f"“{key}” is not a measure; {near_measures(wanted)}.")
 
 

@@ -56,7 +56,7 @@ TRUNK_ROUND = (
         definition="The girth of the chest, level, at the height of the bust points.",
         standard="ISO 8559-1:2017",
         landmarks="The bust points, in the bra you will wear under the garment; else the nipples.",
-        bare="The nipples.",
+        bare="The nipples. In men's wear this girth is called the chest.",
         how=(
             "Lay the tape round the back and over both bust points. Turn sideways to a mirror: "
             "the tape must be level and not sag behind. Arms down, breathe out gently, and read "

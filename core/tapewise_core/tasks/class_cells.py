@@ -11,7 +11,7 @@ from msgspec.structs import replace
 from tapewise_core.errors import ProfileError, ReadingError
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Origin, Reference, WaistSite
-from tapewise_core.measures.catalogue import BY_KEY, measure, near_measures
+from tapewise_core.measures.catalogue import measure, near_measures
 from tapewise_core.measures.reading import read
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.rules import LONGEST_NAME
@@ -73,8 +73,11 @@ def _column(heading: str) -> tuple[Column, str | None]:
     key, unit = re.sub(r"[\s-]+", "_", found["key"]), found["unit"]
     if unit not in _UNITS:
         return Column(heading, ""), "give its lengths in [cm] or [in]"
-    if key not in BY_KEY and key not in _ABOUT:
-        return Column(heading, ""), f"is not a measure; {near_measures(key)}"
+    if key not in _ABOUT:
+        try:
+            key = measure(key).key
+        except ReadingError:
+            return Column(heading, ""), f"is not a measure; {near_measures(key)}"
     return Column(heading.strip(), key, _UNITS[unit]), None
 
 

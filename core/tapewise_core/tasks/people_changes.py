@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from tapewise_core.errors import OptionError, ProfileError
+from tapewise_core.errors import OptionError, ProfileError, ReadingError
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.catalogue import CATALOGUE, NAMES, measure, near_measures
 from tapewise_core.measures.finding import Finding, Severity
@@ -97,12 +97,14 @@ def with_setting(profile: Profile, setting: str, unit: Unit) -> Profile:
         raise OptionError(f"“{setting}” is not MEASURE=LENGTH, such as hip=98.")
     if key == "age":
         return aged(profile, text)
-    if key not in NAMES:
-        raise OptionError(f"{key or 'That'} is not a measure; {near_measures(key)}.")
+    try:
+        row = measure(key)
+    except ReadingError:
+        raise OptionError(f"{key or 'That'} is not a measure; {near_measures(key)}.") from None
     if not text:
-        return profile.without(key)
-    cm = read(text, measure(key), unit)
-    return profile.with_value(key, cm, readings=(cm,), taken=date.today())
+        return profile.without(row.key)
+    cm = read(text, row, unit)
+    return profile.with_value(row.key, cm, readings=(cm,), taken=date.today())
 
 
 def aged(profile: Profile, text: str) -> Profile:

@@ -26,6 +26,7 @@ GLOSSARY = (
     Term("allowance", "cloth beyond the stitch line, for a seam or a hem", "seam allowance"),
     Term("armscye", "where the arm leaves the trunk: the armhole, on the body"),
     Term("block", "the plain body a pattern is drafted from, before style is added", "sloper"),
+    Term("bust", "the girth of the chest at the bust points; in men's wear it is called the chest"),
     Term("cap", "the curved top of a sleeve that is sewn into the armhole"),
     Term("casing", "a tunnel of cloth that an elastic is drawn through"),
     Term("coverstitch", "a machine that hems stretch cloth with two rows outside and loops inside"),
