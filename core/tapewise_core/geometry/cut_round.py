@@ -78,8 +78,9 @@ def _crossed(corner: Corner, line: Line, onward: Line) -> tuple[Line, Line] | No
 
 def _nearest_first(one: int, other: int) -> Iterator[tuple[int, int]]:
     """Pairs of stretches of two lines, those nearest to where both begin first."""
-    pairs = [(i, j) for i in range(min(one, NEAR)) for j in range(min(other, NEAR))]
-    return iter(sorted(pairs, key=max))
+    for far in range(NEAR):
+        pairs = (*((i, far) for i in range(far)), *((far, j) for j in range(far + 1)))
+        yield from ((i, j) for i, j in pairs if i < one and j < other)
 
 
 def _meeting(a: Point, b: Point, c: Point, d: Point) -> Point | None:
