@@ -16,7 +16,8 @@ from tapewise_tui.printing import complain, print_json, say
 from tapewise_tui.settings_asked import asked, unit_of, with_length
 
 if TYPE_CHECKING:
-    from tapewise_core.tasks.cloth import ClothAnswer, Longest, Offer
+    from tapewise_core.tasks.cloth import ClothAnswer, Longest
+    from tapewise_core.tasks.cloth_offers import Offer
     from tapewise_core.tasks.drafted import Drafted
 
 
@@ -24,7 +25,8 @@ def cloth(options: argparse.Namespace) -> int:
     """Say how much cloth is needed, whether it fits, how long it can be, and which is cheaper."""
     profile = people.person(options.person)
 
-    from tapewise_core.tasks import cloth as tasks  # a wrong name is told sooner
+    from tapewise_core.tasks.cloth import cloth_answer, longest  # a wrong name is told sooner
+    from tapewise_core.tasks.cloth_offers import compared, on_cloth, price_of
     from tapewise_core.tasks.drafting import draft
 
     options.unit = options.unit or profile.unit.value
@@ -33,17 +35,17 @@ def cloth(options: argparse.Namespace) -> int:
     settings = with_length(asked(options.set), options.cloth_length)
     drafted = draft(profile, options.garment, settings, unit=unit)
     if len(offers) > 1:
-        answers = tasks.compared(drafted, offers, lambda one: laid(one, options))
+        answers = compared(drafted, offers, lambda one: laid(one, options))
     else:
-        drafted = tasks.on_cloth(drafted, offers[0]) if offers else drafted
+        drafted = on_cloth(drafted, offers[0]) if offers else drafted
         drafted = laid(drafted, options)
-        price = offers[0].price if offers else tasks.price_of(options.price)
-        answers = (tasks.cloth_answer(drafted, price),)
-    longest = tasks.longest(drafted) if len(answers) == 1 else None
+        price = offers[0].price if offers else price_of(options.price)
+        answers = (cloth_answer(drafted, price),)
+    longer = longest(drafted) if len(answers) == 1 else None
     if options.json:
-        print_json(_json(drafted, answers, longest))
+        print_json(_json(drafted, answers, longer))
     elif not options.quiet:
-        say("\n".join(_lines(drafted, answers, longest)))
+        say("\n".join(_lines(drafted, answers, longer)))
     else:
         for answer in answers:
             if not answer.fits:
@@ -53,7 +55,7 @@ def cloth(options: argparse.Namespace) -> int:
 
 def _offers(options: argparse.Namespace, unit: Unit) -> list[Offer]:
     """The cloths that are asked about; raises OptionError for one that is said twice."""
-    from tapewise_core.tasks.cloth import offer_of, price_of
+    from tapewise_core.tasks.cloth_offers import offer_of, price_of
 
     usual = price_of(options.price)
     found: list[Offer] = []
@@ -70,7 +72,7 @@ def _offers(options: argparse.Namespace, unit: Unit) -> list[Offer]:
 def _lines(
     drafted: Drafted, answers: Sequence[ClothAnswer], longest: Longest | None
 ) -> Iterator[str]:
-    from tapewise_core.tasks.cloth import cheapest_words
+    from tapewise_core.tasks.cloth_offers import cheapest_words
 
     reader = Reader(drafted.unit)
     yield f"{drafted.garment.title} for {drafted.person}:"
@@ -93,7 +95,7 @@ def _json(
     drafted: Drafted, answers: Sequence[ClothAnswer], longest: Longest | None
 ) -> dict[str, object]:
     """The same for a machine; lengths in cm."""
-    from tapewise_core.tasks.cloth import cheapest
+    from tapewise_core.tasks.cloth_offers import cheapest
 
     reader, best = Reader(drafted.unit), cheapest(answers)
     found: dict[str, object] = {

@@ -13,14 +13,8 @@ from tapewise_core.errors import OptionError
 from tapewise_core.geometry.outline import box_of
 from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.tasks import people
-from tapewise_core.tasks.cloth import (
-    Offer,
-    cheapest,
-    cheapest_words,
-    cloth_answer,
-    compared,
-    longest,
-)
+from tapewise_core.tasks.cloth import cloth_answer, longest
+from tapewise_core.tasks.cloth_offers import Offer, cheapest, cheapest_words, compared
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.judging import judged

@@ -8,7 +8,8 @@ from textual.screen import Screen
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks import wizard
-from tapewise_core.tasks.cloth import cheapest_words, cloth_answer, longest, offer_of, on_cloth
+from tapewise_core.tasks.cloth import cloth_answer, longest
+from tapewise_core.tasks.cloth_offers import cheapest_words, offer_of, on_cloth
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit
