@@ -9,6 +9,7 @@ from itertools import product
 
 from tapewise_core.drafting.label_places import Search
 from tapewise_core.drafting.labels import SMALLEST, set_label
+from tapewise_core.drafting.picturing.words import CAPITAL
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.piece_room import Room
 from tapewise_core.frozen import Frozen
@@ -16,9 +17,6 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.paper.drawing import Ink, Layer, Stroke, TextLine
-
-CAPITALS = 0.75
-"""The height of capitals as a share of the type's size, in common sans-serif faces."""
 
 FARTHER = (0.0, 2.0, 4.5, 8.0, 13.0, 20.0)
 """How much farther off their line words may stand, the nearest first [mm] (our choice)."""
@@ -83,7 +81,7 @@ def along_line(
     reading = -along if backwards else along
     side = -along.square() if lift > 0 else along.square()
     above = (-reading.square()).dot(side) > 0
-    clear = abs(lift) + (0.0 if above else CAPITALS * size)
+    clear = abs(lift) + (0.0 if above else CAPITAL * size)
     angle = math.degrees(math.atan2(reading.y, reading.x))
     return TextLine(text, at + side * clear, size, "middle", angle, layer=layer, part=part)
 
