@@ -24,7 +24,7 @@ from tapewise_core.parts.arm import arm_at, past_elbow
 from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.parts.shape.cap import Cap, cap
 from tapewise_core.parts.shape.set_in import SetIn
-from tapewise_core.parts.shape.sleeve import Sleeve, sleeve
+from tapewise_core.parts.shape.sleeve import Sleeve, sleeve, sleeve_hem
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
@@ -76,7 +76,7 @@ def hem_of(solved: Cap, length: float, asked: float) -> float:
 
     width = kept(asked)
     for _ in range(NEARER):
-        short = asked - sleeve(solved, length, width).hem.length()
+        short = asked - sleeve_hem(solved, length, width).length()
         if abs(short) < NEAR:
             break
         width = kept(width + short)

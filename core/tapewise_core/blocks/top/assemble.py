@@ -75,7 +75,7 @@ def _alike(garment: str, title: str, plan: TopPlan, halves: Halves) -> Pattern:
     back, front = finish.back, finish.front
     pieces = (back, front, *finish.pieces)
     drafts = (*halves.drafts, *finish.drafts)
-    quarters = (back, front, back, front)
+    levels = levels_of((back, front, back, front), plan)
     shoulder, *others = body_seams(plan, ALIKE, back.length("underarm"))
     return Pattern(
         garment=garment,
@@ -84,8 +84,8 @@ def _alike(garment: str, title: str, plan: TopPlan, halves: Halves) -> Pattern:
         pieces=pieces,
         seams=(shoulder, *finish.seams, *dart_seams(front), *others),
         joins=side_joins(plan, ALIKE),
-        girths=girths_of(quarters, plan),
-        facts=replace(facts(plan, finish.neck), levels=levels_of(quarters, plan)),
+        girths=girths_of(levels, plan),
+        facts=replace(facts(plan, finish.neck), levels=levels),
         lengths=MappingProxyType(lengths(back, front)),
         remarks=remarks(plan),
     )

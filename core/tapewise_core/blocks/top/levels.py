@@ -171,11 +171,11 @@ def _half_at(half: Piece, plan: TopPlan, past: float) -> float:
     return min((value for value in found if value is not None), default=half.length("sleeve_hem"))
 
 
-def girths_of(halves: Quarters, plan: TopPlan) -> tuple[Girth, ...]:
-    """Return the closed girths beside the body's."""
-    body = plan.body
-    trunk = (Girth(name, girth, body[name].mm) for name, girth in trunk_given(halves).items())
-    arm, given = plan.grown.arm, arm_girths(halves[:2], plan)
+def girths_of(levels: tuple[Level, ...], plan: TopPlan) -> tuple[Girth, ...]:
+    """Return the closed girths beside the body's, from the levels that the top covers."""
+    body, arm, given = plan.body, plan.grown.arm, {level.name: level.given for level in levels}
+    names = [name for name in ("bust", "waist", "hip") if name in given]
+    trunk = (Girth(name, given[name], body[name].mm) for name in names)
     upper = Girth("upper arm", given["upper_arm"], _upper_asked(plan)[0])
     hem = given.get("sleeve_hem", given["upper_arm"])
     return (*trunk, upper, Girth("sleeve hem", hem, arm_at(body, arm.length).mm))

@@ -39,6 +39,7 @@ def whole_pattern(
     lower_left = style.figure.lower_shoulder is LowerShoulder.LEFT
     low, high = (left_side, right_side) if lower_left else (right_side, left_side)
     quarters = tuple(half for side in (low, high) for half in (side.halves.back, side.halves.front))
+    levels = levels_of(quarters, low.plan)
     sides = (left_side, joined.left), (right_side, joined.right)
     return Pattern(
         garment=garment,
@@ -47,8 +48,8 @@ def whole_pattern(
         pieces=(joined.back, joined.front, *finish.pieces),
         seams=_seams(style, finish, joined.front, sides),
         joins=tuple(join for side, sewn in sides for join in side_joins(side.plan, sewn)),
-        girths=girths_of(quarters, low.plan),
-        facts=replace(facts(low.plan, finish.neck), levels=levels_of(quarters, low.plan)),
+        girths=girths_of(levels, low.plan),
+        facts=replace(facts(low.plan, finish.neck), levels=levels),
         lengths=MappingProxyType(lengths(low.halves.back, low.halves.front)),
         remarks=((WORDS,), *remarks(low.plan)),
     )

@@ -31,17 +31,23 @@ def sleeve(solved: Cap, length: float, hem: float) -> Sleeve:
 
     Both seams are narrowed by the same, so that they are equally long (exact).
     """
-    inset = (solved.width - hem) / 2
+    corners, bent = _corners(solved), sleeve_hem(solved, length, hem)
+    return Sleeve(solved, ruled(corners[0], bent.start), ruled(corners[1], bent.end), bent)
+
+
+def sleeve_hem(solved: Cap, length: float, width: float) -> Path:
+    """Return the hem alone, so far from the crown and so wide before it is bent [mm]."""
+    inset = (solved.width - width) / 2
     middle = Point(solved.width / 2, length)
-    corners = Point(0, solved.height), Point(solved.width, solved.height)
-    back = bent_hem(middle, Point(inset, length), corners[0])
-    front = bent_hem(middle, Point(solved.width - inset, length), corners[1])
-    return Sleeve(
-        solved,
-        ruled(corners[0], back.end),
-        ruled(corners[1], front.end),
-        back.reversed().then(front),
-    )
+    at_back, at_front = _corners(solved)
+    back = bent_hem(middle, Point(inset, length), at_back)
+    front = bent_hem(middle, Point(solved.width - inset, length), at_front)
+    return back.reversed().then(front)
+
+
+def _corners(solved: Cap) -> tuple[Point, Point]:
+    """The cap's corners at the back and at the front, from which the seams run down."""
+    return Point(0, solved.height), Point(solved.width, solved.height)
 
 
 def bent_hem(middle: Point, corner: Point, seam_start: Point) -> Path:
