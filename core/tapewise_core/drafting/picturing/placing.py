@@ -105,10 +105,10 @@ class Placing:
     def _about(self, words: Words, at: Place, far: bool) -> Iterator[tuple[float, list[Place]]]:
         """Places for words about a point, the best first, and how far off these are at least."""
         left, top = at
-        for gap, ring in _rings(words.across, words.up):
+        for gap in GAPS:
             if gap >= LED and not far:
                 return
-            yield gap, [(left + x, top + y) for x, y in ring]
+            yield gap, [(left + x, top + y) for x, y in _ring(gap, words.across, words.up)]
         yield from self._anywhere(at)
 
     def _anywhere(self, at: Place) -> Iterator[tuple[float, list[Place]]]:
@@ -187,11 +187,9 @@ def _reach(across: float, up: float, x: float, y: float) -> float:
 _DIRECTIONS = tuple((math.cos(math.radians(way)), math.sin(math.radians(way))) for way in WAYS)
 
 
-@lru_cache(maxsize=512)
-def _rings(across: float, up: float) -> tuple[tuple[float, tuple[Place, ...]], ...]:
-    """Each gap with where the middles of words are, told from their point; letters come again and
+@lru_cache(maxsize=4096)
+def _ring(gap: float, across: float, up: float) -> tuple[Place, ...]:
+    """Where the middles of words so far off their point are, told from it; letters come again and
     again."""
-    ways = [(x, y, _reach(across, up, x, y)) for x, y in _DIRECTIONS]
-    return tuple(
-        (gap, tuple((x * (gap + own), y * (gap + own)) for x, y, own in ways)) for gap in GAPS
-    )
+    off = ((x, y, gap + _reach(across, up, x, y)) for x, y in _DIRECTIONS)
+    return tuple((x * reach, y * reach) for x, y, reach in off)

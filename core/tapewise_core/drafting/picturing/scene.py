@@ -122,19 +122,23 @@ def _parted(
     now: Mapping[str, Path], before: Mapping[str, Path]
 ) -> tuple[tuple[Path, ...], tuple[Path, ...]]:
     """Lines that were there before, and those that are new or new drawn."""
-    old = {name for name, path in now.items() if before.get(name) is path}
-    return tuple(now[n] for n in now if n in old), tuple(now[n] for n in now if n not in old)
+    old: list[Path] = []
+    new: list[Path] = []
+    for name, path in now.items():
+        (old if before.get(name) is path else new).append(path)
+    return tuple(old), tuple(new)
 
 
 def _spots(step: Step, paper: DraftingPaper, before: DraftingPaper) -> Iterator[Spot]:
     """Letters with their points; letters at one place are set as one word."""
     named, places = _named(step, paper), dict[tuple[int, int], list[str]]()
-    for name, at in paper.points.items():
+    now, then = paper.points, before.points
+    moved = {name for name, at in now.items() if _moved(then.get(name), at)}
+    for name, at in now.items():
         places.setdefault((round(at.x / TOGETHER), round(at.y / TOGETHER)), []).append(name)
     for names in places.values():
-        new = any(_moved(before.points.get(name), paper.points[name]) for name in names)
-        told = any(name in named for name in names)
-        yield Spot(tuple(names), paper.points[names[0]], new, told)
+        new, told = not moved.isdisjoint(names), not named.isdisjoint(names)
+        yield Spot(tuple(names), now[names[0]], new, told)
 
 
 def _moved(before: Point | None, now: Point) -> bool:
@@ -145,9 +149,12 @@ def _moved(before: Point | None, now: Point) -> bool:
 def _named(step: Step, paper: DraftingPaper) -> set[str]:
     """The letters that the step's words name; what may be a word too only where it is sure."""
     told = " ".join(part for part in step.tell() if isinstance(part, str))
-    found = {word for word in re.findall(r"\w+", told) if word in paper.points}
+    found = set(re.findall(r"\w+", told)).intersection(paper.points)
+    unsure = found & WORDS
+    if not unsure:
+        return found
     sure = {name for line in re.findall(r"\w+(?:–\w+)+", told) for name in line.split("–")}
-    return {n for n in found if n not in WORDS or n in sure or n in _held(step)}
+    return found - {name for name in unsure - sure if name not in _held(step)}
 
 
 def _held(part: object) -> Iterator[object]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import pairwise
+from itertools import pairwise, starmap
 
 from tapewise_core.drafting.picturing.ground import Place
 from tapewise_core.drafting.picturing.placing import Placing
@@ -91,7 +91,7 @@ class Sheet:
     ) -> None:
         """Draw straight lines on the picture."""
         self.placing.ground.polyline(places, CLEAR + width / 2)
-        path = ruled(*(Point(x, y) for x, y in places))
+        path = ruled(*starmap(Point, places))
         self.placing.inks.append(Stroke(path, layer, dash, width))
 
     def frame(self, box: Box, layer: Layer, width: float) -> None:
