@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from types import MappingProxyType
 
-from msgspec import field
 from msgspec.structs import replace
 
 from tapewise_core.drafting.marks import NotchMark
@@ -25,27 +24,28 @@ class DraftingPaper(Frozen):
     notches across them.
     """
 
-    points: Mapping[str, Point] = field(default_factory=dict)
-    lines: Mapping[str, Path] = field(default_factory=dict)
-    guides: Mapping[str, Path] = field(default_factory=dict)
+    # proxies by name, because their | copies a table at once: every step of a draft does
+    points: MappingProxyType[str, Point] = MappingProxyType({})
+    lines: MappingProxyType[str, Path] = MappingProxyType({})
+    guides: MappingProxyType[str, Path] = MappingProxyType({})
     marks: tuple[NotchMark, ...] = ()
 
     def with_point(self, name: str, point: Point) -> DraftingPaper:
         """Return this paper with one more point."""
         if name in self.points:
             raise DraftError(f"Point {name} is already on the paper.")
-        points = MappingProxyType({**self.points, name: point})
+        points = MappingProxyType(self.points | {name: point})
         return DraftingPaper(points, self.lines, self.guides, self.marks)
 
     def with_line(self, name: str, path: Path) -> DraftingPaper:
         """Return this paper with one more line of the pattern."""
         if name in self.lines:
             raise DraftError(f"The {name} is already on the paper.")
-        return replace(self, lines=MappingProxyType({**self.lines, name: path}))
+        return replace(self, lines=MappingProxyType(self.lines | {name: path}))
 
     def with_guide(self, name: str, path: Path) -> DraftingPaper:
         """Return this paper with one more construction line; a later one of a name replaces it."""
-        guides = MappingProxyType({**self.guides, name: path})
+        guides = MappingProxyType(self.guides | {name: path})
         return DraftingPaper(self.points, self.lines, guides, self.marks)
 
     def with_marks(self, marks: tuple[NotchMark, ...]) -> DraftingPaper:
