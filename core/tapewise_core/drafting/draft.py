@@ -55,7 +55,8 @@ class Draft(Frozen, dict=True):
     @property
     def paper(self) -> DraftingPaper:
         """The paper as it stands."""
-        return self.papers[-1] if self.papers else DraftingPaper()
+        papers = self.papers
+        return papers[-1] if papers else DraftingPaper()
 
     def __getitem__(self, name: str) -> Point:
         """Return a point on the paper by its letter."""

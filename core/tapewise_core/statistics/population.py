@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from functools import cache
+from functools import cache, cached_property
 from pathlib import Path
 from typing import Any
 
@@ -36,7 +36,7 @@ CHILDREN = "children"
 PLAIN = Scale()
 
 
-class Population(Frozen):
+class Population(Frozen, dict=True):
     """Means and covariances of all measures, each on its scale, lengths in cm.
 
     ``home`` and ``definition`` are the spreads, on the same scale, of a reading taken
@@ -51,7 +51,7 @@ class Population(Frozen):
     home: Mapping[str, float]
     definition: Mapping[str, float]
 
-    @property
+    @cached_property
     def measures(self) -> tuple[str, ...]:
         """The measures of the table, in its order."""
         return tuple(key for key in self.keys if key != WEIGHT and key not in AGES)
