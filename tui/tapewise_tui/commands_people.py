@@ -5,18 +5,16 @@ from __future__ import annotations
 import argparse
 import contextlib
 from collections.abc import Callable, Mapping, Sequence
-from pathlib import Path
 
 from tapewise_core.errors import FilesError, OptionError, TapewiseError
 from tapewise_core.profiles import copying
-from tapewise_core.profiles.files import typed_path
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import State
 from tapewise_core.tasks import people, people_changes
 from tapewise_core.units import Unit
-from tapewise_tui import telling, telling_states
-from tapewise_tui.exits import FINE, LOOK, STOPPED
-from tapewise_tui.printing import complain, print_json, say, say_done
+from tapewise_tui import people_in_out, telling, telling_states
+from tapewise_tui.exits import FINE, STOPPED
+from tapewise_tui.printing import print_json, say, say_done
 from tapewise_tui.settings_asked import agreed
 
 Act = Callable[[argparse.Namespace], int]
@@ -51,64 +49,6 @@ def _show(options: argparse.Namespace) -> int:
     unit = _unit(options, profile)
     say(profile.text() if options.json else "\n".join(telling.profile_lines(profile, unit)))
     return FINE
-
-
-def _copy_in(options: argparse.Namespace) -> int:
-    if options.template:
-        from tapewise_core.tasks.class_table import template
-
-        print(template(), end="")
-        return FINE
-    if options.file is None:
-        raise OptionError("Name the file to copy in, or ask for a --template of a table.")
-    path = typed_path(options.file)
-    if path.suffix.lower() in (".csv", ".tsv"):
-        return _class_in(options, path)
-    name = copying.copy_in(path, replace=options.replace).name
-    say_done(options, {"saved": name}, f"Saved {name}.")
-    return FINE
-
-
-def _class_in(options: argparse.Namespace, path: Path) -> int:
-    """Copy a whole class in; every fault is told, the rows without one are saved."""
-    from tapewise_core.tasks.classes import copy_in
-
-    taken = copy_in(path, replace=options.replace)
-    faults = [{"row": f.row, "column": f.column, "says": f.says} for f in taken.faults]
-    count = len(taken.saved)
-    says = f"Saved {count} {'person' if count == 1 else 'people'}."
-    say_done(options, {"saved": list(taken.saved), "faults": faults}, says)
-    for fault in taken.faults:
-        complain(f"{path.name}, {fault}")
-    return LOOK if taken.faults else FINE
-
-
-def _copy_out(options: argparse.Namespace) -> int:
-    place = typed_path(options.to)
-    if options.person is None or place.suffix.lower() == ".csv":
-        from tapewise_core.tasks.classes import copy_out
-
-        path = copy_out(_those(options), place, replace=options.replace)
-    else:
-        path = copying.copy_out(options.person, place, replace=options.replace)
-    say_done(options, {"written": str(path)}, f"Wrote {path}.")
-    return FINE
-
-
-def _those(options: argparse.Namespace) -> list[Profile]:
-    """Whoever is named, else everybody saved, or of a group."""
-    if options.person is not None:
-        return [people.store.load(options.person)]
-    if not options.to.lower().endswith(".csv"):
-        raise OptionError("Several people go into a table; name a .csv file.")
-    entries = [entry for entry in people.store.listing() if not entry.shipped]
-    if options.group is not None:
-        entries = [entry for entry in entries if options.group in entry.known.groups]
-    found = [entry.profile for entry in entries if entry.profile is not None]
-    if not found:
-        raise OptionError(f"Nobody is in the group “{options.group}”." if options.group
-                          else "Nobody is saved yet.")  # fmt: skip
-    return found
 
 
 def _delete(options: argparse.Namespace) -> int:
@@ -248,8 +188,8 @@ def _group(options: argparse.Namespace) -> int:
 ACTS: Mapping[str, Act] = {
     "list": _list,
     "show": _show,
-    "copy-in": _copy_in,
-    "copy-out": _copy_out,
+    "copy-in": people_in_out.copy_in,
+    "copy-out": people_in_out.copy_out,
     "delete": _delete,
     "restore": _restore,
     "history": _history,

@@ -13,7 +13,7 @@ from textual.widgets import Label, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks.figure import figure_of
-from tapewise_tui import keys, measuring, progress, reviewing, words
+from tapewise_tui import keys, measuring, progress, readings_told, reviewing, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
 from tapewise_tui.measures_page import MeasuresPage
@@ -114,7 +114,7 @@ class EntryPage(MeasuresPage):
     @property
     def spelt(self) -> str:
         """What stands where one would type."""
-        kept = measuring.spelt(self.desk, self.key)
+        kept = readings_told.spelt(self.desk, self.key)
         return kept[self.spot[1]] if self.spot[1] < len(kept) else ""
 
     def mark(self) -> None:
@@ -181,7 +181,7 @@ class EntryPage(MeasuresPage):
         except TapewiseError as error:
             self.warn(error)
             return False
-        doubt = next(iter(measuring.findings(self.desk, key)), None)
+        doubt = next(iter(readings_told.findings(self.desk, key)), None)
         self.show()
         if doubt is None:
             self.tell(says)

@@ -11,7 +11,7 @@ from tapewise_core.measures.finding import Finding
 from tapewise_core.measures.measure import Measure
 from tapewise_core.measures.order import KEYS
 from tapewise_core.tasks import people
-from tapewise_tui import measuring, words
+from tapewise_tui import readings_told, words
 from tapewise_tui.desk import Desk
 
 USUAL = 2
@@ -30,7 +30,7 @@ class Standing(Frozen):
     off: str
     remark: str
     finding: Finding | None
-    apart: measuring.Apart | None = None
+    apart: readings_told.Apart | None = None
 
     @property
     def cells(self) -> tuple[str, ...]:
@@ -71,14 +71,14 @@ def _row(desk: Desk, row: Measure, finding: Finding | None) -> Standing:
         return Standing(row, "–", "missing", "", "measure it; nothing to estimate from", None)
     off = words.off_by(value, desk.unit)
     origin = value.origin.value
-    apart = measuring.apart(desk, row.key)
+    apart = readings_told.apart(desk, row.key)
     remark = _remark(desk, row, finding, apart)
     spelt = desk.unit.number(value.cm * 10)
     return Standing(row, spelt, origin, off, remark, finding, apart)
 
 
 def _remark(
-    desk: Desk, row: Measure, finding: Finding | None, apart: measuring.Apart | None
+    desk: Desk, row: Measure, finding: Finding | None, apart: readings_told.Apart | None
 ) -> str:
     read = f"readings {apart.readings}" if apart else ""
     if finding is not None:
@@ -132,7 +132,7 @@ def _advice(row: Standing, desk: Desk) -> str:
         return f"{read}F8 measures again, F7 confirms it."
     value = desk.check.body.values.get(row.measure.key)
     if value is None:
-        return measuring.refused(desk) or "Nothing to estimate it from; measure it."
+        return readings_told.refused(desk) or "Nothing to estimate it from; measure it."
     if row.measure.key not in desk.check.missing:
         return "Nothing unusual. A number typed takes its place; F8 shows where the tape goes."
     span = words.span(value, desk.unit)

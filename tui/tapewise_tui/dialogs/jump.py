@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.order import group
-from tapewise_tui import measuring, words
+from tapewise_tui import readings_told, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
 from tapewise_tui.widgets.find import FindDialog
@@ -26,7 +26,7 @@ def _lines(desk: Desk) -> Iterator[Line]:
             heading = group(row)
             yield Line(None, words.sentence(heading))
         kept = row.key not in missing
-        said = _told(measuring.standing(desk, row.key)) if kept else ""
+        said = _told(readings_told.standing(desk, row.key)) if kept else ""
         yield Line(row.key, f" ({'x' if kept else ' '}) {row.name:<20}{said}")
 
 

@@ -4,27 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from rich.text import Text
 from textual import on
 from textual.binding import Binding
-from textual.containers import Horizontal, Vertical, VerticalScroll
+from textual.containers import Horizontal
 from textual.widget import Widget
 from textual.widgets import Static
 
 from tapewise_core.errors import TapewiseError
-from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.catalogue import measure
 from tapewise_core.measures.order import group
-from tapewise_core.tasks import people
-from tapewise_core.tasks.figure import figure_of
-from tapewise_tui import keys, measuring, progress, words
+from tapewise_tui import keys, measuring, progress, readings_told, words
 from tapewise_tui.dialogs.jump import jump_dialog
 from tapewise_tui.measures_page import MeasuresPage
+from tapewise_tui.widgets.measure_sheet import MeasureSheet
 from tapewise_tui.widgets.readings import Readings
 from tapewise_tui.widgets.site import SiteField
-from tapewise_tui.widgets.sure import SureLine
-from tapewise_tui.widgets.trail import Trail
-from tapewise_tui.widgets_drawn import FigureView
 
 
 class MeasurePage(MeasuresPage):
@@ -60,18 +54,7 @@ class MeasurePage(MeasuresPage):
         with Horizontal(id="head"):
             yield Static("", id="title", markup=False)
             yield Static("", id="place", markup=False)
-        with Horizontal(id="sheet"):
-            yield FigureView()
-            with Vertical(id="words"):
-                with VerticalScroll(id="how", can_focus=False):
-                    yield Static("", id="how-text")
-                yield SiteField(self.desk.profile.waist_site)
-                yield Readings(self.entered)
-                yield Static("", id="standing", markup=False)
-                yield Static("", id="others", markup=False)
-                yield Static("", id="skipped", markup=False)
-                yield SureLine(id="open")
-            yield Trail()
+        yield MeasureSheet(self.desk, self.entered)
 
     def begin(self) -> None:
         if not self.desk.profile.measures and not self.desk.work.measure:
@@ -84,53 +67,28 @@ class MeasurePage(MeasuresPage):
 
     def show(self) -> None:
         super().show()
-        row, desk = measure(self.key), self.desk
+        row, order = measure(self.key), self.desk.order
         self.desk.place(measure=row.key)
-        order = desk.order
-        place = f"{order.index(row.key) + 1} of {len(order)}"
         title = f"{words.sentence(row.name)} · {group(row)}"
         self.query_one("#title", Static).update(title)
-        self.query_one("#place", Static).update(place)
-        self.query_one(FigureView).show(row.key, figure_of(desk.profile, desk.check.body))
-        self.query_one("#how-text", Static).update(
-            _how(
-                row.definition,
-                desk.reader.spell(row.find(bra=people.wears_bra(desk.profile))),
-                row.how,
-            )
-        )
-        self.query_one(SiteField).display = row.key == "waist"
-        self.query_one(SiteField).show(desk.profile.waist_site)
-        self.query_one("#how").scroll_home(animate=False)
+        self.query_one("#place", Static).update(f"{order.index(row.key) + 1} of {len(order)}")
+        sheet = self.query_one(MeasureSheet)
+        sheet.show(row.key)
         self._readings(self._wanted(row.key))
-        if row.key == "waist" and desk.profile.waist_site is WaistSite.NOT_SAID:
-            self.query_one(SiteField).ask()
-        else:
-            self.query_one(Readings).field.focus()
+        sheet.ask(row.key)
 
     def _readings(self, at: int) -> None:
-        """Show the readings, one of them in the field, and what is to be said of them."""
-        desk, key = self.desk, self.key
-        self.query_one(Readings).show(measuring.spelt(desk, key), desk.unit.value, at)
-        others, skipped = measuring.others(desk, key)
-        kept = key not in desk.check.missing
-        self.query_one(Trail).show(desk, key)
-        self.query_one("#standing", Static).update(f"Kept: {measuring.standing(desk, key)}")
-        self.query_one("#standing").display = kept
-        self.query_one("#others", Static).update(others)
-        self.query_one("#skipped", Static).update(skipped)
-        self.query_one("#skipped").display = not kept
-        there, helps = progress.still_open(desk, brief=self.is_short)
-        self.query_one(SureLine).show(there, "" if self.is_short else helps, desk)
+        """Show the readings, one of them in the field."""
+        self.query_one(MeasureSheet).show_readings(self.key, at, brief=self.is_short)
 
     def _wanted(self, key: str) -> int:
         """The second reading where the first waits for it, else the first."""
-        waits = len(measuring.spelt(self.desk, key)) == 1 and not measuring.findings(self.desk, key)
-        return 1 if waits else 0
+        one_there = len(readings_told.spelt(self.desk, key)) == 1
+        return 1 if one_there and not readings_told.findings(self.desk, key) else 0
 
     def entered(self, index: int, text: str) -> None:
         """Keep what was typed for a reading; an empty text takes a reading off, or goes on."""
-        kept = measuring.spelt(self.desk, self.key)
+        kept = readings_told.spelt(self.desk, self.key)
         if text and text != (*kept, "")[index]:
             self._take(index, text)
         elif index < len(kept) and not text:
@@ -229,11 +187,3 @@ class MeasurePage(MeasuresPage):
             self.warn("There is no reading to confirm yet.")
             return
         self._next(measuring.confirm(self.desk, (self.key,)))
-
-
-def _how(definition: str, landmarks: str, how: str) -> Text:
-    said = Text()
-    for name, text in (("What: ", definition), ("Find: ", landmarks), ("Take: ", how)):
-        said.append(name, "bold").append(text).append("\n")
-    said.rstrip()
-    return said

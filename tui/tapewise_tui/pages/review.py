@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.order import KEYS
-from tapewise_tui import keys, measuring, reviewing
+from tapewise_tui import keys, measuring, readings_told, reviewing
 from tapewise_tui.entry_page import EntryPage
 from tapewise_tui.reviewing import USUAL
 from tapewise_tui.widgets.entry_line import WIDTHS, guessed
@@ -49,7 +49,7 @@ class ReviewPage(EntryPage):
 
     @property
     def spelt(self) -> str:
-        return self.row.value if measuring.spelt(self.desk, self.key) else ""
+        return self.row.value if readings_told.spelt(self.desk, self.key) else ""
 
     def summary(self) -> tuple[str, str]:
         there, helps = super().summary()

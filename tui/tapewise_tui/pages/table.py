@@ -9,7 +9,7 @@ from textual.widgets import Input
 
 from tapewise_core.measures.body import WaistSite
 from tapewise_core.measures.order import ordered
-from tapewise_tui import keys, measuring, progress, reviewing
+from tapewise_tui import keys, measuring, progress, readings_told, reviewing
 from tapewise_tui.desk import Desk
 from tapewise_tui.entry_page import EntryPage
 from tapewise_tui.line import Line
@@ -76,7 +76,7 @@ class TablePage(EntryPage):
         return (self.named, first, ("2nd", 8), *since, ("Remark", 12))
 
     def cells(self, row: reviewing.Standing) -> tuple[Cell, ...]:
-        kept = measuring.spelt(self.desk, row.measure.key)
+        kept = readings_told.spelt(self.desk, row.measure.key)
         first, second = (*kept, "", "")[:2]
         value: Cell = first or (guessed(row.value) if row.off else row.value)
         change = progress.change(self.desk, row.measure.key, self.before)
