@@ -17,6 +17,7 @@ from tapewise_core.tasks.people import store
 from tapewise_core.units import Unit
 from tapewise_tui import measuring
 from tapewise_tui.dialogs.asking import AskDialog
+from tapewise_tui.widgets.people_rows import PeopleRows
 from tapewise_tui.widgets.rows import Rows
 
 
@@ -75,7 +76,8 @@ def test_a_person_is_opened_as_she_is_on_file_by_then() -> None:
     store.save(Profile.of("Zoe Hart").with_value("bust", 90))
 
     async def steps(at: Walk) -> None:
-        at.page.query_one(Rows).to(next(key for key in at.page.entries if "zoe" in key))  # type: ignore[attr-defined]
+        people = at.page.query_one(PeopleRows)
+        people.to(next(key for key in people.entries if "zoe" in key))
         store.save(store.load("Zoe Hart").with_value("hip", 98))
         await at.press("enter")
         assert set(at.app.desk.profile.values()) == {"bust", "hip"}

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from textual import on
-from textual import work as working
 from textual.events import Key
-from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Static
 
@@ -16,12 +14,12 @@ from tapewise_core.measures.catalogue import NAMES
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.profiles.store import Entry
 from tapewise_core.tasks import people, work
-from tapewise_tui import keys, people_told, peopling, trouble
-from tapewise_tui.desk import Desk
+from tapewise_tui import keys, peopling
 from tapewise_tui.desk_state import Done
 from tapewise_tui.line import Line
 from tapewise_tui.page import Page
 from tapewise_tui.widgets.find import FindDialog
+from tapewise_tui.widgets.people_rows import PeopleRows
 from tapewise_tui.widgets.rows import Rows
 
 WELCOME = (
@@ -30,17 +28,6 @@ WELCOME = (
 )
 
 BEGIN = "Ctrl+N, or +, begins: who is measured, what is made for her or him, and then the measures."
-
-MANY = 60
-"""People above which the list counts what is missing and leaves unlikely values to the review, so
-that it stands at once (our choice)."""
-
-
-WIDE = 72
-"""Columns of the terminal from which names have more room."""
-
-WIDEST = 96
-"""Columns of the terminal from which groups and days stand side by side, and nothing is cut."""
 
 
 class StartPage(Page):
@@ -65,20 +52,9 @@ class StartPage(Page):
         ),
     ]
 
-    class Judged(Message):
-        """A worker looked at everybody's measures."""
-
-        def __init__(self, rows: Mapping[str, people_told.Told]) -> None:
-            super().__init__()
-            self.rows = rows
-
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk)
-        self.entries: dict[str, Entry] = {}
-
     def parts(self) -> Iterable[Widget]:
         yield Static(WELCOME, id="welcome", markup=False)
-        yield Rows(id="people")
+        yield PeopleRows()
         yield Static("", id="resume", markup=False)
 
     def show(self) -> None:
@@ -88,44 +64,17 @@ class StartPage(Page):
     def _fill(self) -> None:
         if self.gone:  # left again before it stood
             return
+        table = self.query_one(PeopleRows)
         try:
-            entries = people.store.listing()
+            table.read()
         except TapewiseError as error:
             self.warn(error)
-            entries = ()
-        self.entries = {str(entry.path): entry for entry in entries}
-        table = self.query_one(Rows)
-        self._list({key: people_told.row(one, brief=True) for key, one in self.entries.items()})
         self._resume(table)
         table.focus()
-        if len(entries) <= MANY:
-            self.call_after_refresh(self._judge, tuple(self.entries.items()))
 
-    @working(thread=True, exclusive=True, group="judge", description="judge")
-    def _judge(self, entries: tuple[tuple[str, Entry], ...]) -> None:
-        """Look what is unlikely about everybody, once the list stands."""
-        try:
-            rows = {key: people_told.row(entry, brief=False) for key, entry in entries}
-        except Exception as error:  # the list stands without
-            trouble.note(error)
-            return
-        self.post_message(self.Judged(rows))
-
-    @on(Judged)
-    def judged(self, event: Judged) -> None:
-        event.stop()
-        if list(event.rows) == list(self.entries) and not self.gone:
-            self._list(event.rows)
-
-    def _list(self, rows: Mapping[str, people_told.Told]) -> None:
-        """Show the people."""
-        wide, widest = (self.size.width >= columns for columns in (WIDE, WIDEST))
-        columns, lines = people_told.shown(rows, wide=wide, widest=widest)
-        self.query_one(Rows).fill(columns, lines)
-
-    def _resume(self, table: Rows) -> None:
+    def _resume(self, table: PeopleRows) -> None:
         last = work.latest()
-        at = self._file_of(last.person) if last is not None else None
+        at = table.file_of(last.person) if last is not None else None
         says = BEGIN
         if last is not None and at is not None:
             table.to(at)
@@ -133,11 +82,6 @@ class StartPage(Page):
             where = f" at the {where}" if where else ""
             says = f"Last time: {last.person}, page {last.page}{where}. Enter goes on there."
         self.query_one("#resume", Static).update(says)
-
-    def _file_of(self, name: str) -> str | None:
-        """The key of the row of a person who can be opened, or None."""
-        ways = (key for key, row in self.entries.items() if not row.fault and row.name == name)
-        return next(ways, None)
 
     def on_key(self, event: Key) -> None:
         """A letter begins the search for a name."""
@@ -152,15 +96,14 @@ class StartPage(Page):
             self.find(letter)
 
     def findable(self) -> tuple[Sequence[Line], str | None]:
-        """People by name and group; by what is open nobody is looked for."""
-        lines = [Line(key, _found_by(entry)) for key, entry in self.entries.items()]
-        return lines, self.query_one(Rows).at
+        table = self.query_one(PeopleRows)
+        return table.found_by(), table.at
 
     def found(self, key: str) -> None:
         self.query_one(Rows).to(key)
 
     def _chosen(self) -> Entry | None:
-        return self.entries.get(self.query_one(Rows).at or "")
+        return self.query_one(PeopleRows).chosen
 
     @on(Rows.RowSelected)
     def open(self) -> None:
@@ -242,8 +185,3 @@ class StartPage(Page):
         """Say where somebody is whose deletion this page no longer knows of, or nothing."""
         gone = peopling.trash()
         return f" F8 offers to bring back {gone[0][0]}, last deleted." if gone else ""
-
-
-def _found_by(entry: Entry) -> str:
-    groups = entry.profile.groups if entry.profile else ()
-    return "  ".join((entry.name, *groups))
