@@ -4,33 +4,28 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable, Sequence
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
-from textual import on, work
+from textual import on
 from textual.containers import Horizontal
-from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Input, Label, Static
 
-from tapewise_core.errors import ForeignFilesError, TapewiseError
+from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.files import typed_path
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.paper_asked import paper_options
-from tapewise_core.tasks.work import Work
-from tapewise_tui import drafting, keys, opening, reviewing, saving, trouble, words
-from tapewise_tui.dialogs.replacing import ReplacingDialog
-from tapewise_tui.dialogs.written import WrittenDialog
+from tapewise_tui import drafting, keys, opening, reviewing, saving
 from tapewise_tui.line import Line
-from tapewise_tui.page import Page
 from tapewise_tui.widgets.ticks import TickList
+from tapewise_tui.writing_page import WritingPage
 
 if TYPE_CHECKING:
-    from tapewise_core.tasks.files import Written
+    pass
 
 
-class SavePage(Page):
+class SavePage(WritingPage):
     """Where the pattern leaves the program."""
 
     NAME = "save"
@@ -41,27 +36,6 @@ class SavePage(Page):
         "roll asks for is typed beside the usual sizes; left empty, those hold."
     )
     BINDINGS = keys.of("find", "write", "open", "steps", "cloth", on="on to the list to tick")
-
-    class Progress(Message):
-        """A worker is at some file."""
-
-        def __init__(self, says: str) -> None:
-            super().__init__()
-            self.says = says
-
-    class Written(Message):
-        """The files are there, or a sentence says why not."""
-
-        def __init__(self, folder: Path, result: Written | str, fingerprint: str) -> None:
-            super().__init__()
-            self.folder, self.result, self.fingerprint = folder, result, fingerprint
-
-    class InTheWay(Message):
-        """Files stand in the way that no draft wrote."""
-
-        def __init__(self, folder: Path, names: tuple[str, ...]) -> None:
-            super().__init__()
-            self.folder, self.names = folder, names
 
     def parts(self) -> Iterable[Widget]:
         yield Static("", id="summary", markup=False)
@@ -75,8 +49,6 @@ class SavePage(Page):
                 yield Input(id=name, compact=True)
         yield Static(f"{saving.PRINTER} {saving.ALWAYS}", markup=False, id="always")
         yield TickList(id="formats")
-
-    writing = False
 
     def begin(self) -> None:
         self.query_one("#folder", Input).value = saving.folder(self.desk)
@@ -124,64 +96,7 @@ class SavePage(Page):
         except TapewiseError as error:
             self.warn(error)
             return
-        self._start(draft, folder)
-
-    def _start(self, draft: Drafted, folder: Path, *, replaced: bool = False) -> None:
-        self.writing = True
-        self._write(draft, folder, self.desk.work, replaced)
-
-    @work(thread=True, exclusive=True, group="write", description="write")
-    def _write(self, draft: Drafted, folder: Path, made: Work, replaced: bool) -> None:
-        from tapewise_core.tasks.files import save
-
-        def tell(says: str) -> None:
-            self.post_message(self.Progress(saving.named(says)))
-
-        try:
-            result: Written | str = save(
-                draft, folder, saving.formats(self.desk), made.paper, tell, replace=replaced
-            )
-        except ForeignFilesError as error:
-            self.post_message(self.InTheWay(folder, error.names))
-            return
-        except TapewiseError as error:
-            result = self.desk.reader.spell(error.told)
-        except Exception as error:  # what is at fault must not take the page down with it
-            result = trouble.note(error)
-        self.post_message(self.Written(folder, result, draft.fingerprint))
-
-    @on(Progress)
-    def progress(self, event: Progress) -> None:
-        event.stop()
-        self.tell(event.says)
-
-    @on(Written)
-    def written(self, event: Written) -> None:
-        event.stop()
-        self.writing = False
-        if isinstance(event.result, str):
-            self.warn(event.result)
-            return
-        self.desk.wrote(event.folder, event.fingerprint)
-        files = event.result.files
-        total = sum(size for _, size in files)
-        count = words.count(len(files), "file")
-        self.tell(f"{count}, {words.size(total)}, written to {event.folder}")
-        self.app.push_screen(WrittenDialog(event.folder, event.result, self.desk.reader))
-
-    @on(InTheWay)
-    def in_the_way(self, event: InTheWay) -> None:
-        """Ask before anything of somebody else's is replaced."""
-        event.stop()
-        self.writing = False
-
-        def answered(replaced: bool | None) -> None:
-            if replaced and self.draft is not None:
-                self._start(self.draft, event.folder, replaced=True)
-            else:
-                self.tell("Nothing was written; name another folder.")
-
-        self.app.push_screen(ReplacingDialog(event.folder, event.names), answered)
+        self.write(draft, folder)
 
     def keep_typed(self) -> bool:
         text = self.query_one("#folder", Input).value.strip()
@@ -204,13 +119,6 @@ class SavePage(Page):
             self.query_one(f"#{name}", Input).value.strip() for name, _, _ in saving.PAPER
         )
         return overlap, margin, roll
-
-    def action_on(self) -> None:
-        """Go on to sewing, once what is being written can be seen."""
-        if self.writing:
-            self.tell("Still writing; what is written shows in a moment.")
-        else:
-            super().action_on()
 
     def findable(self) -> tuple[Sequence[Line], str | None]:
         return self.query_one(TickList).lines()
