@@ -123,10 +123,10 @@ def test_a_roll_nobody_sells_is_refused(width: float) -> None:
 
 
 def test_naming_the_formats_loads_no_library() -> None:
-    """A command line that only lists formats pays for no PDF or geometry library."""
+    """A command line that only lists formats pays for no PDF, SVG or geometry library."""
     code = (
         "import sys, tapewise_core.writers.formats;"
-        "print({'reportlab', 'shapely', 'numpy', 'bidi'} & set(sys.modules))"
+        "print({'reportlab', 'svgwrite', 'shapely', 'numpy', 'bidi'} & set(sys.modules))"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "set()"

@@ -279,7 +279,7 @@ def loaded_after(code: str) -> set[str]:
 def test_version_loads_next_to_nothing() -> None:
     """Neither argparse nor any library is imported to say the version."""
     loaded = loaded_after("from tapewise_tui.cli import main; main(['--version'])")
-    assert not loaded & {"argparse", "pydantic", "textual", "shapely", "json"}
+    assert not loaded & {"argparse", "pydantic", "textual", "shapely", "svgwrite", "json"}
 
 
 def test_a_command_ends_without_looking_through_memory() -> None:

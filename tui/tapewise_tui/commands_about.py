@@ -63,7 +63,7 @@ def _python() -> str:
     return platform.python_version()
 
 
-PARTS = ("textual", "pydantic", "shapely", "reportlab", "platformdirs", "filelock")
+PARTS = ("textual", "pydantic", "shapely", "reportlab", "svgwrite", "platformdirs", "filelock")
 EXTRAS = {"serve": "textual-serve", "cluster": "distributed", "lay": "spyrrow"}
 
 

@@ -12,17 +12,20 @@ from tapewise_core.paper.drawing import Dash, Drawing, Ink, Layer, Stroke, TextL
 from tapewise_core.paper.look import FAMILY, NAMES, PRINTED, Look, dashes
 from tapewise_core.paper.safe import checked, checked_sheet, plain, slug
 from tapewise_core.writers.numbers import number, place, rounded
-from tapewise_core.writers.svg_frames import GROUND, LAYER, PIECE, SHEET
+from tapewise_core.writers.svg_library import check, layer, part, sheet
 
 
-def svg(drawing: Drawing, look: Look = PRINTED, *, inline: str = "") -> str:
+def svg(drawing: Drawing, look: Look = PRINTED, *, debug: bool = False, inline: str = "") -> str:
     """Return the drawing as one SVG document.
 
     Layers are groups that vector editors list, with one group a piece inside.
     ``inline`` is for a page of HTML: the XML declaration is left out, and ids
-    begin with it. Raises DraftError for a line that is nowhere.
+    begin with it. ``debug`` lets the library check every attribute against
+    the standard. Raises DraftError for a line that is nowhere.
     """
     body = _Sheet(checked_sheet(drawing), look, inline).text()
+    if debug:
+        check(body)
     return body if inline else f'<?xml version="1.0" encoding="utf-8"?>\n{body}\n'
 
 
@@ -37,45 +40,51 @@ class _Sheet:
 
     def text(self) -> str:
         """Write everything and return the document."""
-        drawing, box = self.drawing, self.drawing.box
-        by_layer = ((one, [ink for ink in drawing.inks if ink.layer is one]) for one in Layer)
-        held = "".join(self._layer(one, inks) for one, inks in by_layer if inks)
-        told = f"<desc>{_escaped(drawing.description)}</desc>" if drawing.description else ""
-        return SHEET.format(
-            width=number(box.width),
-            height=number(box.height),
-            view=" ".join(map(number, (box.left, box.top, box.width, box.height))),
-            titles=_title(drawing.title) + told,
-            held=self._ground() + held,
-        )
+        before, after = sheet(told=bool(self.drawing.description))
+        ground = self._ground(self.look.paper) if self.look.paper else ""
+        by_layer = ((one, [ink for ink in self.drawing.inks if ink.layer is one]) for one in Layer)
+        held = [self._layer(one, inks) for one, inks in by_layer if inks]
+        return "".join((before.format(**self._own()), ground, *held, after))
 
-    def _ground(self) -> str:
-        """The paper, where it has a colour of its own."""
-        colour, box = self.look.paper, self.drawing.box
-        size = {"width": rounded(box.width), "height": rounded(box.height)}
-        corner = {"left": rounded(box.left), "top": rounded(box.top)}
-        return GROUND.format(colour=colour, **size, **corner) if colour else ""
+    def _own(self) -> dict[str, str]:
+        """What this drawing has of its own."""
+        drawing, box = self.drawing, self.drawing.box
+        return {
+            "width": number(box.width),
+            "height": number(box.height),
+            "view": " ".join(map(number, (box.left, box.top, box.width, box.height))),
+            "title": _escaped(drawing.title),
+            "told": _escaped(drawing.description),
+        }
+
+    def _ground(self, colour: str) -> str:
+        box = self.drawing.box
+        size = f'height="{rounded(box.height)}" width="{rounded(box.width)}"'
+        corner = f'x="{rounded(box.left)}" y="{rounded(box.top)}"'
+        return f'<rect fill="{colour}" {size} {corner} />'
 
     def _layer(self, kind: Layer, inks: list[Ink]) -> str:
-        own = self._id(kind.value)
-        has_words = any(isinstance(ink, TextLine) for ink in inks)
-        return LAYER.format(
-            id=own,
-            label=NAMES[kind],
-            colour=self.look.inks[kind],
-            font=f' font-family="{FAMILY}"' if has_words else "",
-            held="".join(self._part(kind, name, held) for name, held in _by_part(inks)),
-        )
+        colour = self.look.inks[kind]
+        told = {"id": self._id(kind.value), "fill": "none", "stroke": colour}
+        told |= {"stroke-linejoin": "round", "stroke-linecap": "butt"}
+        if any(isinstance(ink, TextLine) for ink in inks):
+            told["font-family"] = FAMILY
+        before, after = layer(NAMES[kind], tuple(told.items()))
+        held = [self._part(kind, name, own) for name, own in _by_part(inks)]
+        return "".join((before, *held, after))
 
     def _part(self, kind: Layer, name: str, inks: Iterable[Ink]) -> str:
         """The ink of one piece in a group of its own, or ink of none."""
-        own = self._id(f"{kind.value}-{slug(name, 'piece')}") if name else ""
         colour = self.look.inks[kind]
-        held = "".join(
+        held = [
             self._words(ink, colour) if isinstance(ink, TextLine) else self._stroke(ink, colour)
             for ink in inks
-        )
-        return PIECE.format(id=own, titles=_title(name), held=held) if name else held
+        ]
+        if not name:
+            return "".join(held)
+        before, after = part()
+        own = self._id(f"{kind.value}-{slug(name, 'piece')}")
+        return "".join((before.format(id=own, title=_escaped(name)), *held, after))
 
     def _stroke(self, stroke: Stroke, colour: str) -> str:
         data = outline(stroke.path, stroke.closed)
