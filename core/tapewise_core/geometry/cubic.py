@@ -166,10 +166,10 @@ class Cubic(Frozen):
         # 3 (u² d0 + 2 u t d1 + t² d2) by powers of t, as a polynomial it is cheap to walk
         bx, by, cx, cy = 2 * (x1 - x0), 2 * (y1 - y0), x0 - 2 * x1 + x2, y0 - 2 * y1 + y2
         hypot = math.hypot
-        mean = sum(
-            w * hypot(x0 + (s := node * t) * (bx + s * cx), y0 + s * (by + s * cy))
-            for node, w in NODES
-        )
+        mean = 0.0
+        for node, w in NODES:
+            s = node * t
+            mean += w * hypot(x0 + s * (bx + s * cx), y0 + s * (by + s * cy))
         return 3 * t * mean
 
     def parameter_at(self, distance: float) -> float:
@@ -191,7 +191,7 @@ class Cubic(Frozen):
 @lru_cache(maxsize=4096)
 def _length(x0: float, y0: float, x1: float, y1: float, x2: float, y2: float) -> float:
     """The length for the three differences of the control points; one curve is asked for often."""
-    hypot = math.hypot
-    return sum(
-        w * hypot(a * x0 + b * x1 + c * x2, a * y0 + b * y1 + c * y2) for a, b, c, w in WEIGHTS
-    )
+    hypot, length = math.hypot, 0.0
+    for a, b, c, w in WEIGHTS:
+        length += w * hypot(a * x0 + b * x1 + c * x2, a * y0 + b * y1 + c * y2)
+    return length
