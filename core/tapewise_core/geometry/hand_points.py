@@ -59,11 +59,14 @@ def bent_points(path: Path, known: Iterable[float]) -> list[float]:
     """
     length, true = path.length(), _chords(path)
     at = sorted({0.0, length, *known})
+    points = [path.at(distance)[0] for distance in at]
     while len(at) < MOST:
-        worst, gap = _worst(path, at, true)
+        drawn = smooth(points, path.leaving(), path.arriving())
+        worst, gap = _worst(drawn, at, true)
         if worst <= WITHIN or at[gap + 1] - at[gap] < 2 * CLOSEST:
             break
         at.insert(gap + 1, (at[gap] + at[gap + 1]) / 2)
+        points.insert(gap + 1, path.at(at[gap + 1])[0])
     return at
 
 
@@ -81,10 +84,8 @@ def _chords(path: Path) -> list[Chord]:
     return found
 
 
-def _worst(path: Path, at: Sequence[float], true: Sequence[Chord]) -> tuple[float, int]:
+def _worst(drawn: Path, at: Sequence[float], true: Sequence[Chord]) -> tuple[float, int]:
     """How far the smooth line strays [mm], and between which two points."""
-    points = [path.at(distance)[0] for distance in at]
-    drawn = smooth(points, path.leaving(), path.arriving())
     strays = []
     for segment, (low, high) in zip(drawn.segments, pairwise(at), strict=True):
         near = [chord for chord in true if chord[0] <= high + NEAR and chord[1] >= low - NEAR]

@@ -82,10 +82,10 @@ class Tried:
 
 
 def _windows(part: Floats, wide: int) -> Floats:
-    """Every run of so many columns, one a row, without copying: numpy's own function for it takes
-    longer than what is done with it here, and a lay asks thousands of times."""
+    """Every run of so many columns, one below another, without copying: numpy's own function for
+    it takes longer than what is done with it here, and a lay asks thousands of times."""
     many, (step,) = len(part) - wide + 1, part.strides
-    return np.ndarray((many, wide), part.dtype, part, strides=(step, step))
+    return np.ndarray((wide, many), part.dtype, part, strides=(step, step))
 
 
 def _place(choice: Choice, taken: Floats, wide: float, repeat: float) -> Place | None:
@@ -97,7 +97,7 @@ def _place(choice: Choice, taken: Floats, wide: float, repeat: float) -> Place |
     first = last if choice.side is Side.RIGHT else 0
     last = 0 if choice.side is Side.LEFT else last
     part = taken[first : last + len(shape.low)]
-    starts = (_windows(part, len(shape.low)) - shape.low).max(1)
+    starts = np.maximum.reduce(_windows(part, len(shape.low)) - shape.low[:, None])
     at = int(starts.argmin())
     along = max(float(starts[at]), 0.0)
     if repeat:

@@ -33,15 +33,18 @@ def pulled(pieces: Sequence[Lying]) -> tuple[Lying, ...]:
     """
     order = sorted(range(len(pieces)), key=lambda i: pieces[i].along)
     taken: defaultdict[int, Stretches] = defaultdict(list)
+    lines = [one.lines() for one in pieces]
     found = list(pieces)
     for i in order:
-        strips = _strips(_outermost(pieces[i]))
+        strips = _strips(_outermost(lines[i]) - (0.0, pieces[i].along))
         along = _first_free(strips, taken)
         found[i] = replace(pieces[i], along=along)
         for column, stretches in strips.items():
             for near in (column - 1, column, column + 1):
                 taken[near] += [(low + along - GAP, high + along + GAP) for low, high in stretches]
-    return tuple(found) if ending(found) < ending(pieces) - 1e-6 else tuple(pieces)
+    ends = [max(float(line[:, 1].max()) for line in own) for own in lines]
+    moved = (end + now.along - was.along for end, now, was in zip(ends, found, pieces, strict=True))
+    return tuple(found if max(moved, default=0.0) < max(ends, default=0.0) - 1e-6 else pieces)
 
 
 def ending(pieces: Iterable[Lying]) -> float:
@@ -49,10 +52,9 @@ def ending(pieces: Iterable[Lying]) -> float:
     return max((one.box.bottom for one in pieces), default=0.0)
 
 
-def _outermost(one: Lying) -> Floats:
-    """The outermost line of a piece, as if it lay at the beginning."""
-    line = max(one.lines(), key=lambda line: float(np.prod(np.ptp(line, 0))))
-    return line - (0.0, one.along)
+def _outermost(lines: Sequence[Floats]) -> Floats:
+    """The outermost line of a piece."""
+    return max(lines, key=lambda line: float(np.prod(np.ptp(line, 0))))
 
 
 def _first_free(strips: Strips, taken: Strips) -> float:
