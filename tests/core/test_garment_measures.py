@@ -56,3 +56,13 @@ def test_what_can_go_without_sleeves_says_so() -> None:
     for page in shelf.garments():
         bare = "sleeve" in page.options and "none" in page.options["sleeve"].choices
         assert ("sleeveless" in page.says) == bare, page.name
+
+
+def test_a_garment_sees_the_same_where_no_more_is_estimated_than_it_asks_for() -> None:
+    """A draft estimates all that it makes use of estimated, and nothing besides."""
+    few = {"height": 168.0, "bust": 92.0, "waist": 74.0, "hip": 98.0}
+    whole = body_of(person(few))[0]
+    for page in shelf.garments():
+        alone = body_of(person(few), page.estimates)[0]
+        assert page.sees(whole) == page.sees(alone), page.name
+        assert set(alone.values) - set(few) == set(page.estimates) - set(few), page.name

@@ -1,6 +1,7 @@
 """What is typed is read in the reader's unit; what is answered is told in it."""
 
 import re
+from typing import Any
 
 import pytest
 from people_made_up import body
@@ -8,6 +9,8 @@ from people_made_up import body
 from tapewise_core.errors import OptionError
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.shelf import garment, garments
+from tapewise_core.parts import sleeve_trials
+from tapewise_core.parts.shape.grown_drawn import Arm
 from tapewise_core.style.settle import read, settle, within
 from tapewise_core.text.told import OptionKey, Reader
 from tapewise_core.units import Unit
@@ -49,6 +52,23 @@ def test_an_answer_that_cannot_be_leaves_what_follows_from_it_as_usual() -> None
     """A cowl as deep as a neck without width would hang is never reckoned."""
     fault = refusal({"neckline": "cowl", "neck-half-width": "0"}, Unit.CM)
     assert str(fault).startswith("neck-half-width must be from ")
+
+
+def test_a_sleeve_is_tried_once_while_options_settle(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Its kind, its ease and its length ask for the same sleeves; another body's are its own."""
+    arms: list[Arm] = []
+    really = sleeve_trials.had
+
+    def had(arm: Arm, *rest: Any) -> Any:
+        arms.append(arm)
+        return really(arm, *rest)
+
+    monkeypatch.setattr(sleeve_trials, "had", had)
+    settle(TOP, {}, body(), Unit.CM)
+    tried = set(arms)
+    assert len(arms) == len(tried) > 0
+    settle(TOP, {}, body(upper_arm=36.0), Unit.CM)
+    assert set(arms) - tried
 
 
 def test_less_ease_than_there_is_waist_leaves_gathers_to_the_cloth() -> None:
