@@ -10,7 +10,8 @@ from tapewise_core.drafting.piece import Edge, Girth, Notch, Pattern, Piece, mak
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam, SeamKind
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
-from tapewise_core.proofs.proof import Answer, Case, Proof, Silent
+from tapewise_core.proofs.case import Answer, Case
+from tapewise_core.proofs.proof import Proof, Silent
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.style import Chosen, Style
 from tapewise_core.text.told import Reader

@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 from msgspec.structs import replace
 
-from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.proofs.case import Case
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.proofs.worn import body_side, rooms
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.following import drafted_for

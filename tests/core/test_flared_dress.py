@@ -18,7 +18,7 @@ from tapewise_core.geometry.rows import rows
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.shape.curves import inflections
 from tapewise_core.proofs.all import prove
-from tapewise_core.proofs.proof import Case
+from tapewise_core.proofs.case import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks.drafting import draft

@@ -20,8 +20,8 @@ from tapewise_core.geometry.rows import rows
 from tapewise_core.geometry.teeth import teeth
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
+from tapewise_core.proofs.case import Case
 from tapewise_core.proofs.corners import corner
-from tapewise_core.proofs.proof import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Reader

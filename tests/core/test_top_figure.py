@@ -9,7 +9,7 @@ from tapewise_core.drafting.piece import Pattern, Piece
 from tapewise_core.garments.shelf import garment
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove
-from tapewise_core.proofs.proof import Case
+from tapewise_core.proofs.case import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.text.told import Reader

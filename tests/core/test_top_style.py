@@ -10,7 +10,7 @@ from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.garments.shelf import garment
 from tapewise_core.proofs.all import prove
-from tapewise_core.proofs.proof import Case
+from tapewise_core.proofs.case import Case
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.units import Unit

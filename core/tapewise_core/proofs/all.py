@@ -9,6 +9,7 @@ from tapewise_core.frozen import Frozen
 from tapewise_core.proofs.bands import bands_fit, bands_pass
 from tapewise_core.proofs.bare import armhole_lies
 from tapewise_core.proofs.cap import cap_fits
+from tapewise_core.proofs.case import Case, Prover
 from tapewise_core.proofs.cloth import length_fits, pieces_fit
 from tapewise_core.proofs.corners import smooth_across, square_to_fold
 from tapewise_core.proofs.cut import behind_fold, no_teeth
@@ -17,7 +18,7 @@ from tapewise_core.proofs.gathers import gathers_fit
 from tapewise_core.proofs.levels import ASKED, as_asked
 from tapewise_core.proofs.neck import band_fits, head_passes
 from tapewise_core.proofs.notches import notches_pair
-from tapewise_core.proofs.proof import Case, Proof, ProofId, Prover, Silent
+from tapewise_core.proofs.proof import Proof, ProofId, Silent
 from tapewise_core.proofs.seams import seams_meet
 from tapewise_core.proofs.shape import allowances, outlines
 from tapewise_core.proofs.side import not_too_high, not_too_low, waist_limit

@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from tapewise_core.drafting.facts import EndBand
 from tapewise_core.drafting.seam import Seam, SeamKind
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import enough, in_cm, off_by, reaches
 from tapewise_core.proofs.neck import BAND_SHARE
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.facts import Facts
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import in_cm, keeps_to, off_by
-from tapewise_core.proofs.proof import Answer, Case, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import ProofId, Silent, lacking
 from tapewise_core.text.told import said
 from tapewise_core.units import mm
 

@@ -6,8 +6,9 @@ Limits are common practice in the trade, for jersey.
 from __future__ import annotations
 
 from tapewise_core.drafting.seam import Seam, SeamKind
+from tapewise_core.proofs.case import Answer, Case, without
 from tapewise_core.proofs.limits import beyond, keeps_to, off_by, reaches, rounded
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, without
+from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.text.told import said
 from tapewise_core.units import mm
 

@@ -10,8 +10,9 @@ from tapewise_core.drafting.larger import as_cut
 from tapewise_core.lay.buying import before_washing
 from tapewise_core.lay.lay import lay_of
 from tapewise_core.lay.sorts import least_wide
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import HAIR, at_least, in_cm, keeps_to, off_by
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent
+from tapewise_core.proofs.proof import Proof, ProofId, Silent
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 

@@ -10,8 +10,9 @@ from collections.abc import Iterator
 
 from tapewise_core.drafting.piece import Edge, Pattern, Piece
 from tapewise_core.drafting.seam import Join
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import beyond, keeps_to
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import LineName, said
 
 SQUARE = 2.0

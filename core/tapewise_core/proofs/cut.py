@@ -10,8 +10,9 @@ from tapewise_core.geometry.cut_corners import MITRE
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.rows import rows
 from tapewise_core.geometry.teeth import teeth
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import in_cm, keeps_to, off_by
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent
+from tapewise_core.proofs.proof import Proof, ProofId, Silent
 from tapewise_core.text.told import LineName, said
 
 if TYPE_CHECKING:

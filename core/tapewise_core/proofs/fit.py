@@ -10,8 +10,9 @@ import math
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Girth
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import HAIR, at_least, enough, in_cm, off_by, reaches
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 

@@ -5,8 +5,9 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import beyond, keeps_to
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import said
 
 DRAWN_UP = 440.0

@@ -7,8 +7,9 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from tapewise_core.drafting.facts import Level
+from tapewise_core.proofs.case import Answer, Case, Prover
 from tapewise_core.proofs.limits import in_cm, keeps_to
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Prover, Silent, lacking
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import LineName, Told, ended, said
 from tapewise_core.units import mm
 

@@ -8,8 +8,9 @@ from __future__ import annotations
 from tapewise_core.drafting.facts import Neck
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.seam import Seam, SeamKind
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import at_least, enough, in_cm, reaches
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import Length, mm
 

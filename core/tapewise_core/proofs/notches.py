@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.drafting.seam import Seam, SeamKind
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import in_cm, keeps_to, off_by
-from tapewise_core.proofs.proof import Answer, Case, ProofId
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.text.told import said
 
 NOTCH_APART = 1.0

@@ -10,8 +10,9 @@ from typing import TYPE_CHECKING
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.cut_check import allowances_off
 from tapewise_core.geometry.outline import is_simple
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import in_cm, keeps_to, off_by
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId
+from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.text.told import LineName, said
 
 if TYPE_CHECKING:

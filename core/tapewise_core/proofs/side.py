@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from tapewise_core.drafting.facts import Underarm
 from tapewise_core.drafting.piece import Piece
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import at_most, in_cm, keeps_to, off_by, reaches
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import LineName, OptionKey, said
 from tapewise_core.units import Length, mm
 

@@ -12,9 +12,10 @@ from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.piece import Edge, Piece
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.geometry.point import Point
+from tapewise_core.proofs.case import Answer, Case, without
 from tapewise_core.proofs.limits import at_least, beyond, in_cm, keeps_to, off_by, reaches
 from tapewise_core.proofs.neck import BAND_SHARE
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking, without
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import LineName, OptionKey, said
 from tapewise_core.units import mm
 

@@ -8,8 +8,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from tapewise_core.drafting.facts import Hem
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import in_cm, off_by, reaches
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 

@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from tapewise_core.drafting.facts import Waist
 from tapewise_core.drafting.seam import Seam, SeamKind
+from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import at_least, beyond, enough, in_cm, keeps_to, off_by, reaches
-from tapewise_core.proofs.proof import Answer, Case, Proof, ProofId, Silent, lacking
+from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking
 from tapewise_core.text.told import OptionKey, said
 from tapewise_core.units import Length, mm
 

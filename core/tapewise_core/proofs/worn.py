@@ -15,10 +15,11 @@ from numpy.typing import NDArray
 from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.piece import Pattern
 from tapewise_core.proofs.bare import LIES, above_bust
+from tapewise_core.proofs.case import Case
 from tapewise_core.proofs.fit import least_share
 from tapewise_core.proofs.levels import ASKED, HALF_A_FIT
 from tapewise_core.proofs.neck import HEAD_ROOM
-from tapewise_core.proofs.proof import Case, ProofId, Which
+from tapewise_core.proofs.proof import ProofId, Which
 from tapewise_core.proofs.side import HALFWAY
 from tapewise_core.proofs.sleeve import hand_share
 from tapewise_core.proofs.stride import least_round

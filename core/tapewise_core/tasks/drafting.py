@@ -14,7 +14,7 @@ from tapewise_core.garments.shelf import garment as on_shelf
 from tapewise_core.measures.body import Body
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.proofs.all import prove
-from tapewise_core.proofs.proof import Case
+from tapewise_core.proofs.case import Case
 from tapewise_core.sewing.machines import Machine, Stitching, read_machines, stitching
 from tapewise_core.style.cloth import ClothStyle
 from tapewise_core.style.style import Style

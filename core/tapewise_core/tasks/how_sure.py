@@ -13,7 +13,8 @@ from collections.abc import Mapping
 import numpy as np
 from msgspec.structs import replace
 
-from tapewise_core.proofs.proof import Case, Which
+from tapewise_core.proofs.case import Case
+from tapewise_core.proofs.proof import Which
 from tapewise_core.proofs.verdict import verdict
 from tapewise_core.proofs.worn import Many, rooms
 from tapewise_core.tasks.doubt import Doubt, doubt_of

@@ -7,7 +7,8 @@ from hand_made import case, in_cm, in_inches, judged, only, reason, sewn, strip,
 
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.proofs.cap import cap_fits
-from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.proofs.case import Case
+from tapewise_core.proofs.proof import ProofId
 
 OFFERED = style(cap_shortening=0.0)
 

@@ -11,8 +11,9 @@ from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import Join
+from tapewise_core.proofs.case import Case
 from tapewise_core.proofs.corners import corner, smooth_across, square_to_fold
-from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.tasks.drafting import draft
 
 HEM = Join("hem across the side seam", ("back", "bottom", "right"), ("front", "bottom", "right"))

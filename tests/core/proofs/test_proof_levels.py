@@ -6,8 +6,9 @@ import pytest
 from hand_made import case, in_cm, judged, only, reason, style
 
 from tapewise_core.drafting.facts import Facts, Level, Passage, Waist
+from tapewise_core.proofs.case import Case
 from tapewise_core.proofs.levels import ASKED, as_asked
-from tapewise_core.proofs.proof import LACKS, Case, ProofId
+from tapewise_core.proofs.proof import LACKS, ProofId
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 

@@ -9,8 +9,9 @@ from msgspec.structs import replace
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts, Neck
 from tapewise_core.drafting.seam import SeamKind
+from tapewise_core.proofs.case import Case
 from tapewise_core.proofs.neck import band_fits, head_passes
-from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.style.style import Style
 
 

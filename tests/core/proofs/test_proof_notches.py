@@ -8,8 +8,9 @@ from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import Notch
 from tapewise_core.drafting.seam import EdgeRun, Fullness, Seam, SeamKind
+from tapewise_core.proofs.case import Case
 from tapewise_core.proofs.notches import notches_pair
-from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.proofs.proof import ProofId
 
 SIDE = sewn(SeamKind.SIDE, "front.side", "back.side")
 

@@ -8,7 +8,8 @@ from hand_made import case, in_cm, in_inches, judged, only, reason, shape, style
 from tapewise_core.drafting.facts import Facts, Side, Underarm
 from tapewise_core.drafting.piece import Piece
 from tapewise_core.geometry.point import Point
-from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.proofs.case import Case
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.proofs.side import not_too_high, not_too_low, waist_limit
 from tapewise_core.style.style import Style
 from tapewise_core.units import mm

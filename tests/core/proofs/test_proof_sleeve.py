@@ -13,7 +13,8 @@ from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body, Origin, Reference, Value
 from tapewise_core.parts.hand import hand_of
-from tapewise_core.proofs.proof import LACKS, Answer, Case, ProofId
+from tapewise_core.proofs.case import Answer, Case
+from tapewise_core.proofs.proof import LACKS, ProofId
 from tapewise_core.proofs.sleeve import armholes_inside, cap_height, hand_passes
 from tapewise_core.units import mm
 

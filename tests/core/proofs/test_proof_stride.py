@@ -6,7 +6,8 @@ import pytest
 from hand_made import case, in_cm, in_inches, judged, only, reason, style
 
 from tapewise_core.drafting.facts import Facts, Hem
-from tapewise_core.proofs.proof import Case, ProofId
+from tapewise_core.proofs.case import Case
+from tapewise_core.proofs.proof import ProofId
 from tapewise_core.proofs.stride import least_round, stride
 from tapewise_core.style.style import Style
 from tapewise_core.units import mm

@@ -9,7 +9,8 @@ from msgspec.structs import replace
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Casing, Facts, Passage, Waist
 from tapewise_core.drafting.seam import SeamKind
-from tapewise_core.proofs.proof import Case, Proof, ProofId
+from tapewise_core.proofs.case import Case
+from tapewise_core.proofs.proof import Proof, ProofId
 from tapewise_core.proofs.waist import casing_turns, waist_passes, waistband_fits
 from tapewise_core.style.style import Style
 from tapewise_core.units import mm
