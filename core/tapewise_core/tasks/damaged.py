@@ -10,8 +10,8 @@ from tapewise_core.frozen import Frozen
 from tapewise_core.profiles import store
 from tapewise_core.profiles.folders import alone
 from tapewise_core.tasks import settings, work_files
+from tapewise_core.tasks.project import Work
 from tapewise_core.tasks.work_index import briefs
-from tapewise_core.tasks.work_text import Work
 from tapewise_core.text.legible import legible
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tapewise_core.frozen import Frozen
 from tapewise_core.tasks import work
-from tapewise_core.tasks.work_text import Work
+from tapewise_core.tasks.project import Work
 
 
 class Noted(Frozen):

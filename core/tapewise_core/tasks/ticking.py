@@ -19,7 +19,7 @@ from msgspec.structs import replace
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.tasks.basis import cloth_signs
 from tapewise_core.tasks.chores import SEW, Chores
-from tapewise_core.tasks.work_text import Work
+from tapewise_core.tasks.project import Work
 
 
 def known_as(work: Work) -> str:

@@ -21,6 +21,10 @@ from tapewise_core.profiles.deleting import Gone
 from tapewise_core.profiles.files import reason
 from tapewise_core.profiles.folders import alone, data_folder
 from tapewise_core.sewing.machines import Machine
+from tapewise_core.tasks.project import PAGES as PAGES
+from tapewise_core.tasks.project import PART_OF as PART_OF
+from tapewise_core.tasks.project import PLACES as PLACES
+from tapewise_core.tasks.project import Work as Work
 from tapewise_core.tasks.settings import settings
 from tapewise_core.tasks.work_files import (
     BEFORE,
@@ -38,10 +42,6 @@ from tapewise_core.tasks.work_files import keep as keep
 from tapewise_core.tasks.work_files import save as save
 from tapewise_core.tasks.work_index import briefs
 from tapewise_core.tasks.work_merging import merged as merged
-from tapewise_core.tasks.work_text import PAGES as PAGES
-from tapewise_core.tasks.work_text import PART_OF as PART_OF
-from tapewise_core.tasks.work_text import PLACES as PLACES
-from tapewise_core.tasks.work_text import Work as Work
 
 
 def load(person: str) -> Work:

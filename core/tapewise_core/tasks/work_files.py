@@ -15,8 +15,9 @@ from tapewise_core.profiles.files import aside_of, keep_beside, put, reason, why
 from tapewise_core.profiles.folders import alone, data_folder, private
 from tapewise_core.profiles.slug import marked_slug, slug
 from tapewise_core.tasks.json_object import text_in
+from tapewise_core.tasks.project import Work
 from tapewise_core.tasks.work_merging import merged
-from tapewise_core.tasks.work_text import Work, text_of, work_of
+from tapewise_core.tasks.work_text import text_of, work_of
 
 BEFORE = ".before"
 """How the name ends of the file that holds a project's last state but one."""

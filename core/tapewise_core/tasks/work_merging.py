@@ -9,7 +9,7 @@ from typing import Any
 from msgspec.structs import replace
 
 from tapewise_core.profiles.merging import grown
-from tapewise_core.tasks.work_text import Work
+from tapewise_core.tasks.project import Work
 
 _PLACE = ("page", "measure", "when")
 """Where a person stopped: the window that writes last says."""
