@@ -13,8 +13,9 @@ import pytest
 from tapewise_core.measures.body import Reference, WaistSite
 from tapewise_core.measures.catalogue import BY_KEY
 from tapewise_core.statistics.doubts import normal
-from tapewise_core.statistics.given import WIDENINGS, given, inverse
+from tapewise_core.statistics.given import WIDENINGS, given
 from tapewise_core.statistics.population import AGES, WEIGHT, cautions, population, sources
+from tapewise_core.statistics.symmetric import inverse
 
 WOMEN, NARROWEST = Reference.WOMEN, WaistSite.NARROWEST
 PEOPLE = population(WOMEN, NARROWEST)

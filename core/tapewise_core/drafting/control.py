@@ -134,7 +134,7 @@ def _diagonals(draft: Draft) -> list[tuple[str, str]]:
         for (i, one), (k, other) in combinations(enumerate(corners), 2)
         if 1 < k - i < len(corners) - 1
     ]
-    apart.sort(key=lambda pair: -(draft[pair[1]] - draft[pair[0]]).length())
+    apart.sort(key=lambda pair: -round((draft[pair[1]] - draft[pair[0]]).length(), 3))
     chosen: list[tuple[str, str]] = []
     for pair in apart:
         if all(len({*pair, *other}) > 3 for other in chosen):

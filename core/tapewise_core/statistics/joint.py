@@ -6,14 +6,13 @@ Whoever asks how sure a pattern is draws bodies from here and looks at each.
 
 from __future__ import annotations
 
-import math
 import random
 from collections.abc import Mapping
 
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Reference, WaistSite
-from tapewise_core.statistics.given import Row
 from tapewise_core.statistics.population import Population, population
+from tapewise_core.statistics.symmetric import Row, root
 from tapewise_core.statistics.trust import trusted
 from tapewise_core.statistics.whose import refusal
 
@@ -34,7 +33,7 @@ class Joint(Frozen):
 
         The same seed gives the same bodies.
         """
-        chance, lower = random.Random(seed), _root(self.covariance)
+        chance, lower = random.Random(seed), root(self.covariance)
         return tuple(self._body([chance.gauss(0, 1) for _ in self.keys], lower)
                      for _ in range(number))  # fmt: skip
 
@@ -63,16 +62,3 @@ def unmeasured(
     mean, covariance = body.together(missing)
     wider = body.widening() ** 2
     return Joint(people, missing, mean, [[one * wider for one in row] for row in covariance])
-
-
-def _root(covariance: list[Row]) -> list[Row]:
-    """Return the lower triangular root of a covariance (Cholesky)."""
-    root: list[Row] = []
-    for i, line in enumerate(covariance):
-        row: Row = []
-        for j in range(i + 1):
-            other = root[j] if j < i else row
-            left = line[j] - sum(a * b for a, b in zip(row, other, strict=False))
-            row.append(math.sqrt(max(left, 0.0)) if i == j else left / root[j][j])
-        root.append(row)
-    return root
