@@ -20,6 +20,7 @@ import app
 import many_people
 from floors import by_reportlab, by_svgwrite, here, paths_of, started
 
+from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.batch_row import Order, drafted_row
 from tapewise_core.tasks.documents import drawings_of
 from tapewise_core.tasks.drafting import draft
@@ -57,9 +58,10 @@ def how_sure_alone() -> float:
 
 
 def drafts(bare: float) -> Iterator[Row]:
-    """Drafting and proving, and writing the files."""
+    """Drafting and proving for one body after another, and writing the files."""
     for name in ("jersey-top", "skirted-dress", "set-in-top"):
-        took = here(lambda name=name: draft(person(WHO), name, {}))
+        bodies = iter([grown(i) for i in range(30)])
+        took = here(lambda name=name, bodies=bodies: draft(next(bodies), name, {}), 29)
         yield f"draft and prove, {name}", took, bare, "bare interpreter"
     done = judged(draft(person(WHO), "jersey-top", {}))
     paths, drawings = paths_of(contents(done)), drawings_of(done)
@@ -69,6 +71,14 @@ def drafts(bare: float) -> Iterator[Row]:
     more = here(lambda: contents(done, ("pdf-a4",))) - took
     floor = here(lambda: by_reportlab(drawings, pages))
     yield f"its {pages} A4 pages", more, floor, "reportlab, same pages"
+
+
+def grown(millimetres: int) -> Profile:
+    """Return the example with so many mm more all round, a body that was never drafted for."""
+    found = person(WHO)
+    for key in ("bust", "waist", "hip"):
+        found = found.with_value(key, found.measures[key].value + millimetres / 10)
+    return found
 
 
 def pages_of(file: bytes) -> int:
