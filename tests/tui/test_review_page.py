@@ -15,6 +15,7 @@ from tapewise_core.tasks.people import store
 from tapewise_tui import measuring, reviewing
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets.field import Field
+from tapewise_tui.widgets.room import cut_short
 from tapewise_tui.widgets.rows import Rows
 from tapewise_tui.widgets.sure import SureLine
 
@@ -295,6 +296,6 @@ def test_the_summary_stands_whole_on_the_smallest_screen() -> None:
         assert line.startswith("None unlikely. 4 of 15 there. By now ")
         assert line.endswith(".")
         assert "helps most" in line
-        assert line not in at.page.cut_short()
+        assert line not in cut_short(at.page)
 
     walk(steps, (60, 15), judges=True)

@@ -11,6 +11,7 @@ from tapewise_tui import keys, words
 from tapewise_tui.pages.start import StartPage
 from tapewise_tui.theme import THEMES
 from tapewise_tui.turning_app import TurningApp
+from tapewise_tui.widgets.room import cut_short
 
 if TYPE_CHECKING:
     from tapewise_core.tasks.drafted import Drafted
@@ -66,7 +67,7 @@ class ActingApp(TurningApp, inherit_bindings=False):
             from tapewise_tui.dialogs.help import HelpDialog
 
             self.push_screen(
-                HelpDialog(page.NAME, page.PURPOSE, keys.at_work(page), page.cut_short())
+                HelpDialog(page.NAME, page.PURPOSE, keys.at_work(page), cut_short(page))
             )
 
     def action_pages(self) -> None:

@@ -1,4 +1,4 @@
-"""What the table and the review share: rows of measures, and one field for the row marked."""
+"""What is typed on table and review: one field stands for the row marked."""
 
 from __future__ import annotations
 
@@ -13,18 +13,18 @@ from textual.widgets import Label, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.tasks.figure import figure_of
-from tapewise_tui import keys, measuring, progress, readings_told, reviewing, words
+from tapewise_tui import keys, measuring, readings_told, reviewing, words
 from tapewise_tui.desk import Desk
 from tapewise_tui.line import Line
-from tapewise_tui.measures_page import MeasuresPage
-from tapewise_tui.widgets.entry_line import FIGURE, WIDE, EntryLine
+from tapewise_tui.rows_page import RowsPage
+from tapewise_tui.widgets.entry_line import EntryLine
 from tapewise_tui.widgets.field import Field
-from tapewise_tui.widgets.rows import Cell, Rows
+from tapewise_tui.widgets.rows import Rows
 from tapewise_tui.widgets.sure import SureLine
 from tapewise_tui.widgets_drawn import FigureView
 
 
-class EntryPage(MeasuresPage):
+class EntryPage(RowsPage):
     """The keyboard belongs to the field; arrows move the row it stands for."""
 
     COLUMNS: ClassVar[int] = 1
@@ -42,20 +42,7 @@ class EntryPage(MeasuresPage):
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
-        self.rows: tuple[reviewing.Standing, ...] = ()
         self.spot = (0, 0)
-
-    def standing(self) -> tuple[reviewing.Standing, ...]:
-        """Return the rows to show."""
-        raise NotImplementedError
-
-    def columns(self) -> tuple[tuple[str, int], ...]:
-        """Return the columns with their widths."""
-        raise NotImplementedError
-
-    def cells(self, row: reviewing.Standing) -> tuple[Cell, ...]:
-        """Return one row as it is shown."""
-        raise NotImplementedError
 
     def typed(self, text: str) -> str:
         """Keep what was typed for the row marked and return what to say; raises TapewiseError."""
@@ -74,42 +61,9 @@ class EntryPage(MeasuresPage):
 
     def show(self) -> None:
         super().show()
-        self.rows = self.standing()
-        table = self.query_one(Rows)
-        table.fill(self.columns(), [(row.measure.key, self.cells(row)) for row in self.rows])
-        self.query_one(SureLine).show(*self.summary(), self.desk)
+        self.fill()
         self.mark()
         self.query_one(Field).focus()
-
-    def summary(self) -> tuple[str, str]:
-        """Return what stands above the rows, before and behind how sure the garment is."""
-        return progress.still_open(self.desk, brief=self.is_short)
-
-    @property
-    def room(self) -> int:
-        """How many columns the rows have, beside a figure where there is one."""
-        beside = FIGURE if self.has_class("-wide") and self.has_class("-tall") else 0
-        return self.size.width - beside
-
-    @property
-    def is_wide(self) -> bool:
-        """Whether there is room for more than what must be there."""
-        return self.room >= WIDE
-
-    @property
-    def named(self) -> tuple[str, int]:
-        """The column of names."""
-        return ("Measure", 20 if self.is_wide else 18)
-
-    @property
-    def row(self) -> reviewing.Standing:
-        """The row marked."""
-        return self.rows[min(self.query_one(Rows).cursor_row, len(self.rows) - 1)]
-
-    @property
-    def key(self) -> str:
-        """The measure of the row marked."""
-        return self.row.measure.key
 
     @property
     def spelt(self) -> str:

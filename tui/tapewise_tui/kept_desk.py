@@ -6,7 +6,7 @@ It knows nothing of terminals. A change replaces a frozen value, and can be take
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import date, datetime
+from datetime import date, datetime, time
 
 from msgspec.structs import replace
 
@@ -196,8 +196,5 @@ class KeptDesk:
             self.trouble = self.reader.spell(error.told)
 
     def _stamped(self, made: Work) -> Work:
-        when = datetime.now() if self._today is None else datetime.combine(self._today, _NOON)
+        when = datetime.now() if self._today is None else datetime.combine(self._today, time(12))
         return replace(made, when=when.isoformat(timespec="seconds"))
-
-
-_NOON = datetime(2000, 1, 1, 12).time()

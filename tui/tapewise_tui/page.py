@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-import textwrap
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable
 from typing import ClassVar, Protocol, cast
 
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import BindingType
 from textual.containers import Container
-from textual.events import Key, ScreenResume
-from textual.screen import Screen
+from textual.events import ScreenResume
 from textual.widget import Widget
-from textual.widgets import Input, Static
 
 from tapewise_core.errors import TapewiseError
 from tapewise_core.profiles.profile import Profile
@@ -21,20 +18,14 @@ from tapewise_core.tasks.work import PAGES, Work
 from tapewise_core.text.legible import legible
 from tapewise_tui import keys
 from tapewise_tui.desk import Desk
-from tapewise_tui.line import Line
-from tapewise_tui.widgets.choices import BEGINS
+from tapewise_tui.typed_page import TypedPage
 from tapewise_tui.widgets.field import Field
-from tapewise_tui.widgets.find import FindDialog
 from tapewise_tui.widgets.foot import Foot
 from tapewise_tui.widgets.saying import Saying
 from tapewise_tui.widgets.tape import PagesTape
 
 ACTS = frozenset(row.action for row in keys.KEYS.values() if "." not in row.action)
 """What pages do by keys of their own."""
-
-
-EDITS = ("enter", "backspace")
-"""Keys that belong to a number that is typed, besides its signs."""
 
 
 class Wizard(Protocol):
@@ -63,7 +54,7 @@ class Wizard(Protocol):
         """Turn to another page in place of one that cannot be shown."""
 
 
-class Page(Screen[None]):
+class Page(TypedPage):
     """One page; ``NAME`` is its mark on the tape, ``PURPOSE`` what help says of it."""
 
     NAME: ClassVar[str] = "start"
@@ -74,8 +65,6 @@ class Page(Screen[None]):
         super().__init__()
         self.desk = desk
         self.first_says = self.first_warns = ""
-        self.stands = self.gone = False
-        self.early: list[tuple[str, str | None]] = []
         self._fault: Exception | None = None
 
     @property
@@ -183,77 +172,14 @@ class Page(Screen[None]):
         told = trouble.told if isinstance(trouble, TapewiseError) else trouble
         self.query_one(Saying).warn(legible(self.desk.reader.spell(told)))
 
-    def cut_short(self) -> list[str]:
-        """Return the lines that have less room on the page than they need."""
-        lines = (line for line in self.query(Static) if isinstance(line.content, str))
-        return [str(line.content) for line in lines if line.is_on_screen and _is_cut(line)]
-
     def commands(self) -> Iterable[tuple[str, Callable[[], object]]]:
         """Return what can be done here that has no key of its own, in words, and how."""
         return ()
-
-    def findable(self) -> tuple[Sequence[Line], str | None]:
-        """Return the lines that F5 finds, and the key of the one marked."""
-        return (), None
-
-    def found(self, key: str) -> None:
-        """Put the cursor on a line that was found."""
-
-    def action_find(self) -> None:
-        self.find()
-
-    def find(self, typed: str = "") -> None:
-        """Find a line by its letters, some of which may be typed already."""
-        lines, at = self.findable()
-
-        def go(key: str | None) -> None:
-            if key is not None:
-                self.found(key)
-
-        self.app.push_screen(FindDialog("Find", lines, at, typed), go)
 
     @on(PagesTape.Pointed)
     def point(self, event: PagesTape.Pointed) -> None:
         event.stop()
         self.tapewise.go(event.page)
-
-    def on_key(self, event: Key) -> None:
-        """Give what is typed while no field has the cursor to the page's field, if it has one."""
-        fields = self.query(Field)
-        if (
-            fields
-            and event.is_printable
-            and event.character
-            and not isinstance(self.focused, Input)
-        ):
-            event.stop()
-            fields.first().catch(event.character)
-
-    def waits(self, event: Key) -> bool:
-        """Keep a key of a number that is begun before the page stands, until it does; say whether
-        it was kept."""
-        letter = event.character if event.is_printable else None
-        begins = letter is not None and letter in BEGINS
-        if self.stands or self.gone or not (begins or self.early):
-            return False
-        if letter is None and event.key not in EDITS:
-            return False
-        self.early.append((event.key, letter))
-        return True
-
-    def show_again(self) -> None:
-        """Draw the page afresh; what is typed into its field and not entered stays there."""
-        field = next(iter(self.query(Field)), None)
-        typed = field.value if field and field.touched else None
-        self.show()
-        if field and typed is not None:
-            field.catch(typed)
-
-    def type_on(self, keys: Iterable[tuple[str, str | None]]) -> None:
-        """Give the page's field keys that were pressed while something lay over the page."""
-        for field in self.query(Field):
-            for key, letter in keys:
-                field.post_message(Key(key, letter))
 
     def action_unit(self) -> None:
         before = self.desk.past
@@ -267,10 +193,3 @@ class Page(Screen[None]):
     def action_on(self) -> None:
         place = PAGES.index(self.NAME)
         self.tapewise.go(PAGES[min(place + 1, len(PAGES) - 1)])
-
-
-def _is_cut(line: Static) -> bool:
-    """Whether a line of text has more rows than are shown."""
-    text, (width, height) = str(line.content), line.size
-    rows = (max(len(textwrap.wrap(part, max(width, 1))), 1) for part in text.splitlines())
-    return bool(text) and sum(rows) > height

@@ -2,7 +2,12 @@
 
 from __future__ import annotations
 
+import textwrap
 from collections.abc import Sequence
+from typing import Any
+
+from textual.screen import Screen
+from textual.widgets import Static
 
 Bounds = Sequence[tuple[int, str]] | None
 """From how many columns or rows on which class holds, if that is told apart."""
@@ -18,3 +23,16 @@ def room(size: tuple[int, int], across: Bounds, down: Bounds) -> tuple[str, ...]
     """
     sides = zip(size, (across, down), strict=True)
     return tuple(max(b for b in bounds if b[0] <= side)[1] for side, bounds in sides if bounds)
+
+
+def cut_short(screen: Screen[Any]) -> list[str]:
+    """Return the texts on a screen that have less room than they need."""
+    lines = (line for line in screen.query(Static) if isinstance(line.content, str))
+    return [str(line.content) for line in lines if line.is_on_screen and _is_cut(line)]
+
+
+def _is_cut(line: Static) -> bool:
+    """Whether a line of text has more rows than are shown."""
+    text, (width, height) = str(line.content), line.size
+    rows = (max(len(textwrap.wrap(part, max(width, 1))), 1) for part in text.splitlines())
+    return bool(text) and sum(rows) > height
