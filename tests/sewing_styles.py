@@ -114,6 +114,7 @@ STYLES: dict[str, tuple[Asked, ...]] = {
         *NECKS, *BODIES, {"sleeve-sewn": "round"}, {"sleeve-sewn": "round", "band-sewn": "flat"},
         {"sleeve-sewn": "round", **BODIES[0]}, *BARE, *ENDS, *PLACKETS,
     ),
+    "raglan-top": (*NECKS[:5], *BODIES[2:], *ENDS[:3], *ENDS[4:]),
 }  # fmt: skip
 """The styles in which the order differs."""
 

@@ -19,6 +19,7 @@ PAGES = {
     "straight-skirt": ("straight_skirt", "STRAIGHT_SKIRT"),
     "skirted-dress": ("skirted_dress", "SKIRTED_DRESS"),
     "set-in-top": ("set_in_top", "SET_IN_TOP"),
+    "raglan-top": ("raglan_top", "RAGLAN_TOP"),
 }
 """Garment name to its page and the name it has there; a page is opened only when asked for."""
 

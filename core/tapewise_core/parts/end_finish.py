@@ -148,9 +148,11 @@ def _cuff(pattern: Pattern, style: EndStyle) -> _End:
         whole = Length(around, ("the sleeve's end ", around))
         walk: tuple[EdgeRun, ...] = (EdgeRun("sleeve", ("sleeve_hem",)),)
     else:
-        back, front = (pattern.piece(name).length("sleeve_hem") for name in ("back", "front"))
+        names = [one.name for one in pattern.pieces if one.has_edge("sleeve_hem")]
+        ends = sorted(names)  # the back's before the front's
+        back, front = (pattern.piece(name).length("sleeve_hem") for name in ends)
         whole = Length(back + front, ("the sleeve's end, (", back, " + ", front, ")"))
-        walk = (EdgeRun("back", ("sleeve_hem",)), EdgeRun("front", ("sleeve_hem",), 1, True))
+        walk = (EdgeRun(ends[0], ("sleeve_hem",)), EdgeRun(ends[1], ("sleeve_hem",), 1, True))
     ratio = style.cuff_ratio or cuff_ratio(whole.mm, level.body, hand, style.stretch)
     size = BandSize(style.cuff, style.seam, style.seam)
     return _made(CUFF, whole, size, ratio, walk, hand, ())

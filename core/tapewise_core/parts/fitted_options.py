@@ -85,6 +85,11 @@ SET_IN_FITTED = FITTED.only(
 )  # fmt: skip
 """What a body with set-in sleeves is drafted for."""
 
+RAGLAN_FITTED = FITTED.only(
+    *(key for key in SET_IN_FITTED.keys if key not in ("cap-forward", "left-shoulder-lower"))
+)
+"""What a body with raglan sleeves is drafted for: these have no cap, and both are alike."""
+
 STRAIGHT_FITTED = FITTED.only("back-waist-shorter")
 """What a straight skirt is drafted for."""
 

@@ -12,15 +12,17 @@ from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.cowl_way import COWL
 from tapewise_core.parts.facing import cut_facing, draft_facing, facing_seams
+from tapewise_core.parts.neck_marks import quarter_marked
 from tapewise_core.parts.neck_style import NeckFinish, NeckStyle
 from tapewise_core.parts.neckband import (
+    RAGLAN,
+    SHOULDER,
     band_of,
     band_seams,
     both_sides,
     cut_neckband,
     draft_neckband,
     free_edge,
-    quarter_marked,
     whole_neckline,
 )
 from tapewise_core.parts.neckline import point_angle
@@ -28,17 +30,28 @@ from tapewise_core.sewing.neck_edge import TURNED_NECK, TURNED_V
 
 
 class Halves(Frozen):
-    """Back and front of one side: their drafts, and the pieces cut from them."""
+    """Back and front of one side: their drafts, and the pieces cut from them.
+
+    ``between`` are pieces that have a part of the neckline between the two, from the back on:
+    the halves of a raglan sleeve.
+    """
 
     drafts: tuple[Draft, Draft]
     back: Piece
     front: Piece
+    between: tuple[Piece, ...] = ()
+
+    @property
+    def round(self) -> tuple[Piece, ...]:
+        """The pieces round half the neck, from the centre back to the centre front."""
+        return (self.back, *self.between, self.front)
 
 
 class Finish(Frozen):
     """What a finish adds: halves marked for it, drafts, pieces, seams, and the neck it leaves.
 
-    ``other`` are the right side's back and front, marked, where the sides differ.
+    ``other`` are the right side's back and front, marked, where the sides differ; ``between`` the
+    pieces between back and front, marked.
     """
 
     back: Piece
@@ -48,6 +61,7 @@ class Finish(Frozen):
     pieces: tuple[Piece, ...] = ()
     seams: tuple[Seam, ...] = ()
     other: tuple[Piece, Piece] | None = None
+    between: tuple[Piece, ...] = ()
 
 
 def finish_neck(
@@ -69,7 +83,7 @@ def finish_neck(
 
 def _neck(halves: Halves) -> float:
     """Half the neckline: one side's back and front."""
-    return halves.back.length("neckline") + halves.front.length("neckline")
+    return sum(piece.length("neckline") for piece in halves.round)
 
 
 def head_of(body: Body) -> float | None:
@@ -78,36 +92,42 @@ def head_of(body: Body) -> float | None:
 
 
 def _band(halves: Halves, style: NeckStyle, other: Halves, head: float | None) -> Finish:
-    back, front = halves.back, halves.front
     pointed = style.pointed
-    angle = point_angle(front.edge("neckline").path) if pointed else None
-    whole = whole_neckline(back.length("neckline"), front.length("neckline"))
+    angle = point_angle(halves.front.edge("neckline").path) if pointed else None
+    whole = whole_neckline(*(piece.length("neckline") for piece in halves.round))
     if other is not halves:
         whole = both_sides(_neck(halves), _neck(other))
     band = band_of(whole.mm, style, head)
-    draft = draft_neckband(whole, style, band.ratio, angle)
+    crossed = RAGLAN if halves.between else SHOULDER
+    draft = draft_neckband(whole, style, band.ratio, angle, crossed)
     first = halves if pointed else other
     piece = cut_neckband(draft, style, _neck(first) / whole.mm)
     opening = free_edge(draft) if pointed else piece.length("neckline")
     neck = Neck(opening, style.half_width.mm, ratio=band.ratio, held_back=band.held_back)
-    marked = quarter_marked(back, front, pointed=pointed)
-    seams = band_seams(band.ratio, _walk(pointed), style)
-    right = quarter_marked(other.back, other.front, pointed=pointed)
-    return Finish(*marked, neck, (draft,), (piece,), seams, right)
+    back, *between, front = quarter_marked(halves.round, pointed=pointed)
+    seams = band_seams(band.ratio, _walk(halves, pointed), style)
+    right = quarter_marked((other.back, other.front), pointed=pointed)
+    return Finish(
+        back, front, neck, (draft,), (piece,), seams, (right[0], right[-1]), tuple(between)
+    )
 
 
-def _walk(pointed: bool) -> tuple[EdgeRun, ...]:
-    """Half the neckline from the band's join: the centre back, or a V's point."""
-    if pointed:
-        return (EdgeRun("front", ("neckline",), 2), EdgeRun("back", ("neckline",), 2, True))
-    return (EdgeRun("back", ("neckline",), 2), EdgeRun("front", ("neckline",), 2, True))
+def _walk(halves: Halves, pointed: bool) -> tuple[EdgeRun, ...]:
+    """Half the neckline from the band's join: the centre back, or a V's point. The front's own
+    neckline begins at its centre, every other at the back."""
+    runs = [
+        EdgeRun(piece.name, ("neckline",), 2, (piece is halves.front) is not pointed)
+        for piece in halves.round
+    ]
+    return tuple(reversed(runs) if pointed else runs)
 
 
 def _turned(halves: Halves, style: NeckStyle, other: Halves) -> Finish:
-    front, back = (EdgeRun(name, ("neckline",)) for name in ("front", "back"))
+    back, *more = (EdgeRun(piece.name, ("neckline",)) for piece in halves.round)
     how = COWL if style.cowl else TURNED_V if style.pointed else TURNED_NECK
-    seam = Seam(SeamKind.NECK_EDGE, (front,), (back,), making=how)
-    return Finish(halves.back, halves.front, _open(halves, style, other), seams=(seam,))
+    seam = Seam(SeamKind.NECK_EDGE, tuple(reversed(more)), (back,), making=how)
+    neck = _open(halves, style, other)
+    return Finish(halves.back, halves.front, neck, seams=(seam,), between=halves.between)
 
 
 def _facing(halves: Halves, style: NeckStyle, other: Halves) -> Finish:

@@ -16,6 +16,7 @@ from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.parts.neck_marks import BACK, FRONT, HALFWAY
 from tapewise_core.parts.neck_style import NeckStyle
 from tapewise_core.parts.shape.band import Band, as_used, at_least, neckband
 from tapewise_core.parts.strip import corners, draft_strip, rule_strip, strip_edges
@@ -24,12 +25,14 @@ from tapewise_core.sewing.neck_flat import BAND_FLAT
 from tapewise_core.text.told import said
 from tapewise_core.units import Length, mm
 
-HALFWAY, FRONT, BACK = "neck halfway", "centre front", "centre back"
-
 QUARTERS = (
     "Mark the long edges in quarters: {} at the join, {} in the middle, and halfway round on "
-    "either side. The halfway marks do not fall on the shoulder seams, which lie further back."
+    "either side. {}"
 )
+
+SHOULDER = "The halfway marks do not fall on the shoulder seams, which lie further back."
+RAGLAN = "The halfway marks do not fall on the raglan seams."
+"""Where a band's marks are not, by the seams that cross its neckline."""
 
 
 FINE = 3
@@ -94,19 +97,21 @@ HEAD = (
 
 
 def draft_neckband(
-    neckline: Length, style: NeckStyle, ratio: float, point: float | None = None
-) -> Draft:
+    neckline: Length, style: NeckStyle, ratio: float, point: float | None = None,
+    crossed: str = SHOULDER,
+) -> Draft:  # fmt: skip
     """Return the band as drawn by hand; ``neckline`` is the whole stitched neckline.
 
     ``ratio`` is the band's length as a share of it; ``point`` is a V's angle to the fold
-    [degrees], None for a round neckline.
+    [degrees], None for a round neckline; ``crossed`` says which seams across the neckline its marks
+    do not fall on.
     """
     width = style.band_width
     called = "the band's length, seam to seam"
     draft = draft_strip(style.strip.capitalize(), "across", neckline * ratio, called, width)
     if point is None:
-        return rule_strip(draft, "band").note(QUARTERS.format(BACK, FRONT))
-    return _mitred(draft, width, point).note(QUARTERS.format(FRONT, BACK))
+        return rule_strip(draft, "band").note(QUARTERS.format(BACK, FRONT, crossed))
+    return _mitred(draft, width, point).note(QUARTERS.format(FRONT, BACK, crossed))
 
 
 def _mitred(draft: Draft, width: Length, point: float) -> Draft:
@@ -163,34 +168,15 @@ def _quarters(length: float, middle: str, share: float) -> tuple[Notch, ...]:
     )
 
 
-def whole_neckline(back: float, front: float) -> Length:
-    """Return the whole stitched neckline from its two halves [mm]."""
-    return Length(2 * (back + front), ("the whole neckline, 2 × (", back, " + ", front, ")"))
+def whole_neckline(*parts: float) -> Length:
+    """Return the whole stitched neckline from the parts of its half, from the back on [mm]."""
+    told = [part for length in parts for part in (length, " + ")][:-1]
+    return Length(2 * sum(parts), ("the whole neckline, 2 × (", *told, ")"))
 
 
 def both_sides(first: float, second: float) -> Length:
     """Return the whole stitched neckline of a body whose sides differ, from the sides [mm]."""
     return Length(first + second, ("the whole neckline, (", first, " + ", second, ")"))
-
-
-def quarter_marked(back: Piece, front: Piece, *, pointed: bool) -> tuple[Piece, Piece]:
-    """Mark both necklines at the quarter of the whole, which lies on the longer of the two.
-
-    The band's own middle is marked too: on the front, or on the back of a V.
-    """
-    ours, theirs = back.length("neckline"), front.length("neckline")
-    half = (ours + theirs) / 2
-    middle = Notch("neckline", 0.0, BACK if pointed else FRONT)
-    on_back = (middle,) if pointed else ()
-    on_front = () if pointed else (middle,)
-    if theirs >= ours:
-        on_front = (*on_front, Notch("neckline", half, HALFWAY))
-    else:
-        on_back = (*on_back, Notch("neckline", half, HALFWAY))
-    return (
-        replace(back, notches=(*on_back, *back.notches)),
-        replace(front, notches=(*on_front, *front.notches)),
-    )
 
 
 def band_seams(ratio: float, walk: tuple[EdgeRun, ...], style: NeckStyle) -> tuple[Seam, ...]:

@@ -22,6 +22,7 @@ MATCH = {
     SeamKind.TIER: 3.0,
     SeamKind.BAND_JOIN: 0.5,
     SeamKind.SLEEVE: 5.0,
+    SeamKind.RAGLAN: 1.0,
     SeamKind.WAISTBAND: 3.0,
     SeamKind.DART: 0.5,
 }
@@ -35,6 +36,7 @@ WORDS = {
     SeamKind.PANEL: "panel seams",
     SeamKind.TIER: "tier seam",
     SeamKind.SLEEVE: "sleeve seams",
+    SeamKind.RAGLAN: "raglan seams",
     SeamKind.WAISTBAND: "waistband and waist",
     SeamKind.DART: "dart's legs",
 }

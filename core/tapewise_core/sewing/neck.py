@@ -5,9 +5,10 @@ from __future__ import annotations
 from msgspec.structs import replace
 
 from tapewise_core.drafting.piece import COLLAR_PIECE
+from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.sewing.joining import MELTS
 from tapewise_core.sewing.operation import Laid, Lies, Meeting, Operation, Sort, Stage
-from tapewise_core.sewing.way import Way, Work
+from tapewise_core.sewing.way import Way, Work, of_kind
 from tapewise_core.text.amounts import About
 from tapewise_core.text.told import OptionKey, Told, said
 
@@ -56,20 +57,22 @@ def head_tried(work: Work) -> Operation:
 
 def band(work: Work) -> tuple[Operation, ...]:
     """A band sewn round a neckline without corners."""
-    strip = _strip(work)
+    strip, raglan = _strip(work), bool(of_kind(work.pattern, SeamKind.RAGLAN))
     pin = said(
         "Pin {} and neckline together at the quarters, right sides together: the {}'s join at "
         "centre back, its middle at centre front, and halfway round on both sides; not at the "
-        "shoulder seams.",
+        "{} seams.",
         strip,
         strip,
+        "raglan" if raglan else "shoulder",
     )
     do = said(
         "Sew the {} on with the {} uppermost, both its layers, {} from the edge, stretching only "
         "the {}: {}.",
         strip, strip, work.at, strip, work.stitching.seam.words,
     )  # fmt: skip
-    return (pinned(work, pin), replace(sewn_on(work, do, LIES_FLAT), other=OTHER_FLAT))
+    other = () if raglan else OTHER_FLAT
+    return (pinned(work, pin), replace(sewn_on(work, do, LIES_FLAT), other=other))
 
 
 def collar(work: Work) -> tuple[Operation, ...]:

@@ -75,6 +75,12 @@ STYLES: dict[str, tuple[dict[str, str], ...]] = {
         {"sleeve": "none", "armhole-finish": "facing"},
         {"sleeve": "long", "sleeve-finish": "cuff", "hem-finish": "band"},
     ),
+    "raglan-top": (
+        PLAIN,
+        {"neckline": "v", "sleeve": "long", "hem": "curved"},
+        {"body-length": "105", "neck-finish": "turned"},
+        {"sleeve": "long", "sleeve-finish": "cuff", "hem-finish": "band"},
+    ),
 }
 """Styles with every part that proofs look for, by garment."""
 

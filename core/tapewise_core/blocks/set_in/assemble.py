@@ -21,7 +21,14 @@ from tapewise_core.blocks.set_in.seams import (
     sleeve_joins,
     sleeve_seams,
 )
-from tapewise_core.blocks.set_in.sleeve import draft_sleeve, hem_asked, hem_of, length_of, squared
+from tapewise_core.blocks.set_in.sleeve import (
+    cap_of,
+    draft_sleeve,
+    hem_asked,
+    hem_of,
+    length_of,
+    squared,
+)
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.blocks.set_in.whole import Half, PlanOf, Told, Whole, alike, two_sides
@@ -93,7 +100,7 @@ def assemble(
 def _sleeved(body: Body, style: SetInStyle, trunk: Trunk, whole: Whole) -> Arms:
     """The sleeve for both armholes."""
     drawn = trunk.drawn
-    at_hem = hem_asked(body, style, drawn)
+    at_hem = hem_asked(body, style, cap_of(drawn).width)
     solved = squared(drawn, style.sleeve.length, at_hem)
     length = length_of(solved, style.sleeve.length)
     hem = hem_of(solved, length.mm, at_hem)

@@ -98,6 +98,28 @@ ARMHOLE = Options.of(
 LEAST_SLEEVE = 14.0
 """No set-in sleeve is shorter [cm]: its cap alone takes as much (common practice)."""
 
+
+def with_sleeve(top: Options) -> Options:
+    """Return a top's options with those of a sleeve that is cut by itself."""
+    return (
+        top.changed("sleeve", default=SleeveKind.SHORT)
+        .changed(
+            "sleeve-length",
+            says=LENGTH_SAYS,
+            default=sleeve_length,
+            default_says=SHARE_SAYS,
+            low=LEAST_SLEEVE,
+        )
+        .changed("sleeve-hem-ease", default=sleeve_hem_ease, default_says=HEM_SAYS)
+        .changed("sleeve-ease", default=sleeve_ease, default_says=EASE_SAYS)
+        .changed(
+            "front-hem-drop",
+            default=front_hem_drop,
+            default_says=said("{}", OptionKey("full-belly")),
+        )
+    )
+
+
 LENGTH_SAYS = said("length from the shoulder point to the sleeve's hem")
 SHARE_SAYS = said("a share of the arm length")
 EASE_SAYS = said(

@@ -44,18 +44,19 @@ def length_of(solved: Cap, asked: Length) -> Length:
     return asked if asked.mm >= least else mm(least)
 
 
-def hem_ease(body: Body, style: SetInStyle, solved: Cap) -> float:
-    """Return the ease at the hem [mm]: as asked, or what the arm has, less from the elbow on."""
+def hem_ease(body: Body, style: SetInStyle, width: float) -> float:
+    """Return the ease at the hem [mm] of a sleeve so wide at the arm: as asked, or what the arm
+    has, less from the elbow on."""
     asked = style.armhole.hem_ease
     if asked is not None:
         return asked.mm
-    more = solved.width - body["upper_arm"].mm - style.sleeve.ease.mm
+    more = width - body["upper_arm"].mm - style.sleeve.ease.mm
     return style.sleeve.hem_ease.mm + more * (1 - past_elbow(body, style.sleeve.length.mm))
 
 
-def hem_asked(body: Body, style: SetInStyle, drawn: SetIn) -> float:
-    """Return the girth of the sleeve's hem [mm]: the arm there, and its ease."""
-    return arm_at(body, style.sleeve.length.mm).mm + hem_ease(body, style, cap_of(drawn))
+def hem_asked(body: Body, style: SetInStyle, width: float) -> float:
+    """Return the girth of the hem of a sleeve so wide [mm]: the arm there, and its ease."""
+    return arm_at(body, style.sleeve.length.mm).mm + hem_ease(body, style, width)
 
 
 def cap_of(drawn: SetIn) -> Cap:

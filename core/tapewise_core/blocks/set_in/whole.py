@@ -52,7 +52,7 @@ def alike(body: Body, style: SetInStyle, plan_of: PlanOf, told: Told) -> Whole:
     """Both sides of the body alike: halves on the fold."""
     plan = plan_of(body, style, 0.0)
     drawn = set_in(plan.wish)
-    half = _half(body, trunk_of(plan, drawn, style, armhole_allowance((drawn,), style)), told)
+    half = half_of(body, trunk_of(plan, drawn, style, armhole_allowance((drawn,), style)), told)
     finish = finish_neck(half.halves, style.neck, head=head_of(body))
     drafts = map(with_allowances, half.halves.drafts, (finish.back, finish.front))
     return Whole(finish.back, finish.front, tuple(drafts), ((half, ALIKE),), finish)
@@ -68,7 +68,7 @@ def two_sides(body: Body, style: SetInStyle, plan_of: PlanOf, told: Told) -> Who
     takes = armhole_allowance((drawn, low), style)
     trunks = [trunk_of(plan, drawn, style, takes), trunk_of(below, low, style, takes)]
     left, right = (
-        _half(body, trunk, told, f", {name} half")
+        half_of(body, trunk, told, f", {name} half")
         for trunk, name in zip(trunks[:: -1 if low_left else 1], LEFT_RIGHT, strict=True)
     )
     finish = finish_neck(left.halves, style.neck, right.halves, head=head_of(body))
@@ -82,8 +82,8 @@ LEFT_RIGHT = (LowerShoulder.LEFT, LowerShoulder.RIGHT)
 """The sides in the order in which they are named."""
 
 
-def _half(body: Body, trunk: Trunk, told: Told, side: str = "") -> Half:
-    """Draft and cut back and front of one side."""
+def half_of(body: Body, trunk: Trunk, told: Told = lambda d: d, side: str = "") -> Half:
+    """Return back and front of one side, drafted and cut."""
     back = told(draft_back(body, trunk, f"Back{side}"))
     front = draft_front(back, body, trunk, f"Front{side}")
     marks = side_marks(trunk)

@@ -5,19 +5,7 @@ Amounts are common practice in the trade unless a row names a source.
 
 from __future__ import annotations
 
-from tapewise_core.blocks.set_in.options import (
-    ARMHOLE,
-    EASE_SAYS,
-    HEM_SAYS,
-    KINDS,
-    LEAST_SLEEVE,
-    LENGTH_SAYS,
-    SHARE_SAYS,
-    front_hem_drop,
-    sleeve_ease,
-    sleeve_hem_ease,
-    sleeve_length,
-)
+from tapewise_core.blocks.set_in.options import ARMHOLE, KINDS, with_sleeve
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import BODY
 from tapewise_core.parts import cowl_options
@@ -31,7 +19,7 @@ from tapewise_core.parts.placket_options import PLACKET
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.style.cloth import CLOTH
 from tapewise_core.style.options import Options
-from tapewise_core.text.told import OptionKey, said
+from tapewise_core.text.told import said
 
 OF_THE_TOP = (
     "fit", "body-length", "ease", "bust-ease", "waist-ease", "hip-ease", "waist-shaping",
@@ -61,23 +49,8 @@ WORDS = {
 def options_from(top: Options) -> Options:
     """Return this garment's options: what it takes from the jersey top's, and its armhole's."""
     return (
-        top.only(*OF_THE_TOP)
-        .changed("sleeve", default=SleeveKind.SHORT)
+        with_sleeve(top.only(*OF_THE_TOP))
         .changed("cowl-depth", default=cowl_options.SET_IN)
-        .changed(
-            "sleeve-length",
-            says=LENGTH_SAYS,
-            default=sleeve_length,
-            default_says=SHARE_SAYS,
-            low=LEAST_SLEEVE,
-        )
-        .changed("sleeve-hem-ease", default=sleeve_hem_ease, default_says=HEM_SAYS)
-        .changed("sleeve-ease", default=sleeve_ease, default_says=EASE_SAYS)
-        .changed(
-            "front-hem-drop",
-            default=front_hem_drop,
-            default_says=said("{}", OptionKey("full-belly")),
-        )
         .changed("hem", says=said("the hem's shape: straight or curved"))
         .changed("sleeve", choices=(SleeveKind.NONE, *WITH_SLEEVE))
         .narrowed(WORDS)

@@ -50,18 +50,19 @@ def _corners(solved: Cap) -> tuple[Point, Point]:
     return Point(0, solved.height), Point(solved.width, solved.height)
 
 
-def bent_hem(middle: Point, corner: Point, seam_start: Point) -> Path:
+def bent_hem(middle: Point, corner: Point, seam_start: Point, wide: float | None = None) -> Path:
     """Return half a hem from the sleeve's middle: straight, then bent to meet the seam square.
 
     ``corner`` is where the straight hem would end, ``seam_start`` the under-seam's other end.
-    The hem's end lies on the under-seam or on its continuation.
+    The hem's end lies on the under-seam or on its continuation, moved on as for a half so ``wide``
+    [mm], its own width if none is given.
     """
     out = corner - middle
     half, across = out.length(), out.unit()
     seam = (corner - seam_start).unit()
     down = across.square() if across.square().dot(seam) > 0 else -across.square()
     taper = -seam.dot(across) / max(seam.dot(down), 0.2)
-    moved = DROPPED * half * taper / max(seam.dot(down), 0.2)
+    moved = DROPPED * (half if wide is None else wide) * taper / max(seam.dot(down), 0.2)
     if abs(moved) < HAIR:
         return ruled(middle, corner)
     end = corner + seam * moved
