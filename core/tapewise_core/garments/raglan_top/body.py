@@ -5,6 +5,8 @@ On both: V is where the line leaves the neckline, Z the notch where it runs into
 
 from __future__ import annotations
 
+from types import MappingProxyType
+
 from msgspec.structs import replace
 
 from tapewise_core.blocks.set_in.lines import neck_end, underarm_of
@@ -56,5 +58,5 @@ def parted(piece: Piece, line: RaglanLine, allowance: float) -> Piece:
         piece,
         edges=(neckline, Edge("raglan", line.whole, allowance), *kept),
         notches=(mark, *(notch for notch in piece.notches if notch.edge not in MOVED)),
-        points={**points, "raglan_neck": line.neck, "raglan_notch": line.notch},
+        points=MappingProxyType(points | {"raglan_neck": line.neck, "raglan_notch": line.notch}),
     )
