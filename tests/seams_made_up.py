@@ -46,6 +46,7 @@ from tapewise_core.sewing.neck_edge import (
     V_FACING,
 )
 from tapewise_core.sewing.neck_flat import BAND_FLAT
+from tapewise_core.sewing.raglan import OVERARM, RAGLAN
 from tapewise_core.sewing.sleeves import SLEEVE_FLAT, SLEEVE_ROUND, SLEEVE_SEAM
 from tapewise_core.sewing.waist import CASING, STAYED_WAIST, WAISTBAND, WAISTBAND_RING
 from tapewise_core.sewing.way import Elastic
@@ -106,6 +107,7 @@ FRONT = rectangle("front", 200, 500, {"bottom": 25, "right": 10})
 BACK = rectangle("back", 200, 500, {"bottom": 25, "right": 10})
 LONGER = rectangle("front", 204, 500)
 SLEEVE = rectangle("sleeve", 396, 300, {"bottom": 20})
+_HALVES = rectangle("sleeve_back", 170, 500), rectangle("sleeve_front", 150, 500)
 STRIP = rectangle("neckband", 480, 40, {"top": 6, "bottom": 6})
 SKIRT = rectangle("skirt", 700, 600, {"top": 23, "bottom": 15})
 SASH = rectangle("belt", 1700, 60, grain=(1, 0))
@@ -260,6 +262,20 @@ SAMPLES: Mapping[str, Pattern] = MappingProxyType(
             (
                 seam(SeamKind.SIDE, SLEEVE_SEAM, "sleeve left", "sleeve right"),
                 seam(SeamKind.SLEEVE, SLEEVE_ROUND, "sleeve top", "back top"),
+            ),
+        ),
+        "raglan": pattern_of(
+            (*_HALVES, BACK),
+            (
+                seam(SeamKind.SHOULDER, OVERARM, "sleeve_front left", "sleeve_back right"),
+                seam(SeamKind.RAGLAN, RAGLAN, "sleeve_back left", "back right"),
+            ),
+        ),
+        "raglan-band": pattern_of(
+            (STRIP, *_HALVES, BACK),
+            (
+                seam(SeamKind.RAGLAN, RAGLAN, "sleeve_back left", "back right"),
+                seam(SeamKind.NECKBAND, BAND, "neckband top", "back top"),
             ),
         ),
         "sides": pattern_of(_BODY, (_SIDE,)),

@@ -30,8 +30,8 @@ def overarms(work: Work) -> tuple[Operation, ...]:
 
 
 def _stay(work: Work) -> Operation:
-    back = work.pattern.piece(work.seams[0].second[0].piece)
-    one = mm(stayed((back, "shoulder")))
+    back = work.seams[0].second[0]
+    one = mm(stayed((work.pattern.piece(back.piece), back.edges[0])))
     do = said(
         "Stay the shoulders on the sleeves' back halves, so that shoulders and neck do not sag: "
         "pin clear elastic or woven tape, {} for each, along the stitch line on the wrong side, "
