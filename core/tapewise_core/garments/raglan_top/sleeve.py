@@ -45,14 +45,13 @@ def laid(half: HalfSleeve, path: Path, *, front: bool) -> Path:
 
 def draft_half(plan: Plan, half: HalfSleeve, *, front: bool) -> Draft:
     """Return one half of the sleeve as drawn by hand."""
-    body, other = ("front", "right") if front else ("back", "left")
+    body = "front" if front else "back"
     hem = plan.length.mm - over(half.bend)
-    called = said("the line of the sleeve's width; this half's share of it goes to the {}", other)
     draft = (
         Draft(title(FRONT if front else BACK))
         .start("O", "where the shoulder's line and the overarm's would meet, near the top")
         .down("O", "T", mm(ROUND), "from here on the overarm is straight")
-        .down("O", "G", mm(half.turn.end.y), called)
+        .down("O", "G", mm(half.turn.end.y), "the line of the sleeve's width")
         .down("O", "Q", mm(hem), "the hem on the overarm")
     )
     overarm = laid(half, plan_overarm(plan, half), front=front)
@@ -61,10 +60,9 @@ def draft_half(plan: Plan, half: HalfSleeve, *, front: bool) -> Draft:
     draft = set_off(draft, "O", "S", overarm.start, "the side neck")
     shoulder = mm(overarm.segments[0].length())
     draft = draft.along("S", "O", "P", shoulder, "the shoulder point, the shoulder's length from S")
-    called = said("the end of the {}'s neckline, V there", LineName(body))
+    called = "the raglan seam's end on the neckline"
     draft = set_off(draft, "S", "V", neckline.start, called)
-    called = said("the raglan seam's notch, Z on the {}", LineName(body))
-    draft = set_off(draft, "G", "Z", half_notch(half, front=front), called)
+    draft = set_off(draft, "G", "Z", half_notch(half, front=front), "the raglan seam's notch")
     wide = draft.across if front else draft.inward
     draft = wide("G", "U", mm(half.width), "the underarm")
     under = laid(half, plan.hem_of(half), front=front)

@@ -83,9 +83,8 @@ def raglan_line(neckline: Path, shoulder: ShoulderLine, armhole: Path) -> Raglan
     def drawn(off: float) -> RaglanLine:
         return _parted(*neckline.split(whole - off), shoulder, Path(armhole.segments[1:]))
 
-    least = min(LEAST_NECK, off)
-    if drawn(off).opening < OPEN < drawn(least).opening:
-        off = root(lambda off: drawn(off).opening - OPEN, least, off, 0.1)
+    if drawn(off).opening < OPEN:
+        off = root(lambda off: drawn(off).opening - OPEN, min(LEAST_NECK, off), off, 0.1)
     return drawn(off)
 
 
