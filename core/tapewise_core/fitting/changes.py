@@ -14,6 +14,8 @@ NO_FRONT = "has no front over the bust"
 NO_NECK = "has no neckline"
 NO_BAND = "has no neckband whose length could change"
 NO_SHOULDER = "has no shoulders"
+ALIKE = "is not drafted with one shoulder lower"
+NO_CAP = "has no sleeve that could be turned in an armhole"
 NO_ARMHOLE = "has no armhole of its own: its sleeves, if any, are cut in one with the body"
 NO_SHARES = "has one side line for back and front, which cannot be shared out otherwise"
 NO_SLEEVE = "has no sleeve"
@@ -76,15 +78,8 @@ _ALL = (
         {"shoulder-drop": -1, "underarm-lower": -1},
         {"shoulder-drop": -1},
     ),
-    _one(
-        "left-shoulder-lower", "left shoulder lowered {}", NO_SHOULDER, {"left-shoulder-lower": 1}
-    ),
-    _one(
-        "right-shoulder-lower",
-        "right shoulder lowered {}",
-        NO_SHOULDER,
-        {"left-shoulder-lower": -1},
-    ),
+    _one("left-shoulder-lower", "left shoulder lowered {}", ALIKE, {"left-shoulder-lower": 1}),
+    _one("right-shoulder-lower", "right shoulder lowered {}", ALIKE, {"left-shoulder-lower": -1}),
     _one("across-back-wider", "half back widened {} across", NO_ARMHOLE, {"across-back-wider": 1}),
     _one(
         "across-front-wider", "half front widened {} across", NO_ARMHOLE, {"across-front-wider": 1}
@@ -112,9 +107,7 @@ _ALL = (
         lacks="has no sleeve that is cut in one with the body",
         measured=Measured.DEGREES,
     ),
-    _one(
-        "sleeve-forward", "sleeve turned {} forward in its armhole", NO_ARMHOLE, {"cap-forward": 1}
-    ),
+    _one("sleeve-forward", "sleeve turned {} forward in its armhole", NO_CAP, {"cap-forward": 1}),
     _one("sides-raised", "hem taken up {} at the sides", NO_HEM, {"sides-higher": 1}),
     _one("sides-lowered", "hem let down {} at the sides", NO_HEM, {"sides-higher": -1}),
     _one(

@@ -27,9 +27,10 @@ OPEN = 60.0
 """The line and the neckline's end meet at no sharper angle on the sleeve [degrees] (our choice): of
 a neckline that is nearly level there, less is left to the sleeve."""
 
-LEAN = 14.0
-"""Where the line meets the armhole it is so much steeper than its chord [degrees] (our choice): it
-bends out by 6 to 10 mm, as is common practice."""
+LEAN, FLATTER = 14.0, 0.5
+"""Where the line meets the armhole it is so much steeper than its chord [degrees], and flatter by
+half of that where it leaves the neckline (our choice): it bends out by 6 to 10 mm, as is common
+practice."""
 
 HIGHEST_NOTCH, LOWEST_NOTCH = 0.06, 0.6
 """Between these shares of the armhole's lower curve, from its middle down, the line meets it (our
@@ -108,11 +109,10 @@ def _meeting(neck: Point, bottom: Path) -> float:
 
 
 def _upper(neck: Point, lower: Path) -> Path:
-    """From the neckline to the notch: as much flatter than its chord at its start as it is
-    steeper at its end."""
+    """From the neckline to the notch: flatter than its chord at its start, steeper at its end."""
     notch, along = lower.start, lower.leaving()
     chord = notch - neck
     turn = math.degrees(math.atan2(chord.cross(along), chord.dot(along)))
     reach = LONG * chord.length()
-    leave = neck + chord.unit().turned(-turn) * reach
+    leave = neck + chord.unit().turned(-turn * FLATTER) * reach
     return curved(neck, leave, notch + along * -reach, notch)
