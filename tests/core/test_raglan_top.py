@@ -108,7 +108,7 @@ def test_the_neckline_is_the_set_in_tops_and_whole(neckline: str) -> None:
     parts = [f"{of}{name}" for of in ("", "sleeve_") for name in HALVES]
     now = sum(made.pattern.piece(part).length("neckline") for part in parts)
     assert now == pytest.approx(sum(before.piece(name).length("neckline") for name in HALVES))
-    crossed = [proof for proof in made.proofs if proof.about[1].startswith("neckline across the")]
+    crossed = [proof for proof in made.proofs if proof.of.startswith("neckline across the")]
     assert [proof.value < 0.5 for proof in crossed] == [True] * 3
 
 

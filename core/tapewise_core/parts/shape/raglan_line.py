@@ -11,8 +11,9 @@ import math
 
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path, curved
-from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.point import Point, Vector
 from tapewise_core.geometry.roots import root
+from tapewise_core.geometry.segments import Segment
 from tapewise_core.parts.shape.shoulder_line import ShoulderLine
 
 FROM_SHOULDER = 1 / 3
@@ -33,8 +34,8 @@ half of that where it leaves the neckline (our choice): it bends out by 6 to 10 
 practice."""
 
 HIGHEST_NOTCH, LOWEST_NOTCH = 0.06, 0.6
-"""Between these shares of the armhole's lower curve, from its middle down, the line meets it (our
-choice)."""
+"""Between these parameters of the armhole's lower curve, from its middle down, the line meets it
+(our choice)."""
 
 LONG = 0.36
 """The line's handles over its chord (our choice): about a circle's."""
@@ -44,7 +45,8 @@ class RaglanLine(Frozen):
     """One half's neckline, parted; its line down to the notch, and the armhole from there on.
 
     ``kept`` runs from the centre to the line, ``given`` from there to the side neck; ``turned`` is
-    the armhole's length below the notch, where body and sleeve turn apart [mm].
+    the armhole's length below the notch, where body and sleeve turn apart [mm], and
+    ``ahead`` the line's direction there.
     """
 
     kept: Path
@@ -53,6 +55,7 @@ class RaglanLine(Frozen):
     lower: Path
     shoulder: ShoulderLine
     turned: float
+    ahead: Vector
 
     @property
     def whole(self) -> Path:
@@ -82,30 +85,29 @@ def raglan_line(neckline: Path, shoulder: ShoulderLine, armhole: Path) -> Raglan
     off = min(max(whole * FROM_SHOULDER, LEAST_NECK), MOST_NECK, whole / 2)
 
     def drawn(off: float) -> RaglanLine:
-        return _parted(*neckline.split(whole - off), shoulder, Path(armhole.segments[1:]))
+        return _parted(*neckline.split(whole - off), shoulder, armhole.segments[1])
 
-    if drawn(off).opening < OPEN:
-        off = root(lambda off: drawn(off).opening - OPEN, min(LEAST_NECK, off), off, 0.1)
-    return drawn(off)
+    found = drawn(off)
+    if found.opening >= OPEN:
+        return found
+    return drawn(root(lambda off: drawn(off).opening - OPEN, min(LEAST_NECK, off), off, 0.1))
 
 
-def _parted(kept: Path, given: Path, shoulder: ShoulderLine, bottom: Path) -> RaglanLine:
+def _parted(kept: Path, given: Path, shoulder: ShoulderLine, bottom: Segment) -> RaglanLine:
     """The line that leaves a neckline where it is parted."""
-    _, lower = bottom.split(_meeting(given.start, bottom))
+    lower = Path((bottom.split(_meeting(given.start, bottom))[1],))
     upper = _upper(given.start, lower)
-    return RaglanLine(kept, given, upper, lower, shoulder, lower.length())
+    return RaglanLine(kept, given, upper, lower, shoulder, lower.length(), lower.leaving())
 
 
-def _meeting(neck: Point, bottom: Path) -> float:
-    """How far down the armhole's lower curve the line meets it [mm]."""
-    length = bottom.length()
+def _meeting(neck: Point, bottom: Segment) -> float:
+    """The parameter at which the line meets the armhole's lower curve."""
 
-    def over(at: float) -> float:
-        point, along = bottom.at(at)
-        chord = point - neck
+    def over(t: float) -> float:
+        chord, along = bottom.at(t) - neck, bottom.direction(t)
         return math.degrees(math.atan2(chord.cross(along), chord.dot(along))) - LEAN
 
-    return root(over, HIGHEST_NOTCH * length, LOWEST_NOTCH * length, 0.01)
+    return root(over, HIGHEST_NOTCH, LOWEST_NOTCH, 1e-3)
 
 
 def _upper(neck: Point, lower: Path) -> Path:

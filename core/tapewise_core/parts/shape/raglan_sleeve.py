@@ -139,8 +139,17 @@ def raglan_sleeve(
     high, low = _levels(lines, lean)
     widest, least = (_width(lines, level, lean) for level in (high, low))
     wanted = min(max(width, least), widest)
-    level = root(lambda at: _width(lines, at, lean) - wanted, high, low, NEAR)
-    one, other = (_at(line, level, lean) for line in lines)
+
+    def drawn(bend: float) -> tuple[HalfSleeve, HalfSleeve]:
+        one = _half(back, bend, lean)
+        return one, _half(front, _bend(front, one.level, lean), lean)
+
+    def over(bend: float) -> float:
+        one, other = drawn(bend)
+        return one.width + other.width - wanted
+
+    flat, steep = (_bend(back, level, lean) for level in (high, low))
+    one, other = drawn(root(over, flat, steep, NEAR))
     return RaglanSleeve(one, other, width, least, widest)
 
 
@@ -167,13 +176,16 @@ def _steepest(line: RaglanLine) -> float:
 
 
 def _width(lines: Lines, level: float, lean: float) -> float:
-    return sum(_at(line, level, lean).width for line in lines)
+    return sum(_half(line, _bend(line, level, lean), lean).width for line in lines)
 
 
-def _at(line: RaglanLine, level: float, lean: float) -> HalfSleeve:
-    """The half whose underarm lies on a level."""
-    bend = root(lambda b: _half(line, b, lean).level - level, FLATTEST, _steepest(line), NEAR)
-    return _half(line, bend, lean)
+def _bend(line: RaglanLine, level: float, lean: float) -> float:
+    """The bend of a half whose underarm lies on a level [degrees]."""
+
+    def over(bend: float) -> float:
+        return _half(line, bend, lean).level - level
+
+    return root(over, FLATTEST, _steepest(line), NEAR)
 
 
 def _half(line: RaglanLine, bend: float, lean: float) -> HalfSleeve:
@@ -185,9 +197,8 @@ def _half(line: RaglanLine, bend: float, lean: float) -> HalfSleeve:
     uneven = max(LEAST_BEND - bend, 0.0) / 100
     bend = max(bend, LEAST_BEND)
     notch = _upright(line, bend, line.notch)
-    ahead = (_upright(line, bend, line.notch + line.upper.arriving()) - notch) * (1 - uneven)
-    square = Vector(1.0, lean).unit() * (1 + uneven)
-    corner = notch + ahead
-    side = line.turned / rounded(notch, corner, corner + square).length()
-    corner = notch + ahead * side
-    return HalfSleeve(line, bend, rounded(notch, corner, corner + square * side))
+    ahead = _upright(line, bend, line.notch + line.ahead) - notch
+    corner = notch + ahead * (1 - uneven)
+    turn = rounded(notch, corner, corner + Vector(1.0, lean).unit() * (1 + uneven))
+    times = line.turned / turn.length()
+    return HalfSleeve(line, bend, turn.placed(lambda at: notch + (at - notch) * times))
