@@ -46,6 +46,7 @@ GLOSSARY = (
     Term("negative ease", "the garment is smaller than the body, and the cloth stretches over it"),
     Term("notch", "a short mark across an edge; two that belong together meet when sewn"),
     Term("overlocker", "a machine that sews, trims and binds a seam that stretches", "serger"),
+    Term("raglan", "a sleeve that runs up to the neck and takes the shoulder with it"),
     Term("repeat", "the length after which a cloth's own pattern begins anew"),
     Term(
         "selvedge", "the firm edge along both sides of a cloth; nothing is cut from it", "selvage"
