@@ -11,7 +11,6 @@ The page that the developers' guide walks through; amounts are common practice.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from types import MappingProxyType
 
 from tapewise_core.drafting.draft import Draft
@@ -19,6 +18,7 @@ from tapewise_core.drafting.facts import Facts, Neck
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.piece import Edge, Pattern, make_piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
+from tapewise_core.frozen import Frozen
 from tapewise_core.garments.garment import Garment
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
@@ -65,8 +65,7 @@ TITLE = "Neck warmer"
 SAYS = "A ring of jersey, folded double."
 
 
-@dataclass(frozen=True, slots=True)
-class StripStyle:
+class StripStyle(Frozen):
     """The strip as the wearer chose it."""
 
     height: Length
