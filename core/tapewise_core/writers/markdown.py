@@ -20,7 +20,7 @@ from tapewise_core.paper.document import (
 from tapewise_core.paper.drawing import Drawing
 from tapewise_core.paper.safe import plain
 
-_MARKS = re.compile(r"([\\`*_\[\]<>|])")
+_MARKS = re.compile(r"[\\`*_\[\]<>|]")
 _OPENERS = re.compile(r"^(#{1,6} |[-+] |\d+[.)] |=+$|-+$|~{3})")
 
 
@@ -93,7 +93,11 @@ def escaped(text: str) -> str:
     >>> escaped("a*b | <c> _d_")
     'a\\\\*b \\\\| \\\\<c\\\\> \\\\_d\\\\_'
     """
-    return _MARKS.sub(r"\\\1", plain(text))
+    return _MARKS.sub(_literal, plain(text))
+
+
+def _literal(mark: re.Match[str]) -> str:
+    return f"\\{mark[0]}"
 
 
 def _opened(text: str) -> str:

@@ -60,16 +60,22 @@ class Ground:
         return found and found[1]
 
     def boxes(
-        self, middles: Iterable[Place], across: float, up: float
+        self,
+        middles: Iterable[Place],
+        across: float,
+        up: float,
+        at: Place = (0.0, 0.0),
     ) -> Iterator[tuple[Place, Rows]]:
-        """Yield those middles about which an upright box is free and wholly on the picture, with
-        its cells.
+        """Yield those middles, told from a place, about which an upright box is free and wholly on
+        the picture, with its cells.
 
         Looking for room is a third of what a picture takes, so all is in one loop; the middle row
         comes first, since what stands on a point or line mostly runs through it.
         """
         own, many, width, height = self.rows, self.many, self.width, self.height
-        for x, y in middles:
+        at_x, at_y = at
+        for aside, down in middles:
+            x, y = at_x + aside, at_y + down
             left, top, right, bottom = x - across, y - up, x + across, y + up
             if left < 0 or top < 0 or right > width or bottom > height:
                 continue

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 
 from tapewise_core.drafting.picturing.ground import CELL, Ground, Place, Rows
@@ -93,8 +93,8 @@ class Placing:
 
         Return whether there was room.
         """
-        for gap, places in self._about(words, at, far):
-            for middle, rows in self.ground.boxes(places, words.across, words.up):
+        for gap, middles, start in self._about(words, at, far):
+            for middle, rows in self.ground.boxes(middles, words.across, words.up, start):
                 if gap >= LED and not self._led(words, at, middle):
                     continue
                 self.put(words, middle, rows)
@@ -102,22 +102,25 @@ class Placing:
         self.missed += far
         return False
 
-    def _about(self, words: Words, at: Place, far: bool) -> Iterator[tuple[float, list[Place]]]:
-        """Places for words about a point, the best first, and how far off these are at least."""
-        left, top = at
+    def _about(
+        self, words: Words, at: Place, far: bool
+    ) -> Iterator[tuple[float, Sequence[Place], Place]]:
+        """Middles for words about a point, the best first: how far off it they are at least, and
+        from where they are told."""
         for gap in GAPS:
             if gap >= LED and not far:
                 return
-            yield gap, [(left + x, top + y) for x, y in _ring(gap, words.across, words.up)]
+            yield gap, _ring(gap, words.across, words.up), at
         yield from self._anywhere(at)
 
-    def _anywhere(self, at: Place) -> Iterator[tuple[float, list[Place]]]:
+    def _anywhere(self, at: Place) -> Iterator[tuple[float, Sequence[Place], Place]]:
         """Places all over the picture, those near the point first."""
         across = [SCAN * i for i in range(int(self.ground.width / SCAN) + 1)]
         down = [SCAN * i for i in range(int(self.ground.height / SCAN) + 1)]
         off = sorted((math.hypot(x - at[0], y - at[1]), (x, y)) for x in across for y in down)
-        yield 0.0, [place for far, place in off if far < LED]
-        yield LED, [place for far, place in off if far >= LED]
+        corner = (0.0, 0.0)
+        yield 0.0, [place for far, place in off if far < LED], corner
+        yield LED, [place for far, place in off if far >= LED], corner
 
     def _led(self, words: Words, at: Place, middle: Place) -> bool:
         """Draw a line from a point to its words, unless it would run over others."""
