@@ -299,3 +299,21 @@ def test_the_summary_stands_whole_on_the_smallest_screen() -> None:
         assert line not in cut_short(at.page)
 
     walk(steps, (60, 15), judges=True)
+
+
+def test_what_has_become_unlikely_keeps_the_cursor() -> None:
+    """The number typed after the question is for the measure that was asked about."""
+    begin(waist=76.0)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        at.page.query_one(Rows).to("hip")
+        await at.settle()
+        await at.type("202", "enter")
+        assert "the other measures suggest" in at.said
+        assert at.page.query_one(Rows).at == "hip"
+        await at.type("102", "enter")
+        assert measures()["hip"][0] == 102
+        assert measures()["height"][0] == GOOD["height"]
+
+    walk(steps)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from walking import Walk, walk
 
+from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import settings, work
 from tapewise_core.tasks.people import person, store
 from tapewise_tui.widgets.ticks import TickList
@@ -99,5 +100,18 @@ def test_machines_nobody_named_are_said_to_be_assumed(page: str) -> None:
         at.app.desk.usual("machines", "overlocker, coverstitch")
         await at.press("f3", "f4")
         assert "assumed" not in at.said
+
+    walk(steps)
+
+
+def test_where_nothing_can_be_drafted_it_is_said_why() -> None:
+    """A child with a height alone: what is still to measure, not which machines are assumed."""
+    store.save(Profile.of("Kit Quist").having(age=8.0).with_value("height", 128.0))
+    work.save(work.Work("Kit Quist", page="sew", when="2026-11-01T10:00:00"))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        assert at.said.startswith("! Still to measure: ")
+        assert "There is no pattern to sew yet." in at.text()
 
     walk(steps)

@@ -26,6 +26,7 @@ class ChoresPage(Page):
             self.draft = draft
             self.chores = chores(draft, ticking.known_as(self.desk.work)) if draft else ()
         if isinstance(result, str):
+            self.first_says = ""  # what is wrong comes before which machines are assumed
             self.warn(result)
 
     @property

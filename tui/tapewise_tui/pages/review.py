@@ -59,7 +59,12 @@ class ReviewPage(EntryPage):
         return measuring.replaced(self.desk, self.key, text)
 
     def go_down(self, row: reviewing.Standing, place: int) -> None:
-        """Go to the next that is to be looked at, where one was: what was mended sinks."""
+        """Go to the next that is to be looked at, where one was: what was mended sinks.
+
+        What has come to be looked at rises, and keeps the cursor: it is asked about.
+        """
+        if row.urgent == USUAL and self.row.urgent < USUAL:
+            return
         keys = [one.measure.key for one in self.rows if one.urgent < USUAL]
         following = place + (row.measure.key in keys)
         if row.urgent < USUAL and following < len(keys):

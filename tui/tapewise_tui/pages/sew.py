@@ -86,7 +86,8 @@ class SewPage(ChoresPage):
         done = sum(bool(item.ticked) for item in boxes)
         again = ticking.open_again(self.desk.work, self.chores, self.fingerprint)
         more = f" {_things(again)} open again: the pattern has changed since." if again else ""
-        self.query_one("#summary", Static).update(f"{done} of {len(boxes)} done.{more}")
+        counted = f"{done} of {len(boxes)} done." if boxes else "There is no pattern to sew yet."
+        self.query_one("#summary", Static).update(f"{counted}{more}")
 
     @on(TickList.Ticked)
     def tick(self, event: TickList.Ticked) -> None:
