@@ -10,6 +10,8 @@ import math
 from itertools import product
 
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.figure_style import FigureStyle
+from tapewise_core.parts.grown_body import body_shoulder, side_of
 from tapewise_core.parts.sleeve_style import WITH_SLEEVE, SleeveKind
 from tapewise_core.parts.sleeve_trials import (
     SHORTEST_CAP,
@@ -18,6 +20,7 @@ from tapewise_core.parts.sleeve_trials import (
     hem_ease,
     kind_length,
 )
+from tapewise_core.parts.trunk_style import TrunkStyle
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
 from tapewise_core.style.options import Options
@@ -34,11 +37,31 @@ TRIED = (USUAL_EASE, 5.0, 4.0, 3.0, 2.0)
 WIDENED = (False, True)
 """First a sleeve as wide as asked, then one whose hem is wider so that it meets the body."""
 
+TAKEN_UP = 25.0
+"""A bodice is cut up to about this much shorter for its skirt's weight [mm] (our choice)."""
+
+
+def _trials(body: Body, style: Style) -> Trials:
+    """The sleeves tried on a body, the same for each option here that asks."""
+    return style.once("sleeves tried", lambda: _begun(body, style))
+
+
+def _begun(body: Body, style: Style) -> Trials:
+    """Trials by what the options above the sleeve's settle."""
+    figure = FigureStyle.of(style)
+    bodice = "body-length" not in style.chosen
+    waist = body["back_waist_length"] - mm(TAKEN_UP) if bodice else None
+    trunk = TrunkStyle.of(style, waist)
+    half, rise = style.length("neck-half-width"), style.length("neck-rise")
+    shoulder = body_shoulder(body, figure, half, rise)
+    side = side_of(body, trunk, figure, bodice=bodice)
+    return Trials(body, figure, shoulder, side, trunk.bust_ease.mm)
+
 
 def sleeve_kind(body: Body, style: Style) -> str:
     """The shortest kind that this body can have as wide as asked, with the usual ease or with less;
     else one whose hem is wider; else a cap."""
-    tried, trials = product(WIDENED, TRIED, WITH_SLEEVE), Trials.of(body, style)
+    tried, trials = product(WIDENED, TRIED, WITH_SLEEVE), _trials(body, style)
     found = (kind for wider, ease, kind in tried if trials.had(kind, ease, widened=wider))
     return next(found, SleeveKind.CAP)
 
@@ -48,7 +71,7 @@ def sleeve_ease(body: Body, style: Style) -> Length:
     kind = SleeveKind(style.choice("sleeve"))
     if kind is SleeveKind.NONE:
         return cm(USUAL_EASE)
-    tried, trials = product(WIDENED, TRIED), Trials.of(body, style)
+    tried, trials = product(WIDENED, TRIED), _trials(body, style)
     found = (ease for wider, ease in tried if trials.had(kind, ease, widened=wider))
     return cm(next(found, USUAL_EASE))
 
@@ -58,7 +81,7 @@ def sleeve_length(body: Body, style: Style) -> Length:
     kind = SleeveKind(style.choice("sleeve"))
     if kind is SleeveKind.NONE:
         return mm(SHORTEST_CAP)
-    ease, trials = style.length("sleeve-ease").mm / 10, Trials.of(body, style)
+    ease, trials = style.length("sleeve-ease").mm / 10, _trials(body, style)
     had = (trials.had(kind, ease, widened=wider) for wider in WIDENED)
     length, found = kind_length(body, kind), next(filter(None, had), None)
     if not found or found <= length.mm + 0.1:

@@ -9,10 +9,8 @@ from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_length, past_elbow
 from tapewise_core.parts.figure_style import FigureStyle
 from tapewise_core.parts.grown_arm import Had, SleeveWish, arm_of, had
-from tapewise_core.parts.grown_body import BodyShoulder, SideOf, body_shoulder, side_of
+from tapewise_core.parts.grown_body import BodyShoulder, SideOf
 from tapewise_core.parts.sleeve_style import SleeveKind
-from tapewise_core.parts.trunk_style import TrunkStyle
-from tapewise_core.style.style import Style
 from tapewise_core.units import Length, mm
 
 SLEEVES = {
@@ -32,9 +30,6 @@ WRIST_EASE = 3.0
 LONGER = (0.0, 20.0, 40.0, 60.0)
 """By so much a short sleeve may be longer than usual where that lets it meet the body [mm]."""
 
-TAKEN_UP = 25.0
-"""A bodice is cut up to about this much shorter for its skirt's weight [mm] (our choice)."""
-
 
 class Trials(Frozen):
     """Sleeves tried on one body, which the options above the sleeve's settle.
@@ -48,22 +43,6 @@ class Trials(Frozen):
     side: SideOf
     bust_ease: float
     made: dict[tuple[float, float], Had | None] = field(default_factory=dict)
-
-    @classmethod
-    def of(cls, body: Body, style: Style) -> Trials:
-        """Return those of a body, the same for each option that asks."""
-        return style.once("sleeves tried", lambda: cls._begun(body, style))
-
-    @classmethod
-    def _begun(cls, body: Body, style: Style) -> Trials:
-        figure = FigureStyle.of(style)
-        bodice = "body-length" not in style.chosen
-        waist = body["back_waist_length"] - mm(TAKEN_UP) if bodice else None
-        trunk = TrunkStyle.of(style, waist)
-        half, rise = style.length("neck-half-width"), style.length("neck-rise")
-        shoulder = body_shoulder(body, figure, half, rise)
-        side = side_of(body, trunk, figure, bodice=bodice)
-        return cls(body, figure, shoulder, side, trunk.bust_ease.mm)
 
     def had(self, kind: SleeveKind, ease: float, *, widened: bool) -> float | None:
         """Return how long a sleeve of a kind gets [mm], or None where it cannot be had.
