@@ -5,8 +5,7 @@ The line that an end is cut along goes out from the corner; what lies beyond it 
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.outline import Margin
 from tapewise_core.geometry.point import Point, Vector, crossing
 
@@ -22,7 +21,7 @@ def outward(direction: Vector) -> Vector:
     return -direction.square()
 
 
-class End(NamedTuple):
+class End(Frozen):
     """Where an allowance ends at a turned corner.
 
     ``cut`` runs from its inner to its outer end, which is ``outer`` where the edge runs straight

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from typing import NamedTuple
 
+from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.cut_spots import Spot
 from tapewise_core.geometry.outline import Margin
 
@@ -21,7 +21,7 @@ SHARPEST = 0.34
 more, for corners whose sides are not of one width (exact)."""
 
 
-class Turn(NamedTuple):
+class Turn(Frozen):
     """What a corner does to the allowances on both sides of it.
 
     The cut line may be away from it by ``longer`` of the wider one, and by no more than ``left`` of
@@ -60,7 +60,7 @@ def _hollow(before: Margin, after: Margin, turn: float) -> float:
     return 1 / max(math.cos(math.radians(turn) / 2), 0.1)
 
 
-class Excuse(NamedTuple):
+class Excuse(Frozen):
     """What a corner excuses along an edge near it: its own, or one beyond a short neighbour.
 
     Less than ``reach`` from the edge's end the cut line may be as near as ``least`` and as far as

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.chords import Chords
@@ -23,7 +23,7 @@ TINY = 1e-12
 """A side no longer than this has no direction [mm]."""
 
 
-class Spot(NamedTuple):
+class Spot(Frozen):
     """A place on an edge [mm]: how far it is from the cut line and from the edge's two ends."""
 
     x: float
