@@ -49,7 +49,7 @@ def chords(paths: Sequence[Path], tolerance: float) -> Chords:
 
     parts = [part for path in paths for part in path.segments]
     shapes = [number for part in parts for p in part.handles for number in (p.x, p.y)]
-    a, b, c, d = np.array(shapes).reshape(-1, 4, 2).swapaxes(0, 1)
+    a, b, c, d = np.array(shapes).reshape(len(parts), 4, 2).swapaxes(0, 1)
     steps = np.array([part.steps(tolerance) for part in parts])
     last = np.cumsum([len(path.segments) for path in paths]) - 1
     points = steps.copy()

@@ -61,12 +61,12 @@ def _corners(
 ) -> Iterator[Excuse]:
     """What the corners near an edge excuse: its own, and beyond short neighbours theirs."""
     count, reach = len(margins), CORNER * max(edge.width for edge in margins) + ROOM
-    for way in (-1, 1):
+    for at_start in (True, False):
         away = 0.0
         for step in range(1, count):
-            at = (index + way * step) % count
-            corner = turns[at] if way < 0 else turns[at - 1]
-            yield excuse(margins[index], margins[at], corner, at, way < 0, away)
+            at = (index - step if at_start else index + step) % count
+            corner = turns[at if at_start else at - 1]
+            yield excuse(margins[index], margins[at], corner, at, at_start, away)
             away += spots.length(at)
             if away > reach:
                 break

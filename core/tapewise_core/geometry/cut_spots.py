@@ -20,7 +20,7 @@ memory than is kept at hand (128 KB), and wakes no threads. Three times as many 
 long."""
 
 TINY = 1e-12
-"""A side no longer than this has no direction [mm]."""
+"""A side no longer than this has no direction of its own [mm]: any does."""
 
 
 class Spot(Frozen):
@@ -122,6 +122,7 @@ def _distances(places: np.ndarray, line: np.ndarray) -> np.ndarray:
     sides = np.concatenate([line[1:], line[:1]]) - line
     long = np.hypot(sides[:, 0], sides[:, 1])
     half, ways = long / 2, sides / np.maximum(long, TINY)[:, None]
+    ways[long <= TINY] = 1.0, 0.0  # of a side that is but a point
     middles = line + sides / 2
     along, across = (_reckoned(middles, way) for way in (ways, ways[:, ::-1] * (1.0, -1.0)))
     places = np.column_stack([places, np.ones(len(places))])

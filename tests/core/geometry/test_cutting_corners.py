@@ -157,13 +157,17 @@ def test_an_edge_two_corners_on_counts_where_the_next_is_short() -> None:
 
 
 @pytest.mark.parametrize("along", [240, 283, 285.9, 300])
-def test_in_a_sharp_corner_the_cut_line_may_be_nearer_across_the_piece(along: float) -> None:
-    """A seam of 10 mm runs into a tip of 30°, beside an edge without allowance: within 20 mm of
-    the tip that edge is nearer than the seam's own cut line, at whatever steps it is measured."""
-    tip = math.radians(30)
+@pytest.mark.parametrize(("degrees", "beyond"), [(30, 0), (15, 4)])
+def test_in_a_sharp_corner_the_cut_line_may_be_nearer_across_the_piece(
+    along: float, degrees: float, beyond: float
+) -> None:
+    """A seam of 10 mm runs into a sharp tip, beside an edge with a narrower allowance or none:
+    within 20 mm of the tip that edge's cut line is nearer than the seam's own, at whatever steps
+    it is measured; and no nearer than it is."""
+    tip = math.radians(degrees)
     a, b = Point(0, 0), Point(along, 0)
     c = Point(along - 200 * math.cos(tip), 200 * math.sin(tip))
-    margins = [Margin(ruled(a, b), 10), Margin(ruled(b, c), 0), Margin(ruled(c, a), 0)]
+    margins = [Margin(ruled(a, b), 10), Margin(ruled(b, c), beyond), Margin(ruled(c, a), 0)]
     cut = points(cut_line(margins))
     assert max(allowances_off([rows(cut)], [margins])[0]) < 1e-3
     narrow = [Point(p.x, p.y + 0.2) if p.y < -5 else p for p in cut]
