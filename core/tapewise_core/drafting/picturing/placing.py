@@ -27,8 +27,12 @@ OFFS = (0.9, 2.2, 4.0, 6.0)
 SHARES = (0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86)
 """How far along its line a length may stand, best first."""
 
-SAMPLES = (0.0, -0.9, 0.9, -0.45, 0.45, -0.7, 0.7, -0.22, 0.22)
-"""Where along slanting words the ground is looked at first, from their middle to their ends."""
+GLANCES = (
+    (0.0, 0.95), (0.45, -0.95), (-0.45, -0.95), (0.95, 0.95), (-0.95, 0.95), (0.95, -0.95),
+    (-0.95, -0.95), (0.22, -0.95), (0.7, -0.95), (-0.22, 0.95), (-0.7, 0.95),
+)  # fmt: skip
+"""Where slanting words are looked at first, in shares of half their width and height from their
+middle: along their long edges, over which most of what is in their way enters."""
 
 SCAN = 1.6
 """How finely a picture is searched for room where none is near [mm]."""
@@ -66,15 +70,15 @@ class Placing:
     ) -> Iterator[tuple[Place, Rows]]:
         """The same for words that are neither level nor upright; a glance at a few places spares
         most looks at all cells."""
-        ground, (c, s) = self.ground, along
-        glance = [(c * (words.across * share), s * (words.across * share)) for share in SAMPLES]
+        ground, (c, s), across, up = self.ground, along, words.across, words.up
+        glance = [
+            (c * across * aside - s * up * down, s * across * aside + c * up * down)
+            for aside, down in GLANCES
+        ]
         for middle in middles:
             if ground.meets(*middle, glance):
                 continue
-            corners = words.corners(middle, along)
-            if ground.meets(0.0, 0.0, corners):
-                continue
-            rows = ground.covered(corners)
+            rows = ground.covered(words.corners(middle, along))
             if rows is not None and ground.is_free(rows):
                 yield middle, rows
 
