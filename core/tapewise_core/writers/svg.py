@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from functools import lru_cache
 from html import escape
 from math import isfinite
 
@@ -36,7 +37,6 @@ class _Sheet:
         self.drawing, self.look = drawing, look
         self.prefix = prefix
         self.ids: set[str] = set()
-        self.pens: dict[tuple[Dash, float], str] = {}
 
     def text(self) -> str:
         """Write everything and return the document."""
@@ -92,31 +92,15 @@ class _Sheet:
             checked(self.drawing)
         told = f'd="{data}" fill="{colour}"' if stroke.filled else f'd="{data}"'
         if not stroke.name or not (name := plain(stroke.name)):
-            return f"<path {told}{self._pen(stroke)} />"
+            return f"<path {told}{_pen(stroke.dash, stroke.width)} />"
         own = self._id(slug(f"{stroke.layer}-{plain(stroke.part)}-{name}"))
-        return f'<path {told} id="{own}"{self._pen(stroke)}>{_title(name)}</path>'
-
-    def _pen(self, stroke: Stroke) -> str:
-        """How wide and how broken a line is; one drawing has few kinds."""
-        kind = stroke.dash, stroke.width
-        told = self.pens.get(kind)
-        if told is None:
-            told = f' stroke-width="{rounded(stroke.width)}"'
-            if broken := dashes(*kind):
-                told = f' stroke-dasharray="{" ".join(map(number, broken))}"{told}'
-            self.pens[kind] = told
-        return told
+        return f'<path {told} id="{own}"{_pen(stroke.dash, stroke.width)}>{_title(name)}</path>'
 
     def _words(self, words: TextLine, colour: str) -> str:
         x, y = rounded(words.at.x), rounded(words.at.y)
         if not isfinite(x + y + words.size + words.angle):
             checked(self.drawing)
-        told = f'fill="{colour}" font-size="{rounded(words.size)}"'
-        if words.bold:
-            told += ' font-weight="bold"'
-        told += ' stroke="none"'
-        if words.anchor != "start":
-            told += f' text-anchor="{words.anchor}"'
+        told = _type(colour, words.size, words.bold, words.anchor)
         if words.angle:
             told += f' transform="rotate({rounded(words.angle)},{x},{y})"'
         return f'<text {told} x="{x}" y="{y}">{_escaped(plain(words.text))}</text>'
@@ -129,6 +113,24 @@ class _Sheet:
             found = f"{wanted}-{again}"
         self.ids.add(found)
         return found
+
+
+@lru_cache(maxsize=256)
+def _pen(dash: Dash, width: float) -> str:
+    """How wide and how broken a line is; all drawings have the same few kinds."""
+    told = f' stroke-width="{rounded(width)}"'
+    broken = " ".join(map(number, dashes(dash, width)))
+    return f' stroke-dasharray="{broken}"{told}' if broken else told
+
+
+@lru_cache(maxsize=256)
+def _type(colour: str, size: float, bold: bool, anchor: str) -> str:
+    """How words are set, apart from where."""
+    told = f'fill="{colour}" font-size="{rounded(size)}"'
+    if bold:
+        told += ' font-weight="bold"'
+    told += ' stroke="none"'
+    return told if anchor == "start" else f'{told} text-anchor="{anchor}"'
 
 
 def _by_part(inks: Iterable[Ink]) -> Iterator[tuple[str, list[Ink]]]:
