@@ -8,8 +8,9 @@ from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body
+from tapewise_core.parts.shape.half_raglan import HalfSleeve, over
 from tapewise_core.parts.shape.raglan_line import RaglanLine
-from tapewise_core.parts.shape.raglan_sleeve import HalfSleeve, RaglanSleeve, over, raglan_sleeve
+from tapewise_core.parts.shape.raglan_sleeve import RaglanSleeve, raglan_sleeve
 from tapewise_core.parts.shape.sleeve import bent_hem
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import Length, mm

@@ -27,7 +27,7 @@ from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.seam_steps import set_off
-from tapewise_core.parts.shape.raglan_sleeve import ROUND, HalfSleeve, over
+from tapewise_core.parts.shape.half_raglan import ROUND, HalfSleeve, over
 from tapewise_core.text.told import LineName, said
 from tapewise_core.units import mm
 
