@@ -30,7 +30,7 @@ class Unit(StrEnum):
 
     def spell(self, mm: float) -> str:
         """Spell a length [mm] with its unit."""
-        return f"{self.number(mm)} {self.value}"
+        return f"{self.number(mm)} {self}"
 
     def number(self, mm: float) -> str:
         """Spell a length [mm] without its unit, as :meth:`spell` rounds it."""

@@ -142,9 +142,9 @@ class Ground:
 
     def _bits(self, low: float, high: float) -> int:
         """The cells of a row from one place across to another, both counted in cells."""
-        first = min(max(int(low), 0), self.columns)
-        last = min(max(int(high), -1), self.columns)
-        return ((1 << (last - first + 1)) - 1) << first if last >= first else 0
+        first = int(low) if low > 0 else 0
+        last = int(high) if high < self.columns else self.columns
+        return ((2 << (last - first)) - 1) << first if last >= first else 0
 
 
 def _reach(a: Place, b: Place, first: int, left: list[float], right: list[float]) -> None:
