@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from tapewise_core.drafting.marks import NotchMark
-from tapewise_core.drafting.picturing.scene import Scene, Spot, window
+from tapewise_core.drafting.picturing.scene import Scene, Spot
+from tapewise_core.drafting.picturing.window import window
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point

@@ -4,28 +4,16 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from functools import lru_cache
 
 from tapewise_core.drafting.picturing.ground import CELL, Ground, Place, Rows
+from tapewise_core.drafting.picturing.stands import GAPS, beside_line, reach, readable, ring
 from tapewise_core.drafting.picturing.words import Words
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Ink, Layer, Stroke
 
-GAPS = (0.8, 1.5, 2.4, 3.4, 4.8, 6.5, 8.5, 11.0, 14.0, 18.0, 23.0, 29.0)
-"""How far from its point a letter may stand, nearest first [mm]."""
-
 LED = 2.4
 """From this gap on a thin line leads from the point to its letter [mm]."""
-
-WAYS = (-45, 45, -135, 135, -90, 90, 0, 180, -20, 20, -160, 160, -68, 68, -112, 112)
-"""Which way from its point a letter may stand, best first [degrees, clockwise from the right]."""
-
-OFFS = (0.9, 2.2, 4.0, 6.0)
-"""How far from its line a length may stand, nearest first [mm]."""
-
-SHARES = (0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86)
-"""How far along its line a length may stand, best first."""
 
 GLANCES = (
     (0.0, 0.95), (0.45, -0.95), (-0.45, -0.95), (0.95, 0.95), (-0.95, 0.95), (0.95, -0.95),
@@ -114,7 +102,7 @@ class Placing:
         for gap in GAPS:
             if gap >= LED and not far:
                 return
-            yield gap, _ring(gap, words.across, words.up), at
+            yield gap, ring(gap, words.across, words.up), at
         yield from self._anywhere(at)
 
     def _anywhere(self, at: Place) -> Iterator[tuple[float, Sequence[Place], Place]]:
@@ -133,8 +121,8 @@ class Placing:
         if length < 1e-6:
             return False
         x, y = x / length, y / length
-        reach = length - _support(words, x, y) - 2 * CELL
-        start, end = (at[0] + x * 0.7, at[1] + y * 0.7), (at[0] + x * reach, at[1] + y * reach)
+        far = length - reach(words.across, words.up, x, y) - 2 * CELL
+        start, end = (at[0] + x * 0.7, at[1] + y * 0.7), (at[0] + x * far, at[1] + y * far)
         if self.words.crosses(start, end):
             return False
         self.ground.line(start, end, 0.1)
@@ -144,59 +132,9 @@ class Placing:
     def along(self, words: Words, a: Place, b: Place, out: Place | None = None) -> bool:
         """Set words along a straight line, beside it, on the side that ``out`` points to if there
         is room; return whether there was room at all."""
-        way = _readable(a, b)
-        found = next(self.rooms(words, _beside_line(words, a, b, way, out), way), None)
+        way = readable(a, b)
+        found = next(self.rooms(words, beside_line(words, a, b, way, out), way), None)
         if found is not None:
             self.put(words, *found, way)
             return True
         return self.beside(words, ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2))
-
-
-def _beside_line(
-    words: Words, a: Place, b: Place, way: Place, out: Place | None
-) -> Iterator[Place]:
-    for off, side in _sides(way, out):
-        away = side * (off + words.up)
-        for share in SHARES:
-            x, y = a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
-            yield x - way[1] * away, y + way[0] * away
-
-
-def _sides(way: Place, out: Place | None) -> Iterator[tuple[float, int]]:
-    """How far off and on which side, above first; or all of one side first."""
-    if out is None:
-        yield from ((off, side) for off in OFFS for side in (-1, 1))
-        return
-    first = 1 if out[1] * way[0] - out[0] * way[1] > 0 else -1
-    yield from ((off, side) for side in (first, -first) for off in OFFS)
-
-
-def _readable(a: Place, b: Place) -> Place:
-    """The direction of a line, the way words on it are read: to the right, or upwards."""
-    x, y = b[0] - a[0], b[1] - a[1]
-    length = math.hypot(x, y)
-    if length < 1e-6:
-        return 1.0, 0.0
-    x, y = x / length, y / length
-    return (-x, -y) if x < -1e-6 or (abs(x) <= 1e-6 and y > 0) else (x, y)
-
-
-def _support(words: Words, x: float, y: float) -> float:
-    """How far the room of words reaches from its middle in a direction [mm]."""
-    return _reach(words.across, words.up, x, y)
-
-
-def _reach(across: float, up: float, x: float, y: float) -> float:
-    wide = across / abs(x) if abs(x) > 1e-6 else math.inf
-    return min(wide, up / abs(y) if abs(y) > 1e-6 else math.inf)
-
-
-_DIRECTIONS = tuple((math.cos(math.radians(way)), math.sin(math.radians(way))) for way in WAYS)
-
-
-@lru_cache(maxsize=4096)
-def _ring(gap: float, across: float, up: float) -> tuple[Place, ...]:
-    """Where the middles of words so far off their point are, told from it; letters come again and
-    again."""
-    off = ((x, y, gap + _reach(across, up, x, y)) for x, y in _DIRECTIONS)
-    return tuple((x * reach, y * reach) for x, y, reach in off)

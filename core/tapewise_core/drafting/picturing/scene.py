@@ -16,15 +16,6 @@ from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 
-AROUND = 0.14
-"""Shown round what happens, as a share of its longer side (our choice)."""
-
-NAMED = 0.3
-"""The same where notches are marked, whose names need room."""
-
-LEAST = 80.0
-"""The least a picture shows across [mm] (our choice)."""
-
 TOGETHER = 1.0
 """Points nearer to each other than this share one place [mm]."""
 
@@ -192,23 +183,3 @@ def _reached(guides: Iterable[Path], happens: list[Point]) -> list[Point]:
         if room is None or max(own.width, own.height) <= SPREAD * max(room.width, room.height):
             found += points
     return found or ([] if happens else [p for path in guides for p in path.flattened(COARSE)])
-
-
-def window(scene: Scene, shape: float) -> Box:
-    """Return the part of the paper to show, ``shape`` times as high as wide: where the step
-    happens and something round it, moved back over the draft where it would lie beside it."""
-    focus = scene.focus
-    room = (NAMED if scene.new_marks else AROUND) * max(focus.width, focus.height, LEAST)
-    wide = max(focus.width + 2 * room, (focus.height + 2 * room) / shape, LEAST)
-    high = wide * shape
-    across = _slid((focus.left + focus.right) / 2, wide, scene.whole.left, scene.whole.right, room)
-    down = _slid((focus.top + focus.bottom) / 2, high, scene.whole.top, scene.whole.bottom, room)
-    return Box(across - wide / 2, down - high / 2, across + wide / 2, down + high / 2)
-
-
-def _slid(middle: float, length: float, low: float, high: float, room: float) -> float:
-    """The middle of a stretch, moved so that it lies over another where it can."""
-    low, high = low - room, high + room
-    if length >= high - low:
-        return (low + high) / 2
-    return min(max(middle, low + length / 2), high - length / 2)

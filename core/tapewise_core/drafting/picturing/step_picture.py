@@ -10,9 +10,10 @@ from tapewise_core.drafting.picturing.detail import draw_detail
 from tapewise_core.drafting.picturing.ground import Place
 from tapewise_core.drafting.picturing.lines import draw_lines
 from tapewise_core.drafting.picturing.locator import Locator
-from tapewise_core.drafting.picturing.scene import Measure, Scene, Spot, window
+from tapewise_core.drafting.picturing.scene import Measure, Scene, Spot
 from tapewise_core.drafting.picturing.sheet import Flattened, Sheet
 from tapewise_core.drafting.picturing.signs import arrow, notch, overlaps, set_off
+from tapewise_core.drafting.picturing.window import window
 from tapewise_core.drafting.picturing.words import Words, in_lines
 from tapewise_core.geometry.outline import Box
 from tapewise_core.units import Unit
