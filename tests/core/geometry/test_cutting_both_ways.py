@@ -11,10 +11,11 @@ from hypothesis import strategies as st
 from tapewise_core.garments.shelf import PAGES, garment
 from tapewise_core.geometry.arc import arc
 from tapewise_core.geometry.cut_check import allowances_off
+from tapewise_core.geometry.cut_shapes import joined_round
 from tapewise_core.geometry.cutting import cut_line, drawn
 from tapewise_core.geometry.outline import Margin, area, is_simple
 from tapewise_core.geometry.path import curved, ruled
-from tapewise_core.geometry.point import Point, Vector
+from tapewise_core.geometry.point import RIGHT, Point, Vector
 from tapewise_core.geometry.rows import points, rows
 
 
@@ -131,3 +132,43 @@ def test_an_outline_walked_the_other_way_is_not_drawn_inside_itself() -> None:
     margins = around((0, 0, 10), (0, 100, 10), (100, 100, 10), (100, 0, 10))
     assert drawn(margins) is None
     assert area(points(cut_line(margins))) > 0
+
+
+@pytest.mark.parametrize("lean", [0, 33, 200])
+@pytest.mark.parametrize("second", [10, 20])
+def test_edges_that_all_but_run_straight_on_are_joined_without_a_slit(
+    lean: float, second: float
+) -> None:
+    """Their square ends lie apart by the millionth part of what they are long, which would open
+    all the way to the corner; nothing else is added."""
+    along, onward = RIGHT.turned(lean), RIGHT.turned(lean + math.degrees(9e-7))
+    start, corner = Point(0, 0), Point(0, 0) + along * 100
+    end, down = corner + onward * 100, along.square() * 100
+    walk = [start, corner, end, end + down, start + down]
+    margins = [
+        Margin(ruled(a, b), width)
+        for a, b, width in zip(walk, [*walk[1:], start], (10, second, 10, 10, 10), strict=True)
+    ]
+    whole = joined_round(margins)
+    assert min((point - corner).length() for point in whole) > 10 - 1e-3
+    assert area(whole) == pytest.approx(200 * 100 + 6000 + 400 + (second - 10) * 110, abs=0.02)
+
+
+def test_a_line_that_goes_back_on_itself_is_none() -> None:
+    """Two edges there and back; three are a line round something."""
+    a, b, c = Point(0, 0), Point(100, 0), Point(50, 80)
+    assert drawn([Margin(ruled(a, b), 0), Margin(ruled(b, a), 0)]) is None
+    line = drawn([Margin(ruled(a, b), 0), Margin(ruled(b, c), 0), Margin(ruled(c, a), 0)])
+    assert line is not None
+    assert sorted(map(tuple, line.tolist())) == [(0, 0), (50, 80), (100, 0)]
+
+
+def test_points_all_but_on_the_one_before_are_left_out() -> None:
+    """Less than a thousandth of a millimetre away, wherever on the line; farther ones stay."""
+    for step, count in ((0.0005, 5), (0.002, 6)):
+        spur = Point(100 + step, step)
+        walk = [Point(0, 0), Point(100, 0), spur, Point(100, 100), Point(50, 120), Point(0, 100)]
+        edges = zip(walk, [*walk[1:], walk[0]], strict=True)
+        line = cut_line([Margin(ruled(a, b), 0) for a, b in edges])
+        assert len(line) == count
+        assert ([spur.x, spur.y] in line.tolist()) == (count == 6)

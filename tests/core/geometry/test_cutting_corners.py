@@ -1,6 +1,7 @@
 """What a cut line does at corners and beside folds."""
 
 import math
+from itertools import pairwise
 
 import pytest
 
@@ -172,3 +173,36 @@ def test_in_a_sharp_corner_the_cut_line_may_be_nearer_across_the_piece(
     assert max(allowances_off([rows(cut)], [margins])[0]) < 1e-3
     narrow = [Point(p.x, p.y + 0.2) if p.y < -5 else p for p in cut]
     assert allowances_off([rows(narrow)], [margins])[0][0] == pytest.approx(0.2, abs=1e-3)
+
+
+def hollowed(first: Margin, second: float) -> list[Margin]:
+    """An outline whose first edge, 100 mm to the right, ends at one that goes up at a right angle,
+    and whose other edges have no allowance."""
+    bend, top = Point(100, 0), Point(100, -100)
+    walk = [top, Point(300, -100), Point(300, 200), Point(0, 200), Point(0, 0)]
+    plain = [Margin(ruled(a, b), 0) for a, b in pairwise(walk)]
+    return [first, Margin(ruled(bend, top), second), *plain]
+
+
+@pytest.mark.parametrize(
+    ("widths", "tips"),
+    [((20, 5), [(82, -20), (95, -55 / 6)]), ((5, 20), [(80, -18), (545 / 6, -5)])],
+)
+def test_a_wide_allowance_gains_its_width_over_six_fifths_of_it(
+    widths: tuple[float, float], tips: list[tuple[float, float]]
+) -> None:
+    """Beside a narrower one in a hollow, from where it is as wide as that one, whichever of the two
+    comes first: the narrow one's line ends on the slant."""
+    first = Margin(ruled(Point(0, 0), Point(100, 0)), widths[0])
+    cut = [(p.x, p.y) for p in points(cut_line(hollowed(first, widths[1])))]
+    for tip in tips:
+        assert any(place == pytest.approx(tip, abs=1e-3) for place in cut)
+
+
+def test_a_hem_in_a_hollow_is_mirrored_at_whatever_width() -> None:
+    """It turns up on to what it is sewn to, and starts at no slant."""
+    hem = Margin(ruled(Point(0, 0), Point(100, 0)), 25, turned=True)
+    cut = [(p.x, p.y) for p in points(cut_line(hollowed(hem, 8)))]
+    assert sorted(place for place in cut if place[1] < 0 and place[0] < 99) == [
+        pytest.approx(place, abs=1e-3) for place in ((0, -25), (92, -100), (92, -25))
+    ]
