@@ -176,6 +176,24 @@ def test_a_wrong_option_is_refused_with_a_sentence() -> None:
     walk(steps)
 
 
+def test_a_number_typed_after_a_refused_one_takes_its_place() -> None:
+    """A digit begins anew, Backspace mends what was refused, and a unit is added to it."""
+    begin("garment")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        value(at, "sleeve-length")
+        choices = at.page.query_one(Choices)
+        for typed, left in (("2", "2"), ("backspace", "90"), ("m", "900m")):
+            await at.type("900", "enter")
+            assert "sleeve length" in at.said
+            await at.press(typed)
+            assert choices.typed == left
+            await at.press("escape")
+
+    walk(steps)
+
+
 def test_a_word_is_taken_with_the_arrows() -> None:
     """Right takes the next word and the pattern follows; left takes it back."""
     begin("garment")

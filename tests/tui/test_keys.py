@@ -129,6 +129,9 @@ def test_a_line_is_found_by_its_letters() -> None:
         await at.press("home")
         assert table.cursor_row == 0
         await at.press("f5")
+        await at.type("chest", "enter")
+        assert table.at == "bust"
+        await at.press("f5")
         await at.type("no such line", "enter")
         await at.press("escape")
         assert at.app.screen is at.page

@@ -459,6 +459,28 @@ def test_what_is_no_length_stays_to_be_mended_whatever_key_leads_away() -> None:
     walk(steps)
 
 
+def test_a_number_typed_after_a_refused_one_takes_its_place() -> None:
+    """A digit begins anew, on its page and in the table; keys that edit, and units, do not."""
+    begin(measure="bust")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for typed in (("9", "2"), ("backspace", "backspace", "9", "2"), ("m", "m")):
+            field = at.page.query_one(Field)
+            await at.type("920", "enter")
+            assert "cannot be" in at.said
+            await at.press(*typed)
+            assert field.value == {"9": "92", "b": "992", "m": "920mm"}[typed[0][0]]
+            await at.press("escape")
+        await at.type("920", "f4", "home", "5")
+        assert at.page.query_one(Field).value == "5920"
+        await at.press("escape", "f10")
+        await at.type("920", "down", "9", "2", "enter")
+        assert kept("bust") == (92.0,)
+
+    walk(steps)
+
+
 def test_the_list_of_places_takes_page_keys_before_it_is_drawn(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
@@ -505,5 +527,8 @@ def test_a_measure_is_found_by_its_own_name_before_those_that_hold_it() -> None:
         await at.press("f5")
         await at.type("high b", "enter")
         assert at.app.desk.work.measure == "high_bust"
+        await at.press("f5")
+        await at.type("chest", "enter")
+        assert at.app.desk.work.measure == "bust"
 
     walk(steps)

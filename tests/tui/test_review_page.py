@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from msgspec.structs import replace
-from walking import Walk, walk
+from walking import LARGE, SMALL, Walk, walk
 
 from tapewise_core.measures.body import Origin
 from tapewise_core.measures.catalogue import CATALOGUE
@@ -152,14 +152,15 @@ def test_digits_begin_an_entry_on_the_row_marked() -> None:
     walk(steps)
 
 
-def test_an_estimate_never_looks_like_a_measurement() -> None:
-    """What was not measured says so in words, with how far it may be off."""
+@pytest.mark.parametrize("size", [(60, 15), SMALL, LARGE])
+def test_an_estimate_never_looks_like_a_measurement(size: tuple[int, int]) -> None:
+    """What was not measured says so in a whole word, with how far it may be off."""
     begin(waist=77.5)
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
         line = next(line for line in at.text().splitlines() if "neck base" in line)
-        assert "estimate stands in" in line
+        assert "estimated" in line
         assert "±" in line
         at.page.query_one(Rows).to("neck")
         await at.settle()
@@ -167,7 +168,7 @@ def test_an_estimate_never_looks_like_a_measurement() -> None:
         assert "neck" not in measures()
         assert "stays open" in at.said
 
-    walk(steps)
+    walk(steps, size)
 
 
 def test_what_cannot_be_done_on_a_row_is_said() -> None:

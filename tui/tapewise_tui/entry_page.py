@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import ClassVar
 
+from msgspec.structs import replace
 from textual import on
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
@@ -12,6 +13,7 @@ from textual.widget import Widget
 from textual.widgets import Label, Static
 
 from tapewise_core.errors import TapewiseError
+from tapewise_core.measures.catalogue import ALSO
 from tapewise_core.tasks.figure import figure_of
 from tapewise_tui import keys, measuring, readings_told, reviewing, words
 from tapewise_tui.desk import Desk
@@ -133,6 +135,7 @@ class EntryPage(RowsPage):
         try:
             says = self.typed(text)
         except TapewiseError as error:
+            self.query_one(Field).refused()
             self.warn(error)
             return False
         doubt = next(iter(readings_told.findings(self.desk, key)), None)
@@ -150,7 +153,8 @@ class EntryPage(RowsPage):
     def findable(self) -> tuple[Sequence[Line], str | None]:
         self.keep_typed()
         table = self.query_one(Rows)
-        return table.lines(), table.at
+        lines = (replace(line, also=ALSO.get(line.key or "", "")) for line in table.lines())
+        return tuple(lines), table.at
 
     def found(self, key: str) -> None:
         self.query_one(Rows).to(key)

@@ -6,7 +6,9 @@ from tapewise_core.frozen import Frozen
 
 
 class Line(Frozen):
-    """A line's ``key`` on its page, or None for a heading, and what it reads."""
+    """A line's ``key`` on its page, or None for a heading, what it reads, and other words that find
+    it without standing in it."""
 
     key: str | None
     text: str
+    also: str = ""

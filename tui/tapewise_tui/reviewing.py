@@ -68,7 +68,7 @@ def _found(findings: Iterable[Finding]) -> dict[str, Finding]:
 def _row(desk: Desk, row: Measure, finding: Finding | None) -> Standing:
     value = desk.check.body.values.get(row.key)
     if value is None:
-        return Standing(row, "–", "missing", "", "measure it; nothing to estimate from", None)
+        return Standing(row, "–", "missing", "", "measure it", None)
     off = words.off_by(value, desk.unit)
     origin = value.origin.value
     apart = readings_told.apart(desk, row.key)
@@ -86,10 +86,8 @@ def _remark(
         return ": ".join(filter(None, (mark, finding.slip or read)))
     if read:
         return f"? {read}"
-    if row.key in desk.check.missing:
-        return "estimate stands in"
-    kept = desk.profile.measures[row.key]
-    if len(kept.readings) > 1:
+    kept = desk.profile.measures.get(row.key)
+    if kept is not None and len(kept.readings) > 1:
         return words.count(len(kept.readings), "reading")
     return ""
 

@@ -40,8 +40,13 @@ BY_KEY: Mapping[str, Measure] = MappingProxyType({row.key: row for row in CATALO
 NAMES: Mapping[str, str] = MappingProxyType({row.key: row.name for row in CATALOGUE})
 """The trade's name of every measure, by its name in files."""
 
-_AS_KEYS = {re.sub(r"[ -]", "_", row.name): row.key for row in CATALOGUE} | {"chest": "bust"}
-"""Every measure's key by its trade's name, and what men's wear calls the bust."""
+ALSO: Mapping[str, str] = MappingProxyType({"bust": "chest"})
+"""What else the trade calls a measure: men's wear the bust."""
+
+_AS_KEYS = {re.sub(r"[ -]", "_", row.name): row.key for row in CATALOGUE} | {
+    name: key for key, name in ALSO.items()
+}
+"""Every measure's key by its trade's names."""
 
 
 def measure(key: str) -> Measure:

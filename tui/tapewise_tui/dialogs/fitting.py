@@ -131,6 +131,7 @@ class FittingDialog(FittingSheet):
             amount = read_amount(found.remedy, text, self.desk.unit)
             self._show(trying.trial_of(self.desk, found, amount))
         except TapewiseError as error:
+            self.query_one(Field).refused()
             self._warn(error)
 
     def action_keep(self) -> None:

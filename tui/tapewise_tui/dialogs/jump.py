@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from tapewise_core.measures.body import Origin
-from tapewise_core.measures.catalogue import measure
+from tapewise_core.measures.catalogue import ALSO, measure
 from tapewise_core.measures.order import group
 from tapewise_tui import readings_told, words
 from tapewise_tui.desk import Desk
@@ -27,7 +27,9 @@ def _lines(desk: Desk) -> Iterator[Line]:
             yield Line(None, words.sentence(heading))
         kept = row.key not in missing
         said = _told(readings_told.standing(desk, row.key)) if kept else ""
-        yield Line(row.key, f" ({'x' if kept else ' '}) {row.name:<20}{said}")
+        yield Line(
+            row.key, f" ({'x' if kept else ' '}) {row.name:<20}{said}", ALSO.get(row.key, "")
+        )
 
 
 def _told(standing: str) -> str:

@@ -82,7 +82,10 @@ class LovedDialog(Dialog[tuple[str, Profile] | None]):
                 with_loved(self.profile, "trial", settings, self.unit)
         except TapewiseError as error:
             self._say(Reader(self.unit).spell(error.told))
-            self.query_one(f"#{key}", Input).focus()
+            field = self.query_one(f"#{key}", Field)
+            field.focus()
+            if key != "name":
+                field.refused()
             return False
         return True
 

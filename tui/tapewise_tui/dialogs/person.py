@@ -96,6 +96,8 @@ class PersonDialog(Dialog[Profile | None]):
         except TapewiseError as error:
             self.query_one("#fault", Static).update(f"! {error}")
             self.query_one(field, Input).focus()
+            if field == "#age":
+                self.query_one("#age", Field).refused()
 
     def _made(self, name: str) -> Profile:
         age = self.query_one("#age", Input).value

@@ -104,6 +104,7 @@ class MeasurePage(MeasuresPage):
         try:
             outcome = measuring.take(self.desk, self.key, index, text)
         except TapewiseError as error:
+            self.query_one(Readings).field.refused()
             self.warn(error)
             return
         if outcome.wanted is None and not outcome.wrong:
@@ -138,6 +139,7 @@ class MeasurePage(MeasuresPage):
             try:
                 measuring.take(self.desk, self.key, fields.index, fields.typed)
             except TapewiseError as error:
+                fields.field.refused()
                 self.warn(f"{self.desk.reader.spell(error.told)} It was not kept.")
                 return False
         return True

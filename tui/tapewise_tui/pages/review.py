@@ -12,7 +12,10 @@ from tapewise_tui.widgets.rows import Cell, Rows
 
 ROOMY = 92
 """Columns from which there is room to say of every value where it comes from; where there is less,
-brackets mark estimates."""
+it is said of what is not simply measured, and where nothing else is to be said."""
+
+TOLD = (Origin.CONFIRMED.value, Origin.ESTIMATED.value)
+"""Where a value comes from that is not simply measured."""
 
 
 class ReviewPage(EntryPage):
@@ -43,7 +46,7 @@ class ReviewPage(EntryPage):
         name, value, origin, off, remark = row.cells
         roomy = self.room >= ROOMY
         told = (origin,) if roomy else ()
-        if origin == Origin.CONFIRMED.value and not roomy:
+        if origin in TOLD and not roomy:
             remark = remark or origin
         return (name, guessed(value) if off else value, *told, off, remark)
 

@@ -52,7 +52,7 @@ class Choices(ChoiceLines):
     def __init__(self, keep: Callable[[str, str], bool]) -> None:
         super().__init__()
         self.keep = keep
-        self._fresh = False
+        self._fresh = self._refused = False
         self._sought = ""
 
     def on_mouse_down(self) -> None:
@@ -106,7 +106,7 @@ class Choices(ChoiceLines):
     def _edited(self, key: str, sign: str | None) -> bool:
         typed = self.typed or ""
         if sign:
-            self._type(sign if self._fresh else typed + sign)
+            self._type(self._after(sign))
         elif key in AWAY:
             self._type(typed[:-1])
         elif key in ("enter", "escape", *MOVES):
@@ -120,10 +120,16 @@ class Choices(ChoiceLines):
         """Take what is pasted as typed."""
         if self.at is not None and self.at.is_typed:
             event.stop()
-            self._type((self.typed or "") + " ".join(event.text.split()))
+            self._type(self._after(" ".join(event.text.split())))
+
+    def _after(self, text: str) -> str:
+        """What a text makes of an entry: in place of a value just opened, and a number in place of
+        what was refused; else behind what is typed."""
+        anew = self._fresh or (self._refused and text[:1].isdigit())
+        return text if anew else (self.typed or "") + text
 
     def _type(self, text: str) -> None:
-        self.typed, self._fresh = text, False
+        self.typed, self._fresh, self._refused = text, False, False
         if self.highlighted is not None and self.at is not None and self.at.key:
             self._draw(self.highlighted)
             self.post_message(self.Tried(self.at.key, text.strip()))
@@ -133,6 +139,7 @@ class Choices(ChoiceLines):
         if self.typed is None or self.at is None or self.at.key is None:
             return True
         if keep and not self.keep(self.at.key, self.typed.strip()):
+            self._refused = True
             return False
         self.typed = None
         if self.highlighted is not None:

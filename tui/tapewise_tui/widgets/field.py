@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import ClassVar
 
 from textual.binding import BindingType
-from textual.events import Key
+from textual.events import Key, Paste
 from textual.widgets import Input
 
 
@@ -32,20 +32,32 @@ class Field(Input, inherit_bindings=False):
         super().__init__(id=id, compact=True, placeholder=placeholder, select_on_focus=False)
         self.entered, self.step = entered, step
         self.shown = ""
+        self._anew = False
 
     async def action_submit(self) -> None:
         self.entered(self.value.strip())
 
     def put(self, text: str) -> None:
         """Show a text; what is typed next replaces it."""
-        self.shown = text
+        self.shown, self._anew = text, False
         with self.prevent(Input.Changed):
             self.value = text
         self.select_all()
 
+    def refused(self) -> None:
+        """Keep what is typed to be mended: keys that edit do so, a digit begins anew."""
+        self._anew = True
+
+    def _begin(self, text: str) -> None:
+        """Let a digit that follows on what was refused take its place; a unit is added to it."""
+        if self._anew and text[:1].isdigit():
+            self.select_all()
+        self._anew = False
+
     def catch(self, letter: str) -> None:
         """Take a letter that was typed while the cursor was elsewhere."""
         self.focus()
+        self._begin(letter)
         self.replace(letter, *self.selection)
 
     @property
@@ -82,11 +94,17 @@ class Field(Input, inherit_bindings=False):
             _no_more(event)  # pressed here, but an earlier key has led on
             other.post_message(Key(event.key, event.character))
             return
+        if event.is_printable and event.character:
+            self._begin(event.character)
         active = None if event.is_printable else self.screen.active_bindings.get(event.key)
         if active is not None:
             _no_more(event)
+            self._anew = self._anew and active.node is not self
             if active.enabled:
                 await self.app.run_action(active.binding.action, active.node)
+
+    def _on_paste(self, event: Paste) -> None:
+        self._begin(event.text.lstrip())
 
 
 def _no_more(event: Key) -> None:

@@ -90,7 +90,8 @@ class FindDialog(Dialog[str | None]):
     def _left(self, typed: str) -> Iterator[Line]:
         wanted = typed.casefold().split()
         for line in self.lines:
-            if not wanted or (line.key and all(w in line.text.casefold() for w in wanted)):
+            letters = f"{line.text} {line.also}".casefold()
+            if not wanted or (line.key and all(w in letters for w in wanted)):
                 yield line
 
     @on(Input.Submitted)
