@@ -1,30 +1,25 @@
 """The sleeve's cap, solved: as wide as asked and as long as the armhole, both halves at once.
 
-Half caps are cubics from the corner, level there (or square to a slanting underarm seam) and
-level at the crown. For a height each half
-has one width at which it is as long as its own half of the armhole; both fall as the height
-rises, so one height makes them add up to the width asked (exact).
+The width of each half falls as the height rises, so one height makes them add up to the width
+asked (exact).
 """
 
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.roots import root
 from tapewise_core.geometry.segments import Cubic
+from tapewise_core.parts.shape.half_cap import NEAR, back_half, front_half, widths
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import mm
 
 SHORTER = 0.005
 """A jersey cap is so much shorter than its armhole, which is stretched to it (our choice; 0 to
 1 % is common practice)."""
-
-FRONT_HANDLES, BACK_HANDLES = (0.50, 0.42), (0.42, 0.48)
-"""How full the halves are at the underarm and at the crown, handles over the width (our choice)."""
 
 LOWEST, HIGHEST, OF_HALF = 0.16, 0.36, 0.92
 """The cap's height over the armhole's length; a quarter is common practice. Never more than 0.92
@@ -36,10 +31,6 @@ practice in jersey 0.67); over 0.80 the arm does not lift freely (our choice).""
 
 HALF_CM = 5.0
 """Ease that nobody asked for comes in half centimetres [mm] (our choice)."""
-
-
-NEAR = 1e-6
-"""Half caps are met this closely [mm]."""
 
 
 class Cap(Frozen):
@@ -117,8 +108,8 @@ def cap(
     least, widest = reach(front, back, shorter, lean)
     low, high = _heights(front, back, shorter)
     wanted = min(max(width, least), widest)
-    height = root(lambda h: sum(_widths(h, *halves, lean)) - wanted, low, high, NEAR)
-    wf, wb = _widths(height, *halves, lean)
+    height = root(lambda h: sum(widths(h, *halves, lean)) - wanted, low, high, NEAR)
+    wf, wb = widths(height, *halves, lean)
     return Cap(
         height,
         wb,
@@ -126,8 +117,8 @@ def cap(
         width,
         least,
         widest,
-        _half(wb, height, BACK_HANDLES, lean),
-        _mirrored(_half(wf, height, FRONT_HANDLES, lean), wb + wf),
+        back_half(wb, height, lean),
+        front_half(wf, height, lean, wb + wf),
         shorter,
     )
 
@@ -138,12 +129,12 @@ def reach(
     """Return the least and the greatest width that an armhole's halves allow [mm]."""
     halves = front * (1 - shorter), back * (1 - shorter)
     low, high = _heights(front, back, shorter)
-    return sum(_widths(high, *halves, lean)), sum(_widths(low, *halves, lean))
+    return sum(widths(high, *halves, lean)), sum(widths(low, *halves, lean))
 
 
 def width_at(front: float, back: float, height: float) -> float:
     """Return the width of a cap of a height [mm]."""
-    return sum(_widths(height, front * (1 - SHORTER), back * (1 - SHORTER)))
+    return sum(widths(height, front * (1 - SHORTER), back * (1 - SHORTER)))
 
 
 def _heights(front: float, back: float, shorter: float) -> tuple[float, float]:
@@ -164,49 +155,3 @@ def unasked_ease(
         return low
     steps = math.floor((high - low) / HALF_CM + 1e-9)
     return low + HALF_CM * min(math.ceil((needed - low) / HALF_CM), steps)
-
-
-def _widths(height: float, front: float, back: float, lean: float = 0.0) -> tuple[float, float]:
-    return (
-        _width(height, front, FRONT_HANDLES, lean),
-        _width(height, back, BACK_HANDLES, lean),
-    )
-
-
-@lru_cache(maxsize=1024)
-def _width(height: float, length: float, handles: tuple[float, float], lean: float) -> float:
-    """The width at which a half cap of a height is so long; secants from a near guess.
-
-    Kept, because a cap's reach and the cap itself ask for the same ends.
-    """
-    most = math.sqrt(max(length * length - height * height, 1e-9))
-
-    def over(width: float) -> float:
-        return _half(width, height, handles, lean).length() - length
-
-    last, width = 0.85 * most, 0.95 * most
-    at_last, at = over(last), over(width)
-    for _ in range(8):
-        if abs(at) < NEAR:
-            return width
-        last, width, at_last = width, width - at * (width - last) / (at - at_last), at
-        if not 0 < width <= most:
-            break
-        at = over(width)
-    return root(over, 0.25 * most, most, NEAR)
-
-
-def _half(width: float, height: float, handles: tuple[float, float], lean: float = 0.0) -> Cubic:
-    """Half a cap from its corner (0, height) up to the crown (width, 0)."""
-    a, b = handles
-    corner, crown = Point(0, height), Point(width, 0)
-    return Cubic(
-        corner, Point(a * width, height - a * width * lean), Point(width - b * width, 0), crown
-    )
-
-
-def _mirrored(half: Cubic, width: float) -> Cubic:
-    """The front half, from the crown to its corner on the right."""
-    return Cubic(
-        *(Point(width - p.x, p.y) for p in (half.end, half.arrive, half.leave, half.start))
-    )
