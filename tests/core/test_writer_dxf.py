@@ -13,8 +13,9 @@ from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine
-from tapewise_core.writers.dxf import ascii_words, cutter_dxf, plain_dxf
+from tapewise_core.writers.dxf import cutter_dxf, plain_dxf
 from tapewise_core.writers.dxf_2000 import cut_dxf, modern_dxf
+from tapewise_core.writers.dxf_pairs import ascii_words
 
 
 def read(data: bytes) -> Dxf:

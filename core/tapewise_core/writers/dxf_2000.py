@@ -11,8 +11,9 @@ from typing import Any
 
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke
 from tapewise_core.paper.safe import checked
-from tapewise_core.writers.dxf import CAPITALS, COLOURS, TOLERANCE, ascii_words, scale_square
+from tapewise_core.writers.dxf import COLOURS, TOLERANCE, scale_square
 from tapewise_core.writers.dxf import apart as laid_apart
+from tapewise_core.writers.dxf_pairs import CAPITALS, ascii_words
 
 MILLIMETRES = 4
 """The number the format has for the unit."""
