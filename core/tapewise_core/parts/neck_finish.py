@@ -17,7 +17,6 @@ from tapewise_core.parts.neck_style import NeckFinish, NeckStyle
 from tapewise_core.parts.neckband import (
     RAGLAN,
     SHOULDER,
-    band_of,
     band_seams,
     both_sides,
     cut_neckband,
@@ -25,6 +24,7 @@ from tapewise_core.parts.neckband import (
     free_edge,
     whole_neckline,
 )
+from tapewise_core.parts.neckband_ratio import band_of
 from tapewise_core.parts.neckline import point_angle
 from tapewise_core.sewing.neck_edge import TURNED_NECK, TURNED_V
 

@@ -14,7 +14,7 @@ from tapewise_core.parts.neck_finish import head_of
 from tapewise_core.parts.neck_options import fall_of, side_neck_height, usual
 from tapewise_core.parts.neck_style import Collar, Neckline, Sewn
 from tapewise_core.parts.neck_usual import USUAL
-from tapewise_core.parts.neckband import lying, standing
+from tapewise_core.parts.neckband_ratio import lying, standing
 from tapewise_core.parts.neckline import back_neckline, front_neckline
 from tapewise_core.style.kind import ValueKind
 from tapewise_core.style.option import Group, Option
