@@ -15,8 +15,8 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
 from making import MIDDLE, person, top
 
+from tapewise_core.tasks.contents import contents
 from tapewise_core.tasks.drafted import Drafted
-from tapewise_core.tasks.files import contents
 from tapewise_core.tasks.people import body_of, check
 from tapewise_tui.canvas import Canvas
 from tapewise_tui.pattern_canvas import draw_pattern

@@ -22,9 +22,9 @@ from floors import by_reportlab, by_svgwrite, here, paths_of, started
 
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.batch_row import Order, drafted_row
+from tapewise_core.tasks.contents import contents
 from tapewise_core.tasks.documents import drawings_of
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.files import contents
 from tapewise_core.tasks.how_sure import how_sure
 from tapewise_core.tasks.judging import judged
 from tapewise_core.tasks.people import person

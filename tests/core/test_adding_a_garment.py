@@ -7,8 +7,8 @@ import pytest
 from making import DAY, person
 
 from tapewise_core.garments import shelf
+from tapewise_core.tasks.contents import contents
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.files import contents
 from tapewise_core.tasks.shop import garment_lines, garment_list
 from tapewise_core.units import Unit
 

@@ -32,10 +32,10 @@ from tapewise_core.style.option import Option
 from tapewise_core.style.settle import settle
 from tapewise_core.style.style import Style
 from tapewise_core.tasks import cloth_tests, guesses, people, shop, wizard
+from tapewise_core.tasks.contents import pattern_set
 from tapewise_core.tasks.documents import checklist_of, drawings_of, instructions_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.files import pattern_set
 from tapewise_core.tasks.people import body_of, person
 from tapewise_core.tasks.sheet import measuring_sheet
 from tapewise_core.text.told import Reader, joined

@@ -19,7 +19,7 @@ from tapewise_core.paper.packing import GAP, filled_strip, ink_box
 from tapewise_core.paper.roll import rolled
 from tapewise_core.paper.sizes import MARGIN, ROLL
 from tapewise_core.paper.turning import ANGLES, rotated, ways
-from tapewise_core.tasks.files import pattern_set
+from tapewise_core.tasks.contents import pattern_set
 
 
 def cut(*corners: tuple[float, float]) -> Drawing:

@@ -13,8 +13,8 @@ from tapewise_core.paper.sizes import A0, A1, A4, PageSize
 from tapewise_core.paper.tiling import large
 from tapewise_core.paper.whole_sheets import whole_sheets
 from tapewise_core.profiles.examples import example
+from tapewise_core.tasks.contents import pattern_set
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.files import pattern_set
 
 
 @pytest.mark.parametrize("page", [A0, A1], ids=lambda page: page.name)

@@ -13,8 +13,8 @@ import pytest
 from making import DAY, person
 
 from tapewise_core.paper.document import Document, Heading, Paragraph, Table
+from tapewise_core.tasks.contents import contents
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.files import contents
 from tapewise_core.units import Unit
 from tapewise_core.writers.document_pdf import document_pdf
 from tapewise_core.writers.document_tables import halves

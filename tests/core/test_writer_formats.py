@@ -17,8 +17,8 @@ from tapewise_core.geometry.point import Point
 from tapewise_core.paper import projector
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
 from tapewise_core.paper.sizes import PageSize
+from tapewise_core.tasks.contents import pattern_set
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.files import pattern_set
 from tapewise_core.writers.formats import FORMATS, render
 from tapewise_core.writers.makers import PaperOptions
 

@@ -22,10 +22,10 @@ from tapewise_core.paper.sheet import Prints
 from tapewise_core.paper.sizes import A4, LETTER, PageSize
 from tapewise_core.paper.tiling import tiled
 from tapewise_core.profiles.examples import DEMO, example
+from tapewise_core.tasks.contents import pattern_set
 from tapewise_core.tasks.documents import drawings_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.files import pattern_set
 from tapewise_core.tasks.record import record
 from tapewise_core.writers.dxf import cutter_dxf
 from tapewise_core.writers.formats import render

@@ -30,8 +30,8 @@ from tapewise_core.paper.sheet import Prints, Sheet, Window
 from tapewise_core.paper.sizes import A4, LETTER, PageSize
 from tapewise_core.paper.tiling import tiled
 from tapewise_core.profiles.examples import example, examples
+from tapewise_core.tasks.contents import pattern_set
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.files import pattern_set
 from tapewise_core.writers.pdf import pdf
 
 FINE = 2.0

@@ -10,7 +10,7 @@ from PIL.Image import Image
 from PIL.Image import open as open_image
 from svgelements import SVG, Matrix, Path
 
-from tapewise_core.tasks.files import contents
+from tapewise_core.tasks.contents import contents
 
 
 @pytest.fixture(scope="module")

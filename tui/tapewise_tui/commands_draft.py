@@ -56,7 +56,8 @@ def draft(options: argparse.Namespace) -> int:
     profile = _person(options)
 
     from tapewise_core.tasks.asked_paper import Paper, Shown  # a slip until here is told sooner
-    from tapewise_core.tasks.files import hand_sheet, save
+    from tapewise_core.tasks.contents import hand_sheet
+    from tapewise_core.tasks.files import save
     from tapewise_core.tasks.judging import judged
     from tapewise_core.tasks.paper_asked import refuse_idle, with_pages
 

@@ -144,8 +144,8 @@ def _drafted(order: Order, profile: Profile) -> tuple[Result, dict[str, bytes]]:
 
 
 def _files(drafted: object, order: Order) -> dict[str, bytes]:
+    from tapewise_core.tasks.contents import contents, short_contents
     from tapewise_core.tasks.drafted import Drafted
-    from tapewise_core.tasks.files import contents, short_contents
 
     assert isinstance(drafted, Drafted)
     make = contents if order.steps else short_contents

@@ -66,6 +66,6 @@ def _beside(document: Document, path: Path) -> dict[str, bytes]:
     """The pictures a Markdown file points to."""
     if path.suffix.lower() != ".md":
         return {}
-    from tapewise_core.tasks.files import step_files  # and with it all that drafts
+    from tapewise_core.tasks.contents import step_files  # and with it all that drafts
 
     return {name: svg(drawing).encode() for name, drawing in step_files(document).items()}

@@ -11,8 +11,9 @@ from making import top
 from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.errors import OptionError
 from tapewise_core.tasks.asked_paper import Paper
+from tapewise_core.tasks.contents import contents, pattern_set, step_files
 from tapewise_core.tasks.documents import instructions_of
-from tapewise_core.tasks.files import contents, pattern_set, save, step_files
+from tapewise_core.tasks.files import save
 from tapewise_core.units import Unit
 
 MADE = top()

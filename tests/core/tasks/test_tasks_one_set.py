@@ -14,9 +14,10 @@ from tapewise_core.drafting.labels import allowance_words
 from tapewise_core.errors import ForeignFilesError
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks.asked_paper import Paper, Shown
+from tapewise_core.tasks.contents import contents
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.files import contents, save
+from tapewise_core.tasks.files import save
 from tapewise_core.units import Unit
 
 MADE = top()
