@@ -9,7 +9,8 @@ from functools import lru_cache
 
 from making import DAY, MIDDLE, person
 
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft

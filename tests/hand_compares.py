@@ -12,7 +12,8 @@ from hand_reads import read
 
 from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.steps import spoken
 from tapewise_core.drafting.told_steps import told_steps
 from tapewise_core.garments.garment import Garment

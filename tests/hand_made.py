@@ -6,7 +6,8 @@ from types import MappingProxyType
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts
-from tapewise_core.drafting.piece import Edge, Girth, Notch, Pattern, Piece, make_piece
+from tapewise_core.drafting.pattern import Girth, Pattern
+from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam, SeamKind
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point

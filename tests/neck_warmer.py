@@ -16,7 +16,8 @@ from types import MappingProxyType
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts, Neck
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Edge, Pattern, make_piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Edge, make_piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import Frozen
 from tapewise_core.garments.garment import Garment

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.steps import Step
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.text.told import Reader

@@ -9,7 +9,8 @@ from msgspec.structs import replace
 
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.making import PLAIN, Making
-from tapewise_core.drafting.piece import Dart, Edge, Notch, Pattern, Piece, make_piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Dart, Edge, Notch, Piece, make_piece
 from tapewise_core.drafting.seam import EdgeRun, Fullness, Seam, SeamKind
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.sewing.crossing import Place, beside, places
 from tapewise_core.sewing.machines import Machine

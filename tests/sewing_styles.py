@@ -7,7 +7,7 @@ from functools import cache
 from machine_sets import SETS
 from making import DAY, MIDDLE, person
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.operation import Operation
 from tapewise_core.sewing.order import operations

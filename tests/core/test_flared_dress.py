@@ -9,7 +9,8 @@ from people_made_up import bodies, body
 from read_aloud import spelt
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.errors import DraftError
 from tapewise_core.garments.shelf import garment
 from tapewise_core.geometry.crossings import distance_at_height

@@ -8,7 +8,7 @@ import pytest
 from making import DAY, MIDDLE, person
 from msgspec.structs import replace
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.errors import DraftError
 from tapewise_core.garments import shelf
 from tapewise_core.garments.garment import Garment

@@ -10,7 +10,8 @@ from read_aloud import spelt
 from shapely.geometry import Polygon
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.errors import DraftError
 from tapewise_core.garments.shelf import garment

@@ -13,7 +13,7 @@ from people_made_up import bodies
 from read_aloud import remarks
 
 from tapewise_core.drafting.facts import Level, Underarm
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import EdgeRun, SeamKind
 from tapewise_core.errors import TapewiseError
 from tapewise_core.fitting.changes import CHANGES

@@ -10,7 +10,8 @@ import numpy as np
 import pytest
 from people_made_up import AVERAGE, bodies
 
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.errors import DraftError
 from tapewise_core.garments.shelf import garment
 from tapewise_core.geometry.crossings import point_at_height

@@ -5,7 +5,8 @@ from people_made_up import body
 from read_aloud import steps
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.garments.shelf import garment
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.all import prove

@@ -6,7 +6,7 @@ import pytest
 from people_made_up import body
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.garments.shelf import garment
 from tapewise_core.proofs.all import prove

@@ -6,7 +6,7 @@ import pytest
 from making import DAY, MIDDLE, person, top
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Girth
+from tapewise_core.drafting.pattern import Girth
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.cutting import cut_line
 from tapewise_core.geometry.outline import Margin

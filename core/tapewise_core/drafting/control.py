@@ -11,7 +11,7 @@ from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.drafting_paper import SAME
 from tapewise_core.drafting.guide_steps import Beside
 from tapewise_core.drafting.labels import LabelHead
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.drafting.steps import Straight
 from tapewise_core.frozen import Frozen

@@ -9,7 +9,8 @@ from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.extent import lies_across_paper
-from tapewise_core.drafting.piece import Dart, Edge, Notch, Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Dart, Edge, Notch, Piece
 from tapewise_core.drafting.seam import Seam
 from tapewise_core.geometry.outline import Box, Margin
 from tapewise_core.geometry.point import Point

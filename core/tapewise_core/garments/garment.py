@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 
 from msgspec import field
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
 from tapewise_core.proofs.proof import ProofId

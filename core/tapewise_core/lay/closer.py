@@ -18,7 +18,7 @@ import numpy as np
 from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth, Spread
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.lay.lay import Lay, lay_of, share, start
 from tapewise_core.lay.lying import Floats, Lying, Way, lines_of
 from tapewise_core.lay.packing import LONG, SEED

@@ -9,7 +9,8 @@ import numpy as np
 from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth, Spread
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.frozen import Frozen
 from tapewise_core.lay.lying import Floats, Lying, lines_of
 from tapewise_core.lay.packing import USUAL, Effort, Found, packed

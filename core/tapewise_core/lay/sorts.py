@@ -10,7 +10,8 @@ import numpy as np
 
 from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.drafting.extent import least_across, lies_across_paper
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.unfolding import opens
 from tapewise_core.lay.lying import Floats, Way, lines_of
 from tapewise_core.lay.profile import STEP, Profile, profile

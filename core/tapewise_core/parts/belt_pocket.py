@@ -6,7 +6,8 @@ Sizes without a source are common practice.
 from __future__ import annotations
 
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.piece import Edge, Notch, Pattern, Piece, make_piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.geometry.crossings import distance_at_height
 from tapewise_core.geometry.outline import Box

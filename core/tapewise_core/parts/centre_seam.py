@@ -9,7 +9,8 @@ from msgspec.structs import replace
 
 from tapewise_core.drafting.extent import least_across
 from tapewise_core.drafting.finish import for_pieces
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam, SeamKind
 from tapewise_core.geometry.cut_corners import MITRE
 from tapewise_core.parts.centre_style import PIECES, CentreSeams, CentreStyle

@@ -11,7 +11,8 @@ from msgspec.structs import replace
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import EndBand
 from tapewise_core.drafting.finish import for_pieces, with_allowances
-from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body

@@ -14,7 +14,8 @@ from msgspec.structs import replace
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import for_pieces, with_allowances
 from tapewise_core.drafting.labels import title
-from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.crossings import nearest

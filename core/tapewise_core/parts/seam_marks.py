@@ -6,7 +6,8 @@ from collections.abc import Iterable, Mapping
 
 from msgspec.structs import replace
 
-from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam
 
 

@@ -10,7 +10,8 @@ from __future__ import annotations
 from msgspec.structs import replace
 
 from tapewise_core.drafting.finish import for_pieces
-from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import Frozen
 from tapewise_core.sewing.waist import STAYED_WAIST

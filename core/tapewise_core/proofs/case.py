@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.chords import CLOSE, Chords, chords
 from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking

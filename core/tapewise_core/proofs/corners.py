@@ -8,7 +8,8 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from tapewise_core.drafting.piece import Edge, Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Edge, Piece
 from tapewise_core.drafting.seam import Join
 from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import beyond, keeps_to

@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Girth
+from tapewise_core.drafting.pattern import Girth
 from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import HAIR, at_least, enough, in_cm, off_by, reaches
 from tapewise_core.proofs.proof import Proof, ProofId, Silent, lacking

@@ -5,7 +5,7 @@ Limits are common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import Seam, SeamKind
 from tapewise_core.proofs.case import Answer, Case
 from tapewise_core.proofs.limits import in_cm, keeps_to, off_by

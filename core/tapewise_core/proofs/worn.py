@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tapewise_core.drafting.facts import Level
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.proofs.bare import LIES, above_bust
 from tapewise_core.proofs.case import Case
 from tapewise_core.proofs.fit import least_share

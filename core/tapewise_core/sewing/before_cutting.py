@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.labels import allowance_words, title
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.text.told import Told, said
 from tapewise_core.units import MM_PER_INCH, Unit, mm
 

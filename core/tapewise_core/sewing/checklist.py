@@ -6,7 +6,7 @@ from functools import partial
 
 from tapewise_core.drafting.cloth import Cloth, Spread
 from tapewise_core.drafting.labels import LabelHead
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.lay.buying import purchase
 from tapewise_core.lay.lay import Lay
 from tapewise_core.paper.document import (

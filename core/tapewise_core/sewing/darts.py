@@ -6,7 +6,7 @@ Common practice in the trade.
 from __future__ import annotations
 
 from tapewise_core.drafting.labels import title
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.sewing.machines import Stitching
 from tapewise_core.sewing.operation import Lies, Operation, Sort, Stage
 from tapewise_core.sewing.way import Way, Work

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from tapewise_core.drafting.labels import title
-from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.text.amounts import About
 from tapewise_core.text.told import LineName, Told, joined, said
 

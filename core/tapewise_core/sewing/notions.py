@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.sewing.amounts import sewn_length
 from tapewise_core.sewing.operation import Operation, Use
 from tapewise_core.sewing.stitches import Machine, Stitch

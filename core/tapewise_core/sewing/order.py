@@ -12,7 +12,7 @@ from graphlib import TopologicalSorter
 from itertools import pairwise
 
 from tapewise_core.drafting.making import Making
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import Seam
 from tapewise_core.sewing import darts
 from tapewise_core.sewing.crossing import First, crossings, places

@@ -10,9 +10,9 @@ import math
 from collections.abc import Sequence
 
 from tapewise_core.drafting.labels import title
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.picturing.sheet import Sheet
 from tapewise_core.drafting.picturing.words import Words
-from tapewise_core.drafting.piece import Pattern
 from tapewise_core.geometry.outline import Box, box_of
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point, Vector

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from enum import StrEnum
 
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import EdgeRun
 from tapewise_core.drafting.unfolding import loops, opens
 from tapewise_core.frozen import Frozen

@@ -5,7 +5,7 @@ Common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.sewing.edges import HUNG_HEM
 from tapewise_core.sewing.operation import Operation, Sort, Stage

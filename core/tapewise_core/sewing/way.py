@@ -12,7 +12,7 @@ from msgspec import field
 from msgspec.structs import replace
 
 from tapewise_core.drafting.making import Making
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.frozen import Frozen
 from tapewise_core.sewing.machines import Stitching

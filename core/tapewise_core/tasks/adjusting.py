@@ -9,7 +9,7 @@ from functools import cached_property
 from msgspec import field
 from msgspec.structs import replace
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.errors import DraftError, OptionError
 from tapewise_core.fitting.change import Change, Measured
 from tapewise_core.fitting.changes import CHANGES

@@ -10,7 +10,8 @@ import re
 from collections.abc import Mapping
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.point import Point
 from tapewise_core.tasks.fingerprint import LONG, SIGNS, signs_of

@@ -15,7 +15,7 @@ from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.labels import LabelHead
 from tapewise_core.drafting.larger import as_cut
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.frozen import Frozen
 from tapewise_core.garments.garment import Garment
 from tapewise_core.lay.lay import Lay, lay_of

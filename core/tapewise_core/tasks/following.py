@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 
 import numpy as np
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.errors import TapewiseError
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body

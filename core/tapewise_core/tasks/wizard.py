@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from msgspec.structs import replace
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.errors import OptionError
 from tapewise_core.frozen import Frozen
 from tapewise_core.garments import shelf

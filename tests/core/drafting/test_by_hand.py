@@ -16,7 +16,7 @@ from tapewise_core.drafting.by_hand import by_hand
 from tapewise_core.drafting.curve_steps import Curve
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.guide_steps import Beside
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.steps import Straight
 from tapewise_core.drafting.told_steps import told_steps
 from tapewise_core.errors import TapewiseError

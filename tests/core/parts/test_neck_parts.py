@@ -6,7 +6,7 @@ from types import MappingProxyType
 import pytest
 from people_made_up import body
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.garments.shelf import garment
 from tapewise_core.geometry.path import Path

@@ -7,7 +7,7 @@ from hand_made import CLOTH, case, in_cm, in_inches, judged, oblong, only, reaso
 
 from tapewise_core.drafting.cloth import Cloth
 from tapewise_core.drafting.facts import Facts, Hem
-from tapewise_core.drafting.piece import Girth
+from tapewise_core.drafting.pattern import Girth
 from tapewise_core.proofs.case import Case
 from tapewise_core.proofs.fit import ease_for_cloth, girths_fit
 from tapewise_core.proofs.proof import Proof, ProofId

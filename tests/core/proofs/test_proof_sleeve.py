@@ -8,7 +8,8 @@ import pytest
 from hand_made import CLOTH, case, in_cm, judged, only, reason, sewn, shape, strip, style
 
 from tapewise_core.drafting.facts import Facts
-from tapewise_core.drafting.piece import Girth, Piece
+from tapewise_core.drafting.pattern import Girth
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.geometry.point import Point
 from tapewise_core.measures.body import Body, Origin, Reference, Value

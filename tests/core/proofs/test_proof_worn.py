@@ -7,7 +7,7 @@ import pytest
 from hand_made import case
 
 from tapewise_core.drafting.facts import Facts, Hem, Level, Neck, Passage, Underarm, Waist
-from tapewise_core.drafting.piece import Girth
+from tapewise_core.drafting.pattern import Girth
 from tapewise_core.proofs.case import Case
 from tapewise_core.proofs.proof import ProofId
 from tapewise_core.proofs.worn import body_side, rooms

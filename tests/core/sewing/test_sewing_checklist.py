@@ -8,7 +8,8 @@ import pytest
 from making import DAY, MIDDLE, person, top
 from seams_made_up import SAMPLES, SASH, SKIRT, pattern_of, rectangle, seam
 
-from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.sewing.cutting_out import cut_out
 from tapewise_core.sewing.edges import TURNED_UP

@@ -6,7 +6,7 @@ from msgspec.structs import replace
 from seams_made_up import pattern_of, rectangle
 
 from tapewise_core.drafting.cloth import Cloth, Spread
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.lay.buying import purchase
 from tapewise_core.lay.lay import lay_of
 from tapewise_core.sewing.cloth_words import cloth_words

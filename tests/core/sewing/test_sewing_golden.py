@@ -16,7 +16,7 @@ from machine_sets import SETS
 from seams_made_up import SAMPLES
 
 import tapewise_core
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.notions import notions
 from tapewise_core.sewing.order import operations, words

@@ -7,7 +7,7 @@ from msgspec.structs import replace
 from sewing_faults import faults, impossible, moved_first, unfinished
 from sewing_styles import CASES, STYLES, drafted, orders
 
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.garments.shelf import PAGES
 from tapewise_core.sewing.edges import TAKEN_OUT

@@ -10,7 +10,8 @@ from msgspec.structs import replace
 from seams_made_up import BACK, FRONT, SAMPLES, SKIRT, pattern_of, rectangle, seam
 
 from tapewise_core.drafting.making import UNNOTICED
-from tapewise_core.drafting.piece import Notch, Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Notch, Piece
 from tapewise_core.drafting.seam import SeamKind
 from tapewise_core.sewing.edges import HUNG_HEM, SLEEVE_HEM, SLIT, TURNED_UP
 from tapewise_core.sewing.joining import SHOULDERS

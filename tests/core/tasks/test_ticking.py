@@ -9,7 +9,8 @@ from making import DAY, MIDDLE, person
 from msgspec.structs import replace
 
 from tapewise_core.drafting.cloth import Cloth
-from tapewise_core.drafting.piece import Notch, Pattern
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Notch
 from tapewise_core.sewing.machines import Machine
 from tapewise_core.tasks import ticking
 from tapewise_core.tasks.basis import Basis, after

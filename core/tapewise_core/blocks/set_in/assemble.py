@@ -36,7 +36,8 @@ from tapewise_core.blocks.set_in.wish import planned
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import BareArmhole, Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import Join, Seam
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body

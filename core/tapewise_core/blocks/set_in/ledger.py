@@ -7,7 +7,8 @@ from msgspec.structs import replace
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.drafting.facts import Level
-from tapewise_core.drafting.piece import Girth, Piece
+from tapewise_core.drafting.pattern import Girth
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.crossings import point_at_height
 from tapewise_core.measures.body import Body

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from tapewise_core.blocks.skirt.gathered import GatheredSkirt
 from tapewise_core.drafting.facts import Level
-from tapewise_core.drafting.piece import Girth
+from tapewise_core.drafting.pattern import Girth
 from tapewise_core.measures.body import Body
 from tapewise_core.text.told import Told, joined, said
 from tapewise_core.units import mm

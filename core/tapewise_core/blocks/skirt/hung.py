@@ -22,7 +22,8 @@ from tapewise_core.blocks.skirt.style import SkirtStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Hem, Level
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Girth, Piece
+from tapewise_core.drafting.pattern import Girth
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam, SeamKind
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body

@@ -13,7 +13,8 @@ from tapewise_core.blocks.skirt.straight_style import Vent
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Hem, Level
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Edge, Girth, Notch, Piece
+from tapewise_core.drafting.pattern import Girth
+from tapewise_core.drafting.piece import Edge, Notch, Piece
 from tapewise_core.drafting.seam import EdgeRun, Join, Seam, SeamKind
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body

@@ -22,7 +22,7 @@ from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.blocks.top.whole import Side, whole_pattern
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.darts import dart_seams
 from tapewise_core.parts.figure_style import LowerShoulder

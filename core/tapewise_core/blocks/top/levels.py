@@ -5,7 +5,8 @@ from __future__ import annotations
 from tapewise_core.blocks.top.foot import curve_end
 from tapewise_core.blocks.top.plan import TopPlan
 from tapewise_core.drafting.facts import Level
-from tapewise_core.drafting.piece import Girth, Piece
+from tapewise_core.drafting.pattern import Girth
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.shape.grown_drawn import PLACE_ROOM
 from tapewise_core.parts.shape.reach import reach

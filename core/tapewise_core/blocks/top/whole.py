@@ -12,7 +12,8 @@ from tapewise_core.blocks.top.remarks import remarks
 from tapewise_core.blocks.top.seams import body_seams, facts, lengths, side_joins
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import Seam
 from tapewise_core.frozen import Frozen
 from tapewise_core.parts.darts import dart_seams

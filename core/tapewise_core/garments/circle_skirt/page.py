@@ -28,7 +28,7 @@ from tapewise_core.blocks.skirt.ring_seams import (
 from tapewise_core.blocks.skirt.style import SkirtStyle
 from tapewise_core.drafting.facts import Facts
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Girth, Pattern
+from tapewise_core.drafting.pattern import Girth, Pattern
 from tapewise_core.drafting.seam import EdgeRun, Seam, SeamKind
 from tapewise_core.garments.circle_skirt import SAYS, TITLE
 from tapewise_core.garments.garment import Garment

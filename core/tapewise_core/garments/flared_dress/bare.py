@@ -12,7 +12,7 @@ from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.whole import Told
 from tapewise_core.blocks.set_in.wish import Planned, planned
 from tapewise_core.blocks.top.foot import too_short
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.garments.flared_dress import BARE_TITLE
 from tapewise_core.garments.flared_dress.flare import flared_side
 from tapewise_core.garments.flared_dress.style import FlareStyle

@@ -27,7 +27,8 @@ from tapewise_core.blocks.top.needs import (
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.finish import for_pieces, with_allowances
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.drafting.seam import Seam
 from tapewise_core.garments.flared_dress import SAYS, TITLE
 from tapewise_core.garments.flared_dress.flare import flared_plan

@@ -25,7 +25,7 @@ from tapewise_core.blocks.skirt.gathered_options import GATHERED, gathers_agree
 from tapewise_core.blocks.skirt.gathered_style import GatheredStyle
 from tapewise_core.blocks.skirt.lengths import LENGTHS
 from tapewise_core.drafting.facts import Facts
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.gathered_skirt import SAYS, TITLE
 from tapewise_core.measures.body import Body

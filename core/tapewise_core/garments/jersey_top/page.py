@@ -27,7 +27,7 @@ from tapewise_core.blocks.top.needs import (
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.plan import plan_of
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.jersey_top import BARE_TITLE, SAYS, TITLE
 from tapewise_core.measures.body import Body

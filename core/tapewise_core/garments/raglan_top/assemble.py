@@ -12,7 +12,8 @@ from tapewise_core.blocks.set_in.trunk import WITHIN
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
-from tapewise_core.drafting.piece import Pattern, Piece
+from tapewise_core.drafting.pattern import Pattern
+from tapewise_core.drafting.piece import Piece
 from tapewise_core.garments.raglan_top.block import Block, block
 from tapewise_core.garments.raglan_top.body import parted, with_line
 from tapewise_core.garments.raglan_top.plan import Plan, held_back, planned

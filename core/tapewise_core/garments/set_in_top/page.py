@@ -23,7 +23,7 @@ from tapewise_core.blocks.top.needs import (
     idle_below,
 )
 from tapewise_core.blocks.top.style import TopStyle
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.set_in_top import SAYS, TITLE
 from tapewise_core.garments.set_in_top.options import OPTIONS

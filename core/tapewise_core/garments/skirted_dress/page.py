@@ -32,7 +32,7 @@ from tapewise_core.blocks.top.needs import (
 from tapewise_core.blocks.top.plan import TopPlan, plan_of
 from tapewise_core.blocks.top.style import TopStyle
 from tapewise_core.drafting.facts import Facts, Passage, Waist
-from tapewise_core.drafting.piece import Girth, Pattern
+from tapewise_core.drafting.pattern import Girth, Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.skirted_dress import SAYS, TITLE
 from tapewise_core.garments.skirted_dress.cut_style import SleeveCut

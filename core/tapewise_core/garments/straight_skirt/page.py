@@ -30,7 +30,7 @@ from tapewise_core.blocks.skirt.straight_options import (
 from tapewise_core.blocks.skirt.straight_plan import plan_straight
 from tapewise_core.blocks.skirt.straight_style import StraightStyle
 from tapewise_core.drafting.facts import Facts
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.garments.garment import Garment
 from tapewise_core.garments.straight_skirt import SAYS, TITLE
 from tapewise_core.measures.body import Body

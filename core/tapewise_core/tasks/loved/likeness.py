@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from tapewise_core.drafting.facts import Level
-from tapewise_core.drafting.piece import Pattern
+from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.frozen import Frozen
 from tapewise_core.parts.bare_style import is_bare
 from tapewise_core.parts.neck_style import NeckStyle
