@@ -17,9 +17,11 @@ from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import EdgeRun, SeamKind
 from tapewise_core.errors import TapewiseError
 from tapewise_core.fitting.changes import CHANGES
+from tapewise_core.paper.document import Table
 from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.sewing.machines import read_machines, stitching
 from tapewise_core.sewing.order import operations
+from tapewise_core.tasks.documents import control_of
 from tapewise_core.tasks.drafted import Drafted
 from tapewise_core.tasks.drafting import draft
 from tapewise_core.tasks.people import person
@@ -94,7 +96,7 @@ def walked(pattern: Pattern, kind: SeamKind) -> Iterator[tuple[float, float]]:
 def test_seams_are_as_long_on_both_sides(asked: dict[str, str]) -> None:
     """Raglan seams, overarm and underarm, within a hundredth of a millimetre."""
     pattern = top(MIDDLE, **asked).pattern
-    for kind in (SeamKind.RAGLAN, SeamKind.SHOULDER, SeamKind.SIDE):
+    for kind in (SeamKind.RAGLAN, SeamKind.OVERARM, SeamKind.SIDE):
         pairs = list(walked(pattern, kind))
         assert pairs
         assert [b for _, b in pairs] == pytest.approx([a for a, _ in pairs], abs=0.01), kind
@@ -112,12 +114,28 @@ def test_the_neckline_is_the_set_in_tops_and_whole(neckline: str) -> None:
     assert [proof.value < 0.5 for proof in crossed] == [True] * 3
 
 
+@pytest.mark.parametrize("seam", ["1.2", "1.6", "2.5"])
+def test_beside_a_turned_neck_an_allowance_may_be_wide(seam: str) -> None:
+    """Its corner is cut off on the neckline's own line, so that what is turned in lies flat."""
+    assert top(neckline="boat", seam_allowance=seam).failing == ()
+
+
+def test_the_seams_are_compared_on_a_hand_draft() -> None:
+    """Overarm, both raglan seams, and what closes side and underarm."""
+    made = top()
+    tables = [block for block in control_of(made).blocks if isinstance(block, Table)]
+    rows = next(table.rows for table in tables if table.head[0] == "seam")
+    assert [row[0] for row in rows] == [
+        "overarm", "raglan, back", "raglan, front", "neckband", "side", "side, sleeve",
+    ]  # fmt: skip
+
+
 def test_the_raglan_line_bends_a_little() -> None:
     """From the neckline to the notch it stands off its chord by 5 to 12 mm, outwards."""
     for piece in (top(MIDDLE).pattern.piece(name) for name in HALVES):
         start, end = piece.points["raglan_neck"], piece.points["raglan_notch"]
         chord = (end - start).unit()
-        line = [p for p in piece.edge("raglan").path.flattened() if p.y < end.y]
+        line = [p for p in piece.edge("raglan_line").path.flattened() if p.y < end.y]
         off = [chord.cross(point - start) for point in line]
         assert min(off) > -12
         assert min(off) < -5
@@ -129,7 +147,7 @@ def test_single_notches_in_front_and_double_ones_behind() -> None:
     pattern = top(MIDDLE).pattern
     for name, strokes in (("back", 2), ("front", 1)):
         for piece in (name, f"sleeve_{name}"):
-            notches = [n for n in pattern.piece(piece).notches if n.edge == "raglan"]
+            notches = [n for n in pattern.piece(piece).notches if n.edge == "raglan_line"]
             assert [notch.strokes for notch in notches] == [strokes]
 
 
@@ -156,7 +174,7 @@ def test_a_slim_sleeve_hangs_more_steeply() -> None:
 
     def bend(ease: str, arm: float) -> float:
         path = top({**MIDDLE, "upper_arm": arm}, sleeve_ease=ease).pattern.piece("sleeve_front")
-        overarm = path.edge("shoulder").path
+        overarm = path.edge("overarm").path
         return overarm.leaving().angle_to(overarm.arriving())
 
     assert bend("2", 28.5) > bend("6", 28.5) + 3

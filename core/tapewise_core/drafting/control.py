@@ -81,8 +81,8 @@ SEAMS = (
 
 JOINING = (
     SeamKind.SHOULDER, SeamKind.SIDE, SeamKind.NECKBAND, SeamKind.FACING, SeamKind.FACING_SHOULDER,
-    SeamKind.SLEEVE, SeamKind.WAIST, SeamKind.WAISTBAND, SeamKind.PANEL,
-    SeamKind.TIER,
+    SeamKind.SLEEVE, SeamKind.OVERARM, SeamKind.RAGLAN, SeamKind.WAIST, SeamKind.WAISTBAND,
+    SeamKind.PANEL, SeamKind.TIER,
 )  # fmt: skip
 """Seams whose two sides are measured against each other."""
 

@@ -20,6 +20,7 @@ class SeamKind(StrEnum):
     FACING_SHOULDER = "facing shoulder"
     BAND_JOIN = "band join"
     SLEEVE = "sleeve"
+    OVERARM = "overarm"
     RAGLAN = "raglan"
     ARMBAND = "armhole band"
     CUFF = "cuff"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from tapewise_core.frozen import Frozen
+from tapewise_core.geometry.cut_ends import folds
 from tapewise_core.geometry.cut_spots import Spot
 from tapewise_core.geometry.outline import Margin
 
@@ -26,12 +27,14 @@ class Turn(Frozen):
 
     The cut line may be away from it by ``longer`` of the wider one, and by no more than ``left`` of
     the narrower; ``sharp`` says that the two edges lie so close that one may be nearer to the
-    other's cut line than to its own.
+    other's cut line than to its own. Where one of the two turns up, the other may be away by
+    ``opened`` of its own allowance.
     """
 
     longer: float
     left: float
     sharp: bool
+    opened: float = 1.0
 
 
 def turn(before: Margin, after: Margin) -> Turn:
@@ -43,7 +46,21 @@ def turn(before: Margin, after: Margin) -> Turn:
         longer=_hollow(before, after, degrees) if inward else 1.0,
         left=tip if tip < SHARPEST else 1.0,
         sharp=not inward and coming.dot(going) < 0,
+        opened=1.0 if inward else _opened(before, after, degrees),
     )
+
+
+def _opened(before: Margin, after: Margin, turn: float) -> float:
+    """How much farther than its allowance the cut line lies from an edge beside one that turns up,
+    by a turn outwards [degrees]: from its corner to where the hem's own line cuts it off.
+
+    Exact for straight sides; a corner of a right angle or less keeps all of it.
+    """
+    if before.turned == after.turned or turn >= 90:
+        return 1.0
+    if not folds(before.path.arriving(), after.path.leaving()):
+        return 1.0
+    return 1 / math.sin(math.radians(turn))
 
 
 def _hollow(before: Margin, after: Margin, turn: float) -> float:
@@ -98,7 +115,7 @@ def excuse(
         at_start=at_start,
         reach=max(CORNER, math.sqrt(corner.longer**2 - 1)) * most + ROOM - away,
         least=0.0 if beyond.fold else least * corner.left,
-        most=most * corner.longer,
+        most=max(most * corner.longer, 0.0 if edge.turned else edge.width * corner.opened),
         fold=beyond if beyond.fold else None,
         slanting=edge.width + TRUE,
         at=at,

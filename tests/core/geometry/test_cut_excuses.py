@@ -57,6 +57,23 @@ def test_a_right_angle_is_not_sharp_and_a_needle_is() -> None:
     assert turn(coming, Margin(ruled(CORNER, Point(-100, 0)), 10)).sharp
 
 
+@pytest.mark.parametrize(
+    ("degrees", "opened"),
+    [(39, 1), (41, 1 / math.sin(math.radians(41))), (60, 2 / math.sqrt(3)), (90, 1), (-60, 1)],
+)
+@pytest.mark.parametrize("turned", [(True, False), (False, True)])
+def test_beside_a_hem_an_obtuse_corner_is_cut_off(
+    degrees: float, opened: float, turned: tuple[bool, bool]
+) -> None:
+    """On the hem's own line, unless it turns too little to be mirrored; never one that points
+    inwards, nor where both turn up, or neither."""
+    paths = ruled(Point(-100, 0), CORNER), ruled(CORNER, CORNER + RIGHT.turned(degrees) * 100)
+    one, other = (Margin(path, 10, turned=up) for path, up in zip(paths, turned, strict=True))
+    assert turn(one, other).opened == pytest.approx(opened)
+    both = (Margin(path, 10, turned=turned[0]) for path in paths)
+    assert turn(*both).opened == 1
+
+
 def test_where_edges_bend_a_hollow_is_as_deep_as_they_turn_further_on() -> None:
     """At 10 mm, the wider allowance, from the corner on either side; neither nearer nor farther."""
     before = going((40, 50), (20, 45), (0, 5), to=CORNER)
@@ -101,6 +118,16 @@ def test_a_wider_neighbour_lets_it_be_wider() -> None:
     one = beside(20)
     assert [excused(one, far, 34.9) for far in (9, 15, 21)] == [1, 0, 1]
     assert excused(one, 15, 35.1) == 5
+
+
+def test_beside_a_hem_the_other_edge_may_be_wider() -> None:
+    """By the share of its own that its corner is cut off by, not by the hem's; the hem may not."""
+    opened, path = Turn(1.0, 1.0, sharp=False, opened=1.25), ruled(Point(0, 100), CORNER)
+    seam, hem = Margin(path, 10), Margin(path, 11, turned=True)
+    one = excuse(seam, hem, opened, 3, True, 0.0)
+    assert [excused(one, far, 5) for far in (11, 12.5, 13)] == [0, 0, 0.5]
+    one = excuse(hem, seam, opened, 3, True, 0.0)
+    assert [excused(one, far, 5) for far in (11, 12.5)] == [0, 1.5]
 
 
 def test_a_corner_beyond_a_short_neighbour_reaches_less_far() -> None:

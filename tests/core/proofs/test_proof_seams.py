@@ -17,6 +17,8 @@ LIMITS = {
     SeamKind.PANEL: (2.0, "panel seams"),
     SeamKind.BAND_JOIN: (0.5, "ends of the band"),
     SeamKind.SLEEVE: (5.0, "sleeve seams"),
+    SeamKind.OVERARM: (1.0, "overarm seams"),
+    SeamKind.RAGLAN: (1.0, "raglan seams"),
     SeamKind.WAISTBAND: (3.0, "waistband and waist"),
     SeamKind.DART: (0.5, "dart's legs"),
 }

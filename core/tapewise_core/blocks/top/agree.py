@@ -76,7 +76,7 @@ def _finish(body: Body, style: TopStyle) -> Told | None:
     if style.neck.kind is Neckline.BOAT and style.neck.finish is NeckFinish.BAND:
         return said(
             "A boat neckline takes no band, which would stand off its almost straight edge; set "
-            "{} to turned or facing, or {} to scoop.",
+            "{} to turned, or {} to scoop.",
             Key("neck-finish"),
             Key("neckline"),
         )

@@ -42,7 +42,7 @@ def with_line(draft: Draft, line: RaglanLine) -> Draft:
     draft = set_off(draft, neck_end(draft), "V", line.neck, called)
     called = "on the armhole, where the raglan line runs into it"
     draft = set_off(draft, "T1", "Z", line.notch, called)
-    return draft.curve("raglan", line.whole, ("V", "Z", underarm_of(draft)), MANNER)
+    return draft.curve("raglan_line", line.whole, ("V", "Z", underarm_of(draft)), MANNER)
 
 
 def parted(piece: Piece, line: RaglanLine, allowance: float) -> Piece:
@@ -50,13 +50,15 @@ def parted(piece: Piece, line: RaglanLine, allowance: float) -> Piece:
     front = piece.name == "front"
     neckline = replace(piece.edge("neckline"), path=line.kept)
     kept = (edge for edge in piece.edges if edge.name not in MOVED)
-    mark = Notch("raglan", line.upper.length(), *((FRONT_MARK, 1) if front else (BACK_MARK, 2)))
+    mark = Notch(
+        "raglan_line", line.upper.length(), *((FRONT_MARK, 1) if front else (BACK_MARK, 2))
+    )
     points = {
         name: at for name, at in piece.points.items() if name not in ("side_neck", "shoulder_point")
     }
     return replace(
         piece,
-        edges=(neckline, Edge("raglan", line.whole, allowance), *kept),
+        edges=(neckline, Edge("raglan_line", line.whole, allowance), *kept),
         notches=(mark, *(notch for notch in piece.notches if notch.edge not in MOVED)),
         points=MappingProxyType(points | {"raglan_neck": line.neck, "raglan_notch": line.notch}),
     )

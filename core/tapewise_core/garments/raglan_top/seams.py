@@ -23,7 +23,7 @@ def seams(
     ends = tuple(EdgeRun(name, ("sleeve_hem",)) for name in (BACK, FRONT))
     return (
         *darts,
-        _halves(SeamKind.SHOULDER, "shoulder", OVERARM),
+        _halves(SeamKind.OVERARM, "overarm", OVERARM),
         _raglan("back", BACK, up=True),
         _raglan("front", FRONT),
         *necks,
@@ -42,7 +42,7 @@ def _halves(kind: SeamKind, edge: str, how: Making, where: str = "") -> Seam:
 
 def _raglan(piece: str, sleeve: str, *, up: bool = False) -> Seam:
     """A sleeve's half and the body's; the back half's edge is walked ``up`` to the neck."""
-    first, second = EdgeRun(sleeve, ("raglan",), 1, up), EdgeRun(piece, ("raglan",))
+    first, second = EdgeRun(sleeve, ("raglan_line",), 1, up), EdgeRun(piece, ("raglan_line",))
     return Seam(SeamKind.RAGLAN, (first,), (second,), making=RAGLAN, where=piece)
 
 
@@ -50,14 +50,14 @@ def joins(front: Piece) -> tuple[Join, ...]:
     """Return the lines that run on across a seam: the neckline over three on each side."""
     last = "side_2" if front.has_edge("dart_upper") else "side"
     return (
-        _neck("back raglan seam", ("back", "raglan"), (BACK, "raglan")),
-        _neck("overarm", (BACK, "shoulder"), (FRONT, "shoulder")),
-        _neck("front raglan seam", ("front", "raglan"), (FRONT, "raglan")),
-        ALIKE.join("raglan seam across the side seam", "raglan", "side"),
+        _neck("back raglan seam", ("back", "raglan_line"), (BACK, "raglan_line")),
+        _neck("overarm", (BACK, "overarm"), (FRONT, "overarm")),
+        _neck("front raglan seam", ("front", "raglan_line"), (FRONT, "raglan_line")),
+        ALIKE.join("raglan seam across the side seam", "raglan_line", "side"),
         ALIKE.join("hem across the side seam", "hem", "side", last),
-        _sleeve("raglan seam across the underarm", "raglan", "underarm"),
+        _sleeve("raglan seam across the underarm", "raglan_line", "underarm"),
         _sleeve("sleeve hem across the underarm", "sleeve_hem", "underarm"),
-        _sleeve("sleeve hem across the overarm", "sleeve_hem", "shoulder"),
+        _sleeve("sleeve hem across the overarm", "sleeve_hem", "overarm"),
     )
 
 

@@ -60,17 +60,17 @@ def draft_half(plan: Plan, half: HalfSleeve, *, front: bool) -> Draft:
     draft = set_off(draft, "O", "S", overarm.start, "the side neck")
     shoulder = mm(overarm.segments[0].length())
     draft = draft.along("S", "O", "P", shoulder, "the shoulder point, the shoulder's length from S")
-    called = "the raglan seam's end on the neckline"
+    called = "the raglan line's end on the neckline"
     draft = set_off(draft, "S", "V", neckline.start, called)
-    draft = set_off(draft, "G", "Z", half_notch(half, front=front), "the raglan seam's notch")
+    draft = set_off(draft, "G", "Z", half_notch(half, front=front), "the notch on the raglan line")
     wide = draft.across if front else draft.inward
     draft = wide("G", "U", mm(half.width), "the underarm")
     under = laid(half, plan.hem_of(half), front=front)
     draft = set_off(draft, "Q", "H", under.end, "the hem's end at the underarm")
     return (
-        draft.curve("shoulder", overarm, ("S", "P", "T", "Q"), ROUNDED)
+        draft.curve("overarm", overarm, ("S", "P", "T", "Q"), ROUNDED)
         .curve("neckline", neckline, ("V", "S"), said("As on the {}.", LineName(body)))
-        .curve("raglan", seam, ("V", "Z", "U"), said(TURNS, LineName(body)))
+        .curve("raglan_line", seam, ("V", "Z", "U"), said(TURNS, LineName(body)))
         .rule("underarm", "U", "H", remark="as long as the other half's" if front else "")
         .curve("sleeve_hem", under, ("Q", "H"))
     )
@@ -97,10 +97,10 @@ def cut_half(draft: Draft, half: HalfSleeve, allowances: Allowances, raglan: flo
     """Return a drafted half as a piece to cut; ``raglan`` is that seam's allowance [mm]."""
     lines = draft.paper.lines
     front = draft["U"].x > 0
-    upper, whole = half.line.upper.length(), lines["raglan"].length()
-    turned = {"raglan": raglan}
-    walk = ("neckline", "raglan", "underarm", "sleeve_hem", "shoulder")
-    backwards = ("neckline", "sleeve_hem", "shoulder") if front else ("underarm", "raglan")
+    upper, whole = half.line.upper.length(), lines["raglan_line"].length()
+    turned = {"raglan_line": raglan}
+    walk = ("neckline", "raglan_line", "underarm", "sleeve_hem", "overarm")
+    backwards = ("neckline", "sleeve_hem", "overarm") if front else ("underarm", "raglan_line")
     edges = tuple(
         Edge(
             name,
@@ -110,8 +110,8 @@ def cut_half(draft: Draft, half: HalfSleeve, allowances: Allowances, raglan: flo
         )
         for name in (walk if front else (walk[0], *reversed(walk[1:])))
     )
-    overarm = lines["shoulder"].length()
-    at = lines["shoulder"].segments[0].length()
+    overarm = lines["overarm"].length()
+    at = lines["overarm"].segments[0].length()
     mark = (upper, FRONT_MARK, 1) if front else (whole - upper, BACK_MARK, 2)
     names = {
         "side_neck": "S", "shoulder_point": "P", "raglan_neck": "V", "raglan_notch": "Z",
@@ -123,8 +123,8 @@ def cut_half(draft: Draft, half: HalfSleeve, allowances: Allowances, raglan: flo
         {name: draft[letter] for name, letter in names.items()},
         _grain(draft),
         notches=(
-            Notch("raglan", *mark),
-            Notch("shoulder", overarm - at if front else at, OVERARM),
+            Notch("raglan_line", *mark),
+            Notch("overarm", overarm - at if front else at, OVERARM),
         ),
         count=2,
         mirrored=True,
@@ -145,7 +145,7 @@ GRAIN = 0.86
 def _narrowest(draft: Draft) -> float:
     """The least width between the overarm's straight part and what lies opposite [mm], less than
     nought where it lies to the left."""
-    seam = draft.paper.line("raglan").flattened()
+    seam = draft.paper.line("raglan_line").flattened()
     below = [point.x for point in seam if point.y > draft["T"].y]
     return min((*below, draft["Z"].x, draft["H"].x), key=abs)
 
