@@ -21,12 +21,16 @@ FROM_SHOULDER = 1 / 3
 practice)."""
 
 LEAST_NECK, MOST_NECK = 20.0, 45.0
-"""It leaves so much neckline to the sleeve, on each half, at the least and at the most [mm] (our
-choice): less is hard to sew, and more takes a deep neckline's own shape into the sleeve."""
+"""It leaves so much neckline to the sleeve, on each half, at the least and, where no corner would be
+sharp, at the most [mm] (our choice): less is hard to sew, and more takes a deep neckline's own shape into the sleeve."""
 
 OPEN = 60.0
 """The line and the neckline's end meet at no sharper angle on the sleeve [degrees] (our choice): of
 a neckline that is nearly level there, less is left to the sleeve."""
+
+WIDEST = 132.0
+"""Nor at a wider one, which leaves the body a point as sharp as what is missing to 180 degrees (our
+choice): of a deep neckline that is nearly upright there, more is left to the sleeve."""
 
 LEAN, FLATTER = 14.0, 0.5
 """Where the line meets the armhole it is so much steeper than its chord [degrees], and flatter by
@@ -88,8 +92,10 @@ def raglan_line(neckline: Path, shoulder: ShoulderLine, armhole: Path) -> Raglan
         return _parted(*neckline.split(whole - off), shoulder, armhole.segments[1])
 
     found = drawn(off)
-    if found.opening >= OPEN:
+    if OPEN <= found.opening <= WIDEST:
         return found
+    if found.opening > WIDEST:
+        return drawn(root(lambda off: drawn(off).opening - WIDEST, off, whole / 2, 0.1))
     return drawn(root(lambda off: drawn(off).opening - OPEN, min(LEAST_NECK, off), off, 0.1))
 
 

@@ -8,10 +8,16 @@ from itertools import pairwise
 import pytest
 from shape_people import AVERAGE, Person, line, people, turns, wish
 
-from tapewise_core.geometry.path import Path
+from tapewise_core.geometry.path import Path, curved
 from tapewise_core.geometry.point import Point
 from tapewise_core.parts.neckline import back_neckline, front_neckline
-from tapewise_core.parts.shape.raglan_line import LEAST_NECK, MOST_NECK, RaglanLine, raglan_line
+from tapewise_core.parts.shape.raglan_line import (
+    LEAST_NECK,
+    MOST_NECK,
+    WIDEST,
+    RaglanLine,
+    raglan_line,
+)
 from tapewise_core.parts.shape.raglan_sleeve import RaglanSleeve, raglan_sleeve, reach
 from tapewise_core.parts.shape.set_in import set_in
 
@@ -46,6 +52,20 @@ def test_a_line_runs_from_the_neckline_into_the_armhole_without_a_corner() -> No
             assert one.upper.arriving().angle_to(one.lower.leaving()) < 1e-6
             assert turns(one.upper) == 0
             assert turns(one.whole) == 1
+
+
+def test_no_corner_at_the_neckline_is_a_needle() -> None:
+    """Where the neckline is nearly upright more of it goes to the sleeve, where it is nearly level
+    less: neither the body nor the sleeve ends in a sharp point."""
+    asked = wish(AVERAGE, 20)
+    shoulder, armhole = asked.front_shoulder, set_in(asked).front_armhole.path
+    end = shoulder.neck
+    upright = curved(Point(0, 200), Point(90, 190), end + Point(10, 80), end)
+    level = curved(Point(0, end.y), Point(30, end.y), end + Point(-20, 12), end)
+    sharp, blunt = (raglan_line(neck, shoulder, armhole) for neck in (level, upright))
+    assert sharp.given.length() == pytest.approx(LEAST_NECK) < sharp.kept.length() / 3
+    assert blunt.opening == pytest.approx(WIDEST, abs=0.2)
+    assert blunt.given.length() > MOST_NECK
 
 
 @pytest.mark.parametrize("lean", [0.0, 0.15])
