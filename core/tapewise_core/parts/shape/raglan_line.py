@@ -21,8 +21,9 @@ FROM_SHOULDER = 1 / 3
 practice)."""
 
 LEAST_NECK, MOST_NECK = 20.0, 45.0
-"""It leaves so much neckline to the sleeve, on each half, at the least and, where no corner would be
-sharp, at the most [mm] (our choice): less is hard to sew, and more takes a deep neckline's own shape into the sleeve."""
+"""It leaves so much neckline to the sleeve, on each half, at the least and, where no corner would
+be sharp, at the most [mm] (our choice): less is hard to sew, and more takes a deep neckline's own
+shape into the sleeve."""
 
 OPEN = 60.0
 """The line and the neckline's end meet at no sharper angle on the sleeve [degrees] (our choice): of
