@@ -78,13 +78,17 @@ class HalfSleeve(Frozen):
 
     def upright(self, point: Point) -> Point:
         """Return a point of the body as it lies on the sleeve."""
-        return _upright(self.line, self.bend, point)
+        return _placed(self.line, _along(self.line).turned(self.bend), point)
 
 
-def _upright(line: RaglanLine, bend: float, point: Point) -> Point:
-    along = (line.shoulder.end - line.shoulder.neck).unit()
-    down = along.turned(bend)
-    way = point - (line.shoulder.end + along * ROUND)
+def _along(line: RaglanLine) -> Vector:
+    """The way of the shoulder from the neck."""
+    return (line.shoulder.end - line.shoulder.neck).unit()
+
+
+def _placed(line: RaglanLine, down: Vector, point: Point) -> Point:
+    """A point of the body on a sleeve whose overarm runs so."""
+    way = point - (line.shoulder.end + _along(line) * ROUND)
     return Point(way.dot(down.square()), way.dot(down))
 
 
@@ -103,21 +107,30 @@ def half_sleeve(line: RaglanLine, bend: float, lean: float) -> HalfSleeve:
     Below the least bend the overarm keeps that, and the corner's sides part instead: the one
     towards the underarm gets longer, and the sleeve wider.
     """
+    turn, times = _turn(line, bend, lean)
+    notch = turn.start
+    whole = turn.placed(lambda at: notch + (at - notch) * times)
+    return HalfSleeve(line, max(bend, LEAST_BEND), whole)
+
+
+def _turn(line: RaglanLine, bend: float, lean: float) -> tuple[Cubic, float]:
+    """The seam's turn in a corner of unit sides, and how many times as long it has to be."""
     uneven = max(LEAST_BEND - bend, 0.0) / 100
-    bend = max(bend, LEAST_BEND)
-    notch = _upright(line, bend, line.notch)
-    ahead = _upright(line, bend, line.notch + line.ahead) - notch
+    down = _along(line).turned(max(bend, LEAST_BEND))
+    notch = _placed(line, down, line.notch)
+    ahead = Vector(line.ahead.dot(down.square()), line.ahead.dot(down))
     corner = notch + ahead * (1 - uneven)
     turn = rounded(notch, corner, corner + Vector(1.0, lean).unit() * (1 + uneven))
-    times = line.turned / turn.length()
-    return HalfSleeve(line, bend, turn.placed(lambda at: notch + (at - notch) * times))
+    return turn, line.turned / turn.length()
 
 
 def bend_at(line: RaglanLine, level: float, lean: float) -> float:
     """Return the bend of a half whose underarm lies on a level [degrees]."""
 
     def too_low(bend: float) -> float:
-        return half_sleeve(line, bend, lean).level - level
+        turn, times = _turn(line, bend, lean)
+        under = turn.start.y + (turn.end.y - turn.start.y) * times
+        return under + over(max(bend, LEAST_BEND)) - level
 
     return root(too_low, FLATTEST, steepest(line), NEAR)
 

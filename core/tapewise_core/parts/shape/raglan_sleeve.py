@@ -6,6 +6,8 @@ width asked (exact).
 
 from __future__ import annotations
 
+from functools import cache
+
 from tapewise_core.frozen import Frozen
 from tapewise_core.geometry.roots import root
 from tapewise_core.parts.shape.half_raglan import (
@@ -55,22 +57,21 @@ def raglan_sleeve(
     ``lean`` is how much the underarm seams slant inwards for each length downwards; the raglan
     seams meet them square. Out of reach it is as near as the lines allow.
     """
-    lines = back, front
-    high, low = _levels(lines, lean)
-    widest, least = (_width(lines, level, lean) for level in (high, low))
-    wanted = min(max(width, least), widest)
+    high, low = _levels((back, front), lean)
 
+    @cache
     def drawn(bend: float) -> tuple[HalfSleeve, HalfSleeve]:
         one = half_sleeve(back, bend, lean)
         return one, half_sleeve(front, bend_at(front, one.level, lean), lean)
 
-    def over(bend: float) -> float:
+    def wide(bend: float) -> float:
         one, other = drawn(bend)
-        return one.width + other.width - wanted
+        return one.width + other.width
 
     flat, steep = (bend_at(back, level, lean) for level in (high, low))
-    one, other = drawn(root(over, flat, steep, NEAR))
-    return RaglanSleeve(one, other, width, least, widest)
+    wanted = min(max(width, wide(steep)), wide(flat))
+    found = drawn(root(lambda bend: wide(bend) - wanted, flat, steep, NEAR))
+    return RaglanSleeve(*found, width, wide(steep), wide(flat))
 
 
 def reach(back: RaglanLine, front: RaglanLine, lean: float = 0.0) -> tuple[float, float]:
