@@ -118,6 +118,21 @@ def test_options_are_described():
                 assert option.default_says, option.key
 
 
+OTHERS = {"cowl": ("neckline", "cowl"), "without sleeves": ("sleeve", "none")}
+"""Words that explain an option, and the choice they speak of."""
+
+
+def test_no_garment_s_options_speak_of_a_choice_it_does_not_have():
+    """A top without a cowl among its necklines explains nothing by cowls."""
+    for page in garments():
+        told = [one.says for one in page.options]
+        told += [one.default_says for one in page.options if one.default_says]
+        text = " ".join(Reader(Unit.CM).spell(one) for one in told)
+        for words, (key, choice) in OTHERS.items():
+            has = key in page.options and choice in page.options[key].choices
+            assert has or words not in text, (page.name, words)
+
+
 def test_a_switch_takes_yes_or_no():
     """Anything else is refused with both words."""
     switch = Options.of(

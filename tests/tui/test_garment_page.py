@@ -194,6 +194,28 @@ def test_a_number_typed_after_a_refused_one_takes_its_place() -> None:
     walk(steps)
 
 
+def test_a_line_is_found_and_typed_into_faster_than_anything_is_drawn() -> None:
+    """F5, letters, Enter and a number, all at once: each key belongs to what the one before
+    led to."""
+    begin("garment", sleeve="long")
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for key in ("f5", *"sleeve le", "enter", *"55"):
+            at.app.post_message(Key(key, key if len(key) == 1 else None))
+        await at.settle()
+        choices = at.page.query_one(Choices)
+        assert choices.at is not None
+        assert (choices.at.key, choices.typed) == ("sleeve-length", "55")
+        for key in ("enter", "f5", "escape", "f3"):
+            at.app.post_message(Key(key, None))
+        await at.settle()
+        assert asked() == {"sleeve": "long", "sleeve-length": "55 cm"}
+        assert at.page.NAME == "review"
+
+    walk(steps)
+
+
 def test_a_word_is_taken_with_the_arrows() -> None:
     """Right takes the next word and the pattern follows; left takes it back."""
     begin("garment")
@@ -226,6 +248,8 @@ def test_every_garment_has_its_page() -> None:
             assert work.load(NAME).garment == page.name
             assert at.page.query_one(PatternView).pieces
             assert "proof" in at.text()
+        await at.press("ctrl+z")
+        assert at.said == f"Taken back: {page.title}."
 
     walk(steps)
 

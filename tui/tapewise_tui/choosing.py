@@ -24,7 +24,8 @@ SAYS = {
     "Enter changes it.",
     FOLD: "Works out the stretch from two pins and a ruler. Enter begins.",
     BUY: "How the pieces lie on the cloth, and how much of it to buy. Enter or Ctrl+R shows it.",
-    ALL: "Enter or Ctrl+L shows them; F5 finds one by its letters.",
+    ALL: "Enter or Ctrl+L shows all choices, or the few that matter most again; F5 finds any by "
+    "its letters.",
 }
 """What is told of lines that are no options."""
 

@@ -117,7 +117,7 @@ class GarmentPage(LivePage):
         if key != choosing.GARMENT:
             return self._settle(key, text)
         name = next(page.name for page in wizard.garments() if page.title == text)
-        self.desk.change(name, made=work.of_garment(self.desk.work, name))
+        self.desk.change(text, made=work.of_garment(self.desk.work, name))
         self.show()
         self.tell(noting.told(self.desk) or choosing.about(key, self.rows, name))
         return True

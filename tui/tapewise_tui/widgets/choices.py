@@ -13,6 +13,7 @@ from textual.events import Key, Paste
 from textual.message import Message
 from textual.widgets import OptionList
 
+from tapewise_tui.widgets.at_once import acted, no_more, passed_on
 from tapewise_tui.widgets.choice_line import ChoiceLine, begins
 from tapewise_tui.widgets.choice_lines import ChoiceLines
 
@@ -65,18 +66,22 @@ class Choices(ChoiceLines):
         event.stop()
         self._open()
 
-    def on_key(self, event: Key) -> None:
-        """Type, take a word, open, or look for a line; what is none of these goes on to others."""
+    async def on_key(self, event: Key) -> None:
+        if not passed_on(self, event) and not self._used(event):
+            await acted(self, event)
+
+    def _used(self, event: Key) -> bool:
+        """Type, take a word, open, or look for a line; what is none of these is for others."""
         line, sign = self.at, event.character if event.is_printable else None
         if line is None or line.key is None:
-            return
+            return False
         if self.typed is not None:
             used = self._edited(event.key, sign)
         else:
             used = self._began(line, event.key, sign)
         if used:
-            event.stop()
-            event.prevent_default()
+            no_more(event)
+        return used
 
     def catch(self, event: Key) -> None:
         """Take the keyboard back with a key that was pressed elsewhere on the page."""
@@ -84,7 +89,7 @@ class Choices(ChoiceLines):
         if event.key in MOVES and self.typed is None:
             getattr(self, f"action_{MOVES[event.key]}")()
         else:
-            self.on_key(event)
+            self._used(event)
 
     def _began(self, line: ChoiceLine, key: str, sign: str | None) -> bool:
         if sign and sign in BEGINS and line.is_typed:

@@ -9,6 +9,8 @@ from textual.binding import BindingType
 from textual.events import Key, Paste
 from textual.widgets import Input
 
+from tapewise_tui.widgets.at_once import acted, no_more, passed_on
+
 
 class Field(Input, inherit_bindings=False):
     """A field that stays while what it asks for changes.
@@ -28,8 +30,9 @@ class Field(Input, inherit_bindings=False):
         id: str,
         step: Callable[[str], None] | None = None,
         placeholder: str = "",
+        value: str = "",
     ) -> None:
-        super().__init__(id=id, compact=True, placeholder=placeholder, select_on_focus=False)
+        super().__init__(value, id=id, compact=True, placeholder=placeholder, select_on_focus=False)
         self.entered, self.step = entered, step
         self.shown = ""
         self._anew = False
@@ -85,28 +88,17 @@ class Field(Input, inherit_bindings=False):
             self.step(way)
 
     async def _on_key(self, event: Key) -> None:
-        if self.screen is not self.app.screen:  # pressed here, but the page has been turned
-            _no_more(event)
-            self.app.post_message(Key(event.key, event.character))
+        if passed_on(self, event):
             return
         other = self.screen.focused
         if isinstance(other, Field) and other is not self:
-            _no_more(event)  # pressed here, but an earlier key has led on
+            no_more(event)  # pressed here, but an earlier key has led on
             other.post_message(Key(event.key, event.character))
             return
         if event.is_printable and event.character:
             self._begin(event.character)
-        active = None if event.is_printable else self.screen.active_bindings.get(event.key)
-        if active is not None:
-            _no_more(event)
-            self._anew = self._anew and active.node is not self
-            if active.enabled:
-                await self.app.run_action(active.binding.action, active.node)
+        elif await acted(self, event) and event.key != "enter":
+            self._anew = False
 
     def _on_paste(self, event: Paste) -> None:
         self._begin(event.text.lstrip())
-
-
-def _no_more(event: Key) -> None:
-    event.stop()
-    event.prevent_default()

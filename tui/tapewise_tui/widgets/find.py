@@ -9,10 +9,12 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Vertical
+from textual.events import Key
 from textual.widgets import Input, OptionList, Static
 
 from tapewise_tui.line import Line
 from tapewise_tui.widgets.dialog import Dialog
+from tapewise_tui.widgets.field import Field
 from tapewise_tui.widgets.lines import Lines, option_of
 
 
@@ -39,13 +41,7 @@ class FindDialog(Dialog[str | None]):
     def compose(self) -> ComposeResult:
         with Vertical(id="card", classes="tall"):
             yield Static(self.heading, classes="heading")
-            yield Input(
-                self.typed,
-                placeholder="type some letters",
-                id="find",
-                compact=True,
-                select_on_focus=False,
-            )
+            yield Field(self._take, id="find", placeholder="type some letters", value=self.typed)
             yield Lines(*map(option_of, self.lines))
             yield Static("Enter takes the line marked · Escape leaves", classes="quiet")
 
@@ -61,8 +57,15 @@ class FindDialog(Dialog[str | None]):
     def more(self, letters: str) -> None:
         """Take letters that were typed while the dialog was still to come."""
         self.typed += letters
-        for field in self.query(Input):
+        for field in self.query(Field):
             field.insert_text_at_cursor(letters)
+
+    def on_key(self, event: Key) -> None:
+        """Give the field a key that was pressed before it had the cursor."""
+        for field in self.query(Field):
+            if event.is_printable or event.key in EDITS:
+                event.stop()
+                field.post_message(Key(event.key, event.character))
 
     def _mark(self, key: str | None) -> None:
         """Put the cursor on a line, else on the first that can be gone to."""
@@ -78,7 +81,7 @@ class FindDialog(Dialog[str | None]):
 
     def _narrow(self, typed: str) -> None:
         """Leave the lines with every word typed; done once for the same letters, whoever asks."""
-        if typed == self.narrowed:
+        if typed == self.narrowed or self.answered_already:
             return
         self.narrowed = typed
         rows = self.query_one(OptionList)
@@ -94,9 +97,8 @@ class FindDialog(Dialog[str | None]):
             if not wanted or (line.key and all(w in letters for w in wanted)):
                 yield line
 
-    @on(Input.Submitted)
-    def choose(self, event: Input.Submitted) -> None:
-        event.stop()
+    def _take(self, typed: str) -> None:
+        self._narrow(typed)
         marked = self.query_one(OptionList).highlighted_option
         if marked is not None:
             self.dismiss(marked.id)
@@ -107,10 +109,14 @@ class FindDialog(Dialog[str | None]):
 
     def action_move(self, way: str) -> None:
         """Move among the lines left by what is typed, though the list has not heard of it yet."""
-        for field in self.query(Input):
+        for field in self.query(Field):
             self._narrow(field.value)
         for rows in self.query(OptionList):
             getattr(rows, f"action_{way}")()
+
+
+EDITS = ("enter", "backspace")
+"""Keys that belong to what is typed, besides its letters."""
 
 
 def _begun(lines: Iterable[Line], typed: str) -> str | None:

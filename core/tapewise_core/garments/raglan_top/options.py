@@ -8,16 +8,15 @@ from __future__ import annotations
 from tapewise_core.blocks.set_in.options import KINDS, with_sleeve
 from tapewise_core.blocks.top.options import TOP
 from tapewise_core.blocks.top.words import BODY
+from tapewise_core.garments.raglan_top.words import USUALLY
 from tapewise_core.parts.bare_options import ARMHOLE_DROP
 from tapewise_core.parts.centre_options import CENTRE
 from tapewise_core.parts.end_options import ENDS
 from tapewise_core.parts.hem_style import HemShape
 from tapewise_core.parts.neck_style import NeckFinish, Neckline
-from tapewise_core.parts.shape.underarm import SLEEVE_EASES
 from tapewise_core.style.cloth import CLOTH
 from tapewise_core.style.options import Options
 from tapewise_core.text.told import said
-from tapewise_core.units import mm
 
 OF_THE_TOP = (
     "fit", "body-length", "ease", "bust-ease", "waist-ease", "hip-ease", "waist-shaping",
@@ -44,9 +43,8 @@ WORDS = {
 
 def options_from(top: Options) -> Options:
     """Return this garment's options: what it takes from the jersey top's, and its sleeve's."""
-    return (
+    options = (
         with_sleeve(top.only(*OF_THE_TOP))
-        .changed("sleeve-ease", default_says=EASE_SAYS)
         .changed("hem", says=said("the hem's shape: straight or curved"))
         .changed("seam-allowance", says=said("at side, underarm, overarm and raglan seam"))
         .narrowed(WORDS)
@@ -54,8 +52,9 @@ def options_from(top: Options) -> Options:
         + ENDS
         + CENTRE
     )
+    for key, says in USUALLY.items():
+        options = options.changed(key, default_says=says)
+    return options
 
-
-EASE_SAYS = said("fitted {}, straight {}, eased {}", *map(mm, SLEEVE_EASES))
 
 OPTIONS = options_from(TOP)
