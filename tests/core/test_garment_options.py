@@ -86,7 +86,7 @@ def test_a_default_may_be_a_choice_or_a_number():
             ("back-neck-depth",),
             "1.5 cm too little",
         ),
-        ({"neckline": "boat", "neck-finish": "band"}, ("boat", "neck-finish"), "facing"),
+        ({"neckline": "boat", "neck-finish": "band"}, ("boat", "neck-finish"), "to turned"),
     ],
 )
 def test_values_that_disagree_are_named_with_the_difference(
