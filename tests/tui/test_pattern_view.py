@@ -96,6 +96,17 @@ def test_every_piece_is_named_and_the_chosen_one_bracketed(pieces, ascii):
     assert not ascii or text.isascii()
 
 
+@pytest.mark.parametrize("sleeve", ["short", "long"])
+def test_names_of_narrow_pieces_beside_each_other_are_all_read(sleeve):
+    """On the little room that a small terminal leaves: one stands lower than the other."""
+    halves = draft(person("Adaeze Nwosu"), "raglan-top", {"sleeve": sleeve}).pattern.pieces
+    canvas = Canvas(36, 16)
+    draw_pattern(canvas, placed(halves, canvas.width, canvas.height), None)
+    text = "\n".join(canvas.lines())
+    for name in ("Back", "Front", "Sleeve back", "Sleeve front", "Neckband"):
+        assert name in text
+
+
 def test_stitch_cut_fold_and_notches_are_drawn(pieces):
     """On a large screen every kind of line is there; the cut line lies outside the stitch line."""
     canvas = Canvas(120, 40)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from itertools import chain
 
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Piece
@@ -16,6 +17,9 @@ ROOM = 1.6
 
 NOTCH, HEAD = 3.0, 3.0
 """How long a notch and the grain's arrow heads are drawn [dots]."""
+
+BELOW = 4
+"""A name stands fewer rows than that below a piece: its neighbour's may be in the first."""
 
 STITCH, CUT, FOLD, MARK, NAME, CHOSEN = "stitch", "cut", "fold", "mark", "name", "chosen"
 """Tones, for widgets that colour."""
@@ -122,7 +126,9 @@ def _name(canvas: Canvas, place: Placed, chosen: bool) -> None:
     high, low = int(top) // 4, int(place.dot(Point(0, box.bottom))[1]) // 4
     inside = sorted(range(high, low + 1), key=lambda row: abs(row - (high + low) / 2))
     free = (row for row in inside if canvas.is_free(column - 1, row, len(words) + 2))
-    canvas.text(column, next(free, low + 1), words, NAME)
+    first, long = max(column - 1, 0), len(words) + 1
+    below = (row for row in range(low + 1, low + BELOW) if canvas.is_free(first, row, long))
+    canvas.text(column, next(chain(free, below), low + 1), words, NAME)
 
 
 def seam_lengths(piece: Piece, unit: Unit) -> list[tuple[str, str]]:

@@ -162,7 +162,7 @@ SHOULDERS = (
         (
             Answer(
                 "own",
-                "sewn into an armhole",
+                "cut by themselves and sewn on",
                 "the underarm is low",
                 (remedy("underarm-raised", 1.0, 2.0), remedy("sleeve-flatter", 10.0, 15.0)),
             ),
