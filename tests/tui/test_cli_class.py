@@ -107,6 +107,9 @@ def test_somebody_saved_is_changed_only_when_that_was_said(
     capsys.readouterr()
     assert run("copy-in", str(changed)) == 1
     assert "row 2, name: Pupil 00 is saved already" in capsys.readouterr().err
+    small = written(tmp_path / "small.csv", [{"name": "pupil 00", "bust [cm]": "93.5"}])
+    assert run("copy-in", str(small)) == 1
+    assert "row 2, name: Pupil 00 is saved already" in capsys.readouterr().err
     assert run("copy-in", str(changed), "--replace") == 0
     after = store.load("Pupil 00").values()
     assert after["bust"].cm == 93.5
@@ -155,6 +158,8 @@ FAULTY = {
     "row 1, bust [ft]: give its lengths in [cm] or [in]": "name,bust [ft]\nAda,3\n",
     "row 1, hip [cm]: this column stands twice": "name,hip [cm],hip [cm]\nAda,98,99\n",
     "row 3, name: Ada stands in row 2 already": "name\nAda\nAda\n",
+    "row 3, name: ada stands in row 2 already": "name\nAda\nada\n",
+    "no measures: name, unit, reference, waist site, age, groups": "name,Gender\nAda,man\n",
     "row 2, the end: there are more cells than headings": "name\nAda,98\n",
     "row 2, name: must be one line": "name\n\"Ada\x1bB\"\n",
     "row 2, name: must be one line of plain": "name\nAda\0B\n",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from msgspec.structs import replace
+from textual.widgets import Static
 from walking import LARGE, SMALL, Walk, walk
 
 from tapewise_core.measures.body import Origin
@@ -12,6 +13,7 @@ from tapewise_core.measures.finding import Finding
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks import work
 from tapewise_core.tasks.people import store
+from tapewise_core.units import Unit
 from tapewise_tui import measuring, reviewing
 from tapewise_tui.desk import Desk
 from tapewise_tui.widgets.field import Field
@@ -150,6 +152,44 @@ def test_digits_begin_an_entry_on_the_row_marked() -> None:
         assert "waist" not in measures()
 
     walk(steps)
+
+
+def test_where_there_is_one_line_the_remark_on_any_row_fits_it() -> None:
+    """An estimate's range is told to its end, and what is measured with what to do; in inches."""
+    begin(waist=77.5)
+    store.save(store.load("Ada Quist").with_unit(Unit.IN))
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for row in at.page.query_one(Rows).lines():
+            at.page.found(row.key or "")
+            await at.settle()
+            told = str(at.page.query_one("#advice", Static).content)
+            assert len(told) <= 58, told
+            assert told[-1] == ".", told
+
+    walk(steps, (60, 15))
+
+
+def test_columns_have_the_room_that_there_is_after_a_change_of_size() -> None:
+    """A window made larger shows the columns and names that a large one begins with."""
+    begin(waist=77.5)
+
+    async def steps(at: Walk) -> None:
+        await at.press("enter")
+        for page in ("review", "prove", "start"):
+            at.app.go(page)
+            await at.settle()
+            await at.pilot.resize_terminal(*LARGE)
+            await at.pilot.pause(0.2)
+            await at.settle()
+            large = at.page.query_one(Rows)._columns
+            await at.pilot.resize_terminal(60, 15)
+            await at.pilot.pause(0.2)
+            await at.settle()
+            assert at.page.query_one(Rows)._columns != large, page
+
+    walk(steps, (60, 15))
 
 
 @pytest.mark.parametrize("size", [(60, 15), SMALL, LARGE])

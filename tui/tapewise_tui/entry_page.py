@@ -82,7 +82,12 @@ class EntryPage(RowsPage):
         self.query_one(Field).put(self.spelt)
         build = figure_of(self.desk.profile, self.desk.check.body)
         self.query_one(FigureView).show(self.key, build)
-        self.query_one("#advice", Static).update(reviewing.advice(self.row, self.desk))
+        self.query_one("#advice", Static).update(self._advice())
+
+    def _advice(self) -> str:
+        if self.is_short:
+            return reviewing.brief(self.row, self.desk) or reviewing.advice(self.row, self.desk)
+        return reviewing.advice(self.row, self.desk)
 
     def name_of_field(self) -> str:
         """Return what is typed into the field."""

@@ -116,6 +116,18 @@ def advice(row: Standing, desk: Desk) -> str:
     return _advice(row, desk)
 
 
+def brief(row: Standing, desk: Desk) -> str:
+    """Return a remark that has one line, or nothing where there is something to look at."""
+    if row.urgent < USUAL:
+        return ""
+    value = desk.check.body.values.get(row.measure.key)
+    if value is None:
+        return "Nothing to estimate it from; measure it."
+    if row.measure.key not in desk.check.missing:
+        return "Nothing unusual. F8 shows where the tape goes."
+    return f"Nine bodies in ten have {words.span(value, desk.unit)}."
+
+
 def _advice(row: Standing, desk: Desk) -> str:
     read, apart = "", row.apart
     if apart:

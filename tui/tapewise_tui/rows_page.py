@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from textual import on
+
 from tapewise_tui import progress, reviewing
 from tapewise_tui.desk import Desk
 from tapewise_tui.measures_page import MeasuresPage
@@ -35,6 +37,12 @@ class RowsPage(MeasuresPage):
         lines = [(row.measure.key, self.cells(row)) for row in self.rows]
         self.query_one(Rows).fill(self.columns(), lines)
         self.query_one(SureLine).show(*self.summary(), self.desk)
+
+    @on(Rows.Resized)
+    def resized(self) -> None:
+        """Set the columns to the room there is now."""
+        if self.stands:
+            self.fill()
 
     def summary(self) -> tuple[str, str]:
         """Return what stands above the rows, before and behind how sure the garment is."""

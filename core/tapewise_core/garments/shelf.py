@@ -41,6 +41,13 @@ def garment(name: str) -> Garment:
     return found
 
 
+def title_of(name: str) -> str:
+    """Return a garment's title without opening its page; of a garment that is no more, its name."""
+    if name not in PAGES:
+        return name
+    return str(import_module(f"tapewise_core.garments.{PAGES[name][0]}").TITLE)
+
+
 def garments() -> tuple[Garment, ...]:
     """Return all garments."""
     return tuple(garment(name) for name in PAGES)

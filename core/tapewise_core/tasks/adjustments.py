@@ -8,6 +8,7 @@ from datetime import date
 from tapewise_core.errors import OptionError
 from tapewise_core.fitting.change import Measured
 from tapewise_core.fitting.symptom import MOST_A_FITTING
+from tapewise_core.garments.shelf import title_of
 from tapewise_core.profiles.fitted import Adjustment
 from tapewise_core.profiles.profile import Profile
 from tapewise_core.tasks.adjusting import Applied, adjustment_told, day_words
@@ -60,7 +61,8 @@ def without(profile: Profile, number: int) -> tuple[Profile, Adjustment]:
 
 def line_of(one: Adjustment, today: date) -> Told:
     """Return an adjustment as a list has it."""
-    where = f", {one.garment}" if one.garment else ""
+    title = title_of(one.garment) if one.garment else ""
+    where = f", {title[:1].lower()}{title[1:]}" if title else ""
     return said("{} (after {}{})", adjustment_told(one), day_words(one.date, today), where)
 
 

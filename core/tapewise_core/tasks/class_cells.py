@@ -77,7 +77,9 @@ def _column(heading: str) -> tuple[Column, str | None]:
         try:
             key = measure(key).key
         except ReadingError:
-            return Column(heading, ""), f"is not a measure; {near_measures(key)}"
+            who = ", ".join(one.replace("_", " ") for one in _ABOUT)
+            says = f"is not a measure; {near_measures(key)}. Columns that are no measures: {who}"
+            return Column(heading, ""), says
     return Column(heading.strip(), key, _UNITS[unit]), None
 
 

@@ -79,8 +79,8 @@ def _take(
 ) -> None:
     """Add one row to the good ones, or what is wrong with it to the faults."""
     profile, wrong = of_cells(number, cells, columns)
-    if profile is not None and profile.name in rows:
-        first = rows[profile.name].number
+    if profile is not None and profile.name.casefold() in rows:
+        first = rows[profile.name.casefold()].number
         wrong = [
             TableFault(
                 number, "name", f"{profile.name} stands in row {first} already", profile.name
@@ -91,7 +91,7 @@ def _take(
         return
     filled = zip(columns, cells, strict=False)
     given = tuple(column.key for column, cell in filled if cell.strip() and column.key)
-    rows[profile.name] = Row(number, profile, given)
+    rows[profile.name.casefold()] = Row(number, profile, given)
 
 
 def table_of(people: Iterable[Profile]) -> str:

@@ -40,17 +40,26 @@ def copy_in(path: Path, *, replace: bool = False) -> TakenIn:
 
 def _save(row: Row, *, replace: bool) -> None:
     new = row.profile
-    there = next((e.profile for e in store.listing() if e.name == new.name and not e.shipped), None)
+    there = next(
+        (e.profile for e in store.listing() if _called(e, new.name) and not e.shipped), None
+    )
     if there is None:
         store.add(new)
         return
-    about = {key: getattr(new, key) for key in row.given if key not in new.measures}
+    about = {
+        key: getattr(new, key) for key in row.given if key not in new.measures and key != "name"
+    }
     merged = there.having(**about, measures={**there.measures, **new.measures})
     if _same(merged, there):
         return
     if not replace:
-        raise FilesError(f"{new.name} is saved already; say that it is to be replaced.")
+        raise FilesError(f"{there.name} is saved already; say that it is to be replaced.")
     store.keep(merged, there)
+
+
+def _called(entry: store.Entry, name: str) -> bool:
+    """Whether that is somebody's name; capitals make no other person."""
+    return entry.name.casefold() == name.casefold()
 
 
 def _same(one: Profile, other: Profile) -> bool:

@@ -225,7 +225,7 @@ def test_a_list_tells_what_when_and_on_what() -> None:
     """The year is told where it is another one."""
     one = found()
     assert CM.spell(line_of(one, DAY)) == (
-        "back neck raised 0.5 cm (after the fitting of 3 March, jersey-top)"
+        "back neck raised 0.5 cm (after the fitting of 3 March, jersey top with grown-on sleeves)"
     )
     assert "3 March 2026" in CM.spell(line_of(one, date(2027, 1, 1)))
 

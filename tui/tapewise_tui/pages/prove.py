@@ -76,6 +76,12 @@ class ProvePage(Page):
         self.query_one("#summary", Static).update(f"{said} {reviewing.warning(self.desk)}")
         self.refresh_bindings()
 
+    @on(Rows.Resized)
+    def resized(self) -> None:
+        """Set the columns to the room there is now."""
+        if self.stands and self.draft is not None:
+            self._fill(self.draft, drafting.stands(self.draft))
+
     @property
     def proofs(self) -> tuple[Proof, ...]:
         """The proofs in the order of their rows."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from textual import on, work
+from textual.events import Resize
 from textual.message import Message
 
 from tapewise_core.profiles.store import Entry
@@ -37,6 +38,7 @@ class PeopleRows(Rows):
     def __init__(self) -> None:
         super().__init__(id="people")
         self.entries: dict[str, Entry] = {}
+        self.told: Mapping[str, people_told.Told] = {}
 
     def read(self) -> None:
         """List whoever is on file; raises TapewiseError, with nobody listed."""
@@ -64,7 +66,13 @@ class PeopleRows(Rows):
         if list(event.rows) == list(self.entries):
             self._list(event.rows)
 
+    def on_resize(self, event: Resize) -> None:
+        """Set the columns to the room there is now."""
+        super().on_resize(event)
+        self._list(self.told)
+
     def _list(self, rows: Mapping[str, people_told.Told]) -> None:
+        self.told = rows
         wide, widest = (self.screen.size.width >= columns for columns in (WIDE, WIDEST))
         self.fill(*people_told.shown(rows, wide=wide, widest=widest))
 

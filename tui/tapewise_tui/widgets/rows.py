@@ -35,6 +35,9 @@ class Rows(ScrollView):
     class RowHighlighted(Message):
         """Another row has the cursor."""
 
+    class Resized(Message):
+        """There is another room for columns."""
+
     class RowSelected(Message):
         """Enter was pressed on a row, or it was clicked."""
 
@@ -148,6 +151,7 @@ class Rows(ScrollView):
 
     def on_resize(self, event: Resize) -> None:
         self._into_sight()
+        self.post_message(self.Resized())
 
     def render_lines(self, crop: Region) -> list[Strip]:
         """Draw some lines, all on the same ground, which takes long to look up."""
