@@ -11,12 +11,13 @@ from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.guide_steps import Beside, Off
 from tapewise_core.drafting.pictures import step_pictures as all_pictures
-from tapewise_core.drafting.picturing.signs import HEAVY, THIN
+from tapewise_core.drafting.picturing.signs import HEAD, HEAVY, THIN, WING
 from tapewise_core.drafting.picturing.step_picture import HIGH, LOW, WIDE
 from tapewise_core.drafting.piece import Edge, Notch, make_piece
 from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
+from tapewise_core.geometry.segments import Segment
 from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, cm, mm
@@ -75,8 +76,20 @@ def test_a_length_stands_along_its_line_with_arrows(unit: Unit) -> None:
         words = [ink for ink in picture.inks if isinstance(ink, TextLine)]
         (told,) = [ink for ink in words if ink.text == unit.spell(long)]
         assert told.angle == angle
-        heads = [i for i in picture.inks if isinstance(i, Stroke) and len(i.path.segments) == 2]
-        assert len(heads) == 2
+        ((_, low, _, shaft, high, _, _),) = _arrows(picture)
+        for tip, wing, far in (
+            (low.start, low.end, shaft.end),
+            (high.start, high.end, shaft.start),
+        ):
+            assert (wing - tip).length() == pytest.approx(HEAD)
+            assert (wing - tip).angle_to(far - tip) == pytest.approx(WING)
+
+
+def _arrows(drawing: Drawing) -> list[tuple[Segment, ...]]:
+    """The lines of each arrow: one wing, there and back the other, then the shaft, and as many
+    again."""
+    thin = (ink for ink in drawing.inks if isinstance(ink, Stroke) and ink.width == THIN)
+    return [ink.path.segments for ink in thin if len(ink.path.segments) == 7]
 
 
 def test_a_length_too_small_to_see_is_shown_enlarged() -> None:
@@ -88,11 +101,7 @@ def test_a_length_too_small_to_see_is_shown_enlarged() -> None:
     assert (_framed(near[-1]), _framed(far[-1])) == (0, 1)
     assert texts(far[-1])["0.2 cm"] == 1
     assert texts(far[-1])["C1"] == 2
-    arrows = [
-        ink.path.length()
-        for ink in far[-1].inks
-        if isinstance(ink, Stroke) and ink.width == THIN and len(ink.path.segments) == 1
-    ]
+    arrows = [shaft.length() for _, _, _, shaft, *_ in _arrows(far[-1])]
     assert 4 < min(arrows, key=lambda length: abs(length - 5)) < 7
 
 
@@ -118,8 +127,8 @@ def test_lengths_on_one_line_are_drawn_beside_each_other() -> None:
     )
     told = {"10 cm", "20 cm", "2 cm", "3 cm"}
     assert told <= set(texts(last))
-    lines = [ink.path for ink in last.inks if isinstance(ink, Stroke) and ink.width == THIN]
-    upright = {round(p.start.x, 1) for p in lines if len(p.segments) == 1 and p.length() > 15}
+    shafts = [shaft for _, _, _, shaft, *_ in _arrows(last)]
+    upright = {round(one.start.x, 1) for one in shafts if one.length() > 15}
     assert len(upright) == 2
 
 

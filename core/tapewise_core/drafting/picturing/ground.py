@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
+from operator import and_
 
 Place = tuple[float, float]
 """Across and down on the picture [mm]."""
@@ -110,7 +111,7 @@ class Ground:
         """Say whether a straight line runs over a taken cell."""
         own = [0] * self.many
         self._mark(own, (a, b), 0.0)
-        return any(taken & bits for taken, bits in zip(self.rows, own, strict=True))
+        return any(map(and_, self.rows, own))
 
     def _mark(self, rows: list[int], places: Iterable[Place], pad: float) -> None:
         """Mark the cells that straight lines cover, ``pad`` to each side of them [mm].
@@ -130,7 +131,7 @@ class Ground:
                     rows[row] |= bits
                 continue
             slope = (bx - ax) / (by - ay)
-            reach = abs(slope) * (0.5 + pad) + pad
+            reach = abs(slope) / 2 + pad * math.sqrt(1 + slope * slope)  # half a row, and the pad
             for row in range(first, last + 1):
                 x = ax + slope * (row + 0.5 - ay)
                 low, high = x - reach, x + reach

@@ -101,9 +101,12 @@ class Sheet:
         self.stroke(corners, layer, width=width)
 
     def dot(self, at: Place, size: float) -> None:
-        """Draw a point as a small square, which is one stroke as long as wide."""
+        """Draw a point as a small square, which is one stroke as long as wide; as wide all round
+        is what it takes of the ground."""
         x, y = at
-        self.stroke(((x - size / 2, y), (x + size / 2, y)), Layer.MARKS, width=size)
+        self.placing.ground.line(at, at, CLEAR + size / 2)
+        path = ruled(Point(x - size / 2, y), Point(x + size / 2, y))
+        self.placing.inks.append(Stroke(path, Layer.MARKS, width=size))
 
     def inside(self, place: Place) -> bool:
         """Say whether a place lies on the picture."""

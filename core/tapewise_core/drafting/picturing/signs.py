@@ -29,17 +29,19 @@ OUT, IN, APART = 2.6, 0.8, 1.2
 
 
 def arrow(sheet: Sheet, a: Place, b: Place) -> None:
-    """Draw a line with a head at both ends; heads are small where the line is short."""
+    """Draw a line with a head at both ends, in one stroke; heads are small where the line is
+    short."""
     x, y = b[0] - a[0], b[1] - a[1]
     length = math.hypot(x, y)
     if length < 0.3:
         return
-    sheet.stroke((a, b), Layer.MARKS, width=THIN)
     size = min(HEAD, length * 0.35)
+    places: list[Place] = []
     for tip, angle in ((a, math.atan2(y, x)), (b, math.atan2(-y, -x))):
         wings = (angle + math.radians(WING), angle - math.radians(WING))
-        ends = [(tip[0] + size * math.cos(w), tip[1] + size * math.sin(w)) for w in wings]
-        sheet.stroke((ends[0], tip, ends[1]), Layer.MARKS, width=THIN)
+        one, other = ((tip[0] + size * math.cos(w), tip[1] + size * math.sin(w)) for w in wings)
+        places += (tip, one, tip, other, tip)
+    sheet.stroke(places[1:-1], Layer.MARKS, width=THIN)
 
 
 def overlaps(one: tuple[Place, Place], other: tuple[Place, Place]) -> bool:

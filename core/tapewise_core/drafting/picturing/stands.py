@@ -9,24 +9,28 @@ from functools import lru_cache
 from tapewise_core.drafting.picturing.ground import Place
 from tapewise_core.drafting.picturing.words import Words
 
-GAPS = (0.8, 1.5, 2.4, 3.4, 4.8, 6.5, 8.5, 11.0, 14.0, 18.0, 23.0, 29.0)
-"""How far from its point a letter may stand, nearest first [mm]."""
+GAPS = (1.7, 2.4, 3.4, 4.8, 6.5, 8.5, 11.0, 14.0, 18.0, 23.0, 29.0)
+"""How far from its point a letter may stand, nearest first [mm]; nearer than the first, a letter
+would lie on the dot or share its cells."""
 
 WAYS = (-45, 45, -135, 135, -90, 90, 0, 180, -20, 20, -160, 160, -68, 68, -112, 112)
 """Which way from its point a letter may stand, best first [degrees, clockwise from the right]."""
 
-OFFS = (0.9, 2.2, 4.0, 6.0)
-"""How far from its line a length may stand, nearest first [mm]."""
+OFFS = (1.2, 2.2, 4.0, 6.0)
+"""How far from its line a length may stand, nearest first [mm]; nearer than the first, slanting
+words would share cells with the line."""
 
 SHARES = (0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86)
 """How far along its line a length may stand, best first."""
 
 
 def beside_line(words: Words, a: Place, b: Place, way: Place, out: Place | None) -> Iterator[Place]:
-    """Yield where the middles of words beside a straight line may be."""
+    """Yield where the middles of words beside a straight line may be; where it is shorter
+    than half of them, only beside its middle."""
+    shares = SHARES if math.dist(a, b) > words.across else SHARES[:1]
     for off, side in _sides(way, out):
         away = side * (off + words.up)
-        for share in SHARES:
+        for share in shares:
             x, y = a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
             yield x - way[1] * away, y + way[0] * away
 
