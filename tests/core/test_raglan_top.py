@@ -169,6 +169,13 @@ def test_a_depth_that_was_asked_for_stays_and_the_ease_is_held_back() -> None:
     assert made.failing == ()
 
 
+def test_square_shoulders_and_the_widest_sleeve_are_drafted() -> None:
+    """The underarm stays below where shoulder and overarm meet; what ease that leaves is told."""
+    made = top({**MIDDLE, "shoulder_drop": 2.0}, sleeve_ease="24")
+    assert made.failing == ()
+    assert "These armholes take a raglan sleeve with" in " ".join(remarks(made))
+
+
 def test_a_slim_sleeve_hangs_more_steeply() -> None:
     """The overarm bends more; so steep that the arm does not lift, it is said."""
 

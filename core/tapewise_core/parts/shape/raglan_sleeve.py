@@ -24,6 +24,12 @@ STIFF = 65.0
 """Over this fall the arm does not lift freely [degrees] (our choice)."""
 
 
+HIGHEST = 60.0
+"""The underarm's level is at least so far down the overarm from the shoulder point [mm] (our
+choice): beyond where shoulder and overarm would meet, which square shoulders and wide sleeves
+come near to."""
+
+
 class RaglanSleeve(Frozen):
     """Both halves, and what of their width [mm] was asked and could be had."""
 
@@ -86,7 +92,7 @@ Lines = tuple[RaglanLine, RaglanLine]
 
 def _levels(lines: Lines, lean: float) -> tuple[float, float]:
     """The highest and the lowest level of the underarm that both halves can have [mm]."""
-    high = max(half_sleeve(line, FLATTEST, lean).level for line in lines)
+    high = max(HIGHEST, *(half_sleeve(line, FLATTEST, lean).level for line in lines))
     low = min(half_sleeve(line, steepest(line), lean).level for line in lines)
     return high, max(low, high)
 
