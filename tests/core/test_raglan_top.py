@@ -114,6 +114,14 @@ def test_the_neckline_is_the_set_in_tops_and_whole(neckline: str) -> None:
     assert [proof.value < 0.5 for proof in crossed] == [True] * 3
 
 
+@pytest.mark.parametrize(("asked", "turned"), [("turned", True), ("band", False)])
+def test_a_neckline_is_turned_in_all_round_or_nowhere(asked: str, turned: bool) -> None:
+    """On body and sleeves, so that their corners are mirrored alike where they are sewn."""
+    pattern = top(neck_finish=asked).pattern
+    pieces = [pattern.piece(f"{of}{name}") for of in ("", "sleeve_") for name in HALVES]
+    assert [piece.edge("neckline").turned for piece in pieces] == [turned] * 4
+
+
 @pytest.mark.parametrize("seam", ["1.2", "1.6", "2.5"])
 def test_beside_a_turned_neck_an_allowance_may_be_wide(seam: str) -> None:
     """Its corner is cut off on the neckline's own line, so that what is turned in lies flat."""

@@ -75,7 +75,7 @@ def _sleeves(plan: Plan) -> tuple[Draft, Draft]:
 
 def _halves(found: Block, plan: Plan, allowance: float) -> Halves:
     """Back and front parted along their raglan lines, and the sleeve's halves between them."""
-    own, allowances = found.halves, found.trunk.style.allowances
+    own = found.halves
     back, front = (
         parted(piece, line, allowance)
         for piece, line in zip((own.back, own.front), found.lines, strict=True)
@@ -83,7 +83,7 @@ def _halves(found: Block, plan: Plan, allowance: float) -> Halves:
     one, other = map(with_line, own.drafts, found.lines)
     sleeve = plan.sleeve
     between = tuple(
-        cut_half(draft, half, allowances, allowance)
+        cut_half(draft, half, found.trunk.style, allowance)
         for draft, half in zip(_sleeves(plan), (sleeve.back, sleeve.front), strict=True)
     )
     return Halves((one, other), back, front, between)

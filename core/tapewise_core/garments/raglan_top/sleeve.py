@@ -17,6 +17,7 @@ evenly, and is as long (:mod:`parts.shape.raglan_sleeve`).
 
 from __future__ import annotations
 
+from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.drafting.draft import Draft
 from tapewise_core.drafting.labels import title
 from tapewise_core.drafting.piece import Edge, Notch, Piece, make_piece
@@ -25,7 +26,6 @@ from tapewise_core.garments.raglan_top.plan import Plan
 from tapewise_core.geometry.outline import Box
 from tapewise_core.geometry.path import Path
 from tapewise_core.geometry.point import Point
-from tapewise_core.parts.allowances import Allowances
 from tapewise_core.parts.seam_steps import set_off
 from tapewise_core.parts.shape.half_raglan import ROUND, HalfSleeve, over
 from tapewise_core.text.told import LineName, said
@@ -93,20 +93,20 @@ def half_notch(half: HalfSleeve, *, front: bool) -> Point:
     return at if front else at.mirrored(*UPRIGHT)
 
 
-def cut_half(draft: Draft, half: HalfSleeve, allowances: Allowances, raglan: float) -> Piece:
+def cut_half(draft: Draft, half: HalfSleeve, style: SetInStyle, raglan: float) -> Piece:
     """Return a drafted half as a piece to cut; ``raglan`` is that seam's allowance [mm]."""
     lines = draft.paper.lines
     front = draft["U"].x > 0
     upper, whole = half.line.upper.length(), lines["raglan_line"].length()
-    turned = {"raglan_line": raglan}
+    allowances, own = style.allowances, {"raglan_line": raglan}
     walk = ("neckline", "raglan_line", "underarm", "sleeve_hem", "overarm")
     backwards = ("neckline", "sleeve_hem", "overarm") if front else ("underarm", "raglan_line")
     edges = tuple(
         Edge(
             name,
             lines[name].reversed() if name in backwards else lines[name],
-            turned.get(name, allowances.along(name)),
-            turned=allowances.turned(name),
+            own.get(name, allowances.along(name)),
+            turned=allowances.turned(name) or (name == "neckline" and style.neck.turned),
         )
         for name in (walk if front else (walk[0], *reversed(walk[1:])))
     )
