@@ -248,6 +248,23 @@ def test_typing_ahead_mixes_no_two_values() -> None:
     walk(steps)
 
 
+def test_numbers_typed_ahead_of_the_sheet_are_typed_into_the_sheet() -> None:
+    """F10 and F4 pressed before a page stands turn to where the numbers behind them belong."""
+    begin(measure="height")
+
+    async def steps(at: Walk) -> None:
+        at.app.open_person(store.load("Ada Quist"), "measure")
+        assert not at.page.stands
+        for key in ("f10", *"168", "enter", *"57", "enter"):
+            at.app.post_message(Key(key, key if len(key) == 1 else None))
+        await at.settle()
+        assert at.page.NAME == "table"
+        assert kept("height") == (168.0,)
+        assert kept("head") == (57.0,)
+
+    walk(steps)
+
+
 def test_the_page_says_what_is_open_and_what_helps_most() -> None:
     """After each measure, of those that the garment uses."""
     begin(("height", 168), measure="bust")

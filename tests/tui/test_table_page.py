@@ -305,10 +305,12 @@ def test_the_measuring_sheet_is_written_from_the_page(tmp_path: Path) -> None:
 
 def test_a_line_that_is_cut_short_is_read_whole_on_f1() -> None:
     """In a small terminal the help begins with what ends in three dots on the page."""
-    begin(("waist", 74.0), ("hip", 99.0))
+    begin(("waist", 44.0), ("hip", 99.0))
 
     async def steps(at: Walk) -> None:
         await at.press("enter")
+        at.page.found("waist")
+        await at.settle()
         cut = next(line for line in at.text().splitlines() if line.endswith("…")).strip(" …")
         await at.press("f1")
         frame = str.maketrans(dict.fromkeys("│▁▂▃▄▅▆▇█", " "))  # the bar at the side too

@@ -15,6 +15,7 @@ class MeasuresPage(Page):
     """One measure has the cursor; what is done goes for that one."""
 
     BINDINGS = keys.of("sheet")
+    TURNS = tuple(keys.KEYS[name].key for name in ("back", "on", "table"))
 
     @property
     def key(self) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from typing import ClassVar
 
 from textual.events import Key
 from textual.screen import Screen
@@ -19,7 +20,10 @@ EDITS = ("enter", "backspace")
 
 class TypedPage(Screen[None]):
     """``stands`` says that the page is on the screen whole, ``gone`` that it was left; ``early``
-    are keys of a number that is begun before it stands."""
+    are keys of a number that is begun before it stands, and of what turns to where it belongs."""
+
+    TURNS: ClassVar[tuple[str, ...]] = ()
+    """Keys that lead from here to where other numbers are typed."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -43,13 +47,14 @@ class TypedPage(Screen[None]):
             fields.first().catch(event.character)
 
     def waits(self, event: Key) -> bool:
-        """Keep a key of a number that is begun before the page stands, until it does; say whether
-        it was kept."""
+        """Keep a key of a number that is begun before the page stands, and one that turns to
+        another number, until it does; say whether it was kept."""
         letter = event.character if event.is_printable else None
-        begins = letter is not None and letter in BEGINS
+        turns = event.key in self.TURNS
+        begins = turns or (letter is not None and letter in BEGINS)
         if self.stands or self.gone or not (begins or self.early):
             return False
-        if letter is None and event.key not in EDITS:
+        if letter is None and event.key not in EDITS and not turns:
             return False
         self.early.append((event.key, letter))
         return True
