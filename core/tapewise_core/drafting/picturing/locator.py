@@ -18,6 +18,9 @@ PART = 0.3
 PLACE = 13.0
 """The longer side of the small drawing [mm]."""
 
+ROUGH = 0.05
+"""How far its lines may be from the true ones [mm]: it is drawn again in most pictures."""
+
 OFF = 1.0
 """Kept free between it and the picture's edges [mm]."""
 
@@ -41,7 +44,7 @@ class Locator:
     def _small(self) -> tuple[tuple[Place, ...], ...]:
         """The lines, the upper left corner of all at nothing."""
         return tuple(
-            tuple(self._at(point.x, point.y) for point in self.flat.coarse(path))
+            tuple(self._at(point.x, point.y) for point in path.flattened(ROUGH / self._times))
             for path in self.lines
         )
 

@@ -22,9 +22,6 @@ CLEAR = 0.25
 FINE = 0.25
 """How far a flattened line may be from the true one, on the draft [mm]."""
 
-COARSE = 8
-"""About how many points a very small line has."""
-
 
 class Flattened:
     """Lines of one draft as points, and the boxes round them, each worked out once."""
@@ -42,11 +39,6 @@ class Flattened:
             points = path.flattened(FINE)
             self._known[id(path)] = path, points, box_of(points)
         return self._known[id(path)][1:]
-
-    def coarse(self, path: Path) -> list[Point]:
-        """Return some of a path's points, for a very small drawing of it."""
-        points = self.points(path)
-        return [*points[: -1 : max(1, len(points) // COARSE)], points[-1]]
 
 
 class Sheet:
