@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from pictures_seen import texts
+from pictures_seen import covered, inked, texts
 from seams_made_up import rectangle
 
 from tapewise_core.drafting.draft import Draft
@@ -11,6 +11,7 @@ from tapewise_core.drafting.drafting_paper import DraftingPaper
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.guide_steps import Beside, Off
 from tapewise_core.drafting.pictures import step_pictures as all_pictures
+from tapewise_core.drafting.picturing.sheet import CLEAR
 from tapewise_core.drafting.picturing.signs import HEAD, HEAVY, THIN, WING
 from tapewise_core.drafting.picturing.step_picture import HIGH, LOW, WIDE
 from tapewise_core.drafting.piece import Edge, Notch, make_piece
@@ -18,7 +19,7 @@ from tapewise_core.errors import DraftError
 from tapewise_core.geometry.path import ruled
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.segments import Segment
-from tapewise_core.paper.drawing import Drawing, Layer, Stroke, TextLine
+from tapewise_core.paper.drawing import Dash, Drawing, Layer, Stroke, TextLine
 from tapewise_core.text.told import Reader
 from tapewise_core.units import Unit, cm, mm
 
@@ -83,6 +84,20 @@ def test_a_length_stands_along_its_line_with_arrows(unit: Unit) -> None:
         ):
             assert (wing - tip).length() == pytest.approx(HEAD)
             assert (wing - tip).angle_to(far - tip) == pytest.approx(WING)
+
+
+def test_words_stand_close_to_what_they_name() -> None:
+    """A letter at its point and a length along a slanting line, neither nearer than a line's own
+    room, and neither with a line leading to it."""
+    *_, last = step_pictures(strip().along("b", "d", "f", cm(30), "on the slant"), Unit.CM)
+    words = {ink.text: covered(ink) for ink in last.inks if isinstance(ink, TextLine)}
+    marks = [ink for ink in last.inks if isinstance(ink, Stroke) and ink.layer is Layer.MARKS]
+    (line,) = (inked(ink) for ink in marks if ink.width == THIN)
+    dot = inked(max(marks, key=lambda ink: ink.width))
+    assert CLEAR < words["30 cm"].distance(line) < 1.5
+    assert CLEAR < words["f"].distance(dot) < 1
+    assert not [ink for ink in last.inks if isinstance(ink, Stroke) and ink.width == 0.15
+                and ink.layer is Layer.GUIDE and ink.dash is Dash.SOLID]  # fmt: skip
 
 
 def _arrows(drawing: Drawing) -> list[tuple[Segment, ...]]:
