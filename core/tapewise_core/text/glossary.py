@@ -45,8 +45,13 @@ GLOSSARY = (
     Term("nape", "the bone you feel where the back of the neck meets the back"),
     Term("negative ease", "the garment is smaller than the body, and the cloth stretches over it"),
     Term("notch", "a short mark across an edge; two that belong together meet when sewn"),
+    Term(
+        "overarm",
+        "the seam along the top of the arm, from the neck over the shoulder to the sleeve's hem",
+    ),
     Term("overlocker", "a machine that sews, trims and binds a seam that stretches", "serger"),
     Term("raglan", "a sleeve that runs up to the neck and takes the shoulder with it"),
+    Term("raglan line", "where a raglan sleeve and the body meet, from the neck to the underarm"),
     Term("repeat", "the length after which a cloth's own pattern begins anew"),
     Term(
         "selvedge", "the firm edge along both sides of a cloth; nothing is cut from it", "selvage"
