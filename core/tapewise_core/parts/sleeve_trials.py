@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from msgspec import field
+from functools import cached_property
 
 from tapewise_core.frozen import Frozen
 from tapewise_core.measures.body import Body
@@ -31,10 +31,10 @@ LONGER = (0.0, 20.0, 40.0, 60.0)
 """By so much a short sleeve may be longer than usual where that lets it meet the body [mm]."""
 
 
-class Trials(Frozen):
-    """Sleeves tried on one body, which the options above the sleeve's settle.
+class Trials(Frozen, dict=True):
+    """Sleeves tried on one body, which the options above the sleeve's settle; each is tried once.
 
-    ``made`` is what each length [mm] with each ease [cm] came to.
+    ``bust_ease`` is the body's at the bust [mm].
     """
 
     body: Body
@@ -42,7 +42,6 @@ class Trials(Frozen):
     shoulder: BodyShoulder
     side: SideOf
     bust_ease: float
-    made: dict[tuple[float, float], Had | None] = field(default_factory=dict)
 
     def had(self, kind: SleeveKind, ease: float, *, widened: bool) -> float | None:
         """Return how long a sleeve of a kind gets [mm], or None where it cannot be had.
@@ -56,10 +55,15 @@ class Trials(Frozen):
 
     def length(self, length: float, ease: float, *, widened: bool = True) -> float | None:
         """Return how long a sleeve of a length [mm] and an ease [cm] gets, or None."""
-        if (length, ease) not in self.made:
-            self.made[length, ease] = self._try(length, ease)
-        found = self.made[length, ease]
+        if (length, ease) not in self._made:
+            self._made[length, ease] = self._try(length, ease)
+        found = self._made[length, ease]
         return found.length if found and (widened or not found.widened) else None
+
+    @cached_property
+    def _made(self) -> dict[tuple[float, float], Had | None]:
+        """What each length [mm] with each ease [cm] came to."""
+        return {}
 
     def _try(self, length: float, ease: float) -> Had | None:
         wish = SleeveWish(length, ease * 10, hem_ease(self.body, length, ease) * 10)

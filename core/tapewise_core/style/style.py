@@ -41,7 +41,11 @@ class Style(Frozen, dict=True):
     chosen: Mapping[str, Chosen]
 
     def once(self, name: str, work: Callable[[], Shared]) -> Shared:
-        """Return what follows from the options so far, worked out for the first who asks."""
+        """Return what follows from the options so far, worked out for the first default that asks.
+
+        For defaults while a style is settled, which is for one body: whoever asks next under the
+        same name gets the same, whatever was settled since.
+        """
         if name not in self._shared:
             self._shared[name] = work()
         found: Shared = self._shared[name]

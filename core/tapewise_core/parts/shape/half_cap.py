@@ -7,7 +7,6 @@ the crown. For a height there is one width at which it is so long, which falls a
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 
 from tapewise_core.geometry.point import Point
 from tapewise_core.geometry.roots import root
@@ -28,12 +27,8 @@ def widths(height: float, front: float, back: float, lean: float = 0.0) -> tuple
     )
 
 
-@lru_cache(maxsize=1024)
 def _width(height: float, length: float, handles: tuple[float, float], lean: float) -> float:
-    """The width at which a half cap of a height is so long; secants from a near guess.
-
-    Kept, because a cap's reach and the cap itself ask for the same ends.
-    """
+    """The width at which a half cap of a height is so long; secants from a near guess."""
     most = math.sqrt(max(length * length - height * height, 1e-9))
 
     def over(width: float) -> float:
