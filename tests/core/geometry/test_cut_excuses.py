@@ -90,9 +90,7 @@ def test_an_edge_shorter_than_its_allowance_bends_at_its_far_end() -> None:
     assert found.longer == pytest.approx(1 / math.cos(math.radians(100 / 2)))
 
 
-def excused(
-    one: Excuse, far: float, walked: float, x: float = 500.0, y: float = 0.0
-) -> float:  # fmt: skip
+def excused(one: Excuse, far: float, walked: float, x: float = 500.0, y: float = 0.0) -> float:
     """How wrong 10 mm of allowance are that are really so wide, so far along from the corner."""
     ends = (walked, 400.0) if one.at_start else (400.0, walked)
     return one.excused(Spot(x, y, far, *ends), abs(far - 10))

@@ -35,12 +35,12 @@ def levels_of(halves: Quarters, plan: TopPlan) -> tuple[Level, ...]:
     seam, given = plan.grown.line, trunk_given(halves)
     asked = seam.asked * 4
     why = {"bust": _bust_why(plan), "waist": _waist_why(plan), "hip": _hip_why(plan)}
-    shown = {**given, **_shown(halves, plan)}
+    shown = {**given, **_shown(plan)}
     trunk = trunk_levels(plan.side.levels, plan.style.trunk, asked, shown, why)
     return (*trunk, *_sleeve(halves[:2], plan))
 
 
-def _shown(halves: Quarters, plan: TopPlan) -> dict[str, float]:
+def _shown(plan: TopPlan) -> dict[str, float]:
     """The levels that are shown and never aimed at, where the side seam passes them."""
     found, side, front = {}, plan.foot.side, plan.front.room.lower
     if front or plan.side.bodice:

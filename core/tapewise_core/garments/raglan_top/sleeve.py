@@ -38,7 +38,7 @@ OVERARM = "shoulder point on the overarm"
 UPRIGHT = Point(0, 0), Point(0, 1)
 
 
-def laid(half: HalfSleeve, path: Path, *, front: bool) -> Path:
+def laid(path: Path, *, front: bool) -> Path:
     """Return a path of a half as it lies on its paper: the back's in from the left."""
     return path if front else path.mirrored(*UPRIGHT)
 
@@ -54,9 +54,9 @@ def draft_half(plan: Plan, half: HalfSleeve, *, front: bool) -> Draft:
         .down("O", "G", mm(half.turn.end.y), "the line of the sleeve's width")
         .down("O", "Q", mm(hem), "the hem on the overarm")
     )
-    overarm = laid(half, plan_overarm(plan, half), front=front)
-    seam = laid(half, half.seam, front=front)
-    neckline = laid(half, half.neckline, front=front)
+    overarm = laid(half.overarm(plan.length.mm), front=front)
+    seam = laid(half.seam, front=front)
+    neckline = laid(half.neckline, front=front)
     draft = set_off(draft, "O", "S", overarm.start, "the side neck")
     shoulder = mm(overarm.segments[0].length())
     draft = draft.along("S", "O", "P", shoulder, "the shoulder point, the shoulder's length from S")
@@ -65,7 +65,7 @@ def draft_half(plan: Plan, half: HalfSleeve, *, front: bool) -> Draft:
     draft = set_off(draft, "G", "Z", half_notch(half, front=front), "the notch on the raglan line")
     wide = draft.across if front else draft.inward
     draft = wide("G", "U", mm(half.width), "the underarm")
-    under = laid(half, plan.hem_of(half), front=front)
+    under = laid(plan.hem_of(half), front=front)
     draft = set_off(draft, "Q", "H", under.end, "the hem's end at the underarm")
     return (
         draft.curve("overarm", overarm, ("S", "P", "T", "Q"), ROUNDED)
@@ -80,11 +80,6 @@ ROUNDED = "It rounds the shoulder between P and T."
 TURNS = (
     "From V to Z it is the {}'s raglan line, traced; then it turns in and meets the seam square."
 )
-
-
-def plan_overarm(plan: Plan, half: HalfSleeve) -> Path:
-    """Return a half's overarm from the side neck to the hem."""
-    return half.overarm(plan.length.mm)
 
 
 def half_notch(half: HalfSleeve, *, front: bool) -> Point:
