@@ -90,7 +90,9 @@ class KeptDesk:
     def change(self, says: str, profile: Profile | None = None, made: Work | None = None) -> None:
         """Keep a change on the desk and on disk; ``trouble`` says if the disk refuses it."""
         new = self._keep(State(profile or self.state.profile, made or self.state.work, says))
-        self.past = [*self.past[-MOST_UNDONE:], self.state]
+        lost = max(len(self.past) + 1 - MOST_UNDONE, 0)
+        self.past = [*self.past[lost:], self.state]
+        self.acts = [(done, max(before - lost, 0)) for done, before in self.acts]
         self.state, self.future = new, []
 
     def undo(self) -> str | None:
@@ -118,10 +120,8 @@ class KeptDesk:
             self.acts.append((done, len(self.past)))
 
     def undo_any(self) -> str | None:
-        """Take back what was done last, to the list of people or to the person's things.
-
-        Returns what it was, or None if there is nothing.
-        """
+        """Take back what was done last, to the list of people or to the person's things; return
+        what it was, or None if there is nothing."""
         if not self.acts or self.acts[-1][1] < len(self.past):
             says = self.undo()
             return says and f"{self.profile.name}, {says}"
@@ -131,10 +131,8 @@ class KeptDesk:
         return done.what
 
     def _keep(self, new: State) -> State:
-        """Save what changed, and after trouble everything; what cannot be saved stays here.
-
-        Returns the state with what other windows changed meanwhile.
-        """
+        """Save what changed, and after trouble everything, and return it with what other windows
+        changed meanwhile; what cannot be saved stays here."""
         everything = bool(self.trouble)
         self.trouble = ""
         try:
