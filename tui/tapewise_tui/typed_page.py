@@ -12,10 +12,7 @@ from textual.widgets import Input
 from tapewise_tui.line import Line
 from tapewise_tui.widgets.choices import BEGINS
 from tapewise_tui.widgets.field import Field
-from tapewise_tui.widgets.find import FindDialog
-
-EDITS = ("enter", "backspace")
-"""Keys that belong to a number that is typed, besides its signs."""
+from tapewise_tui.widgets.find import EDITS, FindDialog
 
 
 class TypedPage(Screen[None]):
