@@ -7,6 +7,7 @@ work on the machine changes little; nothing is asserted.
 from __future__ import annotations
 
 import asyncio
+import gc
 import os
 import re
 import subprocess
@@ -25,13 +26,21 @@ from tapewise_core.tasks.batch_row import Order, drafted_row
 from tapewise_core.tasks.contents import contents
 from tapewise_core.tasks.documents import drawings_of
 from tapewise_core.tasks.drafting import draft
-from tapewise_core.tasks.how_sure import how_sure
 from tapewise_core.tasks.judging import judged
 from tapewise_core.tasks.people import person
-from tapewise_tui.cli import LIBRARIES
+from tapewise_tui.cli import LIBRARIES, SELDOM
 
 WHO = "Marta Lindqvist"
 """One of the examples: she has measures that were not taken."""
+
+SURE = f"""
+import time
+from tapewise_core.tasks import drafting, how_sure, people
+drafted = drafting.draft(people.person({WHO!r}), "jersey-top", {{}})
+begun = time.process_time()
+how_sure.how_sure(drafted)
+print(time.process_time() - begun)
+"""
 
 Row = tuple[str, float, float, str]
 """What is waited for, what it takes and its floor [s], and what the floor is."""
@@ -52,9 +61,8 @@ def commands(bare: float, folder: str) -> Iterator[Row]:
 
 
 def how_sure_alone() -> float:
-    """Return what it takes to say how sure a top's proofs are [s]."""
-    drafted = draft(person(WHO), "jersey-top", {})
-    return here(lambda: how_sure(drafted), 5)
+    """Return what it takes to say how sure a top's proofs are, the first time in a program [s]."""
+    return app.alone(SURE)
 
 
 def drafts(bare: float) -> Iterator[Row]:
@@ -116,6 +124,7 @@ def main(number: int) -> None:
         os.environ["TAPEWISE_DATA"] = str(data)
         os.environ["PYTHONPYCACHEPREFIX"] = f"{folder}/bytecode"
         os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
+        gc.set_threshold(*SELDOM)
         app.machines(data)
         bare, empty = started("-c", "pass"), app.alone(app.EMPTY)
         told((("bare interpreter", bare, bare, ""), ("empty Textual app", empty, empty, "")))
