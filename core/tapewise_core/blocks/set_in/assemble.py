@@ -10,6 +10,7 @@ from collections.abc import Iterable
 from types import MappingProxyType
 
 from tapewise_core.blocks.set_in.arms import Arms, sleeved, unsleeved
+from tapewise_core.blocks.set_in.facts import facts
 from tapewise_core.blocks.set_in.ledger import Made, girths, levels_of
 from tapewise_core.blocks.set_in.remarks import remarks
 from tapewise_core.blocks.set_in.seams import (
@@ -17,20 +18,15 @@ from tapewise_core.blocks.set_in.seams import (
     side_seams,
 )
 from tapewise_core.blocks.set_in.style import SetInStyle
-from tapewise_core.blocks.set_in.trunk import Trunk
 from tapewise_core.blocks.set_in.whole import PlanOf, Told, Whole, alike, two_sides
 from tapewise_core.blocks.set_in.wish import planned
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.facts import BareArmhole, Facts, Level, Side, Underarm
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.seam import Join, Seam
 from tapewise_core.measures.body import Body
-from tapewise_core.parts.bare_finish import Bare
 from tapewise_core.parts.darts import dart_seams
-from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.neck_finish import Finish, Halves
-from tapewise_core.parts.stride import body_hem
 from tapewise_core.parts.two_sides import WORDS, all_round
 
 
@@ -59,14 +55,10 @@ def assemble(
         seams=_seams(whole, style, arms),
         joins=(*_joins(whole), *arms.joins),
         girths=girths(levels),
-        facts=_facts(low.trunk, body, whole.finish, levels, arms),
+        facts=facts(low.trunk, body, whole.finish, levels, arms.bare),
         lengths=MappingProxyType(_lengths(low.halves, arms.made, high.trunk.drawn.armhole)),
         remarks=(*two, *remarks(body, high.trunk, arms.length), *band),
     )
-
-
-def _bare_fact(bare: Bare, swing: float) -> BareArmhole:
-    return BareArmhole(bare.taken, swing, bare.ratio)
 
 
 def _drafts(finish: Finish) -> Iterable[Draft]:
@@ -95,25 +87,6 @@ def _joins(whole: Whole) -> tuple[Join, ...]:
         side_joins(half.halves.front, sewn, half.trunk.style.lower) for half, sewn in whole.sides
     )
     return tuple(join for side in sides for join in side)
-
-
-def _facts(
-    trunk: Trunk, body: Body, finish: Finish, levels: tuple[Level, ...], arms: Arms
-) -> Facts:
-    seam, style, lower = trunk.drawn.seam, trunk.style, trunk.plan.wish.lower
-    at = trunk.plan.wish.levels
-    own = trunk.plan.wish.quarters.waist + seam.dart - abs(trunk.drawn.share.at(seam.at.waist))
-    return Facts(
-        head=body["head"].mm if "head" in body else None,
-        ease=style.trunk.ease.mm,
-        hand=hand_of(body, style.sleeve.length),
-        neck=finish.neck,
-        underarm=Underarm(seam.at.underarm, at.armscye.depth + lower, at.waist.depth),
-        side=Side(own),
-        hem=None if style.bodice else body_hem(body, style.hem, finish.back, finish.front),
-        bare=_bare_fact(arms.bare, trunk.drawn.swing) if arms.bare else None,
-        levels=levels,
-    )
 
 
 def _lengths(halves: Halves, made: Made | None, around: float) -> dict[str, float]:

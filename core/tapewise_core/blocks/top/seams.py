@@ -12,6 +12,7 @@ from tapewise_core.drafting.seam import Fullness, Join, Seam, SeamKind
 from tapewise_core.parts.cowl_way import shoulders_of
 from tapewise_core.parts.hand import hand_of
 from tapewise_core.parts.hem import EDGE_OF, HEM
+from tapewise_core.parts.neck_finish import head_of
 from tapewise_core.parts.two_sides import Sewn
 from tapewise_core.sewing.closing import SIDES_CLOSED
 from tapewise_core.sewing.edges import SLEEVE_HEM, SLIT, TURNED_UP
@@ -82,7 +83,7 @@ def facts(plan: TopPlan, neck: Neck) -> Facts:
     """Return what proofs ask of a top, all but its hem and its levels."""
     body, trunk, at = plan.body, plan.style.trunk, plan.side.levels
     return Facts(
-        head=body["head"].mm if "head" in body else None,
+        head=head_of(body),
         ease=trunk.ease.mm,
         hand=hand_of(body, plan.style.sleeve.length),
         neck=neck,

@@ -5,12 +5,13 @@ from __future__ import annotations
 import math
 from types import MappingProxyType
 
+from tapewise_core.blocks.set_in.facts import facts
 from tapewise_core.blocks.set_in.ledger import girths, levels_of
 from tapewise_core.blocks.set_in.remarks import remarks
 from tapewise_core.blocks.set_in.style import SetInStyle
 from tapewise_core.blocks.set_in.trunk import WITHIN
 from tapewise_core.drafting.draft import Draft
-from tapewise_core.drafting.facts import Facts, Level, Side, Underarm
+from tapewise_core.drafting.facts import Level
 from tapewise_core.drafting.finish import with_allowances
 from tapewise_core.drafting.pattern import Pattern
 from tapewise_core.drafting.piece import Piece
@@ -22,10 +23,8 @@ from tapewise_core.garments.raglan_top.sleeve import cut_half, draft_half
 from tapewise_core.measures.body import Body
 from tapewise_core.parts.arm import arm_at
 from tapewise_core.parts.darts import dart_seams
-from tapewise_core.parts.hand import hand_of
-from tapewise_core.parts.neck_finish import Finish, Halves, finish_neck, head_of
+from tapewise_core.parts.neck_finish import Halves, finish_neck, head_of
 from tapewise_core.parts.shape.curves import least_radii
-from tapewise_core.parts.stride import body_hem
 from tapewise_core.parts.trunk_levels import sleeve_level
 from tapewise_core.parts.two_sides import ALIKE
 from tapewise_core.text.told import OptionKey, Told, said
@@ -51,7 +50,7 @@ def assemble(garment: str, title: str, body: Body, style: SetInStyle) -> Pattern
         seams=seams(style.neck, finish.seams, dart_seams(finish.front, ALIKE), found.trunk.full),
         joins=joins(finish.front),
         girths=girths(levels),
-        facts=_facts(body, found, finish, levels),
+        facts=facts(found.trunk, body, finish, levels),
         lengths=MappingProxyType(_lengths(pieces, plan)),
         remarks=(*remarks(body, found.trunk, None), *_told(body, style, plan, allowance)),
     )  # fmt: skip
@@ -105,22 +104,6 @@ def _sleeve_levels(
 
 
 SLANT = said("the sleeve's seams may slant no more than they do")
-
-
-def _facts(body: Body, found: Block, finish: Finish, levels: tuple[Level, ...]) -> Facts:
-    trunk = found.trunk
-    seam, style, wish = trunk.drawn.seam, trunk.style, trunk.plan.wish
-    own = wish.quarters.waist + seam.dart - abs(trunk.drawn.share.at(seam.at.waist))
-    return Facts(
-        head=head_of(body),
-        ease=style.trunk.ease.mm,
-        hand=hand_of(body, style.sleeve.length),
-        neck=finish.neck,
-        underarm=Underarm(seam.at.underarm, wish.levels.armscye.depth, wish.levels.waist.depth),
-        side=Side(own),
-        hem=body_hem(body, style.hem, finish.back, finish.front),
-        levels=levels,
-    )
 
 
 def _lengths(pieces: tuple[Piece, ...], plan: Plan) -> dict[str, float]:
