@@ -66,14 +66,19 @@ def shoulders(work: Work) -> tuple[Operation, ...]:
             lies=Lies.FLAT, stitches=(stitch,), ease=ease,
             press=said("Press towards the back, {}.", MELTS),
         ),
-        work.do(
-            "head", "Try the head through the neck",
-            said(
-                "Try the head through the neck opening now, before it is finished: it must pass "
-                "with ease."
-            ),
-            Stage.JOIN, sort=Sort.TEST, before=("neckband", "neckline", "facing"),
+        head_through(work),
+    )  # fmt: skip
+
+
+def head_through(work: Work) -> Operation:
+    """The head tried through the neck once the neckline is whole."""
+    return work.do(
+        "head", "Try the head through the neck",
+        said(
+            "Try the head through the neck opening now, before it is finished: it must pass "
+            "with ease."
         ),
+        Stage.JOIN, sort=Sort.TEST, before=("neckband", "neckline", "facing"),
     )  # fmt: skip
 
 

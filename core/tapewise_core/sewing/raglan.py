@@ -5,7 +5,7 @@ Common practice in the trade.
 
 from __future__ import annotations
 
-from tapewise_core.sewing.joining import MELTS, NARROW, stayed
+from tapewise_core.sewing.joining import MELTS, NARROW, head_through, stayed
 from tapewise_core.sewing.operation import Lies, Operation, Sort, Stage, Use
 from tapewise_core.sewing.way import Way, Work
 from tapewise_core.text.told import said
@@ -57,9 +57,6 @@ def raglans(work: Work) -> tuple[Operation, ...]:
         "side: {}.",
         work.at, stitch.words,
     )  # fmt: skip
-    head = said(
-        "Try the head through the neck opening now, before it is finished: it must pass with ease."
-    )
     return (
         work.do(
             "raglan-pin", "Pin the sleeves to the body", pin, Stage.JOIN, sort=Sort.PREPARE,
@@ -69,10 +66,7 @@ def raglans(work: Work) -> tuple[Operation, ...]:
             "raglans", "Sew the raglan seams", do, Stage.JOIN, meets=work.joins(), lies=Lies.FLAT,
             after=("shoulders",), stitches=(stitch,), press=("Press towards the sleeve.",),
         ),
-        work.do(
-            "head", "Try the head through the neck", head, Stage.JOIN, sort=Sort.TEST,
-            before=("neckband", "neckline"),
-        ),
+        head_through(work),
     )  # fmt: skip
 
 
