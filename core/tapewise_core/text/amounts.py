@@ -9,7 +9,18 @@ from tapewise_core.frozen import Frozen
 from tapewise_core.units import MM_PER_INCH, MM_PER_YARD, Unit, inside, sixteenths
 
 
-class About(Frozen):
+class Amount(Frozen):
+    """Whatever is told in a reader's unit, in centimetres where none is said."""
+
+    def tell(self, unit: Unit) -> str:
+        """Spell it in a unit."""
+        raise NotImplementedError
+
+    def __str__(self) -> str:
+        return self.tell(Unit.CM)
+
+
+class About(Amount):
     """A rough amount [mm], or a span of them: told to the quarter inch where inches are read."""
 
     low: float
@@ -23,11 +34,8 @@ class About(Frozen):
             ends = [max(round(end / quarter), 1) * quarter for end in ends]
         return f"{' to '.join(map(unit.number, ends))} {unit.value}"
 
-    def __str__(self) -> str:
-        return self.tell(Unit.CM)
 
-
-class Span(Frozen):
+class Span(Amount):
     """From one length to another [mm], the unit told once."""
 
     low: float
@@ -37,11 +45,8 @@ class Span(Frozen):
         """Spell it in a unit."""
         return f"{unit.number(self.low)} to {unit.spell(self.high)}"
 
-    def __str__(self) -> str:
-        return self.tell(Unit.CM)
 
-
-class Bound(Frozen):
+class Bound(Amount):
     """The least (``up``) or the most (``down``) that may be typed [mm], told no nearer than a
     millimetre or a sixteenth of an inch and never beyond, so that it passes as it was told."""
 
@@ -52,11 +57,8 @@ class Bound(Frozen):
         """Spell it in a unit."""
         return f"{inside(self.mm, self.rounded, unit)} {unit.value}"
 
-    def __str__(self) -> str:
-        return self.tell(Unit.CM)
 
-
-class OnPaper(Frozen):
+class OnPaper(Amount):
     """A length on printed paper [mm]: told in mm as printers have it, or to the sixteenth of an
     inch; ``tenths`` of a millimetre are shown even where there are none.
 
@@ -74,11 +76,8 @@ class OnPaper(Frozen):
             return f"{sixteenths(self.mm, self.rounded)} in"
         return f"{self.mm:.1f} mm" if self.tenths else f"{round(self.mm, 1):g} mm"
 
-    def __str__(self) -> str:
-        return self.tell(Unit.CM)
 
-
-class Spool(Frozen):
+class Spool(Amount):
     """So much thread [m]: told in whole metres, or in yards, as it is sold."""
 
     metres: float
@@ -88,11 +87,8 @@ class Spool(Frozen):
         yards = self.metres * 1000 / (36 * MM_PER_INCH)
         return f"{yards:.0f} yd" if unit is Unit.IN else f"{self.metres:.0f} m"
 
-    def __str__(self) -> str:
-        return self.tell(Unit.CM)
 
-
-class PaperSpan(Frozen):
+class PaperSpan(Amount):
     """What may be chosen on printed paper, from one length to another [mm], both inside it."""
 
     low: float
@@ -104,11 +100,8 @@ class PaperSpan(Frozen):
             return f"{sixteenths(self.low, 'up')} to {sixteenths(self.high, 'down')} in"
         return f"{self.low:g} to {self.high:g} mm"
 
-    def __str__(self) -> str:
-        return self.tell(Unit.CM)
 
-
-class Yardage(Frozen):
+class Yardage(Amount):
     """A length of cloth as it is bought [mm]: told to the centimetre in cm, and in yards to the
     eighth where inches are read.
 
@@ -124,6 +117,3 @@ class Yardage(Frozen):
             return f"{round(self.mm / 10):g} cm"
         whole, rest = divmod(Fraction(round(self.mm / MM_PER_YARD * 8), 8), 1)
         return f"{' '.join(str(word) for word in (whole, rest) if word) or '0'} yd"
-
-    def __str__(self) -> str:
-        return self.tell(Unit.CM)

@@ -12,7 +12,7 @@ import string
 from collections.abc import Iterable
 
 from tapewise_core.frozen import Frozen
-from tapewise_core.text.amounts import About, Bound, OnPaper, PaperSpan, Span, Spool, Yardage
+from tapewise_core.text.amounts import Amount
 from tapewise_core.units import Length, Unit
 
 
@@ -46,19 +46,7 @@ CALLED = {"split": "slit", "outer": "outer edge"}
 """Lines whose names in the record are not what people call them."""
 
 
-Part = (
-    str
-    | Length
-    | OptionKey
-    | LineName
-    | About
-    | Span
-    | Bound
-    | OnPaper
-    | PaperSpan
-    | Spool
-    | Yardage
-)
+Part = str | Length | OptionKey | LineName | Amount
 """What a sentence is made of."""
 
 Told = tuple[Part, ...]
@@ -70,6 +58,7 @@ def said(template: str, *parts: Part | Told) -> Told:
 
     Raises ValueError unless there are as many braces as parts.
 
+    >>> from tapewise_core.text.amounts import About
     >>> said("The {} is {} round.", LineName("sleeve_hem"), About(400.0, 420.0))
     ('The ', LineName(name='sleeve_hem'), ' is ', About(low=400.0, high=420.0), ' round.')
     """
@@ -119,6 +108,7 @@ def joined(sentences: Iterable[Told], between: str = " ") -> Told:
 class Reader(Frozen):
     """Who reads: the unit lengths are told in, and whether options are told as one types them.
 
+    >>> from tapewise_core.text.amounts import About, OnPaper, Span
     >>> from tapewise_core.units import mm
     >>> Reader(Unit.IN).spell(said("set {} to {}", OptionKey("neck-depth"), mm(101.6)))
     'set neck-depth to 4 in'
@@ -140,9 +130,7 @@ class Reader(Frozen):
         match part:
             case str():
                 return part
-            case Length() | About() | Span() | Bound() | OnPaper() | PaperSpan():
-                return part.tell(self.unit)
-            case Spool() | Yardage():
+            case Length() | Amount():
                 return part.tell(self.unit)
             case OptionKey():
                 return part.key.replace("-", " ") if self.plain else part.key
